@@ -1,0 +1,78 @@
+#pragma once
+// Wind, snow and weight on each fixing point of a placed collector, and what holds it.
+
+#include <string>
+#include <vector>
+
+#include "core/equipment/equipment.h"
+#include "core/findings/finding.h"
+#include "core/fixing/rules.h"
+#include "core/job/job.h"
+#include "core/site/geometry.h"
+
+namespace wg::fixing {
+
+struct PeakPressure {
+    double qb_pa = 0.0, cr = 0.0, intensity = 0.0, ce = 0.0, qp_pa = 0.0, z_used_m = 0.0;
+};
+/// EN 1991-1-4:2005, 4.2-4.5: peak velocity pressure at height z, orography 1.
+[[nodiscard]] PeakPressure peak_pressure(double basic_wind_m_s, Terrain terrain, double height_m,
+                                         double air_density_kg_m3);
+
+/// EN 1991-1-4 7.2.1: c_pe between loaded areas of 1 and 10 m2.
+[[nodiscard]] double pressure_by_area(double cpe_1, double cpe_10, double area_m2);
+
+/// EN 1991-1-3 table 5.2, snow free to slide off.
+[[nodiscard]] double snow_shape_mu1(double pitch_deg);
+
+/// EN 1995-1-1:2004+A1 8.7.2 (8.38-8.40): characteristic withdrawal of one screw at 90 deg to the grain, N.
+[[nodiscard]] double screw_withdrawal_n(double diameter_mm, double grip_mm, double density_kg_m3);
+
+struct FixingPoint {
+    int number = 1;                ///< as drawn and drilled, from 1
+    std::string placement_id;
+    Point2 position;               ///< in the surface's plane, after snapping to a rafter
+    Point2 nominal;                ///< before snapping
+    double rafter_offset_m = 0.0;  ///< moved along x to reach a rafter
+    bool on_rafter = false;
+    site::EdgeOffset edge_a, edge_b;  ///< set-out dimensions from the nearest two edges
+    double pull_n = 0.0;           ///< design pull-out, worst combination, 0 or more
+    double push_n = 0.0;           ///< design pressure on the point
+    double shear_n = 0.0;          ///< design force along the surface
+    double resistance_pull_n = 0.0;
+    double resistance_shear_n = 0.0;
+    double utilisation = 0.0;
+    std::string worst_combination;
+};
+
+struct Input {
+    Site site;
+    Surface surface;
+    Placement placement;
+    CollectorModel collector;
+    site::PlacedCollector placed;
+    FixingMethod method;
+    ActionRules rules;
+    double refrigerant_kg = 0.5;  ///< in the plate
+    int first_number = 1;         ///< numbering runs on over several collectors
+};
+
+struct Outcome {
+    std::vector<FixingPoint> points;
+    PeakPressure wind;
+    std::string zone;          ///< e.g. "F", "H", "A"
+    double cpe_uplift = 0.0;
+    double cpe_pressure = 0.0;
+    double snow_n_m2 = 0.0;    ///< on the roof, characteristic
+    double worst_utilisation = 0.0;
+    int worst_point = 0;       ///< its number
+    std::vector<Finding> findings;
+    std::vector<Working> workings;
+};
+
+/// Reactions by the collector as a beam on its points along each rail (statically determinate or two equal spans), not the
+/// total by the number. Findings: point off the rafters, edge distance, method does not suit the covering, utilisation
+/// over 1 (stop) or over 0.9 (caution), what is simplified.
+[[nodiscard]] Outcome fix(const Input& input);
+
+}  // namespace wg::fixing

@@ -1,0 +1,330 @@
+#pragma once
+// The job: what is known about a client, a site and a wish, plus the choices made and the readings taken.
+// Plain values only. Written as versioned JSON by core/job/codec.h; every element carries a stable UUID so
+// that copies of a job edited on three machines can be merged.
+//
+// `extra_json` members hold, as the text of a JSON object, the fields a newer program wrote and this one does not
+// know. They are written back untouched. Empty means none.
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/quantity/geometry.h"
+
+namespace wg {
+
+inline constexpr int job_schema = 1;
+
+// ---------------------------------------------------------------------------------------------- the visit
+
+struct Client {
+    std::string name;
+    std::string street;
+    std::string town;
+    std::string postcode;
+    std::string phone;
+    std::string email;
+    std::string extra_json;
+    friend bool operator==(const Client&, const Client&) = default;
+};
+
+/// What the surveyor notes on the form besides the sketch.
+struct Survey {
+    std::string surveyor;
+    std::string visited_on;  ///< ISO 8601 date; empty: not yet
+    std::string access;      ///< gate, keys, parking, where a ladder or scaffold can stand
+    bool scaffold_needed = false;
+    std::string roof_condition;
+    std::string wishes;
+    std::string extra_json;
+    friend bool operator==(const Survey&, const Survey&) = default;
+};
+
+/// Terrain categories of EN 1991-1-4 table 4.1.
+enum class Terrain { sea_0, open_i, farmland_ii, suburb_iii, town_iv };
+
+struct Location {
+    std::string place_name;
+    double latitude_deg = 0.0;   ///< north positive, -90..90
+    double longitude_deg = 0.0;  ///< east positive, -180..180
+    double altitude_m = 0.0;     ///< -430..5500
+    double utc_offset_h = 0.0;   ///< local standard time, -12..14
+    std::string extra_json;
+    friend bool operator==(const Location&, const Location&) = default;
+};
+
+enum class SurfaceKind { roof, wall, terrace, ground };
+enum class Covering { clay_tile, concrete_tile, slate, standing_seam, membrane, masonry, render, timber, paving, soil };
+/// What shape the surface is part of, for the wind zones of EN 1991-1-4.
+enum class RoofForm { duo_pitch, mono_pitch, hip, flat, not_a_roof };
+
+/// Rafters or studs, running up the slope (along +y of the surface's plane). Count follows from outline and spacing.
+struct RafterGrid {
+    bool present = false;
+    double first_m = 0.0;    ///< x of the first rafter's centre line in the plane
+    double spacing_m = 0.6;  ///< centre to centre, 0.2..2.0
+    double width_m = 0.06;
+    double depth_m = 0.16;
+    friend bool operator==(const RafterGrid&, const RafterGrid&) = default;
+};
+
+enum class KeepOutKind { roof_window, vent, valley, reserved };
+
+/// A zone of a surface where nothing may be fixed: roof window, vent, or what the client wants free.
+struct KeepOut {
+    std::string id;
+    std::string label;
+    KeepOutKind kind = KeepOutKind::reserved;
+    std::vector<Point2> outline;  ///< in the surface's plane
+    double clearance_m = 0.0;     ///< kept free all round besides the outline
+    std::string extra_json;
+    friend bool operator==(const KeepOut&, const KeepOut&) = default;
+};
+
+/// A plane of the site. Plane coordinates as seen face-on from outside: x along the level direction to the right,
+/// y up the slope. For a level surface (tilt 0) seen from above with the bearing `azimuth_deg` at the bottom.
+struct Surface {
+    std::string id;
+    std::string label;
+    SurfaceKind kind = SurfaceKind::roof;
+    RoofForm roof_form = RoofForm::duo_pitch;
+    double tilt_deg = 35.0;      ///< from horizontal, 0..90 (walls 90)
+    double azimuth_deg = 180.0;  ///< true bearing that the outer face looks to
+    Point3 origin;               ///< sketch position of plane coordinates (0, 0)
+    std::vector<Point2> outline; ///< closed, non-crossing, at least 3 corners; either sense
+    Covering covering = Covering::clay_tile;
+    RafterGrid rafters;
+    std::vector<KeepOut> keep_outs;
+    double ridge_height_m = 0.0; ///< height of the building's ridge over ground, for wind; 0: highest corner
+    std::string extra_json;
+    friend bool operator==(const Surface&, const Surface&) = default;
+};
+
+enum class ObstacleKind { box, prism, post, tree };
+
+/// Something that throws shade. Which members count depends on the kind.
+struct Obstacle {
+    std::string id;
+    std::string label;
+    ObstacleKind kind = ObstacleKind::box;
+    Point3 base;                  ///< box: centre of the foot; post, tree: foot; prism: z of the foot only
+    double width_m = 1.0;         ///< box: along its own x
+    double depth_m = 1.0;         ///< box: along its own y
+    double height_m = 1.0;        ///< of the top over the foot; all kinds
+    double turn_deg = 0.0;        ///< box: its x axis turned counter-clockwise from the sketch's x
+    double radius_m = 0.1;        ///< post: radius; tree: radius of the crown
+    double crown_base_m = 2.0;    ///< tree: lower edge of the crown over the foot
+    std::vector<Point2> outline;  ///< prism: plan outline in sketch coordinates
+    int leaf_from_month = 4;      ///< tree: first month in leaf, 1..12
+    int leaf_to_month = 10;       ///< tree: last month in leaf; may be smaller than the first (southern hemisphere)
+    double transmittance_leaf = 0.25;  ///< tree: share of beam that passes in leaf, 0..1
+    double transmittance_bare = 0.65;  ///< tree: the same when bare
+    std::string extra_json;
+    friend bool operator==(const Obstacle&, const Obstacle&) = default;
+};
+
+struct HorizonPoint {
+    double azimuth_deg = 0.0;    ///< true
+    double elevation_deg = 0.0;  ///< 0..80
+    friend bool operator==(const HorizonPoint&, const HorizonPoint&) = default;
+};
+
+/// A service at a cylinder spot: there already, or to be brought over some distance.
+struct Service {
+    bool present = false;
+    double distance_m = 0.0;  ///< to the nearest point where it can be had, when not present
+    friend bool operator==(const Service&, const Service&) = default;
+};
+
+struct CylinderSpot {
+    std::string id;
+    std::string label;
+    Point3 position;  ///< middle of the foot of the cylinder, sketch coordinates
+    double headroom_m = 2.3;
+    double free_width_m = 0.8;
+    double free_depth_m = 0.8;
+    double floor_area_m2 = 6.0;    ///< of the room
+    double floor_load_kg = 500.0;  ///< what the floor may carry there, as found or assumed
+    bool floor_load_measured = false;
+    double room_temperature_c = 18.0;
+    bool ventilated = false;
+    bool ignition_source = false;
+    Service supply;  ///< electrical, own protected circuit
+    Service earth;
+    Service cold;
+    Service hot;
+    Service drain;
+    Service recirculation;
+    std::string extra_json;
+    friend bool operator==(const CylinderSpot&, const CylinderSpot&) = default;
+};
+
+struct Site {
+    Location location;
+    double sketch_up_azimuth_deg = 0.0;  ///< true bearing of the sketch's y axis
+    Terrain terrain = Terrain::suburb_iii;
+    std::optional<double> basic_wind_m_s;    ///< v_b at 10 m in terrain II; absent: the rule set's assumption
+    std::optional<double> ground_snow_kn_m2; ///< s_k on the ground; absent: the rule set's assumption
+    double ground_albedo = 0.2;
+    std::vector<Surface> surfaces;
+    std::vector<Obstacle> obstacles;
+    std::vector<HorizonPoint> horizon;  ///< any order; empty: free horizon
+    std::vector<CylinderSpot> spots;
+    std::string extra_json;
+    friend bool operator==(const Site&, const Site&) = default;
+};
+
+/// Draw-off cycles of EU 812/2013, annex VII table 3.
+enum class TappingCycle { s, m, l, xl, xxl };
+enum class Fuel { electric_immersion, natural_gas, lpg, heating_oil, wood };
+
+struct Demand {
+    TappingCycle cycle = TappingCycle::m;
+    double scale = 1.0;           ///< of every draw's energy, 0.2..3
+    double set_point_c = 55.0;    ///< 40..65
+    double hysteresis_k = 6.0;    ///< 2..15
+    double wanted_c = 40.0;       ///< mixed water at the tap, 35..50
+    double cold_mean_c = 10.0;    ///< yearly mean of cold inflow
+    double cold_swing_k = 4.0;    ///< half the yearly range
+    Fuel present_fuel = Fuel::electric_immersion;
+    double present_efficiency = 0.95;
+    std::string extra_json;
+    friend bool operator==(const Demand&, const Demand&) = default;
+};
+
+// --------------------------------------------------------------------------------------------- the choice
+
+enum class Hand { left, right };  ///< side of the connections seen face-on with the level side down
+
+/// A collector on a surface.
+struct Placement {
+    std::string id;
+    std::string label;
+    std::string surface_id;
+    double x_m = 0.0;         ///< plane position of the collector's middle
+    double y_m = 0.0;
+    double turn_deg = 0.0;    ///< counter-clockwise in the plane seen face-on; 0: long side level, connections down
+    Hand hand = Hand::right;
+    std::optional<double> frame_tilt_deg;     ///< on a frame (flat roof, terrace, ground): the plate's own tilt
+    std::optional<double> frame_azimuth_deg;  ///< and true bearing
+    std::string extra_json;
+    friend bool operator==(const Placement&, const Placement&) = default;
+};
+
+enum class RoutePointKind { free, roof_passage, wall_passage, floor_passage };
+
+/// A bend of the pipe run between the collector's connections and the block.
+struct RoutePoint {
+    std::string id;
+    RoutePointKind kind = RoutePointKind::free;
+    Point3 position;
+    std::string extra_json;
+    friend bool operator==(const RoutePoint&, const RoutePoint&) = default;
+};
+
+struct ExtraItem {
+    std::string id;
+    std::string price_item;  ///< id in the price list
+    double quantity = 1.0;
+    std::string extra_json;
+    friend bool operator==(const ExtraItem&, const ExtraItem&) = default;
+};
+
+struct Choice {
+    std::string id;
+    std::string label;
+    std::string collector_model;  ///< catalogue ids
+    std::string block_model;
+    std::string cylinder_model;
+    std::string spot_id;
+    std::string fixing_method;
+    std::vector<Placement> placements;
+    std::vector<RoutePoint> route;  ///< from the collector to the block, ends excluded
+    std::vector<ExtraItem> extras;
+    std::string extra_json;
+    friend bool operator==(const Choice&, const Choice&) = default;
+};
+
+// ---------------------------------------------------------------------------------------------- the record
+
+enum class ReadingKind {
+    pressure_hold_start,  ///< value: bar gauge; second: gas temperature, deg C
+    pressure_hold_end,    ///< the same
+    vacuum_level,         ///< value: Pa absolute, at the end of evacuation; second: coldest part, deg C
+    vacuum_after_rise,    ///< value: Pa absolute, after valve-off; second: coldest part, deg C
+    charge_added,         ///< value: kg weighed in
+    suction_temperature,
+    discharge_temperature,
+    supply_current,     ///< value: A
+    water_temperature,  ///< value: deg C
+    outdoor_temperature,
+    insulation_resistance,  ///< value: MOhm
+    earth_resistance,       ///< value: ohm
+    residual_current_trip,  ///< value: ms at rated residual current
+    remark,
+};
+
+/// One entry of the record. Append-only: a correction is a new entry that names the old one.
+struct Reading {
+    std::string id;
+    ReadingKind kind = ReadingKind::remark;
+    std::string taken_at;  ///< ISO 8601 with offset
+    std::string taken_by;
+    std::string instrument;
+    double value = 0.0;
+    std::optional<double> second_value;
+    std::string note;
+    std::string corrects_id;  ///< empty: an entry of its own
+    std::string extra_json;
+    friend bool operator==(const Reading&, const Reading&) = default;
+};
+
+struct Photograph {
+    std::string id;
+    std::string sha256;  ///< of the original's bytes; the bytes are kept in the store
+    std::string file_name;
+    std::string caption;
+    std::string extra_json;
+    friend bool operator==(const Photograph&, const Photograph&) = default;
+};
+
+/// State the firm gives the job on its desk.
+enum class JobState { visit, planning, offered, accepted, fitted, in_service, closed };
+
+struct Job {
+    std::string id;
+    std::string number;  ///< the firm's job number
+    std::string title;
+    bool invented = false;  ///< demonstration data: documents say so
+    JobState state = JobState::visit;
+    std::int64_t revision = 0;  ///< grows by one at each save
+    std::string created_at;     ///< ISO 8601 UTC
+    std::string changed_at;
+    std::string base_sha256;    ///< content hash of the version this copy was exported from; empty: never travelled
+    std::int64_t base_revision = 0;
+    Client client;
+    Survey survey;
+    Site site;
+    Demand demand;
+    std::string weather;    ///< id of a built-in climate or of a stored weather year
+    std::string rule_set;   ///< id
+    std::string price_list; ///< id
+    std::vector<Choice> choices;
+    std::string chosen_choice_id;
+    std::vector<Reading> record;
+    std::vector<Photograph> photographs;
+    std::string notes;
+    std::string extra_json;
+    friend bool operator==(const Job&, const Job&) = default;
+};
+
+/// Look-ups by id; nullptr when there is none.
+[[nodiscard]] const Surface* find_surface(const Site& site, const std::string& id) noexcept;
+[[nodiscard]] const CylinderSpot* find_spot(const Site& site, const std::string& id) noexcept;
+[[nodiscard]] const Choice* find_choice(const Job& job, const std::string& id) noexcept;
+/// The chosen choice; the first when none is marked; nullptr when the job has no choice.
+[[nodiscard]] const Choice* chosen_choice(const Job& job) noexcept;
+
+}  // namespace wg

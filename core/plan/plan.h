@@ -1,0 +1,127 @@
+#pragma once
+// Job in, plan out. Pure and deterministic to the bit: same input, same plan.
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/commissioning/commissioning.h"
+#include "core/economy/economy.h"
+#include "core/findings/finding.h"
+#include "core/fixing/fixing.h"
+#include "core/job/job.h"
+#include "core/parts/parts.h"
+#include "core/pipework/run.h"
+#include "core/plan/reference.h"
+#include "core/quote/quote.h"
+#include "core/season/season.h"
+#include "core/services/services.h"
+#include "core/site/geometry.h"
+#include "core/site/shade.h"
+
+namespace wg::plan {
+
+/// A figure with its likely range (about 80 % of cases, by the runs named in `Plan::range_method`).
+struct Ranged {
+    double low = 0.0;
+    double mid = 0.0;
+    double high = 0.0;
+};
+
+struct PlacementPlan {
+    std::string placement_id;
+    std::string label;
+    std::string surface_id;
+    std::string surface_label;
+    site::PlacedCollector placed;
+    site::Shade shade;
+    double plane_kwh_m2 = 0.0;           ///< a year on the front face after shade
+    double plane_unshaded_kwh_m2 = 0.0;
+    std::array<double, 12> plane_month_kwh_m2{};
+    fixing::Outcome fixing;
+};
+
+/// Yearly figures for ledger and quote.
+struct Figures {
+    Ranged heat_kwh;         ///< useful heat drawn
+    Ranged electricity_kwh;
+    Ranged seasonal_factor;  ///< heat to water / electricity
+    Ranged running_cost_minor;
+    double run_m = 0.0;
+    double charge_kg = 0.0;
+    double worst_utilisation = 0.0;
+    int worst_point = 0;
+    Money price_gross;
+    Money price_net;
+};
+
+struct ServiceDue {
+    std::string id;
+    std::string text;
+    int every_months = 12;
+    std::string why;
+    std::string source;
+};
+
+struct Plan {
+    std::string job_id;
+    std::string job_number;
+    std::string title;
+    std::int64_t job_revision = 0;
+    std::string content_sha256;  ///< of the job's content that was planned
+    bool invented = false;       ///< demonstration data somewhere in it
+    std::string choice_id;
+    std::string choice_label;
+    // Models as they were, frozen with the plan.
+    CollectorModel collector;
+    BlockModel block;
+    CylinderModel cylinder;
+    FixingMethod fixing_method;
+    std::string weather_source;
+    bool weather_invented = false;
+    std::string rule_set_label;
+    std::string price_list_label;
+    std::string currency;
+    // Rooms.
+    std::vector<PlacementPlan> placements;
+    bool has_yield = false;      ///< false in a quick plan or when a stop prevents it
+    season::Year season;
+    season::Standstill standstill;
+    std::optional<season::WarmUp> warm_up_good;  ///< 800 W/m2, 20 deg C
+    std::optional<season::WarmUp> warm_up_fair;  ///< 400 W/m2, 15 deg C
+    std::optional<season::WarmUp> warm_up_poor;  ///< night, 2 deg C
+    std::string range_method;
+    pipework::Run run;
+    services::Outcome services;
+    parts::Outcome parts;
+    std::optional<quote::Quote> quote;
+    economy::Outcome economy;
+    commissioning::Expected expected;
+    std::vector<commissioning::Assessment> assessments;
+    std::vector<ServiceDue> service;
+    Figures figures;
+    std::vector<Finding> findings;  ///< sorted, worst first
+    std::vector<Working> workings;
+    [[nodiscard]] bool stopped() const noexcept { return has_stop(findings); }
+};
+
+struct Options {
+    std::string choice_id;     ///< empty: the chosen one
+    bool yield = true;         ///< false: geometry, run, fixings and price only (for the first figures while dragging)
+    bool ranges = true;        ///< the extra runs for Ranged
+    bool keep_hours = true;
+    int shade_samples_x = 5;
+    int shade_samples_y = 3;
+};
+
+/// Problems: the job names models, spots, rule sets or climates that the reference does not hold, or has no choice.
+/// Everything else that is wrong with the layout becomes a finding.
+[[nodiscard]] Result<Plan> plan(const Job& job, const Reference& reference, const Options& options = {});
+
+/// plan.json of the command line (docs/plan-format.md).
+[[nodiscard]] std::string plan_to_json(const Plan& plan);
+/// One page of text: the summary that the command line prints.
+[[nodiscard]] std::string summary(const Plan& plan);
+
+}  // namespace wg::plan

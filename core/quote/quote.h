@@ -1,0 +1,45 @@
+#pragma once
+// Price build-up with tax and rounding.
+
+#include <string>
+#include <vector>
+
+#include "core/parts/parts.h"
+#include "core/quantity/money.h"
+
+namespace wg::quote {
+
+struct TaxRate {
+    std::string tax_class;
+    std::string label;
+    double rate = 0.0;  ///< 0..1
+    friend bool operator==(const TaxRate&, const TaxRate&) = default;
+};
+
+struct TaxRules {
+    std::vector<TaxRate> rates;
+    bool tax_by_total = true;  ///< EN 16931 BR-CO-17: tax on the sum of a rate's lines; false: line by line
+    Rounding rounding = Rounding::half_up;
+    std::string source;
+};
+
+struct TaxSum {
+    TaxRate rate;
+    Money net;
+    Money tax;
+};
+
+struct Quote {
+    std::string currency;
+    std::vector<parts::Line> lines;  ///< in the order shown: equipment, material, labour
+    Money net;
+    std::vector<TaxSum> taxes;
+    Money gross;
+    int valid_days = 30;
+};
+
+/// Lines of unknown tax class are a problem, not tax-free.
+[[nodiscard]] Result<Quote> price(const std::vector<parts::Line>& lines, const std::string& currency,
+                                  const TaxRules& rules);
+
+}  // namespace wg::quote

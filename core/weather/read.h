@@ -1,0 +1,22 @@
+#pragma once
+// Readers of public weather-year formats. The text is treated as hostile; refusals name line and column.
+
+#include <string>
+#include <string_view>
+
+#include "core/quantity/result.h"
+#include "core/weather/year.h"
+
+namespace wg::weather {
+
+/// EnergyPlus weather file (EPW; U.S. DOE Auxiliary Programs, "Weather Data Format"): hour 1 covers 00:00-01:00.
+[[nodiscard]] Result<Year> read_epw(std::string_view text, const std::string& file_name);
+/// TMY3 CSV (Wilcox and Marion, NREL/TP-581-43156, 2008): stamp is the end of the hour, local standard time.
+[[nodiscard]] Result<Year> read_tmy3(std::string_view text, const std::string& file_name);
+/// PVGIS TMY CSV (JRC): UTC stamps `yyyymmdd:HHMM`; the header gives latitude, longitude and elevation. Rows are moved
+/// to local standard time of the nearest whole hour of longitude, and the sun's minute is kept with them.
+[[nodiscard]] Result<Year> read_pvgis_tmy(std::string_view text, const std::string& file_name);
+/// Recognises the format by content, not by the file's name.
+[[nodiscard]] Result<Year> read_any(std::string_view text, const std::string& file_name);
+
+}  // namespace wg::weather

@@ -1,0 +1,28 @@
+#pragma once
+// The one place where numbers become text for people. Values come in SI; units stand in the result.
+
+#include <QString>
+#include <string>
+
+#include "core/plan/plan.h"
+#include "core/quantity/money.h"
+
+namespace wg::ui {
+
+[[nodiscard]] inline QString qs(const std::string& text) { return QString::fromStdString(text); }
+
+/// "1 234.5 kWh": fixed decimals, thin space between thousands, unit after a narrow no-break space. NaN and infinity
+/// become an em dash, never digits.
+[[nodiscard]] QString quantity(double value, const QString& unit, int decimals = 0);
+/// Without unit, for table cells.
+[[nodiscard]] QString number(double value, int decimals = 0);
+[[nodiscard]] QString length_m(double value_m);         ///< "12.40 m"
+[[nodiscard]] QString length_mm(double value_m);        ///< "1 240 mm", for set-out on site
+[[nodiscard]] QString temperature(double value_c, int decimals = 0);
+[[nodiscard]] QString percent(double share, int decimals = 0);
+[[nodiscard]] QString bearing(double azimuth_deg);      ///< "172 deg SSE" with the degree sign
+[[nodiscard]] QString money(Money amount, const QString& currency);
+/// "about 1 240 kWh (1 080 to 1 390)".
+[[nodiscard]] QString ranged(const plan::Ranged& value, const QString& unit, int decimals = 0);
+
+}  // namespace wg::ui

@@ -1,0 +1,23 @@
+#pragma once
+// What the job window expects of each of its six stages.
+
+#include <QWidget>
+
+namespace wg::ui {
+
+class JobSession;
+
+class StageWidget : public QWidget {
+    Q_OBJECT
+   public:
+    using QWidget::QWidget;
+    /// The session to show; null when the job closes. Called before the stage is first shown.
+    virtual void set_session(JobSession* session) = 0;
+    /// A finding was activated: bring its place into view and select it, when it belongs to this stage.
+    virtual void show_place(const QString& place_id) { Q_UNUSED(place_id); }
+
+   Q_SIGNALS:
+    void status_text(const QString& text);  ///< for the bottom line: what the pointer is over, the tool's next click
+};
+
+}  // namespace wg::ui

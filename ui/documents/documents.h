@@ -1,0 +1,44 @@
+#pragma once
+// Papers composed from a finished Plan, vector throughout, A4.
+
+#include <QDate>
+#include <QImage>
+#include <QPagedPaintDevice>
+#include <QString>
+#include <vector>
+
+#include "core/job/job.h"
+#include "core/plan/plan.h"
+#include "core/quantity/result.h"
+
+namespace wg::ui {
+
+enum class Paper { quote, install_sheet, survey_sheet };
+[[nodiscard]] QString file_name_of(Paper paper);  ///< "quote.pdf", ...
+[[nodiscard]] QString title_of(Paper paper);
+
+struct Firm {
+    QString name, street, town, phone, email;
+    bool invented = false;
+};
+
+struct PaperInput {
+    Job job;
+    plan::Plan plan;
+    Firm firm;
+    QDate printed_on;
+};
+
+/// Number of pages and the text on each, in reading order: what tests look at.
+struct Composition {
+    std::vector<QStringList> pages;
+};
+
+/// Draws every page on the device, starting a new page where needed.
+Composition compose(Paper paper, const PaperInput& input, QPagedPaintDevice& device);
+/// Writes a PDF with fonts embedded; the file appears whole or not at all.
+[[nodiscard]] Result<Composition> write_pdf(Paper paper, const PaperInput& input, const QString& path);
+/// Pages as images, for preview.
+[[nodiscard]] std::vector<QImage> preview(Paper paper, const PaperInput& input, int dpi);
+
+}  // namespace wg::ui

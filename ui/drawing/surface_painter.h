@@ -1,0 +1,42 @@
+#pragma once
+// A surface face-on, to scale: on screen in Layout, on paper in the sheets. Same code, other theme and scale.
+
+#include <QPainter>
+#include <QPointF>
+#include <QRectF>
+#include <QTransform>
+
+#include "core/job/job.h"
+#include "core/plan/plan.h"
+#include "ui/common/theme.h"
+
+namespace wg::ui {
+
+/// Maps plane metres (y up) to painter units (y down).
+struct PlaneView {
+    double units_per_m = 100.0;
+    QPointF origin;  ///< painter position of plane (0, 0)
+    [[nodiscard]] QPointF map(Point2 p) const { return {origin.x() + p.x_m * units_per_m, origin.y() - p.y_m * units_per_m}; }
+    [[nodiscard]] Point2 unmap(QPointF p) const { return {(p.x() - origin.x()) / units_per_m, (origin.y() - p.y()) / units_per_m}; }
+};
+
+/// View that fits the surface's outline into `area` with a margin for dimensions.
+[[nodiscard]] PlaneView fit_surface(const Surface& surface, const QRectF& area, double margin_units);
+
+struct SurfaceDrawing {
+    const Job* job = nullptr;
+    const Surface* surface = nullptr;
+    const Choice* choice = nullptr;
+    const plan::Plan* plan = nullptr;  ///< may be null: then no fixing points
+    const site::ShadeMap* shade_map = nullptr;
+    std::string selected_id;
+    bool dimensions = true;       ///< collector's distances to edges, fixing points' set-out on paper
+    bool point_dimensions = false;///< every fixing point from the nearest two edges
+    bool rafters = true;
+    double text_units = 11.0;     ///< height of lettering in painter units
+    double line_units = 1.0;
+};
+
+void paint_surface(QPainter& painter, const SurfaceDrawing& what, const PlaneView& view, const Theme& theme);
+
+}  // namespace wg::ui
