@@ -1,0 +1,266 @@
+#include "app/command_line.h"
+
+#include <QCommandLineParser>
+#include <QDate>
+#include <QDir>
+#include <QSaveFile>
+#include <cmath>
+#include <cstdio>
+#include <ostream>
+
+#include "app/resources.h"
+#include "core/job/codec.h"
+#include "core/plan/plan.h"
+#include "core/quantity/time.h"
+#include "core/sun/position.h"
+#include "core/weather/quality.h"
+#include "core/weather/read.h"
+#include "ui/documents/documents.h"
+
+namespace wg::app {
+namespace {
+
+int bad_usage(std::ostream& err, const QString& what) {
+    err << "warmgable: " << what.toStdString() << "\nSee 'warmgable --help'.\n";
+    return exit_bad_usage;
+}
+
+int bad_input(std::ostream& err, const std::vector<Problem>& problems) {
+    for (const Problem& problem : problems) err << problem.text() << '\n';
+    return exit_bad_input;
+}
+
+/// One command's arguments: options with a value, flags, and exactly one file or none.
+struct Arguments {
+    QCommandLineParser parser;
+    bool parse(const QStringList& arguments, QStringList& positional, QString& error) {
+        parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
+        if (!parser.parse(QStringList{QStringLiteral("warmgable")} + arguments)) {
+            error = parser.errorText();
+            return false;
+        }
+        positional = parser.positionalArguments();
+        return true;
+    }
+    void value_option(const QString& name) { parser.addOption({name, QString(), name}); }
+    void flag(const QString& name) { parser.addOption(QCommandLineOption(name)); }
+};
+
+/// A number of the command line within a range, or a problem that names the option.
+Result<double> number_option(const QCommandLineParser& parser, const QString& name, double low, double high) {
+    const QString text = parser.value(name);
+    bool ok = false;
+    const double value = text.toDouble(&ok);
+    if (!ok || !std::isfinite(value) || value < low || value > high) {
+        return Problem{"--" + name.toStdString(), "'" + text.toStdString() + "' is not a number from " +
+                                                      QString::number(low).toStdString() + " to " +
+                                                      QString::number(high).toStdString(),
+                       "Give decimal degrees or metres with a point, e.g. 47.4"};
+    }
+    return value;
+}
+
+int run_sun(const QStringList& arguments, std::ostream& out, std::ostream& err) {
+    Arguments args;
+    for (const char* name : {"lat", "lon", "time", "altitude"}) args.value_option(QString::fromLatin1(name));
+    QStringList files;
+    QString error;
+    if (!args.parse(arguments, files, error)) return bad_usage(err, error);
+    if (!files.isEmpty()) return bad_usage(err, QStringLiteral("sun takes no file, found '%1'").arg(files.first()));
+    for (const char* name : {"lat", "lon", "time"}) {
+        if (!args.parser.isSet(QString::fromLatin1(name))) {
+            return bad_usage(err, QStringLiteral("sun needs --%1").arg(QLatin1String(name)));
+        }
+    }
+    const Result<double> latitude = number_option(args.parser, QStringLiteral("lat"), -90.0, 90.0);
+    const Result<double> longitude = number_option(args.parser, QStringLiteral("lon"), -180.0, 180.0);
+    const Result<Instant> when = instant_from_iso8601(args.parser.value(QStringLiteral("time")).toStdString());
+    if (!latitude) return bad_input(err, latitude.problems());
+    if (!longitude) return bad_input(err, longitude.problems());
+    if (!when) {
+        std::vector<Problem> problems = when.problems();
+        problems.front().where = "--time";
+        return bad_input(err, problems);
+    }
+    sun::Observer observer;
+    observer.latitude_deg = latitude.value();
+    observer.longitude_deg = longitude.value();
+    if (args.parser.isSet(QStringLiteral("altitude"))) {
+        const Result<double> altitude = number_option(args.parser, QStringLiteral("altitude"), -430.0, 9000.0);
+        if (!altitude) return bad_input(err, altitude.problems());
+        observer.altitude_m = altitude.value();
+        // International standard atmosphere, ISO 2533.
+        observer.pressure_pa = 101325.0 * std::pow(1.0 - 2.25577e-5 * observer.altitude_m, 5.25588);
+    }
+    const std::string stamp = iso8601(when.value());
+    const CivilDate date = date_from_iso8601(stamp.substr(0, 10)).value();
+    if (date.year < 1950 || date.year > 2050) {
+        return bad_input(err, {{"--time", "the year " + std::to_string(date.year) + " lies outside 1950 to 2050",
+                                "Earth's rotation is only tabled for these years"}});
+    }
+    const double decimal_year = date.year + (day_of_year(date) - 0.5) / 365.25;
+    const sun::Position sun = sun::position(when.value(), 0.0, observer, sun::delta_t_s(decimal_year));
+    char line[256];
+    std::snprintf(line, sizeof line,
+                  "time %s\nzenith %.4f deg\napparent zenith %.4f deg (with refraction)\nazimuth %.4f deg\n",
+                  stamp.c_str(), sun.zenith_deg, sun.apparent_zenith_deg, sun.azimuth_deg);
+    out << line << "method: NREL solar position algorithm, Reda and Andreas 2008\n";
+    return exit_done;
+}
+
+int run_weather(const QStringList& arguments, std::ostream& out, std::ostream& err) {
+    Arguments args;
+    QStringList files;
+    QString error;
+    if (!args.parse(arguments, files, error)) return bad_usage(err, error);
+    if (files.size() != 1) return bad_usage(err, QStringLiteral("weather needs one file"));
+    const std::string name = files.first().toStdString();
+    const Result<std::string> text = file_text(name);
+    if (!text) return bad_input(err, text.problems());
+    const Result<weather::Year> year = weather::read_any(text.value(), name);
+    if (!year) return bad_input(err, year.problems());
+    out << weather::text(year.value(), weather::assess(year.value()));
+    return exit_done;
+}
+
+bool write_file(const QString& path, const std::string& content, std::ostream& err) {
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) ||
+        file.write(content.data(), static_cast<qint64>(content.size())) != static_cast<qint64>(content.size()) ||
+        !file.commit()) {
+        err << path.toStdString() << ": cannot be written: " << file.errorString().toStdString()
+            << ". Choose another folder with --out\n";
+        return false;
+    }
+    return true;
+}
+
+int write_documents(const Job& job, const plan::Plan& plan, const QString& folder, std::ostream& err) {
+    if (!QDir().mkpath(folder)) {
+        err << folder.toStdString() << ": the folder cannot be made. Choose another with --out\n";
+        return exit_failed;
+    }
+    const QDir dir(folder);
+    if (!write_file(dir.filePath(QStringLiteral("plan.json")), plan::plan_to_json(plan), err)) return exit_failed;
+    if (!write_file(dir.filePath(QStringLiteral("parts.csv")), parts::to_csv(plan.parts.lines, plan.currency), err)) {
+        return exit_failed;
+    }
+    ui::PaperInput input;
+    input.job = job;
+    input.plan = plan;
+    input.firm.invented = plan.invented;
+    if (plan.invented) {
+        input.firm.name = QStringLiteral("Invented firm, for demonstration");
+    }
+    input.printed_on = QDate::currentDate();
+    for (const ui::Paper paper : {ui::Paper::quote, ui::Paper::install_sheet, ui::Paper::survey_sheet}) {
+        const auto written = ui::write_pdf(paper, input, dir.filePath(ui::file_name_of(paper)));
+        if (!written) {
+            err << text_of(written.problems()) << '\n';
+            return exit_failed;
+        }
+    }
+    return exit_done;
+}
+
+int run_plan(const QStringList& arguments, std::ostream& out, std::ostream& err) {
+    Arguments args;
+    for (const char* name : {"weather", "out", "choice"}) args.value_option(QString::fromLatin1(name));
+    args.flag(QStringLiteral("json"));
+    QStringList files;
+    QString error;
+    if (!args.parse(arguments, files, error)) return bad_usage(err, error);
+    if (files.size() != 1) return bad_usage(err, QStringLiteral("plan needs one job file"));
+
+    const std::string name = files.first().toStdString();
+    const Result<std::string> text = file_text(name);
+    if (!text) return bad_input(err, text.problems());
+    const Result<Job> job = job_from_json(text.value(), name);
+    if (!job) return bad_input(err, job.problems());
+
+    Result<plan::Reference> reference = built_in_reference();
+    if (!reference) return bad_input(err, reference.problems());
+    if (args.parser.isSet(QStringLiteral("weather"))) {
+        const std::string weather_name = args.parser.value(QStringLiteral("weather")).toStdString();
+        const Result<std::string> weather_text = file_text(weather_name);
+        if (!weather_text) return bad_input(err, weather_text.problems());
+        Result<weather::Year> year = weather::read_any(weather_text.value(), weather_name);
+        if (!year) return bad_input(err, year.problems());
+        reference.value().weather = plan::prepared(std::move(year).value());
+    }
+    plan::Options options;
+    if (args.parser.isSet(QStringLiteral("choice"))) {
+        const std::string wanted = args.parser.value(QStringLiteral("choice")).toStdString();
+        for (const Choice& choice : job.value().choices) {
+            if (choice.id == wanted || choice.label == wanted) options.choice_id = choice.id;
+        }
+        if (options.choice_id.empty()) {
+            return bad_input(err, {{"--choice", "the job has no choice '" + wanted + "'", "Name one by label or id"}});
+        }
+    }
+    const Result<plan::Plan> plan = plan::plan(job.value(), reference.value(), options);
+    if (!plan) return bad_input(err, plan.problems());
+
+    const bool to_folder = args.parser.isSet(QStringLiteral("out"));
+    const QString folder = to_folder ? args.parser.value(QStringLiteral("out")) : QStringLiteral(".");
+    const int written = write_documents(job.value(), plan.value(), folder, err);
+    if (written != exit_done) return written;
+    out << (args.parser.isSet(QStringLiteral("json")) ? plan::plan_to_json(plan.value()) : plan::summary(plan.value()));
+    if (!args.parser.isSet(QStringLiteral("json"))) {
+        out << "\nWritten to " << QDir(folder).path().toStdString()
+            << ": plan.json, quote.pdf, parts.csv, install-sheet.pdf, survey-sheet.pdf\n";
+    }
+    return plan.value().stopped() ? exit_stop : exit_done;
+}
+
+}  // namespace
+
+QString usage() {
+    return QStringLiteral(
+        "Warmgable plans domestic hot-water systems with a bare evaporator plate and a small heat pump.\n"
+        "\n"
+        "  warmgable                              opens the desk\n"
+        "  warmgable --demo                       opens the demonstration job (invented data)\n"
+        "  warmgable JOB.json                     takes a job file onto the desk and opens it\n"
+        "  warmgable plan JOB.json [--weather FILE] [--choice LABEL] [--out DIR] [--json]\n"
+        "                                         plans the job; writes plan.json, quote.pdf, parts.csv,\n"
+        "                                         install-sheet.pdf and survey-sheet.pdf to DIR (default: here)\n"
+        "                                         and prints a summary, or plan.json with --json\n"
+        "  warmgable sun --lat DEG --lon DEG --time ISO8601 [--altitude M]\n"
+        "                                         prints the sun's zenith and azimuth (clockwise from north)\n"
+        "  warmgable weather FILE                 prints what a weather file holds and how good it is\n"
+        "                                         (EPW, TMY3 CSV, PVGIS TMY CSV)\n"
+        "  warmgable --help | --version\n"
+        "\n"
+        "  --store FILE                           keeps the jobs in this file instead of the usual place (window only)\n"
+        "\n"
+        "Exit: 0 done, 1 the plan has a stop, 2 bad usage, 3 bad input, 4 could not write.\n"
+        "\n"
+        "Planning aid only. Local codes and licensed practice decide.\n");
+}
+
+bool is_command(const QStringList& arguments) {
+    if (arguments.isEmpty()) return false;
+    const QString& first = arguments.first();
+    return first == QLatin1String("plan") || first == QLatin1String("sun") || first == QLatin1String("weather") ||
+           first == QLatin1String("--help") || first == QLatin1String("-h") || first == QLatin1String("--version");
+}
+
+int run_command(const QStringList& arguments, std::ostream& out, std::ostream& err) {
+    const QString& command = arguments.first();
+    const QStringList rest = arguments.mid(1);
+    if (command == QLatin1String("--version")) {
+        out << "warmgable " << WG_VERSION << '\n';
+        return exit_done;
+    }
+    if (command == QLatin1String("--help") || command == QLatin1String("-h") ||
+        rest.contains(QLatin1String("--help"))) {
+        out << usage().toStdString();
+        return exit_done;
+    }
+    if (command == QLatin1String("sun")) return run_sun(rest, out, err);
+    if (command == QLatin1String("weather")) return run_weather(rest, out, err);
+    return run_plan(rest, out, err);
+}
+
+}  // namespace wg::app

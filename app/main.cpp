@@ -1,0 +1,114 @@
+// Starts the program: a command without a window, or the window.
+
+#include <QApplication>
+#include <QGuiApplication>
+#include <QDateTime>
+#include <QDir>
+#include <QIcon>
+#include <QMessageBox>
+#include <QStandardPaths>
+#include <clocale>
+#include <iostream>
+#include <memory>
+
+#include "app/command_line.h"
+#include "app/resources.h"
+#include "core/store/store.h"
+#include "ui/common/theme.h"
+#include "ui/window/main_window.h"
+
+namespace {
+
+using namespace wg;
+
+/// Qt takes the machine's locale for the C library too; files and prints need points in numbers, whatever the locale.
+void keep_points_in_numbers() { std::setlocale(LC_NUMERIC, "C"); }
+
+int run_without_window(int argc, char** argv, const QStringList& arguments) {
+    // PDF lettering needs fonts, fonts need a platform; the offscreen one works with and without a display.
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    const QGuiApplication application(argc, argv);
+    keep_points_in_numbers();
+    return app::run_command(arguments, std::cout, std::cerr);
+}
+
+struct WindowArguments {
+    bool demo = false;
+    QString store_path;
+    QString job_path;
+    QString wrong;
+};
+
+WindowArguments read_window_arguments(const QStringList& arguments) {
+    WindowArguments read;
+    for (qsizetype i = 0; i < arguments.size(); ++i) {
+        const QString& argument = arguments[i];
+        if (argument == QLatin1String("--demo")) {
+            read.demo = true;
+        } else if (argument == QLatin1String("--store") && i + 1 < arguments.size()) {
+            read.store_path = arguments[++i];
+        } else if (!argument.startsWith(QLatin1Char('-')) && read.job_path.isEmpty()) {
+            read.job_path = argument;
+        } else {
+            read.wrong = argument;
+        }
+    }
+    return read;
+}
+
+QString usual_store_path() {
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
+    QDir().mkpath(folder);
+    return QDir(folder).filePath(QStringLiteral("desk.sqlite"));
+}
+
+int cannot_start(const std::vector<Problem>& problems) {
+    const QString words = QString::fromStdString(text_of(problems));
+    std::cerr << words.toStdString() << '\n';
+    QMessageBox box(QMessageBox::Critical, QStringLiteral("Warmgable"), words);
+    box.setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    box.exec();
+    return app::exit_bad_input;
+}
+
+int run_window(int argc, char** argv, const QStringList& arguments) {
+    QApplication application(argc, argv);
+    keep_points_in_numbers();
+    QApplication::setApplicationName(QStringLiteral("Warmgable"));
+    QApplication::setApplicationVersion(QStringLiteral(WG_VERSION));
+    QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/warmgable.svg")));
+    ui::apply_theme(application, ui::ThemeKind::light);
+
+    const WindowArguments given = read_window_arguments(arguments);
+    if (!given.wrong.isEmpty()) {
+        std::cerr << "warmgable: unknown argument '" << given.wrong.toStdString() << "'\nSee 'warmgable --help'.\n";
+        return app::exit_bad_usage;
+    }
+    const QString store_path = given.store_path.isEmpty() ? usual_store_path() : given.store_path;
+    const Instant now{QDateTime::currentSecsSinceEpoch()};
+    auto store = store::Store::open(store_path.toStdString(), now);
+    if (!store) return cannot_start(store.problems());
+    auto reference = app::built_in_reference();
+    if (!reference) return cannot_start(reference.problems());
+
+    ui::MainWindow window(std::move(store).value(),
+                          std::make_shared<const plan::Reference>(std::move(reference).value()));
+    window.show();
+    if (given.demo) {
+        window.open_job_text(*app::resource_text("demo/job.json"), "demo/job.json");
+    } else if (!given.job_path.isEmpty()) {
+        const auto text = app::file_text(given.job_path.toStdString());
+        if (!text) return cannot_start(text.problems());
+        window.open_job_text(text.value(), given.job_path.toStdString());
+    }
+    return QApplication::exec();
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    QStringList arguments;
+    for (int i = 1; i < argc; ++i) arguments.append(QString::fromLocal8Bit(argv[i]));
+    if (app::is_command(arguments)) return run_without_window(argc, argv, arguments);
+    return run_window(argc, argv, arguments);
+}

@@ -1,0 +1,64 @@
+#include <algorithm>
+#include <charconv>
+
+#include "core/plan/parts_of_plan.h"
+#include "core/quantity/constants.h"
+#include "core/quantity/text.h"
+
+namespace wg::plan::steps {
+namespace {
+
+/// Whether a service rule applies to what is fitted, and why, in words; empty: it does not apply.
+std::string why_due(const ServiceRule& rule, const Plan& plan, const refrigerant::Properties& refrigerant) {
+    if (rule.when == "always") return "for every system";
+    if (rule.when == "anode") return plan.cylinder.anode.empty() ? "" : "the cylinder has an anode: " + plan.cylinder.anode;
+    if (rule.when == "flammable") {
+        return refrigerant.lower_flammability_kg_m3() > 0.0
+                   ? refrigerant.name() + " is flammable (class " + refrigerant.safety_class() + ")"
+                   : "";
+    }
+    const std::string by_emission = "t_co2e>=";
+    if (rule.when.rfind(by_emission, 0) == 0) {
+        double limit_t = 0.0;
+        const char* const end = rule.when.data() + rule.when.size();
+        if (std::from_chars(rule.when.data() + by_emission.size(), end, limit_t).ptr != end) return "";
+        return plan.run.total_charge_t_co2e >= limit_t
+                   ? "the charge is " + fixed(plan.run.total_charge_t_co2e, 2) + " t CO2e, from " + fixed(limit_t, 0) + " t on"
+                   : "";
+    }
+    return "";
+}
+
+}  // namespace
+
+void aftercare(const Job& job, const Selection& with, Plan& plan) {
+    commissioning::Expected& expected = plan.expected;
+    expected.test_pressure_bar = with.block->test_pressure_bar;
+    expected.max_pressure_bar = std::min(with.collector->max_pressure_bar, with.block->line_max_pressure_bar);
+    expected.extra_charge_kg = plan.run.extra_charge_kg;
+    expected.rated_current_a = with.block->max_current_a;
+    expected.set_point_c = job.demand.set_point_c;
+    // Plates stand outdoors; of the lines, the part before the first passage is taken as outdoors.
+    const double plates_l = with.collector->volume_l * static_cast<double>(plan.placements.size());
+    const auto bore_l_per_m = [](double od_mm) {
+        const double bore_mm = std::max(0.0, od_mm - 1.6);  // wall 0.8 mm, EN 12735-1
+        return 0.25 * pi * bore_mm * bore_mm * 1e-3;
+    };
+    const double litre_per_m = bore_l_per_m(with.block->liquid_od_mm) + bore_l_per_m(with.block->suction_od_mm);
+    double outdoors_m = 0.0;
+    for (const pipework::Leg& leg : plan.run.legs) {
+        outdoors_m += leg.length_m;
+        if (leg.ends_at != RoutePointKind::free) break;
+    }
+    const double lines_l = litre_per_m * plan.run.length_m;
+    const double total_l = plates_l + lines_l;
+    if (total_l > 0.0) expected.volume_outdoors = (plates_l + litre_per_m * outdoors_m) / total_l;
+
+    plan.assessments = commissioning::assess(job.record, expected);
+    for (const ServiceRule& rule : with.rules->service) {
+        const std::string why = why_due(rule, plan, *with.refrigerant);
+        if (!why.empty()) plan.service.push_back({rule.id, rule.text, rule.every_months, why, rule.source});
+    }
+}
+
+}  // namespace wg::plan::steps

@@ -1,0 +1,43 @@
+#include "core/plan/parts_of_plan.h"
+#include "core/quantity/time.h"
+
+namespace wg::plan::steps {
+
+std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const Options& options, Plan& plan) {
+    std::vector<sky::PlaneYear> planes;
+    const sky::PreparedYear& year = with.weather->sky;
+    for (const Placement& placement : with.choice->placements) {
+        const Surface& surface = *find_surface(job.site, placement.surface_id);
+        PlacementPlan placed;
+        placed.placement_id = placement.id;
+        placed.label = placement.label;
+        placed.surface_id = surface.id;
+        placed.surface_label = surface.label;
+        placed.placed = site::place(surface, job.site.sketch_up_azimuth_deg, placement, *with.collector);
+        if (!options.yield) {
+            plan.placements.push_back(std::move(placed));
+            continue;
+        }
+        placed.shade = site::shade_of(job.site, placed.placed, surface.id, year, options.shade_samples_x, options.shade_samples_y);
+
+        sky::PlaneInput input;
+        input.tilt_deg = placed.placed.tilt_deg;
+        input.azimuth_deg = placed.placed.azimuth_deg;
+        input.albedo = job.site.ground_albedo;
+        input.sky_view = placed.shade.sky_view;
+        input.rear_open = placement.frame_tilt_deg.has_value() ? 1.0 : 0.0;
+        sky::PlaneYear plane = sky::plane_year(year, input, placed.shade.beam_share);
+        placed.plane_kwh_m2 = plane.total_kwh_m2;
+        placed.plane_unshaded_kwh_m2 = plane.unshaded_kwh_m2;
+        for (int hour = 0; hour < weather::hours_in_year; ++hour) {
+            const auto h = static_cast<std::size_t>(hour);
+            const auto month = static_cast<std::size_t>(month_of_hour(hour) - 1);
+            placed.plane_month_kwh_m2[month] += 1e-3 * (plane.beam_w_m2[h] + plane.sky_diffuse_w_m2[h] + plane.ground_w_m2[h]);
+        }
+        planes.push_back(std::move(plane));
+        plan.placements.push_back(std::move(placed));
+    }
+    return planes;
+}
+
+}  // namespace wg::plan::steps

@@ -1,0 +1,45 @@
+#include "core/plan/parts_of_plan.h"
+
+namespace wg::plan::steps {
+
+void money(const Job& job, const Selection& with, Plan& plan) {
+    parts::Input input;
+    input.choice = *with.choice;
+    input.collector = *with.collector;
+    input.block = *with.block;
+    input.cylinder = *with.cylinder;
+    input.method = *with.method;
+    input.run = plan.run;
+    for (const PlacementPlan& placement : plan.placements) {
+        input.fixing_points += static_cast<int>(placement.fixing.points.size());
+    }
+    input.services = plan.services;
+    input.prices = *with.prices;
+    plan.parts = parts::list_parts(input);
+
+    const Result<quote::Quote> priced = quote::price(plan.parts.lines, with.prices->currency, with.rules->tax);
+    if (priced) {
+        plan.quote = priced.value();
+        plan.figures.price_net = priced.value().net;
+        plan.figures.price_gross = priced.value().gross;
+    } else {
+        for (const Problem& problem : priced.problems()) {
+            plan.findings.push_back({"quote.cannot-be-priced", Severity::stop, Stage::offer, "", with.prices->label, problem.text(),
+                                     problem.remedy, "Every line of a quote has a price and a tax class", with.rules->label});
+        }
+    }
+
+    if (!plan.has_yield) return;
+    economy::Input economy;
+    economy.electricity_kwh = plan.season.total.electricity_kwh();
+    economy.useful_heat_kwh = plan.season.total.drawn_kwh;
+    economy.demand = job.demand;
+    economy.tariffs = with.prices->tariffs;
+    economy.investment = plan.figures.price_gross;
+    plan.economy = economy::evaluate(economy);
+    const double minor_kwh = with.prices->tariffs.electricity_minor_kwh;
+    const Ranged& electricity = plan.figures.electricity_kwh;
+    plan.figures.running_cost_minor = {electricity.low * minor_kwh, electricity.mid * minor_kwh, electricity.high * minor_kwh};
+}
+
+}  // namespace wg::plan::steps

@@ -1,0 +1,48 @@
+#pragma once
+// Steps of plan(), in the order it takes them. Internal to core/plan.
+
+#include <string>
+#include <vector>
+
+#include "core/plan/plan.h"
+
+namespace wg::plan::steps {
+
+/// Everything the choice names, found in the reference. Pointers into Job and Reference: both outlive plan().
+struct Selection {
+    const Choice* choice = nullptr;
+    const CollectorModel* collector = nullptr;
+    const BlockModel* block = nullptr;
+    const CylinderModel* cylinder = nullptr;
+    const FixingMethod* method = nullptr;
+    const CylinderSpot* spot = nullptr;
+    const RuleSet* rules = nullptr;
+    const parts::PriceList* prices = nullptr;
+    const refrigerant::Properties* refrigerant = nullptr;
+    std::shared_ptr<const PreparedWeather> weather;
+};
+[[nodiscard]] Result<Selection> select(const Job& job, const Reference& reference, const Options& options);
+
+/// Where the block's connections are: at two thirds of the cylinder's height over the spot.
+[[nodiscard]] Point3 block_connection(const CylinderSpot& spot, const CylinderModel& cylinder);
+
+/// Light on each placed collector; fills `Plan::placements` and returns the plane years in the same order.
+[[nodiscard]] std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const Options& options, Plan& plan);
+
+/// Run, fixings, services.
+void engineering(const Job& job, const Selection& with, Plan& plan);
+
+/// The year, its range, warm-up, standstill.
+[[nodiscard]] std::vector<Problem> yield(const Job& job, const Selection& with, const Options& options,
+                                         const std::vector<sky::PlaneYear>& planes, Plan& plan);
+
+/// Parts, quote, economy.
+void money(const Job& job, const Selection& with, Plan& plan);
+
+/// What concerns the whole: combinations of equipment, weather, market, assumptions, comfort.
+void checks(const Job& job, const Selection& with, Plan& plan);
+
+/// Values expected on the day, verdicts on the record so far, service that falls due.
+void aftercare(const Job& job, const Selection& with, Plan& plan);
+
+}  // namespace wg::plan::steps

@@ -1,0 +1,297 @@
+// plan.json, documented in docs/plan-format.md. Keys name their units; numbers are rounded to what they mean, so that a
+// text comparison of two plans shows real differences only.
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "core/job/words.h"
+#include "core/plan/plan.h"
+
+namespace wg::plan {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+/// Rounded to decimals; null for what is not a number, which JSON cannot hold.
+Json num(double value, int decimals) {
+    if (!std::isfinite(value)) return nullptr;
+    const double scale = std::pow(10.0, decimals);
+    const double rounded = std::round(value * scale) / scale;
+    return rounded == 0.0 ? 0.0 : rounded;
+}
+
+Json ranged(const Ranged& value, int decimals) {
+    return {{"low", num(value.low, decimals)}, {"mid", num(value.mid, decimals)}, {"high", num(value.high, decimals)}};
+}
+
+Json point(Point2 p) { return Json::array({num(p.x_m, 3), num(p.y_m, 3)}); }
+Json point(Point3 p) { return Json::array({num(p.x_m, 3), num(p.y_m, 3), num(p.z_m, 3)}); }
+
+Json to_json(const Finding& f) {
+    return {{"code", f.code},       {"severity", word(f.severity)}, {"stage", word(f.stage)}, {"place_id", f.place_id},
+            {"place", f.place},     {"message", f.message},         {"remedy", f.remedy},     {"rule", f.rule},
+            {"source", f.source}};
+}
+
+Json to_json(const Working& w) {
+    Json inputs = Json::array();
+    for (const auto& [name, value] : w.inputs) inputs.push_back({{"name", name}, {"value", value}});
+    return {{"key", w.key},       {"title", w.title},   {"formula", w.formula}, {"inputs", inputs},
+            {"result", w.result}, {"source", w.source}, {"assumed", w.assumed}};
+}
+
+Json to_json(const fixing::FixingPoint& p) {
+    return {{"number", p.number},
+            {"position_m", point(p.position)},
+            {"from_edge_a_m", num(p.edge_a.distance_m, 3)},
+            {"from_edge_b_m", num(p.edge_b.distance_m, 3)},
+            {"on_rafter", p.on_rafter},
+            {"pull_n", num(p.pull_n, 0)},
+            {"push_n", num(p.push_n, 0)},
+            {"shear_n", num(p.shear_n, 0)},
+            {"resistance_pull_n", num(p.resistance_pull_n, 0)},
+            {"resistance_shear_n", num(p.resistance_shear_n, 0)},
+            {"utilisation", num(p.utilisation, 3)},
+            {"combination", p.worst_combination}};
+}
+
+Json to_json(const PlacementPlan& p) {
+    Json points = Json::array();
+    for (const fixing::FixingPoint& f : p.fixing.points) points.push_back(to_json(f));
+    Json causes = Json::array();
+    for (const site::ShadeCause& c : p.shade.causes) {
+        causes.push_back({{"label", c.label},
+                          {"lost_kwh_m2", num(c.lost_kwh_m2, 1)},
+                          {"worst_month", c.worst_month},
+                          {"worst_hour", c.worst_hour}});
+    }
+    Json months = Json::array();
+    for (const double m : p.plane_month_kwh_m2) months.push_back(num(m, 2));
+    Json outline = Json::array();
+    for (const Point2 corner : p.placed.outline) outline.push_back(point(corner));
+    return {{"placement_id", p.placement_id},
+            {"label", p.label},
+            {"surface", p.surface_label},
+            {"tilt_deg", num(p.placed.tilt_deg, 2)},
+            {"azimuth_deg", num(p.placed.azimuth_deg, 2)},
+            {"outline_m", outline},
+            {"connection_m", point(p.placed.connection_in_space)},
+            {"plane_kwh_m2", num(p.plane_kwh_m2, 1)},
+            {"plane_unshaded_kwh_m2", num(p.plane_unshaded_kwh_m2, 1)},
+            {"plane_month_kwh_m2", months},
+            {"sky_view", num(p.shade.sky_view, 3)},
+            {"shade_causes", causes},
+            {"wind",
+             {{"peak_pressure_pa", num(p.fixing.wind.qp_pa, 1)},
+              {"zone", p.fixing.zone},
+              {"uplift_coefficient", num(p.fixing.cpe_uplift, 3)},
+              {"pressure_coefficient", num(p.fixing.cpe_pressure, 3)}}},
+            {"snow_n_m2", num(p.fixing.snow_n_m2, 0)},
+            {"fixing_points", points}};
+}
+
+Json to_json(const season::MonthSums& m) {
+    return {{"light_kwh", num(m.light_kwh, 2)},
+            {"air_kwh", num(m.air_kwh, 2)},
+            {"long_wave_kwh", num(m.long_wave_kwh, 2)},
+            {"latent_kwh", num(m.latent_kwh, 2)},
+            {"line_kwh", num(m.line_kwh, 2)},
+            {"compressor_kwh", num(m.compressor_kwh, 2)},
+            {"immersion_kwh", num(m.immersion_kwh, 2)},
+            {"standby_kwh", num(m.standby_kwh, 2)},
+            {"defrost_kwh", num(m.defrost_kwh, 2)},
+            {"shell_loss_kwh", num(m.shell_loss_kwh, 2)},
+            {"condenser_kwh", num(m.condenser_kwh, 2)},
+            {"drawn_kwh", num(m.drawn_kwh, 2)},
+            {"standing_loss_kwh", num(m.standing_loss_kwh, 2)},
+            {"store_change_kwh", num(m.store_change_kwh, 2)},
+            {"wanted_kwh", num(m.wanted_kwh, 2)},
+            {"shortfall_kwh", num(m.shortfall_kwh, 2)},
+            {"running_h", num(m.running_h, 1)},
+            {"frost_h", num(m.frost_h, 1)},
+            {"rest_h", num(m.rest_h, 1)},
+            {"starts", m.starts}};
+}
+
+Json warm_up(const std::optional<season::WarmUp>& warm) {
+    if (!warm) return nullptr;
+    if (!warm->reached) return {{"reached", false}, {"why_not", warm->why_not}};
+    return {{"reached", true},
+            {"hours", num(warm->hours, 2)},
+            {"heat_kwh", num(warm->heat_kwh, 2)},
+            {"electricity_kwh", num(warm->electricity_kwh, 2)},
+            {"mean_cop", num(warm->mean_cop, 2)}};
+}
+
+Json yield_json(const Plan& plan) {
+    if (!plan.has_yield) return nullptr;
+    Json months = Json::array();
+    for (const season::MonthSums& m : plan.season.months) months.push_back(to_json(m));
+    return {{"months", months},
+            {"year", to_json(plan.season.total)},
+            {"seasonal_factor", num(plan.season.seasonal_factor, 3)},
+            {"useful_factor", num(plan.season.useful_factor, 3)},
+            {"closure_circuit", num(plan.season.closure_circuit, 9)},
+            {"closure_water", num(plan.season.closure_water, 9)},
+            {"off_too_cold_h", num(plan.season.off_too_cold_h, 1)},
+            {"off_other_h", num(plan.season.off_other_h, 1)},
+            {"pressure_limited_h", num(plan.season.pressure_limited_h, 1)},
+            {"shortfall_draws", plan.season.shortfall_draws},
+            {"models", plan.season.models},
+            {"range_method", plan.range_method},
+            {"standstill",
+             {{"plate_c", num(plan.standstill.plate_c, 1)},
+              {"pressure_bar_abs", num(plan.standstill.pressure_bar_abs, 2)},
+              {"above_critical", plan.standstill.above_critical},
+              {"light_w_m2", num(plan.standstill.light_w_m2, 0)},
+              {"air_c", num(plan.standstill.air_c, 1)}}},
+            {"warm_up_good_light", warm_up(plan.warm_up_good)},
+            {"warm_up_fair_light", warm_up(plan.warm_up_fair)},
+            {"warm_up_winter_night", warm_up(plan.warm_up_poor)}};
+}
+
+Json run_json(const pipework::Run& run) {
+    Json legs = Json::array();
+    for (const pipework::Leg& leg : run.legs) {
+        legs.push_back({{"from_m", point(leg.from)},
+                        {"to_m", point(leg.to)},
+                        {"length_m", num(leg.length_m, 3)},
+                        {"ends_at", key_of(leg.ends_at)}});
+    }
+    return {{"length_m", num(run.length_m, 3)},
+            {"lift_m", num(run.lift_m, 3)},
+            {"bends", run.bends},
+            {"passages", run.passages},
+            {"equivalent_m", num(run.equivalent_m, 2)},
+            {"extra_charge_kg", num(run.extra_charge_kg, 4)},
+            {"total_charge_kg", num(run.total_charge_kg, 4)},
+            {"total_charge_t_co2e", num(run.total_charge_t_co2e, 4)},
+            {"coil_liquid_m", num(run.coil_liquid_m, 2)},
+            {"coil_suction_m", num(run.coil_suction_m, 2)},
+            {"insulation_mm", num(run.insulation_mm, 0)},
+            {"suction_loss_pa", num(run.suction_loss_pa, 0)},
+            {"suction_drop_k", num(run.suction_drop_k, 3)},
+            {"suction_velocity_m_s", num(run.suction_velocity_m_s, 2)},
+            {"liquid_head_pa", num(run.liquid_head_pa, 0)},
+            {"legs", legs}};
+}
+
+Json services_json(const services::Outcome& s) {
+    return {{"running_a", num(s.electrical.running_a, 2)},
+            {"starting_a", num(s.electrical.starting_a, 2)},
+            {"cable_mm2", num(s.electrical.cable_mm2, 1)},
+            {"cable_m", num(s.electrical.cable_m, 1)},
+            {"drop_percent", num(s.electrical.drop_percent, 2)},
+            {"breaker_a", num(s.electrical.breaker_a, 0)},
+            {"residual_current_ma", num(s.electrical.residual_current_ma, 0)},
+            {"expansion_l", num(s.water.expansion_l, 2)},
+            {"vessel_l", num(s.water.vessel_l, 0)},
+            {"vessel_precharge_bar", num(s.water.vessel_precharge_bar, 1)},
+            {"safety_valve_bar", num(s.water.safety_valve_bar, 1)},
+            {"mixing_valve", s.water.mixing_valve},
+            {"to_be_made", s.water.to_be_made},
+            {"filled_mass_kg", num(s.filled_mass_kg, 0)}};
+}
+
+Json money_json(const Plan& plan) {
+    Json lines = Json::array();
+    for (const parts::Line& line : plan.parts.lines) {
+        lines.push_back({{"item", line.item_id},
+                         {"text", line.text},
+                         {"quantity", num(line.quantity, 3)},
+                         {"to_buy", num(line.to_buy, 3)},
+                         {"unit", line.unit},
+                         {"unit_price_minor", line.unit_price.minor},
+                         {"net_minor", line.net.minor},
+                         {"tax_class", line.tax_class},
+                         {"labour", line.labour},
+                         {"priced", line.priced},
+                         {"why", line.why}});
+    }
+    Json taxes = Json::array();
+    Json quote = nullptr;
+    if (plan.quote) {
+        for (const quote::TaxSum& tax : plan.quote->taxes) {
+            taxes.push_back({{"label", tax.rate.label},
+                             {"rate", num(tax.rate.rate, 4)},
+                             {"net_minor", tax.net.minor},
+                             {"tax_minor", tax.tax.minor}});
+        }
+        quote = {{"net_minor", plan.quote->net.minor}, {"taxes", taxes}, {"gross_minor", plan.quote->gross.minor}};
+    }
+    return {{"currency", plan.currency}, {"parts", lines}, {"labour_h", num(plan.parts.labour_h, 2)}, {"quote", quote}};
+}
+
+Json economy_json(const Plan& plan) {
+    if (!plan.has_yield) return nullptr;
+    return {{"running_cost_minor", plan.economy.running_cost.minor},
+            {"present_cost_minor", plan.economy.present_cost.minor},
+            {"yearly_saving_minor", plan.economy.yearly_saving.minor},
+            {"co2_kg", num(plan.economy.co2_kg, 1)},
+            {"present_co2_kg", num(plan.economy.present_co2_kg, 1)},
+            {"simple_payback_y", num(plan.economy.simple_payback_y, 2)},
+            {"net_present_value_minor", plan.economy.net_present_value.minor}};
+}
+
+}  // namespace
+
+std::string plan_to_json(const Plan& plan) {
+    Json out;
+    out["format"] = "warmgable-plan";
+    out["schema"] = 1;
+    out["job"] = {{"id", plan.job_id},
+                  {"number", plan.job_number},
+                  {"title", plan.title},
+                  {"revision", plan.job_revision},
+                  {"content_sha256", plan.content_sha256},
+                  {"invented", plan.invented}};
+    out["choice"] = {{"id", plan.choice_id},
+                     {"label", plan.choice_label},
+                     {"collector", plan.collector.maker + ' ' + plan.collector.name},
+                     {"block", plan.block.maker + ' ' + plan.block.name},
+                     {"cylinder", plan.cylinder.maker + ' ' + plan.cylinder.name},
+                     {"fixing_method", plan.fixing_method.label}};
+    out["reference"] = {{"weather", plan.weather_source},
+                        {"weather_invented", plan.weather_invented},
+                        {"rule_set", plan.rule_set_label},
+                        {"price_list", plan.price_list_label}};
+    out["stopped"] = plan.stopped();
+    const Figures& f = plan.figures;
+    out["figures"] = {{"heat_kwh", plan.has_yield ? ranged(f.heat_kwh, 1) : Json(nullptr)},
+                      {"electricity_kwh", plan.has_yield ? ranged(f.electricity_kwh, 1) : Json(nullptr)},
+                      {"seasonal_factor", plan.has_yield ? ranged(f.seasonal_factor, 3) : Json(nullptr)},
+                      {"running_cost_minor", plan.has_yield ? ranged(f.running_cost_minor, 0) : Json(nullptr)},
+                      {"run_m", num(f.run_m, 2)},
+                      {"charge_kg", num(f.charge_kg, 3)},
+                      {"worst_utilisation", num(f.worst_utilisation, 3)},
+                      {"worst_point", f.worst_point},
+                      {"price_net_minor", f.price_net.minor},
+                      {"price_gross_minor", f.price_gross.minor}};
+    Json findings = Json::array();
+    for (const Finding& finding : plan.findings) findings.push_back(to_json(finding));
+    out["findings"] = findings;
+    Json placements = Json::array();
+    for (const PlacementPlan& placement : plan.placements) placements.push_back(to_json(placement));
+    out["placements"] = placements;
+    out["run"] = run_json(plan.run);
+    out["services"] = services_json(plan.services);
+    out["yield"] = yield_json(plan);
+    out["money"] = money_json(plan);
+    out["economy"] = economy_json(plan);
+    Json service = Json::array();
+    for (const ServiceDue& due : plan.service) {
+        service.push_back({{"id", due.id}, {"text", due.text}, {"every_months", due.every_months}, {"why", due.why}, {"source", due.source}});
+    }
+    out["service"] = service;
+    Json verdicts = Json::array();
+    for (const commissioning::Assessment& a : plan.assessments) {
+        verdicts.push_back({{"subject", a.subject}, {"verdict", commissioning::word(a.verdict)}, {"words", a.words}, {"next", a.next}});
+    }
+    out["verdicts"] = verdicts;
+    Json workings = Json::array();
+    for (const Working& working : plan.workings) workings.push_back(to_json(working));
+    out["workings"] = workings;
+    return out.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + '\n';
+}
+
+}  // namespace wg::plan

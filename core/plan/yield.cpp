@@ -1,0 +1,191 @@
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <future>
+
+#include "core/plan/parts_of_plan.h"
+#include "core/quantity/text.h"
+
+namespace wg::plan::steps {
+namespace {
+
+/// One of the two further runs that give the range. The sizes are assumed: they follow from how far the year moved
+/// when each input of a first-principles model was moved by its own uncertainty (docs/handbook/ranges.md).
+struct Variation {
+    double light = 1.0;       ///< on the plate
+    double plate = 1.0;       ///< plate to refrigerant
+    double compressor = 1.0;  ///< overall efficiency
+    double condenser = 1.0;
+    double draw = 1.0;        ///< of the household
+};
+constexpr Variation poorer{0.93, 0.80, 0.95, 0.85, 1.15};
+constexpr Variation better{1.07, 1.20, 1.05, 1.15, 0.85};
+
+season::Input varied(season::Input input, const Variation& by) {
+    for (double& w : input.front_w_m2) w *= by.light;
+    for (double& w : input.rear_w_m2) w *= by.light;
+    input.collector.plate_to_refrigerant_w_m2k *= by.plate;
+    input.block.overall_peak *= by.compressor;
+    input.block.condenser_w_k *= by.condenser;
+    input.demand.scale = std::clamp(input.demand.scale * by.draw, 0.2, 3.0);
+    return input;
+}
+
+season::Input season_input(const Job& job, const Selection& with, const std::vector<sky::PlaneYear>& planes,
+                           const Plan& plan) {
+    season::Input input;
+    input.collector = *with.collector;
+    input.collectors = static_cast<int>(plan.placements.size());
+    input.block = *with.block;
+    input.cylinder = *with.cylinder;
+    input.refrigerant = with.refrigerant;
+    const sky::PreparedYear& year = with.weather->sky;
+    const std::size_t hours = year.sun_up.size();
+    input.front_w_m2.assign(hours, 0.0);
+    input.rear_w_m2.assign(hours, 0.0);
+    const double share = 1.0 / static_cast<double>(planes.size());
+    double height_m = 0.0;
+    double tilt_deg = 0.0;
+    double sky_view = 0.0;
+    bool all_free = true;
+    for (std::size_t i = 0; i < planes.size(); ++i) {
+        const sky::PlaneYear& plane = planes[i];
+        for (std::size_t h = 0; h < hours; ++h) {
+            input.front_w_m2[h] += share * (plane.beam_w_m2[h] + plane.sky_diffuse_w_m2[h] + plane.ground_w_m2[h]);
+            input.rear_w_m2[h] += share * plane.rear_w_m2[h];
+        }
+        const site::PlacedCollector& placed = plan.placements[i].placed;
+        height_m += share * 0.5 * (placed.lowest_m + placed.highest_m);
+        tilt_deg += share * placed.tilt_deg;
+        sky_view += share * plan.placements[i].shade.sky_view;
+        all_free = all_free && with.choice->placements[i].frame_tilt_deg.has_value();
+    }
+    input.sun_up = year.sun_up;
+    input.air_c = year.air_c;
+    input.dew_point_c = year.dew_point_c;
+    input.sky_k = year.sky_temperature_k;
+    input.pressure_pa = year.pressure_pa;
+    input.wind_plate_m_s = year.wind_10m_m_s;
+    const double wind_share = wind_share_at_plate(job.site.terrain, height_m);
+    for (double& wind : input.wind_plate_m_s) wind *= wind_share;
+    input.tilt_deg = tilt_deg;
+    input.sky_view = sky_view;
+    input.rear_free = all_free;
+    input.room_c = with.spot->room_temperature_c;
+    input.line_ua_w_k = plan.run.line_ua_w_k;
+    input.suction_drop_k = plan.run.suction_drop_k;
+    input.demand = job.demand;
+    return input;
+}
+
+void record_figures(const std::array<season::Year, 3>& runs, Figures& figures) {
+    const auto range = [&](auto of) {
+        const double mid = of(runs[0]);
+        const double a = of(runs[1]);
+        const double b = of(runs[2]);
+        return Ranged{std::min({mid, a, b}), mid, std::max({mid, a, b})};
+    };
+    figures.heat_kwh = range([](const season::Year& y) { return y.total.drawn_kwh; });
+    figures.electricity_kwh = range([](const season::Year& y) { return y.total.electricity_kwh(); });
+    figures.seasonal_factor = range([](const season::Year& y) { return y.seasonal_factor; });
+}
+
+void record_workings(const Plan& plan, std::vector<Working>& workings) {
+    const season::MonthSums& t = plan.season.total;
+    const auto kwh = [](double v) { return fixed(v, 0) + " kWh"; };
+    workings.push_back({"yield.heat",
+                        "Useful heat drawn in a year",
+                        "heat asked for - shortfall",
+                        {{"heat asked for by the draw-off cycle", kwh(t.wanted_kwh)},
+                         {"shortfall below the wanted temperature", kwh(t.shortfall_kwh)},
+                         {"weather", plan.weather_source},
+                         {"range", plan.range_method}},
+                        kwh(t.drawn_kwh),
+                        "EU 812/2013 annex VII table 3 (draw-off cycle); year of operation at 10-minute steps",
+                        true});
+    workings.push_back({"yield.electricity",
+                        "Electricity in a year",
+                        "compressor + immersion heater + defrost + standby",
+                        {{"compressor", kwh(t.compressor_kwh)},
+                         {"immersion heater", kwh(t.immersion_kwh)},
+                         {"defrost", kwh(t.defrost_kwh)},
+                         {"standby", kwh(t.standby_kwh)}},
+                        kwh(t.electricity_kwh()),
+                        plan.season.models,
+                        true});
+    workings.push_back({"yield.factor",
+                        "Seasonal factor",
+                        "(heat to the water by pump and heaters) / electricity",
+                        {{"light absorbed while running", kwh(t.light_kwh)},
+                         {"heat from the air", kwh(t.air_kwh)},
+                         {"net long-wave", kwh(t.long_wave_kwh)},
+                         {"condensation and frost", kwh(t.latent_kwh)},
+                         {"heat given by the pump", kwh(t.condenser_kwh)},
+                         {"standing loss of the cylinder", kwh(t.standing_loss_kwh)},
+                         {"closure of the circuit's balance", fixed(100.0 * plan.season.closure_circuit, 4) + " %"},
+                         {"closure of the water's balance", fixed(100.0 * plan.season.closure_water, 4) + " %"}},
+                        fixed(plan.season.seasonal_factor, 2),
+                        plan.season.models,
+                        true});
+}
+
+}  // namespace
+
+std::vector<Problem> yield(const Job& job, const Selection& with, const Options& options,
+                           const std::vector<sky::PlaneYear>& planes, Plan& plan) {
+    const season::Input input = season_input(job, with, planes, plan);
+    season::Options full;
+    full.keep_hours = options.keep_hours;
+    season::Options bare = full;
+    bare.keep_hours = false;
+
+    // Independent runs on two threads: each is deterministic by itself, so the order of finishing changes nothing.
+    std::array<season::Year, 3> runs;
+    std::vector<Problem> problems;
+    const auto take = [&](Result<season::Year> result, season::Year& into) {
+        if (result) {
+            into = std::move(result).value();
+        } else {
+            problems.insert(problems.end(), result.problems().begin(), result.problems().end());
+        }
+    };
+    if (options.ranges) {
+        auto others = std::async(std::launch::async, [&] {
+            return std::pair{season::run(varied(input, poorer), bare), season::run(varied(input, better), bare)};
+        });
+        take(season::run(input, full), runs[0]);
+        auto [poor, good] = others.get();
+        take(std::move(poor), runs[1]);
+        take(std::move(good), runs[2]);
+        plan.range_method =
+            "two further years: light -7/+7 %, plate to refrigerant -20/+20 %, compressor -5/+5 %, condenser -15/+15 %, "
+            "draw-off +15/-15 % together (sizes assumed)";
+    } else {
+        take(season::run(input, full), runs[0]);
+        runs[1] = runs[0];
+        runs[2] = runs[0];
+        plan.range_method = "not worked out yet";
+    }
+    if (!problems.empty()) return problems;
+    record_figures(runs, plan.figures);
+    plan.season = std::move(runs[0]);
+
+    const Result<season::Standstill> still = season::standstill(input);
+    if (!still) return still.problems();
+    plan.standstill = still.value();
+    // Conditions of docs/handbook/season.md: good and fair daylight, and a winter night.
+    const std::array<season::WarmUpConditions, 3> days = {{{10.0, 800.0, 0.0, 20.0, 0.50, 2.0, 12.0},
+                                                           {10.0, 400.0, 0.0, 15.0, 0.65, 2.0, 10.0},
+                                                           {10.0, 0.0, 0.0, 2.0, 0.85, 2.0, 10.0}}};
+    std::array<std::optional<season::WarmUp>*, 3> into = {&plan.warm_up_good, &plan.warm_up_fair, &plan.warm_up_poor};
+    for (std::size_t i = 0; i < days.size(); ++i) {
+        const Result<season::WarmUp> warm = season::warm_up(input, days[i], bare);
+        if (!warm) return warm.problems();
+        *into[i] = warm.value();
+    }
+    plan.has_yield = true;
+    record_workings(plan, plan.workings);
+    return {};
+}
+
+}  // namespace wg::plan::steps

