@@ -1,0 +1,157 @@
+#include "core/sun/ephemeris.h"
+
+#include <cassert>
+#include <cmath>
+#include <cstddef>
+
+#include "core/quantity/angle.h"
+#include "core/quantity/constants.h"
+#include "core/sun/geocentric.h"
+
+namespace wg::sun {
+namespace {
+
+// Four days: the shortest strong terms (the moon's pull, 29.5 days; nutation, 13.7 days) are still well resolved.
+constexpr double cell_s = 4.0 * 86400.0;
+constexpr double flattening_term = 0.99664719;  // as in geocentric.cpp
+constexpr double earth_radius_m = 6378140.0;
+constexpr double parallax_at_1_au_rad = 8.794 / 3600.0 * (pi / 180.0);
+constexpr double sin_upper_limb = -0.014543898;  // sin(upper_limb_elevation_deg)
+
+using Six = std::array<double, 6>;
+
+// Polynomial through the values at -2, -1, 0, 1, 2, 3: Newton's divided differences, multiplied out.
+Six through(const Six& values) {
+    constexpr Six nodes = {-2.0, -1.0, 0.0, 1.0, 2.0, 3.0};
+    Six newton = values;
+    for (std::size_t order = 1; order < 6; ++order) {
+        for (std::size_t i = 5; i >= order; --i) newton[i] = (newton[i] - newton[i - 1]) / static_cast<double>(order);
+    }
+    Six power{};
+    for (std::size_t k = 6; k-- > 0;) {  // power := power * (t - nodes[k]) + newton[k]
+        for (std::size_t i = 5; i > 0; --i) power[i] = power[i - 1] - nodes[k] * power[i];
+        power[0] = newton[k] - nodes[k] * power[0];
+    }
+    return power;
+}
+
+double at(const Six& c, double t) noexcept {
+    return c[0] + t * (c[1] + t * (c[2] + t * (c[3] + t * (c[4] + t * c[5]))));
+}
+
+// Arc sine within 2e-8 rad (Abramowitz and Stegun, Handbook of Mathematical Functions, 4.4.46), for refraction only, which
+// changes by less than 1e-8 rad with it. `x` from -0.015 to 1.
+double refraction_asin(double x) noexcept {
+    if (x < 0.0) return x * (1.0 + x * x / 6.0);
+    const double p =
+        1.5707963050 +
+        x * (-0.2145988016 +
+             x * (0.0889789874 +
+                  x * (-0.0501743046 +
+                       x * (0.0308918810 + x * (-0.0170881256 + x * (0.0066700901 - x * 0.0012624911))))));
+    return 0.5 * pi - std::sqrt(std::fmax(0.0, 1.0 - x)) * p;
+}
+
+// Turns the direction upwards by the refraction of eq. 42 of the report, 1.02' cot(e + 10.3/(e + 5.11)), e in degrees. The
+// cotangent of the sum comes from the direction itself and the short series for the tangent of the second part (under
+// 0.05 rad); the turn (under 0.012 rad) by series as well.
+void refract(Direction& d, double air) noexcept {
+    const double level = std::sqrt(d.east * d.east + d.north * d.north);
+    const double elevation_deg = degrees(refraction_asin(d.up));
+    const double extra = radians(10.3 / (elevation_deg + 5.11));
+    const double tan_extra = extra * (1.0 + extra * extra * (1.0 / 3.0 + extra * extra * (2.0 / 15.0)));
+    const double cotangent = (level - d.up * tan_extra) / (d.up + level * tan_extra);
+    const double lift = radians(air * 1.02 / 60.0) * cotangent;
+    const double sin_lift = lift * (1.0 - lift * lift / 6.0);
+    const double cos_lift = 1.0 - lift * lift / 2.0 * (1.0 - lift * lift / 12.0);
+    const double stretch = level > 0.0 ? cos_lift - d.up / level * sin_lift : 1.0;
+    d.up = d.up * cos_lift + level * sin_lift;
+    d.east *= stretch;
+    d.north *= stretch;
+}
+
+}  // namespace
+
+Place::Place(const Observer& observer) noexcept {
+    const double latitude = radians(observer.latitude_deg);
+    const double u = std::atan(flattening_term * std::tan(latitude));
+    sin_latitude_ = std::sin(latitude);
+    cos_latitude_ = std::cos(latitude);
+    longitude_rad_ = radians(observer.longitude_deg);
+    const double sin_parallax = std::sin(parallax_at_1_au_rad);
+    parallax_x_ = sin_parallax * (std::cos(u) + observer.altitude_m / earth_radius_m * cos_latitude_);
+    parallax_y_ = sin_parallax * (flattening_term * std::sin(u) + observer.altitude_m / earth_radius_m * sin_latitude_);
+    air_ = (observer.pressure_pa / 101000.0) * (283.0 / (273.0 + observer.temperature_c));
+}
+
+Ephemeris::Ephemeris(Instant from, Instant to, double delta_t_s) {
+    assert(from <= to);
+    start_unix_s_ = static_cast<double>(from.unix_s);
+    const double span_s = static_cast<double>(to.unix_s - from.unix_s);
+    const auto count = static_cast<std::size_t>(std::floor(span_s / cell_s)) + 1;
+    std::vector<double> offset_rad, sin_declination, cos_declination, distance_au;
+    double previous_deg = 0.0;
+    for (std::size_t i = 0; i < count + 5; ++i) {  // two nodes before the first cell, three after its start
+        const double since_start_s = (static_cast<double>(i) - 2.0) * cell_s;
+        const Geocentric g = geocentric(days_since_j2000(from, since_start_s), delta_t_s);
+        // Nodes are whole days apart, so the even turn of 360 deg a day drops out at each of them.
+        const double raw_deg = g.apparent_sidereal_deg - g.right_ascension_deg;
+        previous_deg = i == 0 ? raw_deg : previous_deg + wrap_180(raw_deg - previous_deg);
+        offset_rad.push_back(radians(previous_deg));
+        sin_declination.push_back(std::sin(radians(g.declination_deg)));
+        cos_declination.push_back(std::cos(radians(g.declination_deg)));
+        distance_au.push_back(g.distance_au);
+    }
+    const auto six = [](const std::vector<double>& v, std::size_t i) {
+        return through({v[i], v[i + 1], v[i + 2], v[i + 3], v[i + 4], v[i + 5]});
+    };
+    cells_.reserve(count);
+    for (std::size_t i = 0; i < count; ++i) {
+        cells_.push_back({six(offset_rad, i), six(sin_declination, i), six(cos_declination, i), six(distance_au, i)});
+    }
+}
+
+const Ephemeris::Cell& Ephemeris::cell(double unix_s, double& t) const noexcept {
+    const double position = (unix_s - start_unix_s_) * (1.0 / cell_s);
+    const double index = std::fmin(std::fmax(std::floor(position), 0.0), static_cast<double>(cells_.size() - 1));
+    t = position - index;
+    return cells_[static_cast<std::size_t>(index)];
+}
+
+Direction Ephemeris::direction(double unix_s, const Place& place) const noexcept {
+    double t = 0.0;
+    const Cell& c = cell(unix_s, t);
+    const double days = (unix_s - start_unix_s_) * (1.0 / 86400.0);
+    const double hour_angle =
+        at(c.hour_angle_offset_rad, t) + 2.0 * pi * (days - std::floor(days)) + place.longitude_rad_;
+    const double cos_declination = at(c.cos_declination, t);
+    Direction d;
+    d.distance_au = at(c.distance_au, t);
+
+    // Parallax as a shift of the observer from the earth's centre, in axes towards meridian, west and pole; equal to
+    // equations 36-40 of the report.
+    const double inverse_distance = 1.0 / d.distance_au;
+    const double meridian = cos_declination * std::cos(hour_angle) - place.parallax_x_ * inverse_distance;
+    const double west = cos_declination * std::sin(hour_angle);
+    const double pole = at(c.sin_declination, t) - place.parallax_y_ * inverse_distance;
+    const double inverse_length = 1.0 / std::sqrt(meridian * meridian + west * west + pole * pole);
+    d.east = -west * inverse_length;
+    d.north = (pole * place.cos_latitude_ - meridian * place.sin_latitude_) * inverse_length;
+    d.up = (pole * place.sin_latitude_ + meridian * place.cos_latitude_) * inverse_length;
+    if (d.up > sin_upper_limb && place.air_ > 0.0) refract(d, place.air_);
+    return d;
+}
+
+double Ephemeris::declination_deg(double unix_s) const noexcept {
+    double t = 0.0;
+    const Cell& c = cell(unix_s, t);
+    return degrees(std::asin(at(c.sin_declination, t)));
+}
+
+double Ephemeris::greenwich_hour_angle_deg(double unix_s) const noexcept {
+    double t = 0.0;
+    const Cell& c = cell(unix_s, t);
+    return wrap_360(degrees(at(c.hour_angle_offset_rad, t)) + 360.0 * ((unix_s - start_unix_s_) / 86400.0));
+}
+
+}  // namespace wg::sun
