@@ -30,6 +30,7 @@ struct Year {
     std::vector<double> wind_m_s;            ///< at 10 m, 0..60
     std::vector<double> pressure_pa;         ///< station pressure
     std::vector<double> sky_long_wave_w_m2;  ///< on the horizontal; empty when the source has none
+    std::vector<double> sky_cover;           ///< share of the sky under cloud, 0..1; empty when the source has none
     std::vector<std::string> remarks;        ///< what the reader changed or assumed, e.g. filled gaps
 };
 

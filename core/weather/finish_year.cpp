@@ -1,0 +1,222 @@
+// Closes the gaps of what a reader gathered, or refuses them.
+
+#include <cmath>
+
+#include "core/quantity/text.h"
+#include "core/sun/extraterrestrial.h"
+#include "core/sun/year.h"
+#include "core/weather/diffuse_split.h"
+#include "core/weather/humidity.h"
+#include "core/weather/raw_year.h"
+
+namespace wg::weather::detail {
+namespace {
+
+constexpr std::size_t longest_gap_h = 6;
+
+bool is_missing(double value) { return std::isnan(value); }
+
+std::size_t count_missing(const std::vector<double>& series) {
+    std::size_t count = 0;
+    for (const double v : series) count += is_missing(v) ? 1U : 0U;
+    return count;
+}
+
+// Length of the longest run of missing values; `start` gets its first row.
+std::size_t longest_run(const std::vector<double>& series, std::size_t& start) {
+    std::size_t longest = 0;
+    std::size_t run = 0;
+    for (std::size_t i = 0; i < series.size(); ++i) {
+        run = is_missing(series[i]) ? run + 1 : 0;
+        if (run > longest) {
+            longest = run;
+            start = i + 1 - run;
+        }
+    }
+    return longest;
+}
+
+// Straight line over every gap; gaps at an end take the nearest value.
+void interpolate(std::vector<double>& series) {
+    const std::size_t n = series.size();
+    std::size_t known = n;
+    for (std::size_t i = 0; i < n; ++i) {
+        if (is_missing(series[i])) continue;
+        const std::size_t gap_start = known == n ? 0 : known + 1;
+        const double from = known == n ? series[i] : series[known];
+        const double steps = static_cast<double>(i - gap_start + 1);
+        for (std::size_t k = gap_start; k < i; ++k) {
+            series[k] = from + (series[i] - from) * static_cast<double>(k - gap_start + 1) / steps;
+        }
+        known = i;
+    }
+    for (std::size_t k = known + 1; known < n && k < n; ++k) series[k] = series[known];
+}
+
+// Values that must be there: gaps of up to six hours are bridged, longer ones refused.
+void require(std::vector<double>& series, const char* name, RawYear& raw, Problems& problems) {
+    const std::size_t gaps = count_missing(series);
+    if (gaps == 0) return;
+    std::size_t start = 0;
+    const std::size_t run = longest_run(series, start);
+    if (run > longest_gap_h) {
+        problems.add(raw.line_of_row[start], 1,
+                     std::string(name) + " is missing for " + std::to_string(run) + " hours in a row",
+                     "Choose a file without long gaps, or fill the gap from a neighbouring station");
+        return;
+    }
+    interpolate(series);
+    raw.year.remarks.push_back(std::string(name) + ": " +
+                               counted(static_cast<long>(gaps), "missing hour", "missing hours") +
+                               " filled by a straight line.");
+}
+
+// Series that improve the result but are not needed: dropped when the gaps are long.
+void optional_series(std::vector<double>& series, const char* name, const char* instead, RawYear& raw) {
+    const std::size_t gaps = count_missing(series);
+    if (gaps == 0) return;
+    std::size_t start = 0;
+    if (longest_run(series, start) > longest_gap_h) {
+        if (gaps < series.size()) {
+            raw.year.remarks.push_back(std::string(name) + " has gaps of more than six hours and is left out; " +
+                                       instead + ".");
+        }
+        series.clear();
+        return;
+    }
+    interpolate(series);
+}
+
+void finish_humidity(RawYear& raw, Problems& problems) {
+    long from_humidity = 0;
+    for (std::size_t i = 0; i < raw.rows(); ++i) {
+        if (!is_missing(raw.dew_point[i]) || is_missing(raw.humidity[i]) || is_missing(raw.air[i])) continue;
+        raw.dew_point[i] = dew_point_c(raw.air[i], 0.01 * std::fmin(100.0, raw.humidity[i]));
+        ++from_humidity;
+    }
+    if (from_humidity > 0) {
+        raw.year.remarks.push_back("Dew point of " + counted(from_humidity, "hour", "hours") +
+                                   " worked out from relative humidity.");
+    }
+    require(raw.dew_point, "dew point", raw, problems);
+    if (!problems.empty()) return;
+    long lowered = 0;
+    double most_k = 0.0;
+    for (std::size_t i = 0; i < raw.rows(); ++i) {
+        const double over_k = raw.dew_point[i] - raw.air[i];
+        if (over_k <= 0.0) continue;
+        raw.dew_point[i] = raw.air[i];
+        ++lowered;
+        most_k = std::fmax(most_k, over_k);
+    }
+    if (lowered > 0) {
+        raw.year.remarks.push_back("Dew point above air temperature in " + counted(lowered, "hour", "hours") +
+                                   " (by up to " + fixed(most_k, 1) + " K) lowered to it.");
+    }
+}
+
+void finish_pressure(RawYear& raw) {
+    const std::size_t gaps = count_missing(raw.pressure);
+    if (gaps == 0) return;
+    std::size_t start = 0;
+    if (longest_run(raw.pressure, start) <= longest_gap_h) {
+        interpolate(raw.pressure);
+    } else {
+        const double standard_pa = sun::standard_pressure_pa_at(raw.year.altitude_m);
+        for (double& p : raw.pressure) {
+            if (is_missing(p)) p = standard_pa;
+        }
+    }
+    raw.year.remarks.push_back("Air pressure: " + counted(static_cast<long>(gaps), "missing hour", "missing hours") +
+                               " taken from neighbours or from the standard atmosphere at the station's height.");
+}
+
+struct LightCounts {
+    long erbs = 0, beam = 0, diffuse = 0, global = 0, night = 0;
+};
+
+void say(std::vector<std::string>& remarks, long count, const char* text) {
+    if (count > 0) remarks.push_back("Light: " + counted(count, "hour", "hours") + " " + text);
+}
+
+void finish_light(RawYear& raw, Problems& problems) {
+    if (count_missing(raw.global) + count_missing(raw.beam) + count_missing(raw.diffuse) == 0) return;
+    const Year& year = raw.year;
+    const sun::YearSun sun = sun::year_sun({year.latitude_deg, year.longitude_deg, year.altitude_m, year.utc_offset_h,
+                                            year.sun_minute, sun::weather_sun_year});
+    LightCounts counts;
+    for (std::size_t i = 0; i < raw.rows() && !problems.full(); ++i) {
+        double& global = raw.global[i];
+        double& beam = raw.beam[i];
+        double& diffuse = raw.diffuse[i];
+        const double up = std::fmax(0.0, sun.up[i]);
+        if (!is_missing(global) && !is_missing(beam) && !is_missing(diffuse)) continue;
+        if (is_missing(global)) {
+            if (!is_missing(beam) && !is_missing(diffuse)) {
+                global = diffuse + beam * up;
+                ++counts.global;
+            } else if (sun.up_share[i] == 0.0) {
+                global = beam = diffuse = 0.0;
+                ++counts.night;
+            } else {
+                problems.add(raw.line_of_row[i], 1, "global light is missing in an hour with the sun up",
+                             "Choose a file with complete light");
+            }
+            continue;
+        }
+        const Split split = split_erbs(global, sun.up[i], sun.extraterrestrial_normal_w_m2[i], sun.up_share[i]);
+        if (is_missing(beam) && is_missing(diffuse)) {
+            beam = split.beam_normal_w_m2;
+            diffuse = split.diffuse_w_m2;
+            ++counts.erbs;
+        } else if (is_missing(diffuse)) {
+            diffuse = std::fmax(0.0, global - beam * up);
+            ++counts.diffuse;
+        } else {
+            // Not more beam than the split allows for: near the horizon the difference of two small figures over a
+            // smaller one means nothing.
+            beam = up > 0.1 ? std::fmax(0.0, global - diffuse) / up : split.beam_normal_w_m2;
+            beam = std::fmin(beam, sun.extraterrestrial_normal_w_m2[i]);
+            ++counts.beam;
+        }
+    }
+    say(raw.year.remarks, counts.erbs, "parted into beam and diffuse by Erbs 1982.");
+    say(raw.year.remarks, counts.beam, "with beam worked out from global and diffuse.");
+    say(raw.year.remarks, counts.diffuse, "with diffuse worked out from global and beam.");
+    say(raw.year.remarks, counts.global, "with global worked out from beam and diffuse.");
+    say(raw.year.remarks, counts.night, "without values at night set to 0.");
+}
+
+}  // namespace
+
+Result<Year> finish(RawYear raw, int header_line, Problems& problems) {
+    check_place(raw.year, header_line, problems);
+    if (!problems.empty()) return problems.take();
+    require(raw.air, "air temperature", raw, problems);
+    require(raw.wind, "wind speed", raw, problems);
+    finish_humidity(raw, problems);
+    finish_pressure(raw);
+    optional_series(raw.long_wave, "Long-wave from the sky", "sky temperature is worked out from humidity and cloud",
+                    raw);
+    optional_series(raw.cover, "Cloud cover", "it is worked out from the light", raw);
+    finish_light(raw, problems);
+    if (!problems.empty()) return problems.take();
+
+    if (raw.small_negatives > 0) {
+        raw.year.remarks.push_back("Light: " + counted(raw.small_negatives, "value", "values") +
+                                   " slightly below 0 set to 0.");
+    }
+    Year year = std::move(raw.year);
+    year.global_w_m2 = std::move(raw.global);
+    year.beam_normal_w_m2 = std::move(raw.beam);
+    year.diffuse_w_m2 = std::move(raw.diffuse);
+    year.air_c = std::move(raw.air);
+    year.dew_point_c = std::move(raw.dew_point);
+    year.wind_m_s = std::move(raw.wind);
+    year.pressure_pa = std::move(raw.pressure);
+    year.sky_long_wave_w_m2 = std::move(raw.long_wave);
+    year.sky_cover = std::move(raw.cover);
+    return year;
+}
+
+}  // namespace wg::weather::detail

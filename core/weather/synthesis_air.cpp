@@ -1,0 +1,163 @@
+#include <cmath>
+
+#include "core/quantity/constants.h"
+#include "core/quantity/time.h"
+#include "core/sun/extraterrestrial.h"
+#include "core/weather/humidity.h"
+#include "core/weather/synthesis.h"
+
+namespace wg::weather::detail {
+namespace {
+
+constexpr double air_persistence = 0.75;    // day to day
+constexpr double air_spread_k = 2.8;        // standard deviation of daily means within a month
+constexpr double wind_persistence = 0.92;   // hour to hour
+constexpr double wind_weibull_shape = 1.9;  // 2 would be Rayleigh; inland stations lie a little lower
+constexpr double pressure_persistence = 0.75;
+constexpr double pressure_spread_pa = 800.0;
+
+// Daily course of temperature as a share of its swing, lowest near sunrise, highest in mid-afternoon: Erbs, Klein and
+// Beckman, ASHRAE Journal 25(6), 1983 (coefficients from memory). `hour` 1..24 ends the hour.
+double daily_course(double hour) {
+    const double t = 2.0 * pi * (hour - 1.0) / 24.0;
+    return 0.4632 * std::cos(t - 3.805) + 0.0984 * std::cos(2.0 * t - 0.360) + 0.0168 * std::cos(3.0 * t - 0.822) +
+           0.0138 * std::cos(4.0 * t - 3.513);
+}
+
+// Correction whose mean over each month is `wanted`: straight lines between the months' middles, solved by repetition (the
+// map from knots to means has its eigenvalues between 0.5 and 1, so each round at least halves the error), then a constant
+// within the month for the last digits.
+void add_with_monthly_mean(std::vector<double>& series, const std::array<double, 12>& wanted) {
+    const auto month_mean = [&](std::size_t m) {
+        const int from = first_hour_of_month(static_cast<int>(m) + 1);
+        const int to = first_hour_of_month(static_cast<int>(m) + 2);
+        double sum = 0.0;
+        for (int h = from; h < to; ++h) sum += series[static_cast<std::size_t>(h)];
+        return sum / (to - from);
+    };
+    std::array<double, 12> middle{};
+    for (std::size_t m = 0; m < 12; ++m) {
+        middle[m] = 0.5 * (first_hour_of_month(static_cast<int>(m) + 1) + first_hour_of_month(static_cast<int>(m) + 2));
+    }
+    for (int round = 0; round < 30; ++round) {
+        std::array<double, 12> lack{};
+        for (std::size_t m = 0; m < 12; ++m) lack[m] = wanted[m] - month_mean(m);
+        for (int h = 0; h < hours_in_year; ++h) {
+            const auto m = static_cast<std::size_t>(month_of_hour(h) - 1);
+            const double at = h + 0.5;
+            const std::size_t other = at < middle[m] ? (m + 11) % 12 : (m + 1) % 12;
+            double distance = std::fabs(middle[other] - middle[m]);
+            distance = std::fmin(distance, hours_in_year - distance);
+            const double w = std::fabs(at - middle[m]) / distance;
+            series[static_cast<std::size_t>(h)] += (1.0 - w) * lack[m] + w * lack[other];
+        }
+    }
+    for (std::size_t m = 0; m < 12; ++m) {
+        const double lack = wanted[m] - month_mean(m);
+        for (int h = first_hour_of_month(static_cast<int>(m) + 1); h < first_hour_of_month(static_cast<int>(m) + 2); ++h) {
+            series[static_cast<std::size_t>(h)] += lack;
+        }
+    }
+}
+
+// Scales the vapour of each month so that the month's mean relative humidity is the climate's.
+void make_dew_point(const Climate& climate, const std::vector<double>& day_air_c, Year& year) {
+    std::vector<double> saturation(hours_in_year);
+    std::vector<double> vapour(hours_in_year);
+    for (int h = 0; h < hours_in_year; ++h) {
+        const auto i = static_cast<std::size_t>(h);
+        saturation[i] = saturation_pressure_pa(year.air_c[i]);
+        vapour[i] = saturation_pressure_pa(between_days(day_air_c, h));
+    }
+    year.dew_point_c.resize(hours_in_year);
+    for (int month = 1; month <= 12; ++month) {
+        const auto from = static_cast<std::size_t>(first_hour_of_month(month));
+        const auto to = static_cast<std::size_t>(first_hour_of_month(month + 1));
+        const double wanted = climate.relative_humidity[static_cast<std::size_t>(month) - 1];
+        double low = 0.0;
+        double high = 20.0;
+        double factor = 1.0;
+        for (int round = 0; round < 60; ++round) {
+            factor = 0.5 * (low + high);
+            double sum = 0.0;
+            for (std::size_t i = from; i < to; ++i) sum += std::fmin(1.0, factor * vapour[i] / saturation[i]);
+            (sum < wanted * static_cast<double>(to - from) ? low : high) = factor;
+        }
+        for (std::size_t i = from; i < to; ++i) {
+            const double pressure = std::fmin(saturation[i], factor * vapour[i]);
+            year.dew_point_c[i] = std::fmin(year.air_c[i], dew_point_of_vapour_c(pressure));
+        }
+    }
+}
+
+}  // namespace
+
+double between_days(const std::vector<double>& daily, int hour) {
+    const double position = (hour + 0.5) / 24.0 - 0.5;
+    const double before = std::floor(position);
+    const double w = position - before;
+    const std::size_t n = daily.size();
+    const auto a = static_cast<std::size_t>(before + static_cast<double>(n)) % n;
+    return (1.0 - w) * daily[a] + w * daily[(a + 1) % n];
+}
+
+void make_air(const Climate& climate, const std::vector<double>& clearness, Random& random, Year& year) {
+    double mean_light = 0.0;
+    for (const double light : climate.global_kwh_m2_day) mean_light += light / 12.0;
+    std::vector<double> day_air(365);
+    std::vector<double> day_swing(365);
+    std::array<double, 12> clearness_sum{};
+    std::array<double, 12> day_count{};
+    Persistent air(air_persistence, random);
+    for (std::size_t day = 0; day < 365; ++day) {
+        const auto m = static_cast<std::size_t>(month_of_hour(static_cast<int>(day) * 24) - 1);
+        // Bright days are warm in the light half of the year and cold in the dark half.
+        const double season =
+            std::fmin(0.4, std::fmax(-0.4, climate.global_kwh_m2_day[m] / std::fmax(0.1, mean_light) - 1.0));
+        const double bright = std::fmin(1.5, std::fmax(-1.5, clearness[day] - 1.0));
+        day_air[day] = climate.air_mean_c[m] + air_spread_k * (air.next() + season * bright);
+        day_swing[day] = 0.5 + 0.5 * clearness[day];
+        clearness_sum[m] += day_swing[day];
+        day_count[m] += 1.0;
+    }
+    for (std::size_t day = 0; day < 365; ++day) {
+        const auto m = static_cast<std::size_t>(month_of_hour(static_cast<int>(day) * 24) - 1);
+        day_swing[day] *= climate.air_daily_swing_k[m] * day_count[m] / clearness_sum[m];
+    }
+    year.air_c.resize(hours_in_year);
+    for (int h = 0; h < hours_in_year; ++h) {
+        year.air_c[static_cast<std::size_t>(h)] =
+            between_days(day_air, h) + between_days(day_swing, h) * daily_course(h % 24 + 1.0);
+    }
+    add_with_monthly_mean(year.air_c, climate.air_mean_c);
+    make_dew_point(climate, day_air, year);
+}
+
+void make_wind_and_pressure(const Climate& climate, Random& random, Year& year) {
+    year.wind_m_s.resize(hours_in_year);
+    Persistent wind(wind_persistence, random);
+    for (int h = 0; h < hours_in_year; ++h) {
+        const double calmer_than = normal_probability(wind.next());
+        const double afternoon = 1.0 + 0.25 * std::cos(radians(15.0 * (h % 24 + 0.5 - 14.0)));
+        year.wind_m_s[static_cast<std::size_t>(h)] =
+            afternoon * std::pow(-std::log1p(-std::fmin(calmer_than, 1.0 - 1e-12)), 1.0 / wind_weibull_shape);
+    }
+    for (int month = 1; month <= 12; ++month) {
+        const auto from = static_cast<std::size_t>(first_hour_of_month(month));
+        const auto to = static_cast<std::size_t>(first_hour_of_month(month + 1));
+        double sum = 0.0;
+        for (std::size_t i = from; i < to; ++i) sum += year.wind_m_s[i];
+        const double factor =
+            climate.wind_m_s[static_cast<std::size_t>(month) - 1] * static_cast<double>(to - from) / sum;
+        for (std::size_t i = from; i < to; ++i) year.wind_m_s[i] *= factor;
+    }
+
+    const double standard = sun::standard_pressure_pa_at(climate.altitude_m);
+    std::vector<double> day_pressure(365);
+    Persistent pressure(pressure_persistence, random);
+    for (double& p : day_pressure) p = standard + pressure_spread_pa * pressure.next();
+    year.pressure_pa.resize(hours_in_year);
+    for (int h = 0; h < hours_in_year; ++h) year.pressure_pa[static_cast<std::size_t>(h)] = between_days(day_pressure, h);
+}
+
+}  // namespace wg::weather::detail
