@@ -20,10 +20,21 @@ struct PreparedYear {
     std::vector<double> sky_temperature_k;
     std::vector<double> air_c, dew_point_c, wind_10m_m_s, pressure_pa;
     bool sky_temperature_measured = false;  ///< from the file's long-wave; else Berdahl and Martin with clouds
+    // What the diffuse models need of each hour whatever the plane; filled by `derive`.
+    std::vector<double> circumsolar_hay_davies_w_m2;  ///< diffuse from around the sun, on a plane facing the sun
+    std::vector<double> isotropic_hay_davies_w_m2;    ///< the remaining diffuse on the horizontal
+    std::vector<double> circumsolar_perez_w_m2;       ///< as above, Perez 1990
+    std::vector<double> isotropic_perez_w_m2;
+    std::vector<double> horizon_perez_w_m2;  ///< signed brightening near the horizon, on a vertical plane
 };
 
+/// Fills the derived series from the others. `plane_year` does it on a copy when they are missing, at a cost.
+void derive(PreparedYear& year);
+
 /// Positions for the year 2027 of the civil calendar (a year without 29 February); the month's own year is not kept in
-/// a typical year. Hours in which the sun rises or sets use the mean position of the part above the horizon.
+/// a typical year. Hours in which the sun rises or sets use the position in the middle of the part above the horizon.
+/// Sun as seen, that is with refraction. Beam in hours with the sun below the horizon is dropped (the quality report
+/// counts such hours); diffuse and global stay as the file has them. All series of the year must be complete.
 [[nodiscard]] PreparedYear prepare(const weather::Year& year);
 
 /// Light on a plane in each hour. `beam_share` (empty or 8760 values 0..1) is the share of the plane in the sun.
@@ -31,7 +42,7 @@ struct PlaneYear {
     std::vector<double> beam_w_m2;       ///< beam with circumsolar, after shade
     std::vector<double> sky_diffuse_w_m2;
     std::vector<double> ground_w_m2;
-    std::vector<double> rear_w_m2;       ///< on the rear face
+    std::vector<double> rear_w_m2;       ///< on the rear face, times `rear_open`; beam there without shade
     double total_kwh_m2 = 0.0;           ///< front face, after shade
     double unshaded_kwh_m2 = 0.0;        ///< front face, without beam shade
 };
@@ -45,6 +56,7 @@ struct PlaneInput {
     double rear_open = 0.0;  ///< 1: free rear face sees ground and sky; 0: close to a roof or wall, no light
 };
 
+/// The sums of `beam_w_m2`, `sky_diffuse_w_m2` and `ground_w_m2` over the year make `total_kwh_m2`.
 [[nodiscard]] PlaneYear plane_year(const PreparedYear& year, const PlaneInput& input,
                                    const std::vector<float>& beam_share);
 
