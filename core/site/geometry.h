@@ -12,18 +12,32 @@ namespace wg::site {
 inline constexpr double touch_m = 1e-6;  ///< points nearer than this count as touching
 
 [[nodiscard]] double signed_area_m2(const std::vector<Point2>& outline) noexcept;  ///< counter-clockwise positive
-/// True when no two edges cross or touch except neighbours at their common corner.
+/// True when no two edges cross or touch except neighbours at their common corner. Fewer than three corners, repeated
+/// corners, no area and coordinates that are not finite make it false (`outline_fault` says which).
 [[nodiscard]] bool is_simple(const std::vector<Point2>& outline) noexcept;
 /// Inside or on the outline (within touch_m).
 [[nodiscard]] bool contains(const std::vector<Point2>& outline, Point2 point) noexcept;
 /// Every corner inside and no edge crossing out (outlines with notches included).
 [[nodiscard]] bool contains(const std::vector<Point2>& outline, const std::vector<Point2>& inner) noexcept;
+/// The two share some inside deeper than touch_m. Outlines that only touch do not overlap.
 [[nodiscard]] bool overlap(const std::vector<Point2>& a, const std::vector<Point2>& b) noexcept;
-/// Least distance between the two outlines' edges; 0 when they overlap.
+/// Least distance between the two outlines' edges; 0 when they overlap. Infinite when one of them is empty.
 [[nodiscard]] double gap_m(const std::vector<Point2>& a, const std::vector<Point2>& b) noexcept;
+/// Least distance between the edges of the two, also when one lies inside the other. Infinite when one is empty.
+[[nodiscard]] double edge_gap_m(const std::vector<Point2>& a, const std::vector<Point2>& b) noexcept;
 /// Least distance from a point to the outline's edges.
 [[nodiscard]] double edge_distance_m(const std::vector<Point2>& outline, Point2 point) noexcept;
-/// Distance from a point inside to the nearest two edges of different direction, for set-out on site.
+/// Smallest upright rectangle round an outline; all zero when it is empty.
+struct Bounds {
+    double min_x_m = 0.0, min_y_m = 0.0, max_x_m = 0.0, max_y_m = 0.0;
+    [[nodiscard]] double width_m() const noexcept { return max_x_m - min_x_m; }
+    [[nodiscard]] double height_m() const noexcept { return max_y_m - min_y_m; }
+};
+[[nodiscard]] Bounds bounds_of(const std::vector<Point2>& outline) noexcept;
+
+/// Distance from a point inside to the nearest two edges of different direction (10 deg apart or more), for set-out on
+/// site. Edges that can be measured to at a right angle come first, since a fitter holds the tape square to the edge;
+/// nearest first among those. Fewer than two when the outline has no such pair.
 struct EdgeOffset {
     std::size_t edge = 0;    ///< from corner `edge` to the next
     double distance_m = 0.0;

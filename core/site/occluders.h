@@ -1,0 +1,71 @@
+#pragma once
+// What stands in the way of a ray: the site's obstacles and planes, made ready for many rays.
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+#include "core/site/geometry.h"
+
+namespace wg::site {
+
+/// One thing that throws shade. Built once; `passes` is called for millions of rays.
+class Occluder {
+   public:
+    enum class Shape { box, prism, post, tree, plane };
+
+    /// Nothing when the obstacle has no height or no extent.
+    [[nodiscard]] static std::vector<Occluder> of(const Site& site, const std::string& own_surface_id);
+
+    /// Share of light that passes along the ray from `from` towards the unit vector `to_sun`: 1 free, 0 stopped.
+    [[nodiscard]] double passes(Point3 from, Point3 to_sun, double crown_transmittance) const noexcept;
+    /// False when no ray from within `radius_m` of `from` can meet it. May be true for rays that miss.
+    [[nodiscard]] bool may_meet(Point3 from, double radius_m, Point3 to_sun) const noexcept;
+    /// Of the crown in that month (1..12); 0 for everything that is not a tree.
+    [[nodiscard]] double crown_transmittance(int month) const noexcept;
+
+    [[nodiscard]] bool own_building() const noexcept { return shape_ == Shape::plane; }
+    [[nodiscard]] const std::string& id() const noexcept { return id_; }
+    [[nodiscard]] const std::string& label() const noexcept { return label_; }
+
+   private:
+    Occluder() = default;
+    [[nodiscard]] static Occluder from_obstacle(const Obstacle& obstacle);
+    [[nodiscard]] static Occluder from_surface(const Surface& surface, double sketch_up_azimuth_deg);
+    [[nodiscard]] bool extends() const noexcept { return bound_radius_m_ > 0.0; }
+
+    Shape shape_ = Shape::box;
+    std::string id_, label_;
+    Point3 bound_middle_;  ///< of a ball round the whole thing
+    double bound_radius_m_ = 0.0;
+    double low_m_ = 0.0, high_m_ = 0.0;  ///< upright shapes: foot and top; tree: foot and lower edge of the crown
+    Point2 middle_;                      ///< upright shapes
+    double turn_cos_ = 1.0, turn_sin_ = 0.0;
+    double half_width_m_ = 0.0, half_depth_m_ = 0.0;
+    double radius_m_ = 0.0;              ///< post or trunk
+    Point3 crown_middle_;
+    double crown_radius_m_ = 0.0, crown_half_height_m_ = 0.0;
+    double transmittance_leaf_ = 0.0, transmittance_bare_ = 0.0;
+    int leaf_from_ = 1, leaf_to_ = 12;
+    std::vector<Point2> outline_;  ///< prism: in the sketch; plane: in its own plane
+    Frame frame_;                  ///< plane
+};
+
+/// Direction to the sun in the sketch from its true-north form.
+[[nodiscard]] Point3 to_sketch(double east, double north, double up, double sketch_up_azimuth_deg) noexcept;
+
+/// Surveyed horizon, straight lines between points, closed round the compass.
+class Horizon {
+   public:
+    explicit Horizon(std::vector<HorizonPoint> points);
+    [[nodiscard]] bool empty() const noexcept { return points_.empty(); }
+    /// Elevation in degrees at a true bearing.
+    [[nodiscard]] double elevation_deg(double azimuth_deg) const noexcept;
+    /// Whether a direction (true north form) is below it.
+    [[nodiscard]] bool hides(double east, double north, double up) const noexcept;
+
+   private:
+    std::vector<HorizonPoint> points_;  ///< sorted by azimuth
+};
+
+}  // namespace wg::site
