@@ -11,6 +11,16 @@
 
 namespace wg::pipework {
 
+// Assumptions that hold for every run; each stands in the workings.
+inline constexpr double cutting_allowance = 0.05;      ///< of the run, bought on top
+inline constexpr double bend_from_deg = 10.0;          ///< smaller changes of direction are not bends
+inline constexpr double bend_bores = 20.0;             ///< equivalent length of a 90 deg bend, in bores of the suction line
+inline constexpr double lagging_air_c = 25.0;          ///< damp room air round the line
+inline constexpr double lagging_humidity = 0.75;
+inline constexpr double assumed_liquid_c = 40.0;       ///< liquid from the condenser with the cylinder half warm
+inline constexpr double copper_roughness_m = 1.5e-6;   ///< drawn tube, Moody 1944
+inline constexpr double suction_drop_limit_k = 1.0;    ///< ASHRAE Handbook Refrigeration: suction lines sized for 1 K
+
 struct Leg {
     Point3 from, to;
     double length_m = 0.0;
@@ -43,7 +53,9 @@ struct Input {
     std::vector<RoutePoint> route;
     BlockModel block;
     CollectorModel collector;
-    const refrigerant::Properties* refrigerant = nullptr;  ///< not owned
+    /// Not owned. When missing, or when the rating point lies outside its tables, what depends on it stays 0 and a finding
+    /// says so.
+    const refrigerant::Properties* refrigerant = nullptr;
     double rating_evaporating_c = 0.0;
     double rating_heat_w = 1500.0;  ///< taken up at the evaporator; sets the flow for losses
 };
@@ -54,7 +66,9 @@ struct Outcome {
     std::vector<Working> workings;
 };
 
-/// Equipment rules checked: pre-charged range, longest run, greatest lift, connection sizes of collector and block.
+/// Equipment rules checked: pre-charged range, longest run, greatest lift, connection sizes of collector and block. Rules of
+/// trade checked: fall of saturation temperature, oil return where vapour rises, flash gas where liquid rises.
+/// Lines take the block's sizes. Legs shorter than a millimetre are left out. Handbook: docs/handbook/pipework.md.
 [[nodiscard]] Outcome run_of(const Input& input);
 
 }  // namespace wg::pipework

@@ -11,6 +11,16 @@
 
 namespace wg::services {
 
+// Assumptions that hold for every spot; each stands in the workings.
+inline constexpr double supply_pressure_bar = 3.0;     ///< cold supply behind a pressure reducer, bar gauge (practice)
+inline constexpr double valve_margin = 0.9;            ///< end pressure as a share of the safety valve's setting (practice)
+inline constexpr double hottest_store_c = 60.0;        ///< expansion is reckoned to this or the set-point, whichever is hotter
+inline constexpr double cable_allowance_m = 2.0;       ///< from where the supply ends to the terminals
+inline constexpr double drop_wanted_percent = 3.0;     ///< cable is chosen for this (practice)
+inline constexpr double drop_limit_percent = 5.0;      ///< IEC 60364-5-52 annex G, public supply, other than lighting
+inline constexpr double height_for_work_m = 0.30;      ///< over the cylinder, for anode and connections (practice)
+inline constexpr double room_for_work_m = 0.10;        ///< beside it (practice)
+
 struct Electrical {
     double running_a = 0.0;  ///< block and immersion heater together
     double starting_a = 0.0;
@@ -50,6 +60,8 @@ struct Outcome {
 
 /// IEC 60364-5-52 annex G voltage drop; expansion by water tables; headroom, floor load, free space; flammable charge
 /// against room (IEC 60335-2-40 annex GG form); condenser in drinking water (EN 1717 principle); scald and legionella.
+/// Whether block and cylinder fit each other, and the set-point the cylinder's limit, is the plan's to check.
+/// Handbook: docs/handbook/services.md.
 [[nodiscard]] Outcome provide(const Input& input);
 
 }  // namespace wg::services
