@@ -67,6 +67,7 @@ struct RafterGrid {
     double spacing_m = 0.6;  ///< centre to centre, 0.2..2.0
     double width_m = 0.06;
     double depth_m = 0.16;
+    std::string extra_json{};
     friend bool operator==(const RafterGrid&, const RafterGrid&) = default;
 };
 
@@ -128,6 +129,7 @@ struct Obstacle {
 struct HorizonPoint {
     double azimuth_deg = 0.0;    ///< true
     double elevation_deg = 0.0;  ///< 0..80
+    std::string extra_json{};
     friend bool operator==(const HorizonPoint&, const HorizonPoint&) = default;
 };
 
@@ -135,6 +137,7 @@ struct HorizonPoint {
 struct Service {
     bool present = false;
     double distance_m = 0.0;  ///< to the nearest point where it can be had, when not present
+    std::string extra_json{};
     friend bool operator==(const Service&, const Service&) = default;
 };
 

@@ -17,9 +17,35 @@ struct Word {
     const char* text;
 };
 
-/// All words of an enumeration, in the order lists show them. Specialised in words.cpp for every enum of job.h.
+/// All words of an enumeration, in the order lists show them. Specialised for every enum of job.h.
 template <class E>
 [[nodiscard]] const std::vector<Word<E>>& words();
+
+// Declared before any use, so that every translation unit takes the ones in words.cpp.
+template <>
+const std::vector<Word<Terrain>>& words<Terrain>();
+template <>
+const std::vector<Word<SurfaceKind>>& words<SurfaceKind>();
+template <>
+const std::vector<Word<Covering>>& words<Covering>();
+template <>
+const std::vector<Word<RoofForm>>& words<RoofForm>();
+template <>
+const std::vector<Word<KeepOutKind>>& words<KeepOutKind>();
+template <>
+const std::vector<Word<ObstacleKind>>& words<ObstacleKind>();
+template <>
+const std::vector<Word<TappingCycle>>& words<TappingCycle>();
+template <>
+const std::vector<Word<Fuel>>& words<Fuel>();
+template <>
+const std::vector<Word<Hand>>& words<Hand>();
+template <>
+const std::vector<Word<RoutePointKind>>& words<RoutePointKind>();
+template <>
+const std::vector<Word<ReadingKind>>& words<ReadingKind>();
+template <>
+const std::vector<Word<JobState>>& words<JobState>();
 
 template <class E>
 [[nodiscard]] const char* key_of(E value) {

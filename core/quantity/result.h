@@ -45,13 +45,18 @@ class [[nodiscard]] Result {
         assert(ok());
         return std::get<0>(state_);
     }
-    [[nodiscard]] T&& value() && {
+    /// By value, so that a loop over `f().value()` does not walk through a result that is gone already.
+    [[nodiscard]] T value() && {
         assert(ok());
         return std::get<0>(std::move(state_));
     }
-    [[nodiscard]] const std::vector<Problem>& problems() const {
+    [[nodiscard]] const std::vector<Problem>& problems() const& {
         assert(!ok());
         return std::get<1>(state_);
+    }
+    [[nodiscard]] std::vector<Problem> problems() && {
+        assert(!ok());
+        return std::get<1>(std::move(state_));
     }
 
    private:

@@ -1,0 +1,150 @@
+#include "core/job/words.h"
+
+namespace wg {
+
+template <>
+const std::vector<Word<Terrain>>& words<Terrain>() {
+    static const std::vector<Word<Terrain>> list = {
+        {Terrain::sea_0, "sea_0", "open sea or coast (0)"},
+        {Terrain::open_i, "open_i", "lakes or flat open land (I)"},
+        {Terrain::farmland_ii, "farmland_ii", "farmland with single trees or houses (II)"},
+        {Terrain::suburb_iii, "suburb_iii", "village, suburb or forest (III)"},
+        {Terrain::town_iv, "town_iv", "town centre (IV)"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<SurfaceKind>>& words<SurfaceKind>() {
+    static const std::vector<Word<SurfaceKind>> list = {
+        {SurfaceKind::roof, "roof", "roof"},
+        {SurfaceKind::wall, "wall", "wall"},
+        {SurfaceKind::terrace, "terrace", "terrace"},
+        {SurfaceKind::ground, "ground", "ground"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<Covering>>& words<Covering>() {
+    static const std::vector<Word<Covering>> list = {
+        {Covering::clay_tile, "clay_tile", "clay tiles"},
+        {Covering::concrete_tile, "concrete_tile", "concrete tiles"},
+        {Covering::slate, "slate", "slates"},
+        {Covering::standing_seam, "standing_seam", "standing seam"},
+        {Covering::membrane, "membrane", "roofing membrane"},
+        {Covering::masonry, "masonry", "masonry"},
+        {Covering::render, "render", "render"},
+        {Covering::timber, "timber", "timber boarding"},
+        {Covering::paving, "paving", "paving"},
+        {Covering::soil, "soil", "soil"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<RoofForm>>& words<RoofForm>() {
+    static const std::vector<Word<RoofForm>> list = {
+        {RoofForm::duo_pitch, "duo_pitch", "duo-pitch roof"}, {RoofForm::mono_pitch, "mono_pitch", "mono-pitch roof"},
+        {RoofForm::hip, "hip", "hip roof"},                   {RoofForm::flat, "flat", "flat roof"},
+        {RoofForm::not_a_roof, "not_a_roof", "not a roof"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<KeepOutKind>>& words<KeepOutKind>() {
+    static const std::vector<Word<KeepOutKind>> list = {
+        {KeepOutKind::roof_window, "roof_window", "roof window"},
+        {KeepOutKind::vent, "vent", "vent"},
+        {KeepOutKind::valley, "valley", "valley"},
+        {KeepOutKind::reserved, "reserved", "to be kept free"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<ObstacleKind>>& words<ObstacleKind>() {
+    static const std::vector<Word<ObstacleKind>> list = {
+        {ObstacleKind::box, "box", "box"},
+        {ObstacleKind::prism, "prism", "building outline"},
+        {ObstacleKind::post, "post", "post"},
+        {ObstacleKind::tree, "tree", "tree"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<TappingCycle>>& words<TappingCycle>() {
+    static const std::vector<Word<TappingCycle>> list = {
+        {TappingCycle::s, "s", "S"},    {TappingCycle::m, "m", "M"},       {TappingCycle::l, "l", "L"},
+        {TappingCycle::xl, "xl", "XL"}, {TappingCycle::xxl, "xxl", "XXL"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<Fuel>>& words<Fuel>() {
+    static const std::vector<Word<Fuel>> list = {
+        {Fuel::electric_immersion, "electric_immersion", "electric immersion heater"},
+        {Fuel::natural_gas, "natural_gas", "natural gas"},
+        {Fuel::lpg, "lpg", "liquefied petroleum gas"},
+        {Fuel::heating_oil, "heating_oil", "heating oil"},
+        {Fuel::wood, "wood", "wood"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<Hand>>& words<Hand>() {
+    static const std::vector<Word<Hand>> list = {
+        {Hand::left, "left", "connections left"},
+        {Hand::right, "right", "connections right"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<RoutePointKind>>& words<RoutePointKind>() {
+    static const std::vector<Word<RoutePointKind>> list = {
+        {RoutePointKind::free, "free", "bend"},
+        {RoutePointKind::roof_passage, "roof_passage", "roof passage"},
+        {RoutePointKind::wall_passage, "wall_passage", "wall passage"},
+        {RoutePointKind::floor_passage, "floor_passage", "floor passage"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<ReadingKind>>& words<ReadingKind>() {
+    static const std::vector<Word<ReadingKind>> list = {
+        {ReadingKind::pressure_hold_start, "pressure_hold_start", "pressure hold, start"},
+        {ReadingKind::pressure_hold_end, "pressure_hold_end", "pressure hold, end"},
+        {ReadingKind::vacuum_level, "vacuum_level", "evacuation, level reached"},
+        {ReadingKind::vacuum_after_rise, "vacuum_after_rise", "evacuation, level after closing the valve"},
+        {ReadingKind::charge_added, "charge_added", "charge added"},
+        {ReadingKind::suction_temperature, "suction_temperature", "suction temperature"},
+        {ReadingKind::discharge_temperature, "discharge_temperature", "discharge temperature"},
+        {ReadingKind::supply_current, "supply_current", "supply current"},
+        {ReadingKind::water_temperature, "water_temperature", "water temperature"},
+        {ReadingKind::outdoor_temperature, "outdoor_temperature", "outdoor temperature"},
+        {ReadingKind::insulation_resistance, "insulation_resistance", "insulation resistance"},
+        {ReadingKind::earth_resistance, "earth_resistance", "earth resistance"},
+        {ReadingKind::residual_current_trip, "residual_current_trip", "residual-current device, trip time"},
+        {ReadingKind::remark, "remark", "remark"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<JobState>>& words<JobState>() {
+    static const std::vector<Word<JobState>> list = {
+        {JobState::visit, "visit", "visit"},          {JobState::planning, "planning", "planning"},
+        {JobState::offered, "offered", "offered"},    {JobState::accepted, "accepted", "accepted"},
+        {JobState::fitted, "fitted", "fitted"},       {JobState::in_service, "in_service", "in service"},
+        {JobState::closed, "closed", "closed"},
+    };
+    return list;
+}
+
+}  // namespace wg
