@@ -1,0 +1,75 @@
+#include "core/store/backup.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#ifdef Q_OS_UNIX
+#include <unistd.h>
+#endif
+
+namespace wg::store {
+namespace {
+
+// VACUUM INTO does not promise that the copy has reached the disk.
+bool flush_to_disk(const QString& path) {
+#ifdef Q_OS_UNIX
+    QFile file(path);
+    return file.open(QIODevice::ReadWrite) && ::fsync(file.handle()) == 0;
+#else
+    static_cast<void>(path);
+    return true;
+#endif
+}
+
+std::optional<Problem> check_copy(const QString& path) {
+    const Result<std::unique_ptr<Database>> copy = Database::open(path.toStdString(), Access::read_only);
+    if (!copy) return copy.problems().front();
+    const Result<std::string> found = damage(*copy.value());
+    if (!found) return found.problems().front();
+    if (found.value().empty()) return std::nullopt;
+    return Problem{copy.value()->name(), "the copy is damaged: " + found.value(),
+                   "Check the job database and the disk, then try again"};
+}
+
+}  // namespace
+
+std::optional<Problem> write_backup(const Database& database, const QString& to_path) {
+    const QFileInfo target(to_path);
+    const std::string name = target.fileName().toStdString();
+    if (target.exists()) return Problem{name, "exists already", "Choose another name"};
+    if (!target.absoluteDir().exists()) {
+        return Problem{name, "the folder " + target.absolutePath().toStdString() + " does not exist", "Create it first"};
+    }
+    const QString part = to_path + ".part";
+    QFile::remove(part);  // left by a backup that was cut short
+    std::optional<Problem> problem = database.run("VACUUM INTO ?", {part});
+    if (!problem) problem = check_copy(part);
+    if (!problem && !flush_to_disk(part)) {
+        problem = Problem{name, "could not be written to the disk", "Check the disk and its free space"};
+    }
+    if (!problem && !QFile::rename(part, to_path)) {
+        problem = Problem{name, "could not be given its name", "Choose another name or folder"};
+    }
+    if (problem) QFile::remove(part);
+    return problem;
+}
+
+Result<std::string> damage(const Database& database) {
+    std::string out;
+    Result<QSqlQuery> integrity = database.query("PRAGMA integrity_check(20)");
+    if (!integrity) return integrity.problems();
+    while (integrity.value().next()) {
+        const std::string line = integrity.value().value(0).toString().toStdString();
+        if (line != "ok") out += (out.empty() ? "" : "; ") + line;
+    }
+    Result<QSqlQuery> references = database.query("PRAGMA foreign_key_check");
+    if (!references) return references.problems();
+    while (references.value().next()) {
+        const std::string table = references.value().value(0).toString().toStdString();
+        const std::string parent = references.value().value(2).toString().toStdString();
+        out += (out.empty() ? "" : "; ") + ("a row of " + table) + " names one that " + parent + " does not have";
+    }
+    return out;
+}
+
+}  // namespace wg::store

@@ -1,0 +1,18 @@
+#pragma once
+// A whole copy of the database, made while it is in use.
+
+#include <QString>
+#include <optional>
+
+#include "core/store/database.h"
+
+namespace wg::store {
+
+/// Writes the copy under another name first, checks it, and only then gives it its name: a file called `to_path` is
+/// whole. Refused when `to_path` exists.
+[[nodiscard]] std::optional<Problem> write_backup(const Database& database, const QString& to_path);
+
+/// PRAGMA integrity_check and foreign_key_check in words; empty when whole.
+[[nodiscard]] Result<std::string> damage(const Database& database);
+
+}  // namespace wg::store

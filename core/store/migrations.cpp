@@ -1,0 +1,100 @@
+#include "core/store/migrations.h"
+
+namespace wg::store {
+namespace {
+
+Migration jobs_and_history() {
+    return {1,
+            "jobs, their history and the firm's settings",
+            {R"sql(
+CREATE TABLE job (
+    id             TEXT PRIMARY KEY NOT NULL,
+    save_seq       INTEGER NOT NULL UNIQUE,
+    number         TEXT NOT NULL,
+    title          TEXT NOT NULL,
+    client         TEXT NOT NULL,
+    town           TEXT NOT NULL,
+    state          TEXT NOT NULL,
+    invented       INTEGER NOT NULL CHECK (invented IN (0, 1)),
+    revision       INTEGER NOT NULL CHECK (revision >= 1),
+    changed_at     TEXT NOT NULL,
+    content_sha256 TEXT NOT NULL,
+    base_sha256    TEXT NOT NULL,
+    base_revision  INTEGER NOT NULL,
+    removed_at     TEXT
+))sql",
+             "CREATE UNIQUE INDEX job_number ON job (number) WHERE number <> ''",
+             "CREATE INDEX job_present ON job (save_seq) WHERE removed_at IS NULL", R"sql(
+CREATE TABLE job_revision (
+    job_id      TEXT NOT NULL REFERENCES job (id),
+    revision    INTEGER NOT NULL CHECK (revision >= 1),
+    changed_at  TEXT NOT NULL,
+    content     TEXT NOT NULL,
+    text_sha256 TEXT NOT NULL,
+    PRIMARY KEY (job_id, revision)
+))sql",
+             R"sql(
+CREATE TRIGGER job_revision_no_update BEFORE UPDATE ON job_revision
+BEGIN SELECT RAISE(ABORT, 'an earlier content of a job is never changed'); END)sql",
+             R"sql(
+CREATE TRIGGER job_revision_no_delete BEFORE DELETE ON job_revision
+BEGIN SELECT RAISE(ABORT, 'an earlier content of a job is never deleted'); END)sql",
+             // INSERT OR REPLACE deletes without calling the trigger above.
+             R"sql(
+CREATE TRIGGER job_revision_no_replace BEFORE INSERT ON job_revision
+WHEN EXISTS (SELECT 1 FROM job_revision WHERE job_id = NEW.job_id AND revision = NEW.revision)
+BEGIN SELECT RAISE(ABORT, 'an earlier content of a job is never replaced'); END)sql",
+             "CREATE TABLE setting (key TEXT PRIMARY KEY NOT NULL, value TEXT NOT NULL)"}};
+}
+
+Migration issued_quotes() {
+    return {2,
+            "issued quotes",
+            {R"sql(
+CREATE TABLE quote_issued (
+    id           TEXT PRIMARY KEY NOT NULL,
+    job_id       TEXT NOT NULL,
+    job_revision INTEGER NOT NULL,
+    number       TEXT NOT NULL UNIQUE CHECK (number <> ''),
+    issued_at    TEXT NOT NULL,
+    plan_json    TEXT NOT NULL,
+    sha256       TEXT NOT NULL,
+    gross_minor  INTEGER NOT NULL,
+    currency     TEXT NOT NULL,
+    FOREIGN KEY (job_id, job_revision) REFERENCES job_revision (job_id, revision)
+))sql",
+             "CREATE INDEX quote_issued_job ON quote_issued (job_id, issued_at)", R"sql(
+CREATE TRIGGER quote_issued_no_update BEFORE UPDATE ON quote_issued
+BEGIN SELECT RAISE(ABORT, 'an issued quote is never changed'); END)sql",
+             R"sql(
+CREATE TRIGGER quote_issued_no_delete BEFORE DELETE ON quote_issued
+BEGIN SELECT RAISE(ABORT, 'an issued quote is never deleted'); END)sql",
+             R"sql(
+CREATE TRIGGER quote_issued_no_replace BEFORE INSERT ON quote_issued
+WHEN EXISTS (SELECT 1 FROM quote_issued WHERE id = NEW.id OR number = NEW.number)
+BEGIN SELECT RAISE(ABORT, 'an issued quote is never replaced'); END)sql"}};
+}
+
+Migration search() {
+    // rowid is the job's save_seq: walking the index backwards gives the newest first without sorting.
+    return {3,
+            "search over the list of jobs",
+            {R"sql(
+CREATE VIRTUAL TABLE job_search USING fts5 (
+    number, title, client, town, notes, tokenize = 'unicode61 remove_diacritics 2', prefix = '1 2 3'
+))sql",
+             R"sql(
+INSERT INTO job_search (rowid, number, title, client, town, notes)
+SELECT j.save_seq, j.number, j.title, j.client, j.town, json_extract(r.content, '$.notes')
+FROM job j JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision
+WHERE j.removed_at IS NULL)sql"}};
+}
+
+}  // namespace
+
+const std::vector<Migration>& migrations() {
+    static const std::vector<Migration> steps = {jobs_and_history(), issued_quotes(), search()};
+    return steps;
+}
+
+}  // namespace wg::store

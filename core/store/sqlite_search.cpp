@@ -1,0 +1,122 @@
+// The desk's list: search and numbers.
+
+#include <QStringList>
+#include <QVariant>
+
+#include "core/job/words.h"
+#include "core/store/sqlite_store.h"
+#include "core/store/text.h"
+
+namespace wg::store {
+namespace {
+
+// More words than anybody types; FTS5's own limits lie far above.
+constexpr qsizetype max_words = 32;
+
+// Counted as the tokenizer `unicode61` counts: letters and digits make a word.
+bool has_letter_or_digit(const QString& word) {
+    for (const char32_t c : word.toStdU32String()) {
+        if (QChar::isLetterOrNumber(c)) return true;
+    }
+    return false;
+}
+
+// An FTS5 expression that wants every word of the query, each as the beginning of a word. Quoting makes the rest of
+// FTS5's language (AND, NEAR, column names) plain text. Empty: everything.
+Result<QString> match_expression(const std::string& query) {
+    QStringList wanted;
+    for (QString word : to_qt(query).simplified().split(' ', Qt::SkipEmptyParts)) {
+        word.remove(QChar(u'\0'));
+        if (!has_letter_or_digit(word)) continue;
+        wanted << '"' + word.replace('"', "\"\"") + "\"*";
+    }
+    if (wanted.size() <= max_words) return wanted.join(' ');
+    return Problem{"search", "holds " + std::to_string(wanted.size()) + " words",
+                   "Search for at most " + std::to_string(max_words) + " words"};
+}
+
+}  // namespace
+
+std::optional<Problem> SqliteStore::index(const Job& job, std::int64_t save_seq) const {
+    const auto text = [](const std::string& value) { return to_qt(value); };
+    return database_->run(
+        "INSERT INTO job_search (rowid, number, title, client, town, notes) VALUES (?, ?, ?, ?, ?, ?)",
+        {QVariant::fromValue(static_cast<qlonglong>(save_seq)), text(job.number), text(job.title),
+         text(job.client.name), text(job.client.town), text(job.notes)});
+}
+
+std::optional<Problem> SqliteStore::unindex(std::int64_t save_seq) const {
+    return database_->run("DELETE FROM job_search WHERE rowid = ?",
+                          {QVariant::fromValue(static_cast<qlonglong>(save_seq))});
+}
+
+Result<std::vector<JobRow>> SqliteStore::list(const std::string& query, int limit, int offset) {
+    if (limit < 0 || offset < 0) return Problem{"list", "limit and offset must not be negative", "Start from 0"};
+    const Result<QString> match = match_expression(query);
+    if (!match) return match.problems();
+    const QString columns = "SELECT j.id, j.number, j.title, j.client, j.town, j.state, j.changed_at, j.revision, j.invented ";
+    QVariantList values;
+    QString sql;
+    if (match.value().isEmpty()) {
+        sql = columns + "FROM job j WHERE j.removed_at IS NULL ORDER BY j.save_seq DESC LIMIT ? OFFSET ?";
+    } else {
+        // CROSS JOIN keeps the order of the loops: the search walks backwards by rowid and stops at the limit.
+        sql = columns +
+              "FROM job_search s CROSS JOIN job j ON j.save_seq = s.rowid WHERE job_search MATCH ? "
+              "ORDER BY s.rowid DESC LIMIT ? OFFSET ?";
+        values << match.value();
+    }
+    values << limit << offset;
+    Result<QSqlQuery> found = database_->query(sql, values);
+    if (!found) return found.problems();
+    std::vector<JobRow> rows;
+    QSqlQuery& at = found.value();
+    const auto text = [&at](int column) { return at.value(column).toString().toStdString(); };
+    while (at.next()) {
+        JobRow row{text(0), text(1), text(2), text(3), text(4), JobState::visit, text(6), at.value(7).toLongLong(),
+                   at.value(8).toInt() != 0};
+        const std::string state = text(5);
+        const std::optional<JobState> known = from_key<JobState>(state);
+        if (!known) {
+            return Problem{database_->name(), "job " + row.number + " has the unknown state '" + state + "'",
+                           "Open the database with the program that wrote it"};
+        }
+        row.state = *known;
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+Result<int> SqliteStore::count(const std::string& query) {
+    const Result<QString> match = match_expression(query);
+    if (!match) return match.problems();
+    const Result<QVariant> found =
+        match.value().isEmpty()
+            ? database_->value("SELECT count(*) FROM job WHERE removed_at IS NULL")
+            : database_->value("SELECT count(*) FROM job_search WHERE job_search MATCH ?", {match.value()});
+    if (!found) return found.problems();
+    return found.value().toInt();
+}
+
+Result<std::string> SqliteStore::next_job_number(int year) {
+    if (year < 1900 || year > 9999) {
+        return Problem{"job number", "the year is " + std::to_string(year), "Take a year between 1900 and 9999"};
+    }
+    const QString prefix = QString::number(year) + '-';
+    // '.' follows '-': all numbers which begin with the prefix, by the index.
+    Result<QSqlQuery> found = database_->query("SELECT number FROM job WHERE number >= ? AND number < ? AND number <> ''",
+                                               {prefix, QString::number(year) + '.'});
+    if (!found) return found.problems();
+    constexpr qsizetype max_digits = 9;
+    int last = 0;
+    while (found.value().next()) {
+        const QString digits = found.value().value(0).toString().mid(prefix.size());
+        if (digits.size() > max_digits) continue;
+        bool whole = false;
+        const int value = digits.toInt(&whole);
+        if (whole && value > last) last = value;
+    }
+    return (prefix + QStringLiteral("%1").arg(last + 1, 4, 10, QChar('0'))).toStdString();
+}
+
+}  // namespace wg::store

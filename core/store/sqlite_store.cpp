@@ -1,0 +1,248 @@
+#include "core/store/sqlite_store.h"
+#include "core/store/text.h"
+
+#include <QVariant>
+
+#include "core/job/codec.h"
+#include "core/job/words.h"
+#include "core/quantity/sha256.h"
+#include "core/quantity/utf8.h"
+#include "core/store/backup.h"
+
+namespace wg::store {
+namespace {
+
+QVariant number(std::int64_t value) { return QVariant::fromValue(static_cast<qlonglong>(value)); }
+
+std::string named(const Job& job) {
+    const std::string& name = job.number.empty() ? job.title : job.number;
+    return name.empty() ? "the job" : "job " + for_message(name);
+}
+
+}  // namespace
+
+Problem SqliteStore::unknown_job(const std::string& job_id) const {
+    return {database_->name(), "there is no job with the id '" + for_message(job_id) + "'", "Read the list again"};
+}
+
+Result<std::optional<SqliteStore::Head>> SqliteStore::head(const std::string& job_id) const {
+    Result<QSqlQuery> found = database_->query(
+        "SELECT revision, save_seq, changed_at, content_sha256, base_sha256, base_revision, removed_at "
+        "FROM job WHERE id = ?",
+        {to_qt(job_id)});
+    if (!found) return found.problems();
+    QSqlQuery& row = found.value();
+    if (!row.next()) return std::optional<Head>();
+    Head head;
+    head.revision = row.value(0).toLongLong();
+    head.save_seq = row.value(1).toLongLong();
+    head.changed_at = row.value(2).toString().toStdString();
+    head.content_sha256 = row.value(3).toString().toStdString();
+    head.base_sha256 = row.value(4).toString().toStdString();
+    head.base_revision = row.value(5).toLongLong();
+    head.removed_at = row.value(6).toString().toStdString();
+    return std::optional<Head>(head);
+}
+
+Result<std::int64_t> SqliteStore::next_save_seq() const {
+    const Result<QVariant> last = database_->value("SELECT max(save_seq) FROM job");
+    if (!last) return last.problems();
+    return std::int64_t{last.value().toLongLong() + 1};
+}
+
+std::optional<Problem> SqliteStore::refuse_save(const Job& job, const std::optional<Head>& stored) const {
+    if (stored && !stored->removed_at.empty()) {
+        return Problem{named(job), "was removed at " + stored->removed_at, "Restore it first"};
+    }
+    if (stored && stored->revision != job.revision) {
+        return Problem{named(job),
+                       "was read at revision " + std::to_string(job.revision) + ", but revision " +
+                           std::to_string(stored->revision) + " was saved at " + stored->changed_at,
+                       "Read it again and bring your changes over"};
+    }
+    if (job.number.empty()) return std::nullopt;
+    Result<QSqlQuery> other =
+        database_->query("SELECT title, client FROM job WHERE number = ? AND id <> ?", {to_qt(job.number), to_qt(job.id)});
+    if (!other) return other.problems().front();
+    if (!other.value().next()) return std::nullopt;
+    const std::string title = other.value().value(0).toString().toStdString();
+    const std::string client = other.value().value(1).toString().toStdString();
+    return Problem{named(job), "the number is taken by '" + for_message(title) + "' for '" + for_message(client) + "'",
+                   "Give the job another number"};
+}
+
+Result<Job> SqliteStore::save(const Job& job, Instant now) {
+    if (std::vector<Problem> problems = validate(job); !problems.empty()) return problems;
+    Transaction transaction(*database_);
+    if (auto problem = transaction.begin()) return *problem;
+    const Result<std::optional<Head>> found = head(job.id);
+    if (!found) return found.problems();
+    const std::optional<Head>& stored = found.value();
+    if (auto problem = refuse_save(job, stored)) return *problem;
+
+    Job next = job;
+    if (stored && stored->content_sha256 == content_sha256(job) && stored->base_sha256 == job.base_sha256 &&
+        stored->base_revision == job.base_revision) {
+        next.changed_at = stored->changed_at;
+        return next;
+    }
+    next.revision = job.revision + 1;
+    next.changed_at = iso8601(now);
+    if (next.created_at.empty()) next.created_at = next.changed_at;
+    const std::string json = job_to_json(next);
+    // What is stored can be read again, or it is not stored.
+    if (const Result<Job> again = job_from_json(json, named(job)); !again) return again.problems();
+
+    const Result<std::int64_t> save_seq = next_save_seq();
+    if (!save_seq) return save_seq.problems();
+    if (stored) {
+        if (auto problem = unindex(stored->save_seq)) return *problem;
+    }
+    if (auto problem = write(next, json, save_seq.value())) return *problem;
+    if (auto problem = index(next, save_seq.value())) return *problem;
+    if (auto problem = transaction.commit()) return *problem;
+    return next;
+}
+
+std::optional<Problem> SqliteStore::write(const Job& job, const std::string& json, std::int64_t save_seq) const {
+    std::optional<Problem> problem = database_->run(
+        "INSERT INTO job (id, save_seq, number, title, client, town, state, invented, revision, changed_at, "
+        "content_sha256, base_sha256, base_revision) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) "
+        "ON CONFLICT (id) DO UPDATE SET save_seq = excluded.save_seq, number = excluded.number, "
+        "title = excluded.title, client = excluded.client, town = excluded.town, state = excluded.state, "
+        "invented = excluded.invented, revision = excluded.revision, changed_at = excluded.changed_at, "
+        "content_sha256 = excluded.content_sha256, base_sha256 = excluded.base_sha256, "
+        "base_revision = excluded.base_revision",
+        {to_qt(job.id), number(save_seq), to_qt(job.number), to_qt(job.title), to_qt(job.client.name), to_qt(job.client.town),
+         QString(key_of(job.state)), job.invented ? 1 : 0, number(job.revision), to_qt(job.changed_at),
+         to_qt(content_sha256(job)), to_qt(job.base_sha256), number(job.base_revision)});
+    if (problem) return problem;
+    return database_->run(
+        "INSERT INTO job_revision (job_id, revision, changed_at, content, text_sha256) VALUES (?, ?, ?, ?, ?)",
+        {to_qt(job.id), number(job.revision), to_qt(job.changed_at), to_qt(json), to_qt(sha256_hex(json))});
+}
+
+Result<Job> SqliteStore::read_job(Result<QSqlQuery> found, const std::string& what) const {
+    if (!found) return found.problems();
+    QSqlQuery& row = found.value();
+    if (!row.next()) return Problem{database_->name(), what + " is not in the database", "Read the list again"};
+    const std::string json = row.value(0).toString().toStdString();
+    if (sha256_hex(json) != row.value(1).toString().toStdString()) {
+        return Problem{database_->name(), what + " is damaged: its text no longer has the hash it was stored with",
+                       "Take an earlier revision, or go back to the last backup"};
+    }
+    return job_from_json(json, what);
+}
+
+Result<Job> SqliteStore::load(const std::string& job_id) {
+    return read_job(database_->query("SELECT r.content, r.text_sha256 FROM job j JOIN job_revision r "
+                                     "ON r.job_id = j.id AND r.revision = j.revision WHERE j.id = ?",
+                                     {to_qt(job_id)}),
+                    "job " + for_message(job_id));
+}
+
+Result<Job> SqliteStore::load_revision(const std::string& job_id, std::int64_t revision) {
+    return read_job(
+        database_->query("SELECT content, text_sha256 FROM job_revision WHERE job_id = ? AND revision = ?",
+                         {to_qt(job_id), number(revision)}),
+        "revision " + std::to_string(revision) + " of job " + for_message(job_id));
+}
+
+Result<std::vector<std::pair<std::int64_t, std::string>>> SqliteStore::history(const std::string& job_id) {
+    Result<QSqlQuery> found = database_->query(
+        "SELECT revision, changed_at FROM job_revision WHERE job_id = ? ORDER BY revision DESC", {to_qt(job_id)});
+    if (!found) return found.problems();
+    std::vector<std::pair<std::int64_t, std::string>> out;
+    while (found.value().next()) {
+        out.emplace_back(found.value().value(0).toLongLong(), found.value().value(1).toString().toStdString());
+    }
+    if (out.empty()) return unknown_job(job_id);
+    return out;
+}
+
+Result<bool> SqliteStore::remove(const std::string& job_id, Instant now) {
+    Transaction transaction(*database_);
+    if (auto problem = transaction.begin()) return *problem;
+    const Result<std::optional<Head>> found = head(job_id);
+    if (!found) return found.problems();
+    if (!found.value()) return unknown_job(job_id);
+    if (!found.value()->removed_at.empty()) return true;
+    if (auto problem = unindex(found.value()->save_seq)) return *problem;
+    if (auto problem = database_->run("UPDATE job SET removed_at = ? WHERE id = ?", {to_qt(iso8601(now)), to_qt(job_id)})) {
+        return *problem;
+    }
+    if (auto problem = transaction.commit()) return *problem;
+    return true;
+}
+
+Result<bool> SqliteStore::restore(const std::string& job_id) {
+    Transaction transaction(*database_);
+    if (auto problem = transaction.begin()) return *problem;
+    const Result<std::optional<Head>> found = head(job_id);
+    if (!found) return found.problems();
+    if (!found.value()) return unknown_job(job_id);
+    if (found.value()->removed_at.empty()) return true;
+    const Result<Job> job = load(job_id);
+    if (!job) return job.problems();
+    if (auto problem = index(job.value(), found.value()->save_seq)) return *problem;
+    if (auto problem = database_->run("UPDATE job SET removed_at = NULL WHERE id = ?", {to_qt(job_id)})) return *problem;
+    if (auto problem = transaction.commit()) return *problem;
+    return true;
+}
+
+Result<std::string> SqliteStore::setting(const std::string& key, const std::string& fallback) {
+    const Result<QVariant> found = database_->value("SELECT value FROM setting WHERE key = ?", {to_qt(key)});
+    if (!found) return found.problems();
+    return found.value().isValid() ? found.value().toString().toStdString() : fallback;
+}
+
+Result<bool> SqliteStore::set_setting(const std::string& key, const std::string& value) {
+    if (key.empty() || !is_utf8(key) || !is_utf8(value)) {
+        return Problem{"setting '" + for_message(key) + "'", "is not text", "Enter it again"};
+    }
+    const std::optional<Problem> problem = database_->run(
+        "INSERT INTO setting (key, value) VALUES (?, ?) ON CONFLICT (key) DO UPDATE SET value = excluded.value",
+        {to_qt(key), to_qt(value)});
+    if (problem) return *problem;
+    return true;
+}
+
+Result<std::string> SqliteStore::check() {
+    Result<std::string> found = damage(*database_);
+    if (!found) return found.problems();
+    std::string out = found.value();
+    const auto add = [&out](const std::string& line) { out += (out.empty() ? "" : "; ") + line; };
+    const Result<QVariant> without = database_->value(
+        "SELECT count(*) FROM job j LEFT JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision "
+        "WHERE r.job_id IS NULL");
+    if (!without) return without.problems();
+    if (without.value().toLongLong() != 0) {
+        add(std::to_string(without.value().toLongLong()) + " jobs lack their current content");
+    }
+    Result<QSqlQuery> contents = database_->query("SELECT job_id, revision, content, text_sha256 FROM job_revision");
+    if (!contents) return contents.problems();
+    while (contents.value().next()) {
+        const QSqlQuery& row = contents.value();
+        if (sha256_hex(row.value(2).toString().toStdString()) == row.value(3).toString().toStdString()) continue;
+        add("revision " + std::to_string(row.value(1).toLongLong()) + " of job " +
+            row.value(0).toString().toStdString() + " no longer has its hash");
+    }
+    return out.empty() ? std::string("ok") : out;
+}
+
+Result<bool> SqliteStore::backup(const std::string& to_path) {
+    const Result<std::string> whole = check();
+    if (!whole) return whole.problems();
+    if (whole.value() != "ok") {
+        return Problem{database_->name(), "is damaged and was not copied: " + whole.value(), "Go back to the last backup"};
+    }
+    if (auto problem = write_backup(*database_, to_qt(to_path))) return *problem;
+    return true;
+}
+
+int SqliteStore::schema_version() const {
+    const Result<QVariant> version = database_->value("PRAGMA user_version");
+    return version ? version.value().toInt() : 0;
+}
+
+}  // namespace wg::store

@@ -1,0 +1,56 @@
+#pragma once
+// The store on SQLite. Public face: core/store/store.h.
+
+#include <QSqlQuery>
+#include <memory>
+
+#include "core/store/database.h"
+#include "core/store/store.h"
+
+namespace wg::store {
+
+class SqliteStore final : public Store {
+   public:
+    explicit SqliteStore(std::unique_ptr<Database> database) : database_(std::move(database)) {}
+
+    [[nodiscard]] Result<Job> save(const Job& job, Instant now) override;
+    [[nodiscard]] Result<Job> load(const std::string& job_id) override;
+    [[nodiscard]] Result<std::vector<JobRow>> list(const std::string& query, int limit, int offset) override;
+    [[nodiscard]] Result<int> count(const std::string& query) override;
+    [[nodiscard]] Result<std::vector<std::pair<std::int64_t, std::string>>> history(const std::string& job_id) override;
+    [[nodiscard]] Result<Job> load_revision(const std::string& job_id, std::int64_t revision) override;
+    [[nodiscard]] Result<bool> remove(const std::string& job_id, Instant now) override;
+    [[nodiscard]] Result<bool> restore(const std::string& job_id) override;
+    [[nodiscard]] Result<IssuedQuote> issue_quote(const IssuedQuote& quote) override;
+    [[nodiscard]] Result<std::vector<IssuedQuote>> quotes(const std::string& job_id) override;
+    [[nodiscard]] Result<std::string> setting(const std::string& key, const std::string& fallback) override;
+    [[nodiscard]] Result<bool> set_setting(const std::string& key, const std::string& value) override;
+    [[nodiscard]] Result<std::string> check() override;
+    [[nodiscard]] Result<bool> backup(const std::string& to_path) override;
+    [[nodiscard]] Result<std::string> next_job_number(int year) override;
+    [[nodiscard]] int schema_version() const override;
+
+   private:
+    /// A row of the table job, without its content.
+    struct Head {
+        std::int64_t revision = 0;
+        std::int64_t save_seq = 0;
+        std::string changed_at;
+        std::string content_sha256;
+        std::string base_sha256;
+        std::int64_t base_revision = 0;
+        std::string removed_at;  ///< empty: present
+    };
+    [[nodiscard]] Result<std::optional<Head>> head(const std::string& job_id) const;
+    [[nodiscard]] std::optional<Problem> refuse_save(const Job& job, const std::optional<Head>& stored) const;
+    [[nodiscard]] std::optional<Problem> write(const Job& job, const std::string& json, std::int64_t save_seq) const;
+    [[nodiscard]] std::optional<Problem> index(const Job& job, std::int64_t save_seq) const;
+    [[nodiscard]] std::optional<Problem> unindex(std::int64_t save_seq) const;
+    [[nodiscard]] Result<std::int64_t> next_save_seq() const;
+    [[nodiscard]] Result<Job> read_job(Result<QSqlQuery> found, const std::string& what) const;
+    [[nodiscard]] Problem unknown_job(const std::string& job_id) const;
+
+    std::unique_ptr<Database> database_;
+};
+
+}  // namespace wg::store
