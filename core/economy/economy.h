@@ -38,9 +38,9 @@ struct Input {
 };
 
 struct Outcome {
-    Money running_cost;          ///< electricity a year, today's price
-    Money present_cost;          ///< the present heater, same useful heat
-    Money yearly_saving;         ///< with service counted
+    Money running_cost;   ///< electricity a year, today's price
+    Money present_cost;   ///< the present heater, same useful heat
+    Money yearly_saving;  ///< with service counted
     double co2_kg = 0.0;
     double present_co2_kg = 0.0;
     double simple_payback_y = 0.0;  ///< 0: never within the years looked at

@@ -21,11 +21,11 @@ struct CollectorModel {
     std::string maker;
     std::string name;
     bool invented = false;
-    double length_m = 2.0;       ///< long side
-    double width_m = 0.8;        ///< short side
-    double face_area_m2 = 1.6;   ///< of one face, without frame
-    double mass_kg = 8.0;        ///< empty
-    double volume_l = 1.0;       ///< of the channels
+    double length_m = 2.0;      ///< long side
+    double width_m = 0.8;       ///< short side
+    double face_area_m2 = 1.6;  ///< of one face, without frame
+    double mass_kg = 8.0;       ///< empty
+    double volume_l = 1.0;      ///< of the channels
     double absorptance = 0.93;
     double emittance = 0.93;
     double plate_to_refrigerant_w_m2k = 125.0;
@@ -43,9 +43,9 @@ struct CollectorModel {
     double suction_od_mm = 9.52;
     std::vector<Point2> fixing_points;  ///< own coordinates; count is fixing_points.size()
     int screws_per_point = 2;
-    double stand_off_m = 0.10;     ///< gap between plate and surface
-    double clearance_m = 0.30;     ///< free strip all round asked by the maker
-    double rear_exposure = 0.6;    ///< share of wind that reaches the rear face at this stand-off, 0..1
+    double stand_off_m = 0.10;   ///< gap between plate and surface
+    double clearance_m = 0.30;   ///< free strip all round asked by the maker
+    double rear_exposure = 0.6;  ///< share of wind that reaches the rear face at this stand-off, 0..1
     double frost_limit_kg_m2 = 1.5;
     friend bool operator==(const CollectorModel&, const CollectorModel&) = default;
 };
@@ -85,12 +85,12 @@ struct BlockModel {
     double min_rest_s = 300.0;
     double standby_w = 5.0;
     double mass_kg = 25.0;
-    double charge_kg = 1.2;          ///< factory charge
-    double precharged_min_m = 3.0;   ///< one-way run that the factory charge serves
+    double charge_kg = 1.2;         ///< factory charge
+    double precharged_min_m = 3.0;  ///< one-way run that the factory charge serves
     double precharged_max_m = 12.0;
     double extra_charge_g_m = 20.0;  ///< for every metre beyond precharged_max_m
     double run_max_m = 20.0;
-    double lift_max_m = 8.0;         ///< collector above block, or below it
+    double lift_max_m = 8.0;  ///< collector above block, or below it
     double liquid_od_mm = 6.35;
     double suction_od_mm = 9.52;
     double max_pressure_high_bar = 28.0;  ///< PS high side, bar gauge
@@ -119,7 +119,7 @@ struct CylinderModel {
     double volume_l = 250.0;
     double height_m = 1.7;
     double diameter_m = 0.6;
-    double mass_kg = 80.0;  ///< empty
+    double mass_kg = 80.0;               ///< empty
     double standing_loss_kwh_24h = 1.5;  ///< at 45 K, EN 12897
     double immersion_w = 1500.0;
     double max_pressure_bar = 8.0;
@@ -139,13 +139,13 @@ struct FixingMethod {
     bool invented = false;
     std::vector<Covering> coverings;  ///< that it suits
     bool needs_rafters = true;
-    double screw_diameter_mm = 6.0;   ///< into timber; 0: use the resistances below
-    double screw_grip_mm = 60.0;      ///< threaded length in the timber
+    double screw_diameter_mm = 6.0;  ///< into timber; 0: use the resistances below
+    double screw_grip_mm = 60.0;     ///< threaded length in the timber
     int screws_per_point = 2;
-    double pull_out_n = 0.0;          ///< design resistance a point, when not by timber screws
+    double pull_out_n = 0.0;  ///< design resistance a point, when not by timber screws
     double shear_n = 0.0;
-    double edge_distance_m = 0.30;    ///< least distance of a point from the surface's edges
-    std::string steps;                ///< what the fitter does, one sentence
+    double edge_distance_m = 0.30;  ///< least distance of a point from the surface's edges
+    std::string steps;              ///< what the fitter does, one sentence
     friend bool operator==(const FixingMethod&, const FixingMethod&) = default;
 };
 

@@ -16,14 +16,14 @@ struct Line {
     std::string item_id;
     std::string text;
     std::string unit;
-    double quantity = 0.0;   ///< needed
-    double to_buy = 0.0;     ///< after waste and whole packs
-    Money unit_price;        ///< net
-    Money net;               ///< to_buy * unit_price
+    double quantity = 0.0;  ///< needed
+    double to_buy = 0.0;    ///< after waste and whole packs
+    Money unit_price;       ///< net
+    Money net;              ///< to_buy * unit_price
     std::string tax_class;
-    std::string why;         ///< e.g. "run of 11.4 m one way, 5 % for cutting"
+    std::string why;  ///< e.g. "run of 11.4 m one way, 5 % for cutting"
     bool labour = false;
-    bool priced = true;      ///< false: not in the price list (a finding says so)
+    bool priced = true;  ///< false: not in the price list (a finding says so)
 };
 
 struct Input {

@@ -12,11 +12,11 @@
 namespace wg::parts {
 
 struct PriceItem {
-    std::string id;    ///< catalogue id for equipment; own id for material
+    std::string id;  ///< catalogue id for equipment; own id for material
     std::string text;
-    std::string unit;  ///< "pc", "m", "kg", "h"
-    Money price;       ///< net, a unit
-    double pack = 0.0; ///< sold in whole packs of so many units; 0: any quantity
+    std::string unit;       ///< "pc", "m", "kg", "h"
+    Money price;            ///< net, a unit
+    double pack = 0.0;      ///< sold in whole packs of so many units; 0: any quantity
     std::string tax_class;  ///< key into the rule set's tax rates
     friend bool operator==(const PriceItem&, const PriceItem&) = default;
 };
@@ -24,9 +24,9 @@ struct PriceItem {
 struct LabourTask {
     std::string id;
     std::string text;
-    double hours = 0.0;        ///< once
-    double hours_per_m = 0.0;  ///< of run
-    double hours_per_point = 0.0;      ///< of fixing
+    double hours = 0.0;            ///< once
+    double hours_per_m = 0.0;      ///< of run
+    double hours_per_point = 0.0;  ///< of fixing
     double hours_per_collector = 0.0;
     friend bool operator==(const LabourTask&, const LabourTask&) = default;
 };
@@ -35,8 +35,8 @@ struct PriceList {
     std::string id;
     std::string label;
     bool invented = false;
-    std::string currency;   ///< ISO 4217, two decimals
-    std::string valid_from; ///< ISO 8601 dates
+    std::string currency;    ///< ISO 4217, two decimals
+    std::string valid_from;  ///< ISO 8601 dates
     std::string valid_to;
     Money labour_hour;
     std::string labour_tax_class;

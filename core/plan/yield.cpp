@@ -5,6 +5,7 @@
 
 #include "core/plan/parts_of_plan.h"
 #include "core/quantity/text.h"
+#include "core/sky/wind.h"
 
 namespace wg::plan::steps {
 namespace {
@@ -20,6 +21,18 @@ struct Variation {
 };
 constexpr Variation poorer{0.93, 0.80, 0.95, 0.85, 1.15};
 constexpr Variation better{1.07, 1.20, 1.05, 1.15, 0.85};
+
+/// Roughness length, EN 1991-1-4 table 4.1.
+double roughness_m(Terrain terrain) {
+    switch (terrain) {
+        case Terrain::sea_0: return 0.003;
+        case Terrain::open_i: return 0.01;
+        case Terrain::farmland_ii: return 0.05;
+        case Terrain::suburb_iii: return 0.3;
+        case Terrain::town_iv: return 1.0;
+    }
+    return 0.3;
+}
 
 season::Input varied(season::Input input, const Variation& by) {
     for (double& w : input.front_w_m2) w *= by.light;
@@ -66,7 +79,7 @@ season::Input season_input(const Job& job, const Selection& with, const std::vec
     input.sky_k = year.sky_temperature_k;
     input.pressure_pa = year.pressure_pa;
     input.wind_plate_m_s = year.wind_10m_m_s;
-    const double wind_share = wind_share_at_plate(job.site.terrain, height_m);
+    const double wind_share = sky::wind_factor_other_terrain(height_m, roughness_m(job.site.terrain));
     for (double& wind : input.wind_plate_m_s) wind *= wind_share;
     input.tilt_deg = tilt_deg;
     input.sky_view = sky_view;

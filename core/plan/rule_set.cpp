@@ -1,0 +1,127 @@
+#include "core/plan/rule_set.h"
+
+#include <charconv>
+#include <nlohmann/json.hpp>
+#include <set>
+
+#include "core/equipment/fields.h"
+#include "core/quantity/utf8.h"
+
+namespace wg::plan {
+namespace {
+
+using fields::Reader;
+
+constexpr int rule_set_schema = 1;
+
+fixing::ActionRules read_actions(Reader r) {
+    fixing::ActionRules a;
+    a.basic_wind_m_s = r.number("basic_wind_m_s", 10.0, 80.0, "m/s");
+    a.ground_snow_kn_m2 = r.number("ground_snow_kn_m2", 0.0, 25.0, "kN/m2");
+    a.air_density_kg_m3 = r.number("air_density_kg_m3", 0.8, 1.5, "kg/m3");
+    a.gamma_permanent_unfavourable = r.number("gamma_permanent_unfavourable", 1.0, 2.0, "");
+    a.gamma_permanent_favourable = r.number("gamma_permanent_favourable", 0.5, 1.0, "");
+    a.gamma_variable = r.number("gamma_variable", 1.0, 2.0, "");
+    a.psi_0_wind = r.number("psi_0_wind", 0.0, 1.0, "");
+    a.psi_0_snow = r.number("psi_0_snow", 0.0, 1.0, "");
+    a.k_mod = r.number("k_mod", 0.3, 1.2, "");
+    a.gamma_timber = r.number("gamma_timber", 1.0, 2.0, "");
+    a.timber_density_kg_m3 = r.number("timber_density_kg_m3", 200.0, 800.0, "kg/m3");
+    a.standing_off_net_factor = r.number("standing_off_net_factor", 0.1, 3.0, "");
+    a.source = r.text("source");
+    r.done();
+    return a;
+}
+
+quote::TaxRules read_tax(Reader r) {
+    quote::TaxRules t;
+    std::set<std::string> classes;
+    for (Reader& item : r.objects("rates")) {
+        quote::TaxRate rate;
+        rate.tax_class = item.text("tax_class");
+        item.name_by(rate.tax_class);
+        rate.label = item.text("label");
+        rate.rate = item.number("rate", 0.0, 1.0, "(0.2 is 20 %)");
+        if (!classes.insert(rate.tax_class).second) item.problem("tax_class", "is used twice", "Name each class once");
+        item.done();
+        t.rates.push_back(std::move(rate));
+    }
+    if (t.rates.empty()) r.problem("rates", "is empty", "Give at least one rate; tax-free is a rate of 0");
+    t.tax_by_total = r.one_of("tax_by", {"total", "line"}) == 0;
+    t.rounding = r.one_of("rounding", {"half_up", "half_even"}) == 0 ? Rounding::half_up : Rounding::half_even;
+    t.source = r.text("source");
+    r.done();
+    return t;
+}
+
+std::vector<MarketRule> read_market(Reader& root) {
+    std::vector<MarketRule> out;
+    for (Reader& r : root.objects("market")) {
+        MarketRule rule;
+        rule.gwp_from = r.number("gwp_from", 0.0, 30000.0, "kg CO2e/kg");
+        rule.since = r.date("since");
+        rule.text = r.text("text");
+        rule.source = r.text("source");
+        r.done();
+        out.push_back(std::move(rule));
+    }
+    return out;
+}
+
+// The words that steps::aftercare knows.
+bool is_condition(const std::string& when) {
+    if (when == "always" || when == "anode" || when == "flammable") return true;
+    const std::string by_emission = "t_co2e>=";
+    if (when.rfind(by_emission, 0) != 0 || when.size() == by_emission.size()) return false;
+    double limit_t = 0.0;
+    const char* const end = when.data() + when.size();
+    const auto read = std::from_chars(when.data() + by_emission.size(), end, limit_t);
+    return read.ec == std::errc() && read.ptr == end && limit_t >= 0.0 && limit_t <= 1e6;
+}
+
+std::vector<ServiceRule> read_service(Reader& root) {
+    std::vector<ServiceRule> out;
+    std::set<std::string> ids;
+    for (Reader& r : root.objects("service")) {
+        ServiceRule rule;
+        rule.id = r.text("id");
+        r.name_by(rule.id);
+        rule.text = r.text("text");
+        rule.every_months = r.whole("every_months", 1, 240);
+        rule.when = r.text("when");
+        if (!is_condition(rule.when)) {
+            r.problem("when", "'" + for_message(rule.when) + "' is not a condition",
+                      "Use always, anode, flammable, or t_co2e>= and a number");
+        }
+        rule.source = r.text("source");
+        if (!ids.insert(rule.id).second) r.problem("id", "is used twice", "Give each rule its own id");
+        r.done();
+        out.push_back(std::move(rule));
+    }
+    return out;
+}
+
+}  // namespace
+
+Result<RuleSet> rule_set_from_json(std::string_view text, const std::string& file_name) {
+    std::vector<Problem> problems;
+    nlohmann::json document;
+    if (!fields::parse(text, file_name, rule_set_schema, document, problems)) return problems;
+    Reader root(document, file_name, problems);
+    (void)root.whole("schema", rule_set_schema, rule_set_schema);
+    (void)root.text_or("note", "");
+    RuleSet rules;
+    rules.id = root.text("id");
+    rules.label = root.text("label");
+    rules.source = root.text("source");
+    rules.assumed = root.flag("assumed");
+    if (auto actions = root.object("actions")) rules.actions = read_actions(std::move(*actions));
+    if (auto tax = root.object("tax")) rules.tax = read_tax(std::move(*tax));
+    rules.market = read_market(root);
+    rules.service = read_service(root);
+    root.done();
+    if (!problems.empty()) return problems;
+    return rules;
+}
+
+}  // namespace wg::plan

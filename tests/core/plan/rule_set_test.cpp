@@ -1,0 +1,143 @@
+#include "core/plan/rule_set.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <fstream>
+#include <nlohmann/json.hpp>
+#include <set>
+#include <sstream>
+
+namespace wg::plan {
+namespace {
+
+using nlohmann::json;
+
+std::string shipped_text() {
+    std::ifstream file(std::string(WG_RESOURCES_DIR) + "/rules/assumed.json");
+    std::stringstream text;
+    text << file.rdbuf();
+    return text.str();
+}
+
+std::vector<Problem> problems_of(const json& document) {
+    const Result<RuleSet> result = rule_set_from_json(document.dump(), "rules.json");
+    return result ? std::vector<Problem>{} : result.problems();
+}
+
+bool names(const std::vector<Problem>& problems, const std::string& place) {
+    return std::any_of(problems.begin(), problems.end(), [&](const Problem& p) { return p.where.find(place) != std::string::npos; });
+}
+
+RuleSet shipped() {
+    const Result<RuleSet> result = rule_set_from_json(shipped_text(), "assumed.json");
+    EXPECT_TRUE(result.ok()) << (result.ok() ? "" : text_of(result.problems()));
+    return result.value();
+}
+
+TEST(RuleSet, neutral_default_says_that_it_is_assumed) {
+    const RuleSet rules = shipped();
+    EXPECT_EQ(rules.id, "assumed");
+    EXPECT_TRUE(rules.assumed);
+    EXPECT_NE(rules.source.find("assumed"), std::string::npos);
+}
+
+// EN 1990:2002 table A1.2(A), (B), table A1.1; EN 1995-1-1 tables 2.3, 3.1; EN 338 C24: recommended values, from memory.
+TEST(RuleSet, neutral_default_holds_the_recommended_values_of_the_standards) {
+    const fixing::ActionRules a = shipped().actions;
+    EXPECT_DOUBLE_EQ(a.gamma_permanent_unfavourable, 1.35);
+    EXPECT_DOUBLE_EQ(a.gamma_permanent_favourable, 0.9);
+    EXPECT_DOUBLE_EQ(a.gamma_variable, 1.5);
+    EXPECT_DOUBLE_EQ(a.psi_0_wind, 0.6);
+    EXPECT_DOUBLE_EQ(a.psi_0_snow, 0.5);
+    EXPECT_DOUBLE_EQ(a.air_density_kg_m3, 1.25);
+    EXPECT_DOUBLE_EQ(a.gamma_timber, 1.3);
+    EXPECT_DOUBLE_EQ(a.timber_density_kg_m3, 350.0);
+}
+
+// Regulation (EU) 2024/573, Annex IV: split systems under 3 kg from GWP 750 since 2025-01-01.
+TEST(RuleSet, market_rules_hold_the_dates_of_the_regulation) {
+    const RuleSet rules = shipped();
+    ASSERT_GE(rules.market.size(), 2U);
+    EXPECT_DOUBLE_EQ(rules.market[0].gwp_from, 750.0);
+    EXPECT_EQ(rules.market[0].since, "2025-01-01");
+    EXPECT_DOUBLE_EQ(rules.market[1].gwp_from, 150.0);
+    EXPECT_EQ(rules.market[1].since, "2027-01-01");
+    for (const MarketRule& rule : rules.market) {
+        EXPECT_NE(rule.source.find("2024/573"), std::string::npos);
+        EXPECT_NE((rule.text + ' ').find("erify"), std::string::npos) << "classification is left to the maker: " << rule.text;
+    }
+}
+
+TEST(RuleSet, every_service_rule_has_text_interval_and_source) {
+    std::set<std::string> ids;
+    for (const ServiceRule& rule : shipped().service) {
+        EXPECT_FALSE(rule.text.empty());
+        EXPECT_FALSE(rule.source.empty());
+        EXPECT_GE(rule.every_months, 1);
+        ids.insert(rule.id);
+    }
+    for (const char* id : {"yearly-look", "anode", "leak-check", "safety-valve", "mixing-valve"}) EXPECT_EQ(ids.count(id), 1U) << id;
+}
+
+TEST(RuleSet, each_missing_field_is_named) {
+    const json whole = json::parse(shipped_text());
+    for (const auto& [field, value] : whole.items()) {
+        if (field == "note") continue;
+        json broken = whole;
+        broken.erase(field);
+        EXPECT_TRUE(names(problems_of(broken), field)) << field;
+    }
+    for (const char* group : {"actions", "tax"}) {
+        for (const auto& [field, value] : whole[group].items()) {
+            json broken = whole;
+            broken[group].erase(field);
+            EXPECT_TRUE(names(problems_of(broken), std::string(group) + '.' + field)) << field;
+        }
+    }
+}
+
+TEST(RuleSet, wrong_values_are_refused) {
+    const json whole = json::parse(shipped_text());
+    json document = whole;
+    document["actions"]["gamma_variable"] = 0.15;
+    EXPECT_TRUE(names(problems_of(document), "actions.gamma_variable"));
+    document = whole;
+    document["tax"]["rates"][0]["rate"] = 20;  // per cent in place of a share
+    EXPECT_TRUE(names(problems_of(document), "standard"));
+    document = whole;
+    document["tax"]["rates"][1]["tax_class"] = "standard";
+    EXPECT_TRUE(names(problems_of(document), "tax_class"));
+    document = whole;
+    document["tax"]["rates"] = json::array();
+    EXPECT_TRUE(names(problems_of(document), "tax.rates"));
+    document = whole;
+    document["tax"]["rounding"] = "down";
+    EXPECT_TRUE(names(problems_of(document), "tax.rounding"));
+    document = whole;
+    document["market"][0]["since"] = "2025-02-30";
+    EXPECT_TRUE(names(problems_of(document), "since"));
+    document = whole;
+    document["service"][0]["every_months"] = 0;
+    EXPECT_TRUE(names(problems_of(document), "every_months"));
+    document = whole;
+    document["colour"] = "red";
+    EXPECT_FALSE(problems_of(document).empty());
+}
+
+TEST(RuleSet, service_conditions_are_a_closed_vocabulary) {
+    const json whole = json::parse(shipped_text());
+    for (const char* good : {"always", "anode", "flammable", "t_co2e>=5", "t_co2e>=0.5", "t_co2e>=50"}) {
+        json document = whole;
+        document["service"][0]["when"] = good;
+        EXPECT_TRUE(problems_of(document).empty()) << good;
+    }
+    for (const char* bad : {"sometimes", "t_co2e>=", "t_co2e>=5t", "t_co2e>=-1", "t_co2e>5", "t_co2e>=nan", ""}) {
+        json document = whole;
+        document["service"][0]["when"] = bad;
+        EXPECT_TRUE(names(problems_of(document), "when")) << bad;
+    }
+}
+
+}  // namespace
+}  // namespace wg::plan

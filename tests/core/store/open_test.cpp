@@ -1,0 +1,291 @@
+// Opening, refusing, migrating, backing up, and what a crash leaves.
+
+#include <gtest/gtest.h>
+#include <signal.h>
+#include <sys/wait.h>
+#include <unistd.h>
+
+#include <QFile>
+#include <QSqlDatabase>
+#include <QSqlQuery>
+#include <QStringList>
+#include <random>
+
+#include "core/quantity/sha256.h"
+#include "core/store/migrations.h"
+#include "core/store/store.h"
+#include "tests/core/store/store_fixture.h"
+
+namespace wg::store::test {
+namespace {
+
+bool mentions(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+
+TEST_F(StoreTest, ANewFileIsBroughtToTheNewestVersionAndIsWhole) {
+    const auto store = open();
+    EXPECT_EQ(store->schema_version(), migrations().back().version);
+    EXPECT_EQ(store->check().value(), "ok");
+}
+
+TEST_F(StoreTest, MigrationsAreNumberedOneByOne) {
+    for (std::size_t i = 0; i < migrations().size(); ++i) {
+        EXPECT_EQ(migrations()[i].version, static_cast<int>(i) + 1);
+    }
+}
+
+TEST_F(StoreTest, TheFileIsInWriteAheadModeWithOurMark) {
+    { const auto store = open(); }
+    const QByteArray header = bytes_of(path()).left(100);
+    EXPECT_EQ(header.mid(68, 4), QByteArray("WgJb"));
+    EXPECT_EQ(header[18], 2) << "SQLite file format 1.3: 2 means WAL";
+}
+
+TEST_F(StoreTest, NothingIsLeftBesideTheFileAfterClosing) {
+    {
+        const auto store = open();
+        ASSERT_TRUE(store->save(sample_job(), at(1)).ok());
+    }
+    EXPECT_EQ(files(), QStringList{"jobs.db"});
+}
+
+TEST_F(StoreTest, FilesOfOtherKindsAreRefusedAndStayAsTheyAre) {
+    EXPECT_EQ(sql(path("foreign.db"), "CREATE TABLE recipe (name TEXT)"), "");
+    EXPECT_EQ(sql(path("marked.db"), "PRAGMA application_id = 1234"), "");
+    EXPECT_EQ(sql(path("marked.db"), "CREATE TABLE recipe (name TEXT)"), "");
+    write(path("letter.txt"), "Dear Mrs Lindholm,\n" + QByteArray(500, 'x'));
+    write(path("short"), "SQLite format 3");
+    write(path("zeros"), QByteArray(4096, '\0'));
+    const std::pair<const char*, const char*> cases[] = {{"foreign.db", "belongs to another program"},
+                                                         {"marked.db", "belongs to another program"},
+                                                         {"letter.txt", "is not a database"},
+                                                         {"short", "is not a database"},
+                                                         {"zeros", "is not a database"}};
+    const QStringList before = files();
+    for (const auto& [name, words] : cases) {
+        const QByteArray bytes = bytes_of(path(name));
+        EXPECT_TRUE(mentions(refusal(path(name)), words)) << name << ": " << refusal(path(name));
+        EXPECT_EQ(bytes_of(path(name)), bytes) << name;
+    }
+    EXPECT_EQ(files(), before);
+}
+
+TEST_F(StoreTest, ADatabaseOfANewerProgramIsRefusedAndStaysAsItIs) {
+    {
+        const auto store = open();
+        ASSERT_TRUE(store->save(sample_job(), at(1)).ok());
+    }
+    EXPECT_EQ(sql(path(), "PRAGMA user_version = 99"), "");
+    const QByteArray bytes = bytes_of(path());
+    EXPECT_TRUE(mentions(refusal(path()), "was written by a newer program (database version 99")) << refusal(path());
+    EXPECT_EQ(bytes_of(path()), bytes);
+}
+
+TEST_F(StoreTest, ADamagedDatabaseIsRefusedAndStaysAsItIs) {
+    {
+        const auto store = open();
+        for (unsigned n = 1; n <= 30; ++n) ASSERT_TRUE(store->save(numbered_job(n), at(1)).ok());
+    }
+    const QByteArray whole = bytes_of(path());
+    constexpr qsizetype page = 4096;
+    int refused = 0;
+    // Every page but the first in turn (the first holds the mark), its header overwritten.
+    for (qsizetype at_byte = page; at_byte + page <= whole.size(); at_byte += 8 * page) {
+        QByteArray bytes = whole;
+        for (qsizetype i = 0; i < 64; ++i) bytes[at_byte + i] = static_cast<char>(0xA5);
+        write(path("damaged.db"), bytes);
+        const std::string said = refusal(path("damaged.db"));
+        if (said.empty()) continue;  // a page of long text: found by its hash, not by the structure
+        ++refused;
+        EXPECT_EQ(bytes_of(path("damaged.db")), bytes) << at_byte;
+    }
+    EXPECT_GT(refused, 0);
+    QByteArray cut = whole.left(whole.size() / 2);
+    write(path("damaged.db"), cut);
+    EXPECT_NE(refusal(path("damaged.db")), "");
+    EXPECT_EQ(bytes_of(path("damaged.db")), cut);
+}
+
+TEST_F(StoreTest, AFlippedBitInAJobsTextIsNoticed) {
+    {
+        const auto store = open();
+        ASSERT_TRUE(store->save(sample_job(), at(1)).ok());
+    }
+    QByteArray bytes = bytes_of(path());
+    const qsizetype place = bytes.indexOf("ground_albedo\": 0.2");
+    ASSERT_GT(place, 0);
+    bytes[place + 17] = '3';
+    write(path(), bytes);
+    const auto store = open();
+    const Result<Job> read = store->load(sample_job().id);
+    ASSERT_FALSE(read.ok());
+    EXPECT_TRUE(mentions(text_of(read.problems()), "no longer has the hash")) << text_of(read.problems());
+    EXPECT_TRUE(mentions(store->check().value(), "no longer has its hash")) << store->check().value();
+    EXPECT_FALSE(store->backup(path("copy.db")).ok());
+    EXPECT_FALSE(QFile::exists(QString::fromStdString(path("copy.db"))));
+}
+
+TEST_F(StoreTest, FoldersAndPathsThatDoNotExistAreRefused) {
+    EXPECT_TRUE(mentions(refusal(folder_.path().toStdString()), "is a folder"));
+    EXPECT_TRUE(mentions(refusal(path("no/such/jobs.db")), "does not exist"));
+    EXPECT_TRUE(files().isEmpty());
+}
+
+TEST_F(StoreTest, RandomBytesAfterOurMarkNeverCrash) {
+    std::mt19937_64 random(20270621);
+    { const auto store = open(); }
+    const QByteArray whole = bytes_of(path());
+    for (int i = 0; i < 60; ++i) {
+        QByteArray bytes = whole;
+        for (int k = 0; k < 40; ++k) {
+            const auto place = static_cast<qsizetype>(random() % static_cast<std::uint64_t>(bytes.size()));
+            if (place >= 68 && place < 72) continue;
+            bytes[place] = static_cast<char>(random() & 0xffU);
+        }
+        write(path("fuzzed.db"), bytes);
+        const Result<std::unique_ptr<Store>> opened = Store::open(path("fuzzed.db"), at(0));
+        if (!opened) {
+            EXPECT_EQ(bytes_of(path("fuzzed.db")), bytes);
+            EXPECT_FALSE(opened.problems().front().what.empty());
+        }
+        for (const char* rest : {"fuzzed.db-wal", "fuzzed.db-shm"}) QFile::remove(QString::fromStdString(path(rest)));
+    }
+}
+
+// ------------------------------------------------------------------------------------ migration and backup
+
+// The database as the first version left it, with one job in it.
+void make_version_1(const std::string& file) {
+    {
+        QSqlDatabase database = QSqlDatabase::addDatabase("QSQLITE", "version-1");
+        database.setDatabaseName(QString::fromStdString(file));
+        ASSERT_TRUE(database.open());
+        QSqlQuery query(database);
+        ASSERT_TRUE(query.exec(QStringLiteral("PRAGMA application_id = %1").arg(application_id)));
+        for (const char* statement : migrations().front().statements) ASSERT_TRUE(query.exec(statement)) << statement;
+        Job job = sample_job();
+        job.revision = 1;
+        job.changed_at = "2027-06-20T10:00:00Z";
+        const std::string json = job_to_json(job);
+        ASSERT_TRUE(query.prepare("INSERT INTO job VALUES (?, 1, ?, ?, ?, ?, 'planning', 1, 1, ?, ?, '', 0, NULL)"));
+        for (const std::string& value : {job.id, job.number, job.title, job.client.name, job.client.town,
+                                         job.changed_at, content_sha256(job)}) {
+            query.addBindValue(QString::fromStdString(value));
+        }
+        ASSERT_TRUE(query.exec());
+        ASSERT_TRUE(query.prepare("INSERT INTO job_revision VALUES (?, 1, ?, ?, ?)"));
+        for (const std::string& value : {job.id, job.changed_at, json, sha256_hex(json)}) {
+            query.addBindValue(QString::fromStdString(value));
+        }
+        ASSERT_TRUE(query.exec());
+        ASSERT_TRUE(query.exec("PRAGMA user_version = 1"));
+    }
+    QSqlDatabase::removeDatabase("version-1");
+}
+
+TEST_F(StoreTest, AnOlderDatabaseIsCopiedThenBroughtUpToDate) {
+    make_version_1(path());
+    {
+        const auto store = open();
+        ASSERT_NE(store, nullptr);
+        EXPECT_EQ(store->schema_version(), migrations().back().version);
+        EXPECT_EQ(store->list("lindholm neighbour", 10, 0).value().size(), 1U);
+        Job job = store->load(sample_job().id).value();
+        job.notes = "later";
+        EXPECT_EQ(store->save(job, at(1)).value().revision, 2);
+        EXPECT_EQ(store->check().value(), "ok");
+    }
+    const QString copy = "jobs.db.version-1.2027-06-21T12-00-00Z.backup";
+    EXPECT_EQ(files(), (QStringList{"jobs.db", copy}));
+    EXPECT_EQ(open(path(copy.toUtf8().constData()))->load(sample_job().id).value().notes, sample_job().notes);
+}
+
+TEST_F(StoreTest, AMigrationThatFailsLeavesTheOlderDatabase) {
+    make_version_1(path());
+    EXPECT_EQ(sql(path(), "CREATE TABLE job_search (in_the_way TEXT)"), "");
+    EXPECT_TRUE(mentions(refusal(path()), "step 3 (search over the list of jobs)")) << refusal(path());
+    EXPECT_EQ(sql(path(), "DROP TABLE job_search"), "");
+    EXPECT_EQ(open()->list("lindholm", 10, 0).value().size(), 1U);
+}
+
+TEST_F(StoreTest, ABackupIsAWholeDatabaseOfItsOwn) {
+    const auto store = open();
+    const Job job = store->save(sample_job(), at(1)).value();
+    const Result<bool> done = store->backup(path("copy.db"));
+    ASSERT_TRUE(done.ok()) << text_of(done.problems());
+    EXPECT_EQ(open(path("copy.db"))->load(job.id).value(), job);
+    EXPECT_FALSE(files().contains("copy.db.part"));
+    const QByteArray bytes = bytes_of(path("copy.db"));
+    EXPECT_TRUE(mentions(text_of(store->backup(path("copy.db")).problems()), "exists already"));
+    EXPECT_EQ(bytes_of(path("copy.db")), bytes);
+    EXPECT_FALSE(store->backup(path("no/such/copy.db")).ok());
+    EXPECT_EQ(store->save(job, at(2)).value(), job) << "the store goes on after a backup";
+}
+
+// ------------------------------------------------------------------------------------ several windows, crashes
+
+TEST_F(StoreTest, TwoWindowsSeeOneAnothersSaves) {
+    const auto first = open();
+    const auto second = open();
+    for (unsigned n = 1; n <= 10; ++n) {
+        Store& writer = n % 2 == 0 ? *first : *second;
+        Store& reader = n % 2 == 0 ? *second : *first;
+        ASSERT_TRUE(writer.save(numbered_job(n), at(1)).ok());
+        EXPECT_EQ(reader.count("").value(), static_cast<int>(n));
+    }
+}
+
+// Child of the crash test: saves one revision after the other and acknowledges each through the pipe.
+[[noreturn]] void save_until_killed(const std::string& file, int pipe) {
+    const Result<std::unique_ptr<Store>> opened = Store::open(file, at(0));
+    if (!opened) _exit(1);
+    Result<Job> job = opened.value()->load(sample_job().id);
+    if (!job) _exit(2);
+    Job current = job.value();
+    for (;;) {
+        current.notes = "saved after revision " + std::to_string(current.revision);
+        const Result<Job> saved = opened.value()->save(current, at(1));
+        if (!saved) _exit(3);
+        current = saved.value();
+        if (::write(pipe, &current.revision, sizeof current.revision) != sizeof current.revision) _exit(4);
+    }
+}
+
+TEST_F(StoreTest, AProgramKilledWhileSavingLosesNoAcknowledgedSave) {
+    ASSERT_TRUE(open()->save(sample_job(), at(0)).ok());
+    std::mt19937_64 random(20270621);
+    for (int round = 0; round < 6; ++round) {
+        int ends[2] = {};
+        ASSERT_EQ(pipe(ends), 0);
+        const pid_t child = fork();
+        ASSERT_GE(child, 0);
+        if (child == 0) save_until_killed(path(), ends[1]);
+        close(ends[1]);
+        std::int64_t acknowledged = 0;
+        const std::uint64_t saves = 3 + random() % 20;
+        for (std::uint64_t i = 0; i < saves; ++i) {
+            ASSERT_EQ(read(ends[0], &acknowledged, sizeof acknowledged), static_cast<ssize_t>(sizeof acknowledged));
+        }
+        usleep(static_cast<useconds_t>(random() % 4000));
+        ASSERT_EQ(kill(child, SIGKILL), 0);
+        int status = 0;
+        ASSERT_EQ(waitpid(child, &status, 0), child);
+        ASSERT_TRUE(WIFSIGNALED(status)) << "the child ended by itself with " << WEXITSTATUS(status);
+        std::int64_t last = 0;
+        while (read(ends[0], &last, sizeof last) == static_cast<ssize_t>(sizeof last)) acknowledged = last;
+        close(ends[0]);
+
+        const auto store = open();
+        ASSERT_NE(store, nullptr);
+        EXPECT_EQ(store->check().value(), "ok");
+        const Job job = store->load(sample_job().id).value();
+        // One save may have been finished without its acknowledgement.
+        EXPECT_GE(job.revision, acknowledged);
+        EXPECT_LE(job.revision, acknowledged + 1);
+        EXPECT_EQ(job.notes, "saved after revision " + std::to_string(job.revision - 1));
+        EXPECT_EQ(store->history(job.id).value().size(), static_cast<std::size_t>(job.revision));
+        EXPECT_EQ(store->count(std::to_string(job.revision - 1)).value(), 1);
+    }
+}
+
+}  // namespace
+}  // namespace wg::store::test
