@@ -1,0 +1,332 @@
+#include "core/heatpump/operating_point.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/quantity/constants.h"
+
+namespace wg::heatpump {
+
+CondenserZone CondenserZone::uniform(double ua, double water) noexcept {
+    CondenserZone zone;
+    zone.ua_w_k = ua;
+    zone.count = 1;
+    zone.share[0] = 1.0;
+    zone.water_c[0] = water;
+    return zone;
+}
+
+double CondenserZone::heat_w(double condensing_c) const noexcept {
+    double sum = 0.0;
+    for (std::size_t i = 0; i < count; ++i)
+        sum += share[i] * std::max(0.0, condensing_c - water_c[i]);
+    return ua_w_k * sum;
+}
+
+const char* reason_text(Off off) noexcept {
+    switch (off) {
+        case Off::none: return "running";
+        case Off::too_cold: return "evaporating temperature below the envelope";
+        case Off::condensing: return "condensing temperature above the envelope";
+        case Off::pressure_ratio: return "pressure ratio above the envelope";
+        case Off::discharge: return "discharge temperature above the envelope";
+    }
+    return "";
+}
+
+namespace {
+
+// A condensing temperature this close to the root is corrected along the slopes; what curvature leaves is below
+// 1e-7 W.
+constexpr double straight_k = 1e-3;
+constexpr int most_iterations = 100;  // bisection alone needs fewer
+
+/// Tables behind the same face as the map, with slopes from differences: exact in value, good enough in slope.
+struct WithoutMap {
+    const BlockModel* block;
+    const refrigerant::Properties* refrigerant;
+    [[nodiscard]] CycleSlopes at(double te, double tc) const noexcept {
+        constexpr double step = 0.01;
+        const double te_step = te + step > block->evaporating_max_c ? -step : step;
+        const double tc_step = tc + step > refrigerant->max_c() ? -step : step;
+        const auto here = cycle_at(*block, *refrigerant, te, tc);
+        const auto warmer = cycle_at(*block, *refrigerant, te + te_step, tc);
+        const auto hotter = cycle_at(*block, *refrigerant, te, tc + tc_step);
+        return {here.evaporator_w,
+                (warmer.evaporator_w - here.evaporator_w) / te_step,
+                (hotter.evaporator_w - here.evaporator_w) / tc_step,
+                here.work_w,
+                (warmer.work_w - here.work_w) / te_step,
+                (hotter.work_w - here.work_w) / tc_step};
+    }
+    [[nodiscard]] double discharge_c(double te, double tc) const noexcept {
+        return cycle_at(*block, *refrigerant, te, tc).discharge_c;
+    }
+    [[nodiscard]] double suction_rate_w_k(double te, double tc) const noexcept {
+        return cycle_at(*block, *refrigerant, te, tc).suction_rate_w_k;
+    }
+};
+
+/// Circuit and condenser in balance at a suction temperature.
+struct Circuit {
+    double condensing_c = 0.0;
+    double evaporator_w = 0.0;
+    double evaporator_by_te = 0.0;  ///< with the condensing temperature following
+    double work_w = 0.0;
+    double line_w = 0.0;
+    double gas_warming_k = 0.0;
+    double condenser_w = 0.0;
+};
+
+template <class Source>
+class Search {
+   public:
+    Search(const Source& source, const BlockModel& block, const refrigerant::Properties& refrigerant, double tc_low,
+           double tc_high, const CondenserZone& zone, const Line& line, double air_c) noexcept
+        : source_(source),
+          block_(block),
+          refrigerant_(refrigerant),
+          tc_low_(tc_low),
+          tc_high_(tc_high),
+          zone_(zone),
+          line_(line),
+          air_c_(air_c) {}
+
+    /// Condensing temperature such that the condenser passes on what the circuit gives, never closer to the suction
+    /// than the least lift; the search starts at the last one found. Given heat falls with condensing temperature and
+    /// the condenser's rises, so there is one root; at the table's end it is held (and the limit check refuses it).
+    Circuit circuit(double suction_c) noexcept {
+        double low = tc_low_;
+        double high = tc_high_;
+        double tc = std::clamp(last_tc_ + tc_by_te_ * (suction_c - last_te_), low, high);
+        CycleSlopes at{};
+        Circuit out;
+        double net_slope = 1.0;
+        for (int i = 0; i < most_iterations; ++i) {
+            at = source_.at(suction_c, tc);
+            evaluate(at, suction_c, tc, out);
+            double passed = 0.0;
+            double touched = 0.0;
+            for (std::size_t k = 0; k < zone_.count; ++k) {
+                if (tc <= zone_.water_c[k]) continue;
+                passed += zone_.share[k] * (tc - zone_.water_c[k]);
+                touched += zone_.share[k];
+            }
+            const double miss = zone_.ua_w_k * passed - out.condenser_w;
+            net_slope = zone_.ua_w_k * touched - factor_ * at.evaporator_by_tc - kept_ * at.work_by_tc;
+            if (miss < 0.0)
+                low = tc;
+            else
+                high = tc;
+            double next = net_slope > 0.0 ? tc - miss / net_slope : high;
+            if (!(next >= low && next <= high)) next = 0.5 * (low + high);
+            const double move = next - tc;
+            if (std::abs(move) < straight_k || (tc >= tc_high_ && miss < 0.0)) {
+                // So near the root the slopes carry the rest of the way.
+                tc += move;
+                at.evaporator_w += at.evaporator_by_tc * move;
+                at.work_w += at.work_by_tc * move;
+                evaluate(at, suction_c, tc, out);
+                break;
+            }
+            tc = next;
+        }
+        tc_by_te_ = net_slope > 0.0 ? (factor_ * at.evaporator_by_te + kept_ * at.work_by_te) / net_slope : 0.0;
+        last_tc_ = tc;
+        last_te_ = suction_c;
+        double follows = tc_by_te_;
+        if (tc < suction_c + block_.least_lift_k) {
+            tc = suction_c + block_.least_lift_k;
+            at = source_.at(suction_c, tc);
+            evaluate(at, suction_c, tc, out);
+            follows = 1.0;
+        }
+        out.condensing_c = tc;
+        out.evaporator_by_te = factor_ * (at.evaporator_by_te + at.evaporator_by_tc * follows);
+        return out;
+    }
+
+    void start_at(double suction_c, double condensing_c) noexcept {
+        last_te_ = suction_c;
+        last_tc_ = condensing_c;
+    }
+
+   private:
+    /// The line warms (or cools) the gas before the compressor. Ideal gas: less mass in the swept volume in the ratio
+    /// of absolute temperatures, work unchanged (mass falls as work per kg rises).
+    void evaluate(const CycleSlopes& at, double suction_c, double tc, Circuit& out) noexcept {
+        factor_ = 1.0;
+        kept_ = 1.0 - block_.shell_loss;
+        out.line_w = 0.0;
+        out.gas_warming_k = 0.0;
+        if (line_.ua_w_k > 0.0) {
+            const double rate = source_.suction_rate_w_k(suction_c, tc);
+            const double gas_c = suction_c + block_.superheat_k;
+            const double share = 1.0 - std::exp(-line_.ua_w_k / rate);
+            out.gas_warming_k = (air_c_ - gas_c) * share;
+            factor_ = kelvin(gas_c) / (kelvin(gas_c) + out.gas_warming_k);
+            out.line_w = factor_ * rate * out.gas_warming_k;
+        }
+        out.evaporator_w = factor_ * at.evaporator_w;
+        out.work_w = at.work_w;
+        out.condenser_w = out.evaporator_w + out.line_w + kept_ * out.work_w;
+    }
+
+    const Source& source_;
+    const BlockModel& block_;
+    const refrigerant::Properties& refrigerant_;
+    double tc_low_, tc_high_;
+    const CondenserZone& zone_;
+    const Line& line_;
+    double air_c_;
+    double last_te_ = 0.0;
+    double last_tc_ = 40.0;
+    double tc_by_te_ = 0.0;
+    double factor_ = 1.0;
+    double kept_ = 1.0;
+};
+
+Point off_point(Off reason, double air_c) noexcept {
+    Point point;
+    point.off = reason;
+    point.plate_c = air_c;
+    return point;
+}
+
+template <class Source>
+Point solve(const Source& source, const HeatPump& pump, const PlateBalance& plate, const CondenserZone& zone,
+            const Line& line, const Guess& guess) noexcept {
+    const BlockModel& block = pump.block();
+    const double bottom = block.evaporating_min_c;
+    const double top = block.evaporating_max_c;
+    Search<Source> search(source, block, pump.refrigerant(), pump.map().lowest_condensing_c(),
+                          pump.map().highest_condensing_c(), zone, line, plate.air_c());
+    search.start_at(guess.suction_c, guess.condensing_c);
+
+    // The residual, plate heat less evaporator heat, falls strictly with the suction temperature: Newton between
+    // shrinking ends. An end that has not been tried yet is tried as soon as a step points past it.
+    Point point;
+    double low = bottom;
+    double high = top;
+    bool low_tried = false;
+    bool high_tried = false;
+    double last_step = high - low;
+    double step_before_last = high - low;
+    double te = std::clamp(guess.suction_c, bottom, top);
+    Circuit circuit;
+    for (int i = 0; i < most_iterations; ++i) {
+        circuit = search.circuit(te);
+        const double plate_c = te + line.drop_k + circuit.evaporator_w / plate.plate().refrigerant_w_k;
+        point.plate = plate.heat(plate_c);
+        point.plate_c = plate_c;
+        ++point.evaluations;
+        const double residual = point.plate.total_w() - circuit.evaporator_w;
+        if (std::abs(residual) < balance_tolerance_w) break;
+        if (residual > 0.0) {
+            if (te >= top) {
+                point.pressure_limited = true;
+                break;
+            }
+            low = te;
+            low_tried = true;
+        } else {
+            if (te <= bottom) return off_point(Off::too_cold, plate.air_c());
+            high = te;
+            high_tried = true;
+        }
+        if (high - low < 1e-12) break;
+        const double slope = point.plate.slope_w_k * (1.0 + circuit.evaporator_by_te / plate.plate().refrigerant_w_k) -
+                             circuit.evaporator_by_te;
+        double next = slope < 0.0 ? te - residual / slope : 0.5 * (low + high);
+        if (next >= high)
+            next = high_tried ? 0.5 * (low + high) : high;
+        else if (next <= low)
+            next = low_tried ? 0.5 * (low + high) : low;
+        else if (low_tried && high_tried && std::abs(next - te) > 0.5 * step_before_last)
+            next = 0.5 * (low + high);  // creases (dew, frost, melt) can make bare Newton go to and fro
+        step_before_last = last_step;
+        last_step = std::abs(next - te);
+        te = next;
+    }
+    if (point.pressure_limited) {
+        point.plate_c = plate.temperature_at(circuit.evaporator_w, point.plate_c);
+        point.plate = plate.heat(point.plate_c);
+    }
+
+    point.suction_c = te;
+    point.evaporating_c = te + line.drop_k;
+    point.condensing_c = circuit.condensing_c;
+    if (point.condensing_c > block.condensing_max_c) return off_point(Off::condensing, plate.air_c());
+    point.pressure_ratio =
+        pump.refrigerant().saturation_pressure_pa(point.condensing_c) / pump.refrigerant().saturation_pressure_pa(te);
+    if (point.pressure_ratio > block.pressure_ratio_max) return off_point(Off::pressure_ratio, plate.air_c());
+    const double gas_c = te + block.superheat_k;
+    point.discharge_c = source.discharge_c(te, point.condensing_c);
+    point.discharge_c += circuit.gas_warming_k * kelvin(point.discharge_c) / kelvin(gas_c);
+    if (point.discharge_c > block.discharge_max_c) return off_point(Off::discharge, plate.air_c());
+    point.evaporator_w = circuit.evaporator_w;
+    point.line_w = circuit.line_w;
+    point.work_w = circuit.work_w;
+    point.shell_loss_w = block.shell_loss * circuit.work_w;
+    point.condenser_w = circuit.condenser_w;
+    return point;
+}
+
+}  // namespace
+
+Result<HeatPump> HeatPump::make(const BlockModel& block, const refrigerant::Properties& refrigerant) {
+    auto problems = problems_of(block, refrigerant);
+    if (!problems.empty()) return problems;
+    return HeatPump(block, refrigerant);
+}
+
+Point HeatPump::point(const PlateBalance& plate, const CondenserZone& zone, const Line& line,
+                      const Guess& guess) const noexcept {
+    return solve(map_, *this, plate, zone, line, guess);
+}
+
+Point HeatPump::point_without_map(const PlateBalance& plate, const CondenserZone& zone, const Line& line,
+                                  const Guess& guess) const noexcept {
+    return solve(WithoutMap{&block_, refrigerant_}, *this, plate, zone, line, guess);
+}
+
+PerformanceMap performance_map(const HeatPump& pump, const std::vector<double>& evaporating_c,
+                               const std::vector<double>& water_c) {
+    PerformanceMap out{evaporating_c, water_c, {}};
+    out.points.reserve(evaporating_c.size() * water_c.size());
+    const BlockModel& block = pump.block();
+    const refrigerant::Properties& refrigerant = pump.refrigerant();
+    const Line no_line;
+    for (const double te : evaporating_c)
+        for (const double water : water_c) {
+            MapPoint at;
+            if (te < block.evaporating_min_c || te > block.evaporating_max_c) {
+                at.off = Off::too_cold;
+                out.points.push_back(at);
+                continue;
+            }
+            const CondenserZone zone = CondenserZone::uniform(block.condenser_w_k, water);
+            Search<CycleMap> search(pump.map(), block, refrigerant, pump.map().lowest_condensing_c(),
+                                    pump.map().highest_condensing_c(), zone, no_line, te);
+            search.start_at(te, water + 10.0);
+            const Circuit circuit = search.circuit(te);
+            at.condensing_c = circuit.condensing_c;
+            const double ratio =
+                refrigerant.saturation_pressure_pa(at.condensing_c) / refrigerant.saturation_pressure_pa(te);
+            if (at.condensing_c > block.condensing_max_c)
+                at.off = Off::condensing;
+            else if (ratio > block.pressure_ratio_max)
+                at.off = Off::pressure_ratio;
+            else if (pump.map().discharge_c(te, at.condensing_c) > block.discharge_max_c)
+                at.off = Off::discharge;
+            if (at.off == Off::none) {
+                at.evaporator_w = circuit.evaporator_w;
+                at.work_w = circuit.work_w;
+                at.condenser_w = circuit.condenser_w;
+            }
+            out.points.push_back(at);
+        }
+    return out;
+}
+
+}  // namespace wg::heatpump

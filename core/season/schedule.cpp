@@ -1,0 +1,164 @@
+#include "core/season/schedule.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/cylinder/tapping.h"
+#include "core/heatpump/cycle.h"
+#include "core/quantity/constants.h"
+
+namespace wg::season {
+
+Schedule schedule_of(const Demand& demand, double step_s) {
+    Schedule out;
+    out.parts_per_hour = static_cast<int>(std::lround(3600.0 / step_s));
+    const auto day = cylinder::tapping_day(demand.cycle);
+    const int steps = 24 * out.parts_per_hour;
+    std::size_t draw = 0;
+    for (int step = 0; step < steps; ++step) {
+        double begin = step * step_s;
+        const double end = (step + 1) * step_s;
+        Slot slot;
+        slot.hour = step / out.parts_per_hour;
+        slot.part = step % out.parts_per_hour;
+        while (begin < end) {
+            slot.first_draw = static_cast<int>(draw);
+            slot.draw_count = 0;
+            while (draw < day.count && day.draws[draw].minute_of_day * 60.0 <= begin) {
+                out.draws_j.push_back(day.draws[draw].useful_kwh * demand.scale * joule_per_kwh);
+                ++slot.draw_count;
+                ++draw;
+            }
+            const double next = draw < day.count ? day.draws[draw].minute_of_day * 60.0 : end;
+            const double until = std::min(end, next);
+            slot.length_s = until - begin;
+            out.slots.push_back(slot);
+            begin = until;
+        }
+    }
+    return out;
+}
+
+void light_shape(const std::vector<double>& sun_up, int hour, int parts, double* shape) noexcept {
+    const auto at = [&](int h) { return std::max(0.0, sun_up[static_cast<std::size_t>((h + 8760) % 8760)]); };
+    const double before = at(hour - 1);
+    const double here = at(hour);
+    const double after = at(hour + 1);
+    double sum = 0.0;
+    for (int i = 0; i < parts; ++i) {
+        const double offset = (i + 0.5) / parts - 0.5;  // from the hour's middle, in hours
+        shape[i] = offset < 0.0 ? here + offset * (here - before) : here + offset * (after - here);
+        sum += shape[i];
+    }
+    for (int i = 0; i < parts; ++i)
+        shape[i] = sum > 0.0 ? shape[i] * parts / sum : 1.0;
+}
+
+std::array<double, 365> cold_inflow_c(const std::vector<double>& air_c, const Demand& demand) {
+    double cosine = 0.0;
+    double sine = 0.0;
+    for (int day = 0; day < 365; ++day) {
+        double mean = 0.0;
+        for (int h = 0; h < 24; ++h)
+            mean += air_c[static_cast<std::size_t>(24 * day + h)] / 24.0;
+        const double angle = 2.0 * pi * (day + 0.5) / 365.0;
+        cosine += mean * std::cos(angle);
+        sine += mean * std::sin(angle);
+    }
+    const double warmest = std::atan2(sine, cosine) + 2.0 * pi * cold_delay_days / 365.0;
+    std::array<double, 365> out{};
+    for (int day = 0; day < 365; ++day)
+        out[static_cast<std::size_t>(day)] =
+            demand.cold_mean_c + demand.cold_swing_k * std::cos(2.0 * pi * (day + 0.5) / 365.0 - warmest);
+    return out;
+}
+
+namespace {
+
+class Check {
+   public:
+    void range(const std::string& where, double value, double low, double high, const char* remedy) {
+        if (value >= low && value <= high) return;
+        problems.push_back({where,
+                            "the value " + std::to_string(value) + " lies outside " + std::to_string(low) + " to " +
+                                std::to_string(high),
+                            remedy});
+    }
+    /// The first bad hour only: a broken series is broken thousands of times.
+    void series(const char* name, const std::vector<double>& values, double low, double high) {
+        const std::string where = std::string("hourly series ") + name;
+        const char* remedy = "Prepare the weather year again";
+        if (values.size() != 8760) {
+            problems.push_back({where, "has " + std::to_string(values.size()) + " values, not 8760", remedy});
+            return;
+        }
+        for (std::size_t i = 0; i < values.size(); ++i)
+            if (!(values[i] >= low && values[i] <= high)) {
+                range(where + ", hour " + std::to_string(i), values[i], low, high, remedy);
+                return;
+            }
+    }
+    std::vector<Problem> problems;
+};
+
+}  // namespace
+
+std::vector<Problem> problems_of(const Input& input, const Options& options, bool series) {
+    Check check;
+    const char* equipment = "Correct the equipment file";
+    const char* survey = "Correct the survey";
+    if (input.refrigerant == nullptr)
+        check.problems.push_back({"refrigerant", "no property table was given", "Load resources/refrigerants"});
+    else
+        check.problems = heatpump::problems_of(input.block, *input.refrigerant);
+    const std::string plate = "collector \"" + input.collector.name + "\".";
+    check.range("number of collectors", input.collectors, 1, 50, "Place at least one collector");
+    check.range(plate + "face_area_m2", input.collector.face_area_m2, 0.2, 20.0, equipment);
+    check.range(plate + "absorptance", input.collector.absorptance, 0.05, 1.0, equipment);
+    check.range(plate + "emittance", input.collector.emittance, 0.02, 1.0, equipment);
+    check.range(plate + "plate_to_refrigerant_w_m2k", input.collector.plate_to_refrigerant_w_m2k, 10.0, 2000.0,
+                equipment);
+    check.range(plate + "rear_exposure", input.collector.rear_exposure, 0.0, 1.0, equipment);
+    check.range(plate + "frost_limit_kg_m2", input.collector.frost_limit_kg_m2, 0.05, 20.0, equipment);
+    const std::string tank = "cylinder \"" + input.cylinder.name + "\".";
+    check.range(tank + "volume_l", input.cylinder.volume_l, 20.0, 5000.0, equipment);
+    check.range(tank + "height_m", input.cylinder.height_m, 0.3, 5.0, equipment);
+    check.range(tank + "standing_loss_kwh_24h", input.cylinder.standing_loss_kwh_24h, 0.0, 50.0, equipment);
+    check.range(tank + "immersion_w", input.cylinder.immersion_w, 0.0, 20000.0, equipment);
+    check.range("plate tilt, deg", input.tilt_deg, 0.0, 90.0, survey);
+    check.range("sky view of the plate", input.sky_view, 0.0, 1.0, survey);
+    check.range("room temperature, deg C", input.room_c, -20.0, 50.0, survey);
+    check.range("suction line conductance, W/K", input.line_ua_w_k, 0.0, 50.0, "Correct the pipe run");
+    check.range("suction line drop, K", input.suction_drop_k, 0.0, 10.0, "Correct the pipe run");
+    const char* demand = "Correct the demand";
+    check.range("demand.scale", input.demand.scale, 0.05, 10.0, demand);
+    check.range("demand.set_point_c", input.demand.set_point_c, 35.0, 70.0, demand);
+    check.range("demand.hysteresis_k", input.demand.hysteresis_k, 1.0, 20.0, demand);
+    check.range("demand.wanted_c", input.demand.wanted_c, 30.0, 60.0, demand);
+    check.range("demand.cold_mean_c", input.demand.cold_mean_c, 0.0, 30.0, demand);
+    check.range("demand.cold_swing_k", input.demand.cold_swing_k, 0.0, 15.0, demand);
+    check.range("warmest cold inflow, deg C", input.demand.cold_mean_c + input.demand.cold_swing_k, 0.0,
+                input.demand.wanted_c - 5.0, demand);
+    check.range("coldest cold inflow, deg C", input.demand.cold_mean_c - input.demand.cold_swing_k, 0.0, 40.0, demand);
+    check.range("options.nodes", options.nodes, 5, 40, "Choose 5 to 40");
+    check.range("options.warm_up_days", options.warm_up_days, 0, 60, "Choose 0 to 60");
+    check.range("options.step_s", options.step_s, 60.0, 900.0, "Choose 60 to 900 s");
+    const double parts = 3600.0 / options.step_s;
+    if (std::isfinite(parts) && std::abs(parts - std::round(parts)) > 1e-9)
+        check.problems.push_back({"options.step_s",
+                                  "a step of " + std::to_string(options.step_s) + " s does not divide the hour",
+                                  "Choose 60, 120, 300, 600 or 900 s"});
+    if (series) {
+        check.series("front_w_m2", input.front_w_m2, 0.0, 2000.0);
+        check.series("rear_w_m2", input.rear_w_m2, 0.0, 2000.0);
+        check.series("sun_up", input.sun_up, -1.0, 1.0);
+        check.series("air_c", input.air_c, -70.0, 60.0);
+        check.series("dew_point_c", input.dew_point_c, -90.0, 50.0);
+        check.series("wind_plate_m_s", input.wind_plate_m_s, 0.0, 80.0);
+        check.series("sky_k", input.sky_k, 150.0, 340.0);
+        check.series("pressure_pa", input.pressure_pa, 40000.0, 110000.0);
+    }
+    return std::move(check.problems);
+}
+
+}  // namespace wg::season

@@ -1,0 +1,168 @@
+#include "core/season/season.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/quantity/constants.h"
+#include "core/quantity/time.h"
+#include "core/season/schedule.h"
+#include "core/season/simulation.h"
+
+namespace wg::season {
+
+namespace {
+
+constexpr int hours_in_year = 8760;
+constexpr int most_parts = 60;
+
+heatpump::Surroundings surroundings_at(const Input& input, std::size_t hour) {
+    return {input.front_w_m2[hour],     input.rear_w_m2[hour], input.air_c[hour],      input.dew_point_c[hour],
+            input.wind_plate_m_s[hour], input.sky_k[hour],     input.pressure_pa[hour]};
+}
+
+void into(MonthSums& m, const Ledger& l) {
+    const auto kwh = [](double joule) { return joule / joule_per_kwh; };
+    m.light_kwh = kwh(l.light);
+    m.air_kwh = kwh(l.air);
+    m.long_wave_kwh = kwh(l.long_wave);
+    m.latent_kwh = kwh(l.latent);
+    m.line_kwh = kwh(l.line);
+    m.compressor_kwh = kwh(l.compressor);
+    m.immersion_kwh = kwh(l.immersion);
+    m.standby_kwh = kwh(l.standby);
+    m.defrost_kwh = kwh(l.defrost);
+    m.shell_loss_kwh = kwh(l.shell_loss);
+    m.condenser_kwh = kwh(l.condenser);
+    m.drawn_kwh = kwh(l.drawn);
+    m.standing_loss_kwh = kwh(l.standing_loss);
+    m.store_change_kwh = kwh(l.store_change);
+    m.wanted_kwh = kwh(l.wanted);
+    m.shortfall_kwh = kwh(l.shortfall);
+    m.running_h = l.running_s / 3600.0;
+    m.frost_h = l.frost_s / 3600.0;
+    m.rest_h = l.rest_s / 3600.0;
+    m.starts = l.starts;
+}
+
+std::string models_text(const Input& input, const Options& options) {
+    return "Bare plate, both faces: forced convection after Watmuff, Charters and Proctor (1977) with natural "
+           "convection after Walton (1983), net long-wave exchange, condensation and frost by Lewis' analogy. Circuit "
+           "of " +
+           input.refrigerant->name() + " from " + input.refrigerant->source() + ". Cylinder as a stack of at most " +
+           std::to_string(options.nodes) + " layers. Draw-off by the load profiles of EU 812/2013. Steps of " +
+           std::to_string(static_cast<int>(options.step_s)) +
+           " s. Simplified: ground and roof behind the plate at air temperature; draws are instant and all at the "
+           "wanted tap temperature; frost settles evenly on a face; no hygiene programme (heating above the pump's "
+           "envelope against legionella) is included, its electricity comes on top where rules ask for it.";
+}
+
+class Recorder {
+   public:
+    explicit Recorder(HourSeries& out) : out_(out) {
+        for (auto* series : {&out.condenser_w, &out.electric_w, &out.light_w_m2, &out.plate_c, &out.top_c,
+                             &out.bottom_c, &out.drawn_w, &out.air_c})
+            series->reserve(hours_in_year);
+        out.node_c.reserve(hours_in_year);
+    }
+    void hour(const Ledger& sum, const Simulation& simulation, double light_w_m2, double air_c) {
+        const auto mean_w = [](double joule) { return static_cast<float>(joule / 3600.0); };
+        out_.condenser_w.push_back(mean_w(sum.condenser));
+        out_.electric_w.push_back(mean_w(sum.compressor + sum.immersion + sum.standby + sum.defrost));
+        out_.light_w_m2.push_back(static_cast<float>(light_w_m2));
+        out_.plate_c.push_back(static_cast<float>(simulation.plate_c()));
+        out_.top_c.push_back(static_cast<float>(simulation.store().top_c()));
+        out_.bottom_c.push_back(static_cast<float>(simulation.store().bottom_c()));
+        out_.drawn_w.push_back(mean_w(sum.drawn));
+        out_.air_c.push_back(static_cast<float>(air_c));
+        std::array<double, 10> slices{};
+        simulation.store().resample(slices);
+        std::array<float, 10> nodes{};
+        for (std::size_t i = 0; i < nodes.size(); ++i)
+            nodes[i] = static_cast<float>(slices[i]);
+        out_.node_c.push_back(nodes);
+    }
+
+   private:
+    HourSeries& out_;
+};
+
+double share_of(double miss, double throughput) noexcept {
+    constexpr double least_j = 1e3;  // a step that moves less has nothing to close against
+    return miss / std::max(throughput, least_j);
+}
+
+}  // namespace
+
+Result<Year> run(const Input& input, const Options& options) {
+    if (auto problems = problems_of(input, options, true); !problems.empty()) return problems;
+    const auto made = heatpump::HeatPump::make(input.block, *input.refrigerant);
+    if (!made) return made.problems();
+    const Schedule schedule = schedule_of(input.demand, options.step_s);
+    const auto cold_c = cold_inflow_c(input.air_c, input.demand);
+    Simulation simulation(input, made.value(), options, input.demand.set_point_c - 0.5 * input.demand.hysteresis_k);
+
+    Year year;
+    std::array<Ledger, 12> months{};
+    year.lowest_top_c = 1e9;
+    std::optional<Recorder> recorder;
+    double shape[most_parts];
+
+    for (int run_day = -options.warm_up_days; run_day < 365; ++run_day) {
+        const int day = run_day < 0 ? run_day + options.warm_up_days : run_day;
+        const bool counted = run_day >= 0;
+        if (counted && options.keep_hours && !recorder) recorder.emplace(year.hours.emplace());
+        int hour_now = -1;
+        Ledger hour_sum;
+        std::size_t hour = 0;
+        for (std::size_t s = 0; s < schedule.slots.size(); ++s) {
+            const Slot& slot = schedule.slots[s];
+            if (slot.hour != hour_now) {
+                hour_now = slot.hour;
+                hour = static_cast<std::size_t>(24 * day + slot.hour);
+                hour_sum = {};
+                simulation.set_weather(surroundings_at(input, hour));
+                light_shape(input.sun_up, static_cast<int>(hour), schedule.parts_per_hour, shape);
+            }
+            simulation.set_light(input.front_w_m2[hour] * shape[slot.part], input.rear_w_m2[hour] * shape[slot.part]);
+            const Ledger step = simulation.step(slot.length_s, schedule.draws_j.data() + slot.first_draw,
+                                                slot.draw_count, cold_c[static_cast<std::size_t>(day)]);
+            if (!counted) continue;
+            hour_sum.add(step);
+            year.lowest_top_c = std::min(year.lowest_top_c, simulation.store().top_c());
+            year.worst_step_closure =
+                std::max({year.worst_step_closure, share_of(step.circuit_miss(), step.circuit_throughput()),
+                          share_of(step.water_miss(), step.water_throughput())});
+            const bool hour_ends = s + 1 == schedule.slots.size() || schedule.slots[s + 1].hour != slot.hour;
+            if (!hour_ends) continue;
+            const int month = month_of_hour(static_cast<int>(hour)) - 1;
+            months[static_cast<std::size_t>(month)].add(hour_sum);
+            year.months[static_cast<std::size_t>(month)].light_on_plane_kwh_m2 += input.front_w_m2[hour] / 1000.0;
+            if (recorder) recorder->hour(hour_sum, simulation, input.front_w_m2[hour], input.air_c[hour]);
+        }
+    }
+
+    Ledger total;
+    double plane_kwh_m2 = 0.0;
+    for (std::size_t m = 0; m < 12; ++m) {
+        total.add(months[m]);
+        into(year.months[m], months[m]);
+        plane_kwh_m2 += year.months[m].light_on_plane_kwh_m2;
+    }
+    into(year.total, total);
+    year.total.light_on_plane_kwh_m2 = plane_kwh_m2;
+    const double electricity_kwh = year.total.electricity_kwh();
+    if (electricity_kwh > 0.0) {
+        year.seasonal_factor = (year.total.condenser_kwh + year.total.immersion_kwh) / electricity_kwh;
+        year.useful_factor = year.total.drawn_kwh / electricity_kwh;
+    }
+    year.closure_circuit = share_of(total.circuit_miss(), total.circuit_throughput());
+    year.closure_water = share_of(total.water_miss(), total.water_throughput());
+    year.off_too_cold_h = total.too_cold_s / 3600.0;
+    year.off_other_h = total.other_off_s / 3600.0;
+    year.pressure_limited_h = total.limited_s / 3600.0;
+    year.shortfall_draws = total.short_draws;
+    year.models = models_text(input, options);
+    return year;
+}
+
+}  // namespace wg::season

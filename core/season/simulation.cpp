@@ -1,0 +1,344 @@
+#include "core/season/simulation.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace wg::season {
+
+using heatpump::fusion_j_kg;
+using heatpump::Off;
+
+namespace {
+
+constexpr double noticed_shortfall = 0.02;  // share of a draw below which nobody notices
+constexpr double no_frost_kg_m2 = 1e-9;
+constexpr double sensor_tolerance_k = 0.01;
+
+/// Time within a step at which a rising temperature passes `wanted_c`: false position, halving the weight of an end
+/// that stays (mixing makes the rise uneven). `after(t)` gives the temperature after t seconds.
+template <class After>
+double passing_time(double wanted_c, double start_c, double step_s, double end_c, After after) {
+    if (start_c >= wanted_c) return 0.0;
+    double low_s = 0.0;
+    double high_s = step_s;
+    double low_miss = start_c - wanted_c;
+    double high_miss = end_c - wanted_c;
+    int side = 0;
+    for (int i = 0; i < 30 && high_s - low_s > 1e-3; ++i) {
+        const double t = low_s - low_miss * (high_s - low_s) / (high_miss - low_miss);
+        const double miss = after(t) - wanted_c;
+        if (std::abs(miss) < sensor_tolerance_k) return t;
+        if (miss > 0.0) {
+            high_s = t;
+            high_miss = miss;
+            if (side == 1) low_miss *= 0.5;
+            side = 1;
+        } else {
+            low_s = t;
+            low_miss = miss;
+            if (side == -1) high_miss *= 0.5;
+            side = -1;
+        }
+    }
+    return high_s;
+}
+
+}  // namespace
+
+void Ledger::add(const Ledger& o) noexcept {
+    light += o.light;
+    air += o.air;
+    long_wave += o.long_wave;
+    latent += o.latent;
+    line += o.line;
+    compressor += o.compressor;
+    immersion += o.immersion;
+    standby += o.standby;
+    defrost += o.defrost;
+    shell_loss += o.shell_loss;
+    condenser += o.condenser;
+    drawn += o.drawn;
+    standing_loss += o.standing_loss;
+    store_change += o.store_change;
+    wanted += o.wanted;
+    shortfall += o.shortfall;
+    running_s += o.running_s;
+    frost_s += o.frost_s;
+    rest_s += o.rest_s;
+    limited_s += o.limited_s;
+    too_cold_s += o.too_cold_s;
+    other_off_s += o.other_off_s;
+    frost_formed_kg += o.frost_formed_kg;
+    frost_melted_kg += o.frost_melted_kg;
+    starts += o.starts;
+    short_draws += o.short_draws;
+}
+
+double Ledger::circuit_miss() const noexcept {
+    return std::abs(light + air + long_wave + latent + line + compressor + defrost - shell_loss - condenser);
+}
+double Ledger::circuit_throughput() const noexcept {
+    return std::abs(condenser) + compressor + defrost;
+}
+double Ledger::water_miss() const noexcept {
+    return std::abs(condenser + immersion - drawn - standing_loss - store_change);
+}
+double Ledger::water_throughput() const noexcept {
+    return std::abs(condenser) + immersion + drawn + std::abs(standing_loss) + std::abs(store_change);
+}
+
+Simulation::Simulation(const Input& input, const heatpump::HeatPump& pump, const Options& options, double start_c)
+    : pump_(&pump),
+      balance_(heatpump::plate_of(input.collector, input.collectors, input.tilt_deg, input.sky_view, input.rear_free),
+               heatpump::Surroundings{}),
+      store_(cylinder::geometry_of(input.cylinder, static_cast<std::size_t>(options.nodes)), start_c),
+      line_{input.line_ua_w_k, input.suction_drop_k},
+      zone_top_(input.block.condenser_zone),
+      set_point_c_(input.demand.set_point_c),
+      start_below_c_(input.demand.set_point_c - input.demand.hysteresis_k),
+      wanted_c_(input.demand.wanted_c),
+      room_c_(input.room_c),
+      immersion_w_(input.cylinder.immersion_w),
+      frost_limit_kg_m2_(input.collector.frost_limit_kg_m2),
+      area_m2_(input.collector.face_area_m2 * input.collectors),
+      mid_step_(options.mid_step),
+      reverse_(input.block.defrost == DefrostKind::reverse) {
+    zone_.ua_w_k = input.block.condenser_w_k;
+}
+
+void Simulation::draw(const double* draws_j, int count, double cold_c, Ledger& ledger) noexcept {
+    for (int i = 0; i < count; ++i) {
+        const auto drawn = store_.draw(draws_j[i], wanted_c_, cold_c);
+        ledger.wanted += draws_j[i];
+        ledger.drawn += drawn.useful_j;
+        ledger.shortfall += drawn.shortfall_j;
+        if (drawn.shortfall_j > noticed_shortfall * draws_j[i]) ++ledger.short_draws;
+    }
+}
+
+Ledger Simulation::step(double step_s, const double* draws_j, int draw_count, double cold_c) noexcept {
+    Ledger ledger;
+    const double energy_before = store_.energy_j();
+    draw(draws_j, draw_count, cold_c, ledger);
+
+    const double sensor_c = store_.temperature_at(rules_.sensor_height);
+    if (sensor_c < start_below_c_) calling_ = true;
+    if (mode_ == Mode::running && std::max(frost_.front_kg_m2, frost_.rear_kg_m2) >= frost_limit_kg_m2_) {
+        mode_ = Mode::resting;
+        rest_s_ = 0.0;
+        have_power_ = false;
+    }
+    off_ = Off::none;
+    const double& min_rest_s = pump_->block().min_rest_s;
+    if (mode_ == Mode::running || (mode_ == Mode::idle && calling_ && idle_s_ >= min_rest_s)) {
+        run_pump(step_s, ledger);
+    } else {
+        idle_s_ += step_s;
+        if (mode_ == Mode::defrosting)
+            defrost(step_s, ledger);
+        else
+            melt_at_rest(step_s, ledger);
+        if (mode_ == Mode::resting || mode_ == Mode::defrosting) {
+            ledger.rest_s += step_s;
+            rest_s_ += step_s;
+            if (!frost_.lies())
+                mode_ = Mode::idle;
+            else if (mode_ == Mode::resting && reverse_ && rest_s_ >= rules_.longest_rest_s)
+                mode_ = Mode::defrosting;
+        }
+    }
+    const bool blocked = calling_ && (off_ != Off::none || mode_ == Mode::resting || mode_ == Mode::defrosting);
+    if (immersion_w_ > 0.0) immersion(step_s, blocked, ledger);
+    ledger.standby = pump_->block().standby_w * step_s;
+    ledger.standing_loss = store_.rest(room_c_, step_s);
+    ledger.store_change = store_.energy_j() - energy_before;
+    return ledger;
+}
+
+void Simulation::gather_zone() noexcept {
+    zone_.count = store_.count();
+    store_.band_shares(0.0, zone_top_, zone_.share);
+    for (std::size_t i = 0; i < zone_.count; ++i)
+        zone_.water_c[i] = store_.layer_c(i);
+}
+
+/// Distributes the condenser's heat of the last point over the zone, as the temperatures stand.
+double Simulation::give_heat(double duration_s) noexcept {
+    double sum = 0.0;
+    for (std::size_t i = 0; i < zone_.count; ++i) {
+        heat_j_[i] = zone_.share[i] * std::max(0.0, point_.condensing_c - store_.layer_c(i));
+        sum += heat_j_[i];
+    }
+    const double heat_j = point_.condenser_w * duration_s;
+    for (std::size_t i = 0; i < zone_.count; ++i)
+        heat_j_[i] = heat_j * (sum > 0.0 ? heat_j_[i] / sum : zone_.share[i]);
+    return heat_j;
+}
+
+/// Water at mid-step: the cylinder as it stands plus half a step of the heat given in the step before. A first step
+/// has none before it and is solved twice.
+void Simulation::solve(double step_s) noexcept {
+    gather_zone();
+    const auto advance = [this, step_s] {
+        give_heat(0.5 * step_s);
+        for (std::size_t i = 0; i < zone_.count; ++i)
+            zone_.water_c[i] = store_.layer_c(i) + heat_j_[i] / (cylinder::heat_capacity_j_l_k * store_.layer_l(i));
+    };
+    const auto search = [this](const heatpump::Guess& guess) {
+        point_ = pump_->point(balance_, zone_, line_, guess);
+        if (!point_.running()) return;
+        before_ = have_power_ ? guess_ : heatpump::Guess{point_.suction_c, point_.condensing_c};
+        guess_ = {point_.suction_c, point_.condensing_c};
+    };
+    if (mid_step_ && !have_power_) {
+        search(guess_);
+        if (!point_.running()) return;
+    }
+    if (mid_step_) advance();
+    // Temperatures drift evenly while the water warms: the search starts where they would be next.
+    search(have_power_ ? heatpump::Guess{2.0 * guess_.suction_c - before_.suction_c,
+                                         2.0 * guess_.condensing_c - before_.condensing_c}
+                       : guess_);
+}
+
+void Simulation::run_pump(double step_s, Ledger& ledger) noexcept {
+    balance_.set_frost(frost_, step_s);
+    solve(step_s);
+    if (!point_.running()) {
+        off_ = point_.off;
+        // Hot enough for now: the call ends, and the pump waits for the water to cool. Else it tries again later.
+        if (store_.temperature_at(rules_.sensor_height) >= start_below_c_) calling_ = false;
+        idle_s_ = pump_->block().min_rest_s - rules_.retry_s + step_s;
+        mode_ = Mode::idle;
+        have_power_ = false;
+        melt_at_rest(step_s, ledger);
+        (off_ == Off::too_cold ? ledger.too_cold_s : ledger.other_off_s) += step_s;
+        return;
+    }
+    if (mode_ == Mode::idle) {
+        mode_ = Mode::running;
+        run_s_ = 0.0;
+        ++ledger.starts;
+    }
+    have_power_ = true;
+
+    // Stop inside the step at the moment when the sensor reaches the set-point, but not before the least run.
+    double run_s = step_s;
+    bool stops = false;
+    const double least_s = std::clamp(pump_->block().min_run_s - run_s_, 0.0, step_s);
+    cylinder::Store heated = store_;
+    const auto sensor_after = [&](double duration_s) {
+        heated = store_;
+        give_heat(duration_s);
+        heated.add_heat(heat_j_);
+        return heated.temperature_at(rules_.sensor_height);
+    };
+    const double reached_c = sensor_after(step_s);
+    if (reached_c >= set_point_c_) {
+        stops = least_s < step_s || run_s_ + step_s >= pump_->block().min_run_s;
+        run_s = std::max(
+            passing_time(set_point_c_, store_.temperature_at(rules_.sensor_height), step_s, reached_c, sensor_after),
+            least_s);
+        sensor_after(run_s);
+    }
+    store_ = heated;
+    book(run_s, ledger);
+    run_s_ += run_s;
+    if (stops) {
+        calling_ = false;
+        mode_ = Mode::idle;
+        idle_s_ = step_s - run_s;
+        have_power_ = false;
+    }
+}
+
+void Simulation::book(double run_s, Ledger& ledger) noexcept {
+    const auto& plate = point_.plate;
+    ledger.light += plate.light_w * run_s;
+    ledger.air += plate.air_w * run_s;
+    ledger.long_wave += plate.long_wave_w * run_s;
+    ledger.latent += (plate.latent_w - plate.melt_w) * run_s;
+    ledger.line += point_.line_w * run_s;
+    ledger.compressor += point_.work_w * run_s;
+    ledger.shell_loss += point_.shell_loss_w * run_s;
+    ledger.condenser += point_.condenser_w * run_s;
+    ledger.running_s += run_s;
+    if (point_.pressure_limited) ledger.limited_s += run_s;
+    const double formed_kg = (plate.frost_front_kg_s + plate.frost_rear_kg_s) * run_s;
+    if (formed_kg > 0.0) ledger.frost_s += run_s;
+    ledger.frost_formed_kg += formed_kg;
+    ledger.frost_melted_kg += plate.melt_w * run_s / fusion_j_kg;
+    const auto lying = [&](double kg_m2, double forming_kg_s, double melting_w) {
+        const double now = kg_m2 + (forming_kg_s - melting_w / fusion_j_kg) * run_s / area_m2_;
+        return now > no_frost_kg_m2 ? now : 0.0;
+    };
+    frost_.front_kg_m2 = lying(frost_.front_kg_m2, plate.frost_front_kg_s, plate.melt_front_w);
+    frost_.rear_kg_m2 = lying(frost_.rear_kg_m2, plate.frost_rear_kg_s, plate.melt_rear_w);
+}
+
+/// Takes ice off both faces in proportion to what lies there.
+void Simulation::melt(double kg, Ledger& ledger) noexcept {
+    const double lying_kg = (frost_.front_kg_m2 + frost_.rear_kg_m2) * area_m2_;
+    const double left = kg >= lying_kg ? 0.0 : 1.0 - kg / lying_kg;
+    ledger.frost_melted_kg += lying_kg * (1.0 - left);
+    frost_.front_kg_m2 *= left;
+    frost_.rear_kg_m2 *= left;
+    if (frost_.front_kg_m2 + frost_.rear_kg_m2 < no_frost_kg_m2) frost_ = {};
+}
+
+/// Pump off: frost holds the plate at 0 deg C while air and light bring more than it loses. This melting is no heat of
+/// the circuit and is in no ledger but that of the frost.
+void Simulation::melt_at_rest(double step_s, Ledger& ledger) noexcept {
+    if (!frost_.lies()) return;
+    balance_.set_frost(frost_, step_s);
+    const double heat_w = balance_.heat(0.0).total_w();
+    if (heat_w > 0.0) melt(heat_w * step_s / fusion_j_kg, ledger);
+}
+
+void Simulation::defrost(double step_s, Ledger& ledger) noexcept {
+    if (store_.temperature_at(0.5 * zone_top_) < rules_.defrost_least_water_c) {
+        melt_at_rest(step_s, ledger);
+        return;
+    }
+    const double lying_kg = (frost_.front_kg_m2 + frost_.rear_kg_m2) * area_m2_;
+    const double heat_j = std::min(rules_.defrost_w * step_s, rules_.defrost_surplus * lying_kg * fusion_j_kg);
+    const double melting_j = heat_j / rules_.defrost_surplus;
+    melt(melting_j / fusion_j_kg, ledger);
+    store_.band_shares(0.0, zone_top_, zone_.share);
+    for (std::size_t i = 0; i < store_.count(); ++i)
+        heat_j_[i] = -rules_.defrost_from_water * heat_j * zone_.share[i];
+    store_.add_heat(heat_j_);
+    ledger.condenser -= rules_.defrost_from_water * heat_j;
+    ledger.defrost += (1.0 - rules_.defrost_from_water) * heat_j;
+    ledger.latent -= melting_j;
+    ledger.shell_loss += heat_j - melting_j;
+}
+
+void Simulation::immersion(double step_s, bool blocked, Ledger& ledger) noexcept {
+    const double start_c = blocked ? wanted_c_ + rules_.blocked_margin_k : wanted_c_;
+    const double stop_c = start_c + rules_.immersion_band_k;
+    const double sensor_c = store_.temperature_at(rules_.immersion_sensor_height);
+    if (sensor_c < start_c) heating_ = true;
+    if (sensor_c >= stop_c) heating_ = false;
+    if (!heating_) return;
+    cylinder::Store heated = store_;
+    double heat_j = immersion_w_ * step_s;
+    heated.add_heat_above(rules_.immersion_height, heat_j);
+    const double reached_c = heated.temperature_at(rules_.immersion_sensor_height);
+    if (reached_c > stop_c && reached_c > sensor_c) {
+        heat_j *= (stop_c - sensor_c) / (reached_c - sensor_c);
+        heated = store_;
+        heated.add_heat_above(rules_.immersion_height, heat_j);
+        heating_ = false;
+    }
+    store_ = heated;
+    ledger.immersion += heat_j;
+}
+
+double Simulation::plate_c() const noexcept {
+    if (mode_ == Mode::running) return point_.plate_c;
+    const double still_c = balance_.temperature_at(0.0, balance_.air_c());
+    return frost_.lies() ? std::min(still_c, 0.0) : still_c;
+}
+
+}  // namespace wg::season
