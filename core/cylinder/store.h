@@ -68,6 +68,9 @@ class Store {
     [[nodiscard]] double layer_l(std::size_t i) const noexcept { return volume_l_[i]; }
     [[nodiscard]] const Geometry& geometry() const noexcept { return geometry_; }
 
+    /// Takes over the layers of another cylinder of the same geometry: assignment without the unused tail.
+    void copy_from(const Store& other) noexcept;
+
     /// Mean temperatures of `out.size()` equal slices, top first.
     void resample(std::span<double> out) const noexcept;
     /// Replaces the layers by equal ones at those means: what a fixed grid would do after each draw. For comparison.
@@ -78,11 +81,13 @@ class Store {
     void split_at(double height) noexcept;
     void settle() noexcept;
     void reduce() noexcept;
+    void conduct() noexcept;
 
     Geometry geometry_;
     double side_loss_w_k_per_l_ = 0.0;
     double end_loss_w_k_ = 0.0;
     double conduction_w_l_k_ = 0.0;  ///< between layers: this over the sum of half volumes
+    double since_conduction_s_ = 0.0;
     std::size_t count_ = 0;
     std::array<double, capacity> volume_l_{};
     std::array<double, capacity> temperature_c_{};

@@ -46,7 +46,9 @@ struct Watch {
 };
 
 // Text from outside, made fit for a message.
-std::string in_quotes(const std::string& text) { return "'" + for_message(text) + "'"; }
+std::string in_quotes(const std::string& text) {
+    return "'" + for_message(text) + "'";
+}
 
 const char* type_word(const json& value) {
     switch (value.type()) {

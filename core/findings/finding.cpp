@@ -37,8 +37,7 @@ void sort_findings(std::vector<Finding>& findings) {
 }
 
 bool has_stop(const std::vector<Finding>& findings) noexcept {
-    return std::any_of(findings.begin(), findings.end(),
-                       [](const Finding& f) { return f.severity == Severity::stop; });
+    return std::any_of(findings.begin(), findings.end(), [](const Finding& f) { return f.severity == Severity::stop; });
 }
 
 }  // namespace wg

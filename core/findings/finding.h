@@ -36,9 +36,9 @@ struct Finding {
 
 /// How a figure was reached, for 'show working'.
 struct Working {
-    std::string key;      ///< stable name, e.g. "fixing.worst"
-    std::string title;    ///< e.g. "Worst fixing point: pull-out"
-    std::string formula;  ///< in the source's symbols
+    std::string key;                                          ///< stable name, e.g. "fixing.worst"
+    std::string title;                                        ///< e.g. "Worst fixing point: pull-out"
+    std::string formula;                                      ///< in the source's symbols
     std::vector<std::pair<std::string, std::string>> inputs;  ///< name, value with unit
     std::string result;                                       ///< value with unit
     std::string source;                                       ///< standard, author and year, or equipment data

@@ -63,9 +63,12 @@ double screw_shear_n(double diameter_mm, double grip_mm, double density_kg_m3) {
     const double effective_mm = 1.1 * root_share * diameter_mm;
     const double embedment = 0.082 * density_kg_m3 * std::pow(effective_mm, -0.3);
     const double yield_nmm = 0.3 * screw_steel_n_mm2 * std::pow(effective_mm, 2.6);
-    return std::min(0.4 * embedment * grip_mm * effective_mm, 1.15 * std::sqrt(2.0 * yield_nmm * embedment * effective_mm));
+    return std::min(0.4 * embedment * grip_mm * effective_mm,
+                    1.15 * std::sqrt(2.0 * yield_nmm * embedment * effective_mm));
 }
 
-double screws_together(int screws) { return screws <= 0 ? 0.0 : std::pow(static_cast<double>(screws), 0.9); }
+double screws_together(int screws) {
+    return screws <= 0 ? 0.0 : std::pow(static_cast<double>(screws), 0.9);
+}
 
 }  // namespace wg::fixing

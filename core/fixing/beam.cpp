@@ -65,7 +65,8 @@ std::vector<std::vector<std::size_t>> rails_of(const std::vector<Point2>& points
 }
 
 int single_points(const std::vector<std::vector<std::size_t>>& rails) {
-    return static_cast<int>(std::count_if(rails.begin(), rails.end(), [](const auto& rail) { return rail.size() == 1; }));
+    return static_cast<int>(
+        std::count_if(rails.begin(), rails.end(), [](const auto& rail) { return rail.size() == 1; }));
 }
 
 Point2 middle_of(const std::vector<Point2>& points) noexcept {
@@ -84,7 +85,8 @@ std::vector<double> beam_shares(const std::vector<double>& supports_m, double fr
     if (supports_m.empty()) return {};
     std::vector<std::size_t> order(supports_m.size());
     std::iota(order.begin(), order.end(), std::size_t{0});
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return supports_m[a] < supports_m[b]; });
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return supports_m[a] < supports_m[b]; });
     std::vector<double> distinct;
     std::vector<std::size_t> belongs(supports_m.size());
     std::vector<int> sharing;
@@ -98,7 +100,8 @@ std::vector<double> beam_shares(const std::vector<double>& supports_m, double fr
     }
     const std::vector<double> r = reactions(distinct, from_m, to_m);
     std::vector<double> out(supports_m.size());
-    for (std::size_t i = 0; i < out.size(); ++i) out[i] = r[belongs[i]] / sharing[belongs[i]];
+    for (std::size_t i = 0; i < out.size(); ++i)
+        out[i] = r[belongs[i]] / sharing[belongs[i]];
     return out;
 }
 
@@ -117,15 +120,18 @@ Shares even_load_shares(const PointedPlate& plate) {
     std::vector<double> across_m;
     for (const auto& rail : rails) {
         double sum = 0.0;
-        for (const std::size_t i : rail) sum += along_x ? plate.points[i].y_m : plate.points[i].x_m;
+        for (const std::size_t i : rail)
+            sum += along_x ? plate.points[i].y_m : plate.points[i].x_m;
         across_m.push_back(sum / static_cast<double>(rail.size()));
     }
     const std::vector<double> of_rail = beam_shares(across_m, 0.0, depth_m);
     for (std::size_t k = 0; k < rails.size(); ++k) {
         std::vector<double> along_m;
-        for (const std::size_t i : rails[k]) along_m.push_back(along_x ? plate.points[i].x_m : plate.points[i].y_m);
+        for (const std::size_t i : rails[k])
+            along_m.push_back(along_x ? plate.points[i].x_m : plate.points[i].y_m);
         const std::vector<double> shares = beam_shares(along_m, 0.0, run_m);
-        for (std::size_t i = 0; i < shares.size(); ++i) out.of_point[rails[k][i]] = of_rail[k] * shares[i];
+        for (std::size_t i = 0; i < shares.size(); ++i)
+            out.of_point[rails[k][i]] = of_rail[k] * shares[i];
     }
     return out;
 }
@@ -144,7 +150,8 @@ std::vector<double> couple_forces(const std::vector<Point2>& points, Point2 coup
     const double angle = 0.5 * std::atan2(2.0 * xy, xx - yy);
     const double c = std::cos(angle), s = std::sin(angle);
     const double least = least_spread_m * least_spread_m * static_cast<double>(points.size());
-    const double along = xx * c * c + 2.0 * xy * c * s + yy * s * s, across = xx * s * s - 2.0 * xy * c * s + yy * c * c;
+    const double along = xx * c * c + 2.0 * xy * c * s + yy * s * s,
+                 across = xx * s * s - 2.0 * xy * c * s + yy * c * c;
     const double k_along = along > least ? (couple_nm.x_m * c + couple_nm.y_m * s) / along : 0.0;
     const double k_across = across > least ? (-couple_nm.x_m * s + couple_nm.y_m * c) / across : 0.0;
     for (std::size_t i = 0; i < points.size(); ++i) {

@@ -17,14 +17,14 @@ namespace wg::fixing {
 
 /// Size of a plate and its points in own coordinates.
 struct PointedPlate {
-    double length_m = 0.0;  ///< along x
-    double width_m = 0.0;   ///< along y
+    double length_m = 0.0;        ///< along x
+    double width_m = 0.0;         ///< along y
     std::vector<Point2> nominal;  ///< decides which points share a rail
     std::vector<Point2> points;   ///< where they really are, after snapping; same count
 };
 
-/// Share of an evenly spread load that each point takes; adds up to 1. Rails run along x when that leaves fewer rails with
-/// a single point, else along y. A share below 0 means the plate would lift off that point.
+/// Share of an evenly spread load that each point takes; adds up to 1. Rails run along x when that leaves fewer rails
+/// with a single point, else along y. A share below 0 means the plate would lift off that point.
 struct Shares {
     std::vector<double> of_point;
     int rails = 0;
@@ -32,8 +32,8 @@ struct Shares {
 };
 [[nodiscard]] Shares even_load_shares(const PointedPlate& plate);
 
-/// Forces square to the plane that balance a couple, one for each point, by a stiff body on equal springs: they add up to
-/// nothing, and the sum of force times place is `couple_nm` (as far as the points have extent in its direction). A
+/// Forces square to the plane that balance a couple, one for each point, by a stiff body on equal springs: they add up
+/// to nothing, and the sum of force times place is `couple_nm` (as far as the points have extent in its direction). A
 /// positive force pushes into the plane.
 [[nodiscard]] std::vector<double> couple_forces(const std::vector<Point2>& points, Point2 couple_nm);
 /// Root mean square distance of the points from their middle along a unit direction.

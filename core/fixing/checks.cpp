@@ -9,21 +9,23 @@
 namespace wg::fixing {
 namespace {
 
-std::string metres(double v) { return fixed(v, 2) + " m"; }
+std::string metres(double v) {
+    return fixed(v, 2) + " m";
+}
 
 struct Checker {
     const Input& input;
     std::vector<Finding>& out;
 
-    void add(Severity severity, Stage stage, const char* code, std::string message, std::string remedy, std::string rule,
-             std::string source) const {
+    void add(Severity severity, Stage stage, const char* code, std::string message, std::string remedy,
+             std::string rule, std::string source) const {
         out.push_back({code, severity, stage, input.placement.id, input.placement.label, std::move(message),
                        std::move(remedy), std::move(rule), std::move(source)});
     }
     void method(Severity severity, Stage stage, const char* code, std::string message, std::string remedy,
                 const std::string& rule) const {
-        add(severity, stage, code, std::move(message), std::move(remedy), "Fixing method " + input.method.label + ": " + rule,
-            "equipment data");
+        add(severity, stage, code, std::move(message), std::move(remedy),
+            "Fixing method " + input.method.label + ": " + rule, "equipment data");
     }
 };
 
@@ -41,7 +43,8 @@ void check_method(const Checker& c) {
     const auto& fits = m.coverings;
     if (std::find(fits.begin(), fits.end(), c.input.surface.covering) == fits.end()) {
         std::string suited;
-        for (const Covering covering : fits) suited += (suited.empty() ? "" : ", ") + std::string(text_of(covering));
+        for (const Covering covering : fits)
+            suited += (suited.empty() ? "" : ", ") + std::string(text_of(covering));
         c.method(Severity::stop, Stage::layout, "fixing.covering",
                  "The covering of " + c.input.surface.label + " is " + text_of(c.input.surface.covering) +
                      "; the method does not suit it",
@@ -60,10 +63,12 @@ void check_points(const Checker& c, const Layout& layout) {
     const FixingMethod& m = c.input.method;
     if (layout.points.size() < 2) {
         c.add(Severity::stop, Stage::layout, "fixing.too-few-points",
-              "The collector's data name " + counted(static_cast<long>(layout.points.size()), "fixing point", "fixing points") +
+              "The collector's data name " +
+                  counted(static_cast<long>(layout.points.size()), "fixing point", "fixing points") +
                   "; a plate needs two or more",
-              "Correct the equipment data", "Equipment data of " + c.input.collector.maker + ' ' + c.input.collector.name +
-              ": fixing points", "equipment data");
+              "Correct the equipment data",
+              "Equipment data of " + c.input.collector.maker + ' ' + c.input.collector.name + ": fixing points",
+              "equipment data");
         return;
     }
     std::vector<int> off, outside, near_edge, same;
@@ -80,7 +85,8 @@ void check_points(const Checker& c, const Layout& layout) {
             nearest_edge = std::min(nearest_edge, p.edge_a.distance_m);
         }
         const auto shares_place = [&](const FixingPoint& o) {
-            return o.number != p.number && std::hypot(o.position.x_m - p.position.x_m, o.position.y_m - p.position.y_m) < 0.02;
+            return o.number != p.number &&
+                   std::hypot(o.position.x_m - p.position.x_m, o.position.y_m - p.position.y_m) < 0.02;
         };
         if (std::any_of(layout.points.begin(), layout.points.end(), shares_place)) same.push_back(p.number);
     }
@@ -94,7 +100,8 @@ void check_points(const Checker& c, const Layout& layout) {
         c.method(Severity::stop, Stage::layout, "fixing.off-rafter",
                  listed(off) + (off.size() == 1 ? " finds" : " find") + " no rafter within " + metres(snap_reach_m) +
                      " along the plate's rail (the nearest is " + metres(farthest) + " away)",
-                 "Move the collector sideways, turn it, or bridge the rafters with a batten made for the load", "on rafters");
+                 "Move the collector sideways, turn it, or bridge the rafters with a batten made for the load",
+                 "on rafters");
     }
     if (!same.empty()) {
         c.add(Severity::caution, Stage::layout, "fixing.same-rafter",
@@ -103,8 +110,9 @@ void check_points(const Checker& c, const Layout& layout) {
               "common practice, no published source");
     }
     if (!outside.empty()) {
-        c.add(Severity::stop, Stage::layout, "fixing.point-outside", listed(outside) + " lie outside " + c.input.surface.label,
-              "Move the collector further onto the surface", "Points on the surface", "by definition");
+        c.add(Severity::stop, Stage::layout, "fixing.point-outside",
+              listed(outside) + " lie outside " + c.input.surface.label, "Move the collector further onto the surface",
+              "Points on the surface", "by definition");
     }
     if (!near_edge.empty()) {
         c.method(Severity::caution, Stage::layout, "fixing.edge-distance",
@@ -150,13 +158,15 @@ void check_strength(const Checker& c, const Layout& layout, const Combined& comb
     }
     if (worst != nullptr && used > 0.9) {
         const bool over = used > 1.0;
-        c.add(over ? Severity::stop : Severity::caution, Stage::layout, over ? "fixing.overloaded" : "fixing.nearly-full",
-              "Point " + std::to_string(worst->number) + " is used to " + fixed(100.0 * used, 0) + " %: pull " +
-                  fixed(pull, 0) + " of " + fixed(r.pull_n, 0) + " N, shear " + fixed(shear, 0) + " of " +
-                  fixed(r.shear_n, 0) + " N, under " + name,
-              over ? "Choose a method with more hold a point, move the collector out of the edge zones, or take one with more points"
-                   : "Leave as it is only if wind, snow and rafters are confirmed",
-              "Design action within design resistance", r.by_screws ? "EN 1990 6.4.2; EN 1995-1-1 8.7" : "EN 1990 6.4.2");
+        c.add(
+            over ? Severity::stop : Severity::caution, Stage::layout, over ? "fixing.overloaded" : "fixing.nearly-full",
+            "Point " + std::to_string(worst->number) + " is used to " + fixed(100.0 * used, 0) + " %: pull " +
+                fixed(pull, 0) + " of " + fixed(r.pull_n, 0) + " N, shear " + fixed(shear, 0) + " of " +
+                fixed(r.shear_n, 0) + " N, under " + name,
+            over ? "Choose a method with more hold a point, move the collector out of the edge zones, or take one with "
+                   "more points"
+                 : "Leave as it is only if wind, snow and rafters are confirmed",
+            "Design action within design resistance", r.by_screws ? "EN 1990 6.4.2; EN 1995-1-1 8.7" : "EN 1990 6.4.2");
     }
     if (combined.lever_missing) {
         c.add(Severity::caution, Stage::layout, "fixing.no-lever",
@@ -172,29 +182,35 @@ void note_simplifications(const Checker& c, const Loads& loads) {
     if (loads.zone.zone_uplift == "free") {
         c.add(Severity::note, Stage::layout, "fixing.free-plate",
               "The plate stands free: " + fixed(free_plate_coefficient, 1) +
-                  " times the peak pressure on its face from either side, whatever its tilt, up to a quarter of its width off its middle",
+                  " times the peak pressure on its face from either side, whatever its tilt, up to a quarter of its "
+                  "width off its middle",
               "", "Free-standing plates", "EN 1991-1-4 7.4.3, signboards, taken for a tilted plate; from memory");
         if (surface.tilt_deg == 0.0) {
             const Ballast b = ballast_of(loads, c.input.rules);
             c.add(Severity::note, Stage::layout, "fixing.ballast",
-                  "Without anchors the frame would need " + fixed(std::ceil(b.uplift_kg), 0) + " kg of ballast against lifting and " +
-                      fixed(std::ceil(b.sliding_kg), 0) + " kg against sliding (friction " + fixed(ballast_friction, 1) + " assumed)",
-                  "", "Ballast instead of anchors", "EN 1990 A1.2(A); friction from common practice, no published source");
+                  "Without anchors the frame would need " + fixed(std::ceil(b.uplift_kg), 0) +
+                      " kg of ballast against lifting and " + fixed(std::ceil(b.sliding_kg), 0) +
+                      " kg against sliding (friction " + fixed(ballast_friction, 1) + " assumed)",
+                  "", "Ballast instead of anchors",
+                  "EN 1990 A1.2(A); friction from common practice, no published source");
         }
         return;
     }
     c.add(Severity::note, Stage::layout, "fixing.net-pressure",
-          "No published coefficient covers a plate " + fixed(100.0 * c.input.collector.stand_off_m, 0) + " cm off its surface: " +
-              fixed(c.input.rules.standing_off_net_factor, 2) + " times the surface's own pressure is taken as the net force",
+          "No published coefficient covers a plate " + fixed(100.0 * c.input.collector.stand_off_m, 0) +
+              " cm off its surface: " + fixed(c.input.rules.standing_off_net_factor, 2) +
+              " times the surface's own pressure is taken as the net force",
           "", "Net pressure on a plate that stands off", "rule set (" + c.input.rules.source + "), assumed");
     c.add(Severity::note, Stage::layout, "fixing.zones-simplified",
           surface.kind == SurfaceKind::wall
               ? "Wind zones are those of a building wide against the wind, measured from the ends of the surveyed wall"
-              : "Wind zones are measured on the rectangle round the surveyed plane, and the roof's other side is taken as the same",
+              : "Wind zones are measured on the rectangle round the surveyed plane, and the roof's other side is taken "
+                "as the same",
           "", "Wind zones", "EN 1991-1-4 7.2, simplified; docs/handbook/fixings.md");
     if (surface.kind == SurfaceKind::roof && surface.roof_form == RoofForm::hip) {
         c.add(Severity::caution, Stage::layout, "fixing.hip-roof",
-              "Hip roofs have zones of their own in EN 1991-1-4 7.2.6, which are not worked out; a duo-pitch roof's worst zones are taken near every edge",
+              "Hip roofs have zones of their own in EN 1991-1-4 7.2.6, which are not worked out; a duo-pitch roof's "
+              "worst zones are taken near every edge",
               "Keep the collector away from hips and ridge, or have the zone checked", "Wind zones of hip roofs",
               "EN 1991-1-4 7.2.6");
     }
@@ -202,8 +218,8 @@ void note_simplifications(const Checker& c, const Loads& loads) {
 
 }  // namespace
 
-std::vector<Finding> check_fixing(const Input& input, const Loads& loads, const Layout& layout, const Combined& combined,
-                                  const Resistance& resistance) {
+std::vector<Finding> check_fixing(const Input& input, const Loads& loads, const Layout& layout,
+                                  const Combined& combined, const Resistance& resistance) {
     std::vector<Finding> out;
     const Checker c{input, out};
     check_method(c);

@@ -29,16 +29,16 @@ struct PeakPressure {
 [[nodiscard]] double screw_withdrawal_n(double diameter_mm, double grip_mm, double density_kg_m3);
 
 struct FixingPoint {
-    int number = 1;                ///< as drawn and drilled, from 1
+    int number = 1;  ///< as drawn and drilled, from 1
     std::string placement_id;
     Point2 position;               ///< in the surface's plane, after snapping to a rafter
     Point2 nominal;                ///< before snapping
     double rafter_offset_m = 0.0;  ///< moved along x to reach a rafter
     bool on_rafter = false;
     site::EdgeOffset edge_a, edge_b;  ///< set-out dimensions from the nearest two edges
-    double pull_n = 0.0;           ///< design pull-out, worst combination, 0 or more
-    double push_n = 0.0;           ///< design pressure on the point
-    double shear_n = 0.0;          ///< design force along the surface
+    double pull_n = 0.0;              ///< design pull-out, worst combination, 0 or more
+    double push_n = 0.0;              ///< design pressure on the point
+    double shear_n = 0.0;             ///< design force along the surface
     double resistance_pull_n = 0.0;
     double resistance_shear_n = 0.0;
     double utilisation = 0.0;
@@ -60,19 +60,19 @@ struct Input {
 struct Outcome {
     std::vector<FixingPoint> points;
     PeakPressure wind;
-    std::string zone;          ///< e.g. "F", "H", "A"
+    std::string zone;  ///< e.g. "F", "H", "A"
     double cpe_uplift = 0.0;
     double cpe_pressure = 0.0;
-    double snow_n_m2 = 0.0;    ///< on the roof, characteristic
+    double snow_n_m2 = 0.0;  ///< on the roof, characteristic
     double worst_utilisation = 0.0;
-    int worst_point = 0;       ///< its number
+    int worst_point = 0;  ///< its number
     std::vector<Finding> findings;
     std::vector<Working> workings;
 };
 
-/// Reactions by the collector as a beam on its points along each rail (statically determinate or two equal spans), not the
-/// total by the number. Findings: point off the rafters, edge distance, method does not suit the covering, utilisation
-/// over 1 (stop) or over 0.9 (caution), what is simplified.
+/// Reactions by the collector as a beam on its points along each rail (statically determinate or two equal spans), not
+/// the total by the number. Findings: point off the rafters, edge distance, method does not suit the covering,
+/// utilisation over 1 (stop) or over 0.9 (caution), what is simplified.
 [[nodiscard]] Outcome fix(const Input& input);
 
 }  // namespace wg::fixing

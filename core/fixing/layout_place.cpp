@@ -21,7 +21,8 @@ bool within_surface(const Neighbourhood& place, const std::vector<Point2>& outli
 bool clear_of(const KeepOut& keep_out, const std::vector<Point2>& outline) {
     if (keep_out.outline.empty()) return true;
     if (site::overlap(keep_out.outline, outline)) return false;
-    return keep_out.clearance_m <= touch_m || site::edge_gap_m(keep_out.outline, outline) >= keep_out.clearance_m - touch_m;
+    return keep_out.clearance_m <= touch_m ||
+           site::edge_gap_m(keep_out.outline, outline) >= keep_out.clearance_m - touch_m;
 }
 
 bool keeps_hard_rules(const Neighbourhood& place, const std::vector<Point2>& outline) {

@@ -12,14 +12,22 @@
 namespace wg::fixing {
 namespace {
 
-std::string metres(double v) { return fixed(v, 2) + " m"; }
-std::string degrees_text(double v) { return fixed(v, 1) + " deg"; }
+std::string metres(double v) {
+    return fixed(v, 2) + " m";
+}
+std::string degrees_text(double v) {
+    return fixed(v, 1) + " deg";
+}
 
 class Checker {
    public:
     Checker(const Site& site, const Choice& choice, const CollectorModel& model, const Placement& placement,
             std::vector<Finding>& out)
-        : site_(site), choice_(choice), model_(model), placement_(placement), out_(out),
+        : site_(site),
+          choice_(choice),
+          model_(model),
+          placement_(placement),
+          out_(out),
           place_(neighbourhood_of(site, choice, model, placement)) {
         if (place_.surface != nullptr) {
             placed_ = site::place(*place_.surface, site.sketch_up_azimuth_deg, placement, model);
@@ -60,12 +68,13 @@ class Checker {
             const site::Bounds plate = site::bounds_of(placed_.outline), all = site::bounds_of(s.outline);
             if (plate.width_m() > all.width_m() + site::touch_m || plate.height_m() > all.height_m() + site::touch_m) {
                 add(Severity::stop, "collector.too-big",
-                    "The collector takes " + metres(plate.width_m()) + " x " + metres(plate.height_m()) + "; " + s.label +
-                        " is only " + metres(all.width_m()) + " x " + metres(all.height_m()),
+                    "The collector takes " + metres(plate.width_m()) + " x " + metres(plate.height_m()) + "; " +
+                        s.label + " is only " + metres(all.width_m()) + " x " + metres(all.height_m()),
                     "Choose another surface, a smaller collector, or turn it if its data allow that",
                     "The collector lies wholly on its surface", "by definition");
             } else {
-                add(Severity::stop, "collector.outside-surface", "The collector reaches beyond the outline of " + s.label,
+                add(Severity::stop, "collector.outside-surface",
+                    "The collector reaches beyond the outline of " + s.label,
                     move_text("Place it further inside " + s.label + ", or choose another surface"),
                     "The collector lies wholly on its surface", "by definition");
             }
@@ -75,7 +84,8 @@ class Checker {
         if (gap < model_.clearance_m - site::touch_m) {
             maker(Severity::caution, "collector.edge-clearance",
                   "Only " + metres(gap) + " between collector and edge of " + s.label,
-                  move_text("No place on " + s.label + " leaves the strip free: ask the maker, or choose another surface"),
+                  move_text("No place on " + s.label +
+                            " leaves the strip free: ask the maker, or choose another surface"),
                   metres(model_.clearance_m) + " free all round");
         }
     }
@@ -121,13 +131,15 @@ class Checker {
         const double tilt = placed_.tilt_deg;
         const CollectorModel& m = model_;
         const bool on_frame = placement_.frame_tilt_deg.has_value();
-        const std::string means = on_frame ? "Set the frame to " : "Choose another surface, or a frame that brings it to ";
+        const std::string means =
+            on_frame ? "Set the frame to " : "Choose another surface, or a frame that brings it to ";
         const auto range = [](double from, double to) { return fixed(from, 0) + " to " + fixed(to, 0) + " deg"; };
         if (tilt < m.tilt_min_deg - exact_deg || tilt > m.tilt_max_deg + exact_deg) {
             maker(Severity::stop, "collector.tilt-outside-range", "The collector is tilted by " + degrees_text(tilt),
                   means + range(m.tilt_min_deg, m.tilt_max_deg), "tilt " + range(m.tilt_min_deg, m.tilt_max_deg));
         } else if (tilt < m.tilt_recommended_min_deg - exact_deg || tilt > m.tilt_recommended_max_deg + exact_deg) {
-            maker(Severity::caution, "collector.tilt-not-recommended", "The collector is tilted by " + degrees_text(tilt),
+            maker(Severity::caution, "collector.tilt-not-recommended",
+                  "The collector is tilted by " + degrees_text(tilt),
                   means + range(m.tilt_recommended_min_deg, m.tilt_recommended_max_deg),
                   "recommended tilt " + range(m.tilt_recommended_min_deg, m.tilt_recommended_max_deg));
         }
@@ -135,15 +147,19 @@ class Checker {
 
     void check_turn() {
         const double turn = placed_.connection_turn_deg;  // -180..180
-        const auto near = [&](double wanted) { return std::abs(wrap_180(turn - wanted)) <= level_tolerance_deg + 1e-9; };
+        const auto near = [&](double wanted) {
+            return std::abs(wrap_180(turn - wanted)) <= level_tolerance_deg + 1e-9;
+        };
         const bool long_level = near(0.0) || near(180.0), short_level = near(90.0) || near(-90.0);
         const LevelSide asked = model_.level_side;
-        const bool level = (asked != LevelSide::short_side && long_level) || (asked != LevelSide::long_side && short_level);
+        const bool level =
+            (asked != LevelSide::short_side && long_level) || (asked != LevelSide::long_side && short_level);
         if (!level) {
             const char* side = asked == LevelSide::long_side    ? "long side level"
                                : asked == LevelSide::short_side ? "short side level"
                                                                 : "one side level";
-            const double step = asked == LevelSide::either ? 90.0 : 180.0, from = asked == LevelSide::short_side ? 90.0 : 0.0;
+            const double step = asked == LevelSide::either ? 90.0 : 180.0,
+                         from = asked == LevelSide::short_side ? 90.0 : 0.0;
             const double by = from + step * std::round((turn - from) / step) - turn;
             maker(Severity::stop, "collector.not-level",
                   "The collector is turned by " + degrees_text(turn) + ", so that its " +
@@ -162,7 +178,9 @@ class Checker {
     }
 
     void check_hand() {
-        if ((placement_.hand == Hand::right && model_.right_hand) || (placement_.hand == Hand::left && model_.left_hand)) return;
+        if ((placement_.hand == Hand::right && model_.right_hand) ||
+            (placement_.hand == Hand::left && model_.left_hand))
+            return;
         const std::string other = placement_.hand == Hand::right ? "left" : "right";
         maker(Severity::stop, "collector.hand-not-made",
               "The collector is not made with connections on the " + std::string(wg::text_of(placement_.hand)),
@@ -187,8 +205,8 @@ class Checker {
             const site::Bounds b = site::bounds_of(s.outline), plate = site::bounds_of(placed_.outline);
             if (b.width_m() < plate.width_m() || b.height_m() < plate.height_m()) continue;
             add(Severity::note, "collector.faces-pole",
-                "The collector faces " + std::string(compass_point(placed_.azimuth_deg)) + ", away from the sun's path; " +
-                    s.label + " faces " + compass_point(s.azimuth_deg),
+                "The collector faces " + std::string(compass_point(placed_.azimuth_deg)) +
+                    ", away from the sun's path; " + s.label + " faces " + compass_point(s.azimuth_deg),
                 "Compare with a place on " + s.label, "Towards the equator where there is a choice",
                 "common practice, no published source");
             return;
@@ -210,7 +228,8 @@ class Checker {
 
 std::vector<Finding> check_layout(const Site& site, const Choice& choice, const CollectorModel& model) {
     std::vector<Finding> out;
-    for (const Placement& placement : choice.placements) Checker(site, choice, model, placement, out).check();
+    for (const Placement& placement : choice.placements)
+        Checker(site, choice, model, placement, out).check();
     return out;
 }
 

@@ -16,8 +16,8 @@ inline constexpr double level_tolerance_deg = 1.0;  ///< a spirit level's worth
 /// Every placement of `choice` held to the collector's data and to the surfaces: within its surface, clear of keep-out
 /// zones (outline and their clearance) and of other collectors, the maker's free strip, tilt, level side, connections,
 /// hand, and whether it faces the equator where another surface could. Placements on unknown surfaces are left out:
-/// the plan refuses those. One finding for each rule broken, with the shortest move that mends it where there is one within
-/// `move_reach_m`.
+/// the plan refuses those. One finding for each rule broken, with the shortest move that mends it where there is one
+/// within `move_reach_m`.
 [[nodiscard]] std::vector<Finding> check_layout(const Site& site, const Choice& choice, const CollectorModel& model);
 
 inline constexpr double move_reach_m = 3.0;  ///< farthest move that a remedy looks for
@@ -28,8 +28,8 @@ struct Move {
     double right_m = 0.0;
     double up_m = 0.0;
 };
-/// Shortest move (in steps of move_step_m, sixteen directions) after which the placement keeps every rule of place: with
-/// the free strips when that can be had, else without them. None within reach: nothing.
+/// Shortest move (in steps of move_step_m, sixteen directions) after which the placement keeps every rule of place:
+/// with the free strips when that can be had, else without them. None within reach: nothing.
 [[nodiscard]] std::optional<Move> shortest_mend(const Site& site, const Choice& choice, const CollectorModel& model,
                                                 const Placement& placement);
 

@@ -34,13 +34,15 @@ Loads loads_of(const Input& input) {
     const site::Frame frame = site::frame_of(input.surface, input.site.sketch_up_azimuth_deg);
     const site::PlacedCollector& placed = input.placed;
     l.on_frame = input.placement.frame_tilt_deg.has_value();
-    const bool free = l.on_frame || input.surface.kind == SurfaceKind::ground || input.surface.kind == SurfaceKind::terrace;
+    const bool free =
+        l.on_frame || input.surface.kind == SurfaceKind::ground || input.surface.kind == SurfaceKind::terrace;
     l.area_m2 = input.collector.length_m * input.collector.width_m;
-    for (const Point3 c : placed.corners) l.middle_off_m += 0.25 * dot(c - frame.origin, frame.normal);
+    for (const Point3 c : placed.corners)
+        l.middle_off_m += 0.25 * dot(c - frame.origin, frame.normal);
 
     const double building_m = building_height_m(input.surface, input.site.sketch_up_azimuth_deg);
-    const double height_m = free ? std::max(placed.highest_m, input.surface.kind == SurfaceKind::ground ? 0.0 : building_m)
-                                 : building_m;
+    const double height_m =
+        free ? std::max(placed.highest_m, input.surface.kind == SurfaceKind::ground ? 0.0 : building_m) : building_m;
     l.wind = peak_pressure(input.site.basic_wind_m_s.value_or(rules.basic_wind_m_s), input.site.terrain, height_m,
                            rules.air_density_kg_m3);
 
@@ -74,7 +76,8 @@ Loads loads_of(const Input& input) {
         for (const double side : {1.0, -1.0}) {
             WindCase w;
             w.suction = face > 0.0;
-            w.name = std::string(w.suction ? "from behind" : "on the face") + (side > 0.0 ? ", off to the right" : ", off to the left");
+            w.name = std::string(w.suction ? "from behind" : "on the face") +
+                     (side > 0.0 ? ", off to the right" : ", off to the left");
             w.action = action_of(normal * (face * force_n), frame, l.middle_off_m);
             const double offset_m = side * free_plate_offset * width_m;
             w.action.couple_nm = w.action.couple_nm + level_in_plane * (w.action.normal_n * offset_m);
@@ -89,7 +92,8 @@ Combined combine(const Input& input, const Loads& loads, const Layout& layout) {
     const std::size_t n = layout.points.size();
     if (n == 0) return out;
     std::vector<Point2> places;
-    for (const FixingPoint& p : layout.points) places.push_back(p.position);
+    for (const FixingPoint& p : layout.points)
+        places.push_back(p.position);
     // Axes of the plate in the surface's plane: along the level edge, and across.
     Point2 axis = loads.on_frame && input.placed.outline.size() == 4 ? input.placed.outline[1] - input.placed.outline[0]
                                                                      : Point2{1.0, 0.0};
@@ -125,10 +129,11 @@ Combined combine(const Input& input, const Loads& loads, const Layout& layout) {
         const std::vector<double> couple = couple_forces(places, held);
         Combination c;
         c.name = std::move(name);
+        c.action = sum;
         const double along_n = site::norm(sum.along_n);
         for (std::size_t i = 0; i < n; ++i) {
-            c.of_point.push_back({sum.normal_n * layout.shares.of_point[i] + couple[i],
-                                  along_n * shear_share[i] / shear_sum, extra_n});
+            c.of_point.push_back(
+                {sum.normal_n * layout.shares.of_point[i] + couple[i], along_n * shear_share[i] / shear_sum, extra_n});
         }
         out.combinations.push_back(std::move(c));
     };
@@ -144,9 +149,11 @@ Combined combine(const Input& input, const Loads& loads, const Layout& layout) {
         add(times(r.gamma_permanent_unfavourable) + "G + " + times(r.gamma_variable) + wind,
             {{r.gamma_permanent_unfavourable, g}, {r.gamma_variable, &w.action}});
         if (w.suction) continue;
-        add(times(r.gamma_permanent_unfavourable) + "G + " + times(r.gamma_variable) + wind + " + " + times(psi_snow) + "snow",
+        add(times(r.gamma_permanent_unfavourable) + "G + " + times(r.gamma_variable) + wind + " + " + times(psi_snow) +
+                "snow",
             {{r.gamma_permanent_unfavourable, g}, {r.gamma_variable, &w.action}, {psi_snow, s}});
-        add(times(r.gamma_permanent_unfavourable) + "G + " + times(r.gamma_variable) + "snow + " + times(psi_wind) + wind,
+        add(times(r.gamma_permanent_unfavourable) + "G + " + times(r.gamma_variable) + "snow + " + times(psi_wind) +
+                wind,
             {{r.gamma_permanent_unfavourable, g}, {r.gamma_variable, s}, {psi_wind, &w.action}});
     }
     add(times(r.gamma_permanent_unfavourable) + "G + " + times(r.gamma_variable) + "snow",
@@ -162,7 +169,8 @@ Resistance resistance_of(const FixingMethod& method, const ActionRules& rules) {
         r.shear_n = method.shear_n;
         return r;
     }
-    r.one_screw_pull_k_n = screw_withdrawal_n(method.screw_diameter_mm, method.screw_grip_mm, rules.timber_density_kg_m3);
+    r.one_screw_pull_k_n =
+        screw_withdrawal_n(method.screw_diameter_mm, method.screw_grip_mm, rules.timber_density_kg_m3);
     r.one_screw_shear_k_n = screw_shear_n(method.screw_diameter_mm, method.screw_grip_mm, rules.timber_density_kg_m3);
     const double design = rules.k_mod / rules.gamma_timber * screws_together(method.screws_per_point);
     r.pull_n = design * r.one_screw_pull_k_n;

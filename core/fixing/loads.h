@@ -10,8 +10,8 @@
 
 namespace wg::fixing {
 
-/// EN 1991-1-4 7.4.3, from memory: net force on a free plate (signboard), with the force up to a quarter of its width off
-/// its middle. Taken for plates on frames, whatever their tilt.
+/// EN 1991-1-4 7.4.3, from memory: net force on a free plate (signboard), with the force up to a quarter of its width
+/// off its middle. Taken for plates on frames, whatever their tilt.
 inline constexpr double free_plate_coefficient = 1.8;
 inline constexpr double free_plate_offset = 0.25;
 /// Feet of a frame count as this far apart front to back (and side to side) where their plan is shallower.
@@ -19,8 +19,8 @@ inline constexpr double frame_foot_depth_m = 0.5;
 /// Farthest that a point moves along x to reach a rafter.
 inline constexpr double snap_reach_m = 0.25;
 
-/// One action on the whole plate: square to the surface (into it positive) through the plate's middle, along the surface,
-/// and what the force's place adds as a couple.
+/// One action on the whole plate: square to the surface (into it positive) through the plate's middle, along the
+/// surface, and what the force's place adds as a couple.
 struct Action {
     double normal_n = 0.0;
     Point2 along_n;    ///< in the surface's plane
@@ -41,7 +41,7 @@ struct Loads {
     double middle_off_m = 0.0;  ///< plate's middle over the surface
     double weight_n = 0.0;
     double snow_ground_n_m2 = 0.0;
-    double snow_n_m2 = 0.0;     ///< on the plate, of its plan area
+    double snow_n_m2 = 0.0;  ///< on the plate, of its plan area
     Action permanent, snow;
     std::vector<WindCase> winds;
 };
@@ -60,10 +60,11 @@ struct Layout {
 struct PointForce {
     double normal_n = 0.0;  ///< into the surface positive
     double along_n = 0.0;
-    double extra_n = 0.0;   ///< pull or push by a couple that the points' plan cannot balance
+    double extra_n = 0.0;  ///< pull or push by a couple that the points' plan cannot balance
 };
 struct Combination {
     std::string name;
+    Action action;  ///< design value on the whole plate
     std::vector<PointForce> of_point;
 };
 struct Combined {

@@ -1,7 +1,7 @@
 #pragma once
-// Tables 7.1 to 7.4 of EN 1991-1-4:2005, external pressure coefficients. Duo-pitch and flat roofs as published; mono-pitch
-// roofs and walls from memory. Suction is what the table gives as negative (0 where it gives none), pressure as positive.
-// Values between pitches run straight, suction and pressure each for itself, so signs never mix.
+// Tables 7.1 to 7.4 of EN 1991-1-4:2005, external pressure coefficients. Duo-pitch and flat roofs as published;
+// mono-pitch roofs and walls from memory. Suction is what the table gives as negative (0 where it gives none), pressure
+// as positive. Values between pitches run straight, suction and pressure each for itself, so signs never mix.
 
 namespace wg::fixing::tables {
 

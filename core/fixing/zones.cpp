@@ -14,12 +14,18 @@ namespace {
 
 using tables::Coefficient;
 
-/// The plate's bounding rectangle in plan, from the lower left corner of the plane's bounding rectangle, and the plane's.
+/// The plate's bounding rectangle in plan, from the lower left corner of the plane's bounding rectangle, and the
+/// plane's.
 struct Plan {
-    double x0, x1, y0, y1;      ///< plate
-    double width_m, depth_m;    ///< plane
-    [[nodiscard]] bool within_x(double from, double to) const noexcept { return x0 < to && x1 > from; }
-    [[nodiscard]] bool within_y(double from, double to) const noexcept { return y0 < to && y1 > from; }
+    double x0, x1, y0, y1;    ///< plate
+    double width_m, depth_m;  ///< plane
+    // A zone is reached when the plate lies in it by more than a touch: rounding must not tell left from right.
+    [[nodiscard]] bool within_x(double from, double to) const noexcept {
+        return x0 < to - site::touch_m && x1 > from + site::touch_m;
+    }
+    [[nodiscard]] bool within_y(double from, double to) const noexcept {
+        return y0 < to - site::touch_m && y1 > from + site::touch_m;
+    }
     [[nodiscard]] Plan mirrored_x() const noexcept { return {width_m - x1, width_m - x0, y0, y1, width_m, depth_m}; }
     [[nodiscard]] Plan mirrored_y() const noexcept { return {x0, x1, depth_m - y1, depth_m - y0, width_m, depth_m}; }
     [[nodiscard]] Plan swapped() const noexcept { return {y0, y1, x0, x1, depth_m, width_m}; }
@@ -28,8 +34,12 @@ struct Plan {
 Plan plan_of(const Surface& surface, const std::vector<Point2>& plate) {
     const site::Bounds b = site::bounds_of(surface.outline), p = site::bounds_of(plate);
     const double shrink = surface.kind == SurfaceKind::wall ? 1.0 : std::cos(radians(surface.tilt_deg));
-    return {p.min_x_m - b.min_x_m, p.max_x_m - b.min_x_m, (p.min_y_m - b.min_y_m) * shrink,
-            (p.max_y_m - b.min_y_m) * shrink, b.width_m(), b.height_m() * shrink};
+    return {p.min_x_m - b.min_x_m,
+            p.max_x_m - b.min_x_m,
+            (p.min_y_m - b.min_y_m) * shrink,
+            (p.max_y_m - b.min_y_m) * shrink,
+            b.width_m(),
+            b.height_m() * shrink};
 }
 
 class Worst {
@@ -95,7 +105,8 @@ void mono_pitch(Worst& worst, const Plan& p, double pitch, double h) {
         const bool strip = side.within_x(-1e9, along_e / 10.0);
         worst.meet(strip && side.within_y(side.depth_m - along_e / 4.0, 1e9), "Fup", tables::mono_across('U', pitch));
         worst.meet(strip && side.within_y(-1e9, along_e / 4.0), "Flow", tables::mono_across('L', pitch));
-        worst.meet(strip && side.within_y(along_e / 4.0, side.depth_m - along_e / 4.0), "G", tables::mono_across('G', pitch));
+        worst.meet(strip && side.within_y(along_e / 4.0, side.depth_m - along_e / 4.0), "G",
+                   tables::mono_across('G', pitch));
         worst.meet(side.within_x(along_e / 10.0, along_e / 2.0), "H", tables::mono_across('H', pitch));
         worst.meet(side.within_x(along_e / 2.0, 1e9), "I", tables::mono_across('I', pitch));
     }
@@ -105,7 +116,8 @@ void mono_pitch(Worst& worst, const Plan& p, double pitch, double h) {
 void hip(Worst& worst, const Surface& surface, const std::vector<Point2>& plate, double pitch, double h) {
     const site::Bounds b = site::bounds_of(surface.outline);
     const double e = std::min(b.width_m(), 2.0 * h);
-    const bool strip = site::edge_gap_m(surface.outline, plate) < e / 10.0 || !site::contains(surface.outline, plate);
+    const bool strip =
+        site::edge_gap_m(surface.outline, plate) < e / 10.0 - site::touch_m || !site::contains(surface.outline, plate);
     for (const char zone : {'F', 'G'}) {
         const std::string name(1, zone);
         worst.meet(strip, name.c_str(), tables::duo_across(zone, pitch));
@@ -145,7 +157,8 @@ double building_height_m(const Surface& surface, double sketch_up_azimuth_deg) {
     if (surface.ridge_height_m > 0.0) return surface.ridge_height_m;
     const site::Frame frame = site::frame_of(surface, sketch_up_azimuth_deg);
     double highest = surface.origin.z_m;
-    for (const Point2 p : surface.outline) highest = std::max(highest, site::to_space(frame, p).z_m);
+    for (const Point2 p : surface.outline)
+        highest = std::max(highest, site::to_space(frame, p).z_m);
     return highest;
 }
 

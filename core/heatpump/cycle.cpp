@@ -155,6 +155,8 @@ CycleMap::CycleMap(const BlockModel& block, const refrigerant::Properties& refri
     tc_cells_ = static_cast<std::size_t>(std::ceil((tc_last_ - tc_first_) / grid_step_k));
     const double tc_step = (tc_last_ - tc_first_) / static_cast<double>(tc_cells_);
     tc_per_step_ = 1.0 / tc_step;
+    te_last_cell_ = static_cast<double>(te_cells_ - 1);
+    tc_last_cell_ = static_cast<double>(tc_cells_ - 1);
     const std::size_t rows = te_cells_ + 1;
     const std::size_t columns = tc_cells_ + 1;
     std::vector<double> evaporator(rows * columns);
@@ -175,17 +177,10 @@ CycleMap::CycleMap(const BlockModel& block, const refrigerant::Properties& refri
     const auto work_patches = patches_of(rows, columns, work);
     cells_.resize(evaporator_patches.size());
     for (std::size_t i = 0; i < cells_.size(); ++i)
-        cells_[i] = {evaporator_patches[i], work_patches[i]};
+        for (std::size_t k = 0; k < 16; ++k)
+            cells_[i][k] = Pair{evaporator_patches[i][k], work_patches[i][k]};
     discharge_ = patches_of(rows, columns, discharge);
     suction_rate_ = patches_of(rows, columns, rate);
-}
-
-CycleMap::Place CycleMap::place(double evaporating_c, double condensing_c) const noexcept {
-    const double x = (evaporating_c - te_first_) * te_per_step_;
-    const double y = (condensing_c - tc_first_) * tc_per_step_;
-    const auto i = static_cast<std::size_t>(std::clamp(x, 0.0, static_cast<double>(te_cells_ - 1)));
-    const auto j = static_cast<std::size_t>(std::clamp(y, 0.0, static_cast<double>(tc_cells_ - 1)));
-    return {i * tc_cells_ + j, x - static_cast<double>(i), y - static_cast<double>(j)};
 }
 
 double CycleMap::value(const Patch& p, double x, double y) noexcept {
@@ -193,33 +188,6 @@ double CycleMap::value(const Patch& p, double x, double y) noexcept {
     for (std::size_t i = 4; i-- > 0;)
         sum = sum * x + (p[4 * i] + y * (p[4 * i + 1] + y * (p[4 * i + 2] + y * p[4 * i + 3])));
     return sum;
-}
-
-CycleSlopes CycleMap::at(double evaporating_c, double condensing_c) const noexcept {
-    const Place at = place(evaporating_c, condensing_c);
-    const double x = at.x;
-    const double y = at.y;
-    const auto evaluate = [x, y](const Patch& p, double& f, double& by_x, double& by_y) {
-        double row[4];
-        double row_slope[4];
-        for (std::size_t i = 0; i < 4; ++i) {
-            const double* c = p.data() + 4 * i;
-            row[i] = c[0] + y * (c[1] + y * (c[2] + y * c[3]));
-            row_slope[i] = c[1] + y * (2.0 * c[2] + y * 3.0 * c[3]);
-        }
-        f = row[0] + x * (row[1] + x * (row[2] + x * row[3]));
-        by_x = row[1] + x * (2.0 * row[2] + x * 3.0 * row[3]);
-        by_y = row_slope[0] + x * (row_slope[1] + x * (row_slope[2] + x * row_slope[3]));
-    };
-    const Cell& cell = cells_[at.cell];
-    CycleSlopes out;
-    evaluate(cell.evaporator, out.evaporator_w, out.evaporator_by_te, out.evaporator_by_tc);
-    evaluate(cell.work, out.work_w, out.work_by_te, out.work_by_tc);
-    out.evaporator_by_te *= te_per_step_;
-    out.work_by_te *= te_per_step_;
-    out.evaporator_by_tc *= tc_per_step_;
-    out.work_by_tc *= tc_per_step_;
-    return out;
 }
 
 double CycleMap::discharge_c(double evaporating_c, double condensing_c) const noexcept {

@@ -1,7 +1,7 @@
 #pragma once
 // Moist air at a surface. Saturation pressure: D. Sonntag, Z. Meteorol. 70 (1990) 340, Magnus form (WMO-No. 8, annex
 // 4.B), over water 17.62, 243.12 deg C and over ice 22.46, 272.62 deg C, valid -65..60 deg C over ice, -45..60 over
-// water to 0.3 %; used beyond 60 deg C only to tell that nothing condenses.
+// water to 0.4 %; used beyond 60 deg C only to tell that nothing condenses.
 
 #include <cmath>
 

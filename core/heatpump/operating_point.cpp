@@ -36,9 +36,11 @@ const char* reason_text(Off off) noexcept {
 
 namespace {
 
-// A condensing temperature this close to the root is corrected along the slopes; what curvature leaves is below
-// 1e-7 W.
-constexpr double straight_k = 1e-3;
+// Steps this short are taken along the slopes without evaluating the map again. What curvature leaves of them, below
+// 1e-4 W, is an error of the map's kind (it stays far below the map's own), never one of the heat balance: condenser
+// heat is always the sum of the others, and the plate is always evaluated anew.
+constexpr double straight_condensing_k = 0.02;
+constexpr double straight_suction_k = 0.01;
 constexpr int most_iterations = 100;  // bisection alone needs fewer
 
 /// Tables behind the same face as the map, with slopes from differences: exact in value, good enough in slope.
@@ -73,6 +75,8 @@ struct Circuit {
     double evaporator_w = 0.0;
     double evaporator_by_te = 0.0;  ///< with the condensing temperature following
     double work_w = 0.0;
+    double condensing_by_te = 0.0;
+    double work_by_te = 0.0;
     double line_w = 0.0;
     double gas_warming_k = 0.0;
     double condenser_w = 0.0;
@@ -121,7 +125,7 @@ class Search {
             double next = net_slope > 0.0 ? tc - miss / net_slope : high;
             if (!(next >= low && next <= high)) next = 0.5 * (low + high);
             const double move = next - tc;
-            if (std::abs(move) < straight_k || (tc >= tc_high_ && miss < 0.0)) {
+            if (std::abs(move) < straight_condensing_k || (tc >= tc_high_ && miss < 0.0)) {
                 // So near the root the slopes carry the rest of the way.
                 tc += move;
                 at.evaporator_w += at.evaporator_by_tc * move;
@@ -142,8 +146,19 @@ class Search {
             follows = 1.0;
         }
         out.condensing_c = tc;
+        out.condensing_by_te = follows;
         out.evaporator_by_te = factor_ * (at.evaporator_by_te + at.evaporator_by_tc * follows);
+        out.work_by_te = at.work_by_te + at.work_by_tc * follows;
         return out;
+    }
+
+    /// The circuit a short step away in suction temperature.
+    [[nodiscard]] Circuit shifted(Circuit circuit, double step_k) const noexcept {
+        circuit.condensing_c += circuit.condensing_by_te * step_k;
+        circuit.evaporator_w += circuit.evaporator_by_te * step_k;
+        circuit.work_w += circuit.work_by_te * step_k;
+        circuit.condenser_w = circuit.evaporator_w + std::min(0.0, circuit.line_w) + kept_ * circuit.work_w;
+        return circuit;
     }
 
     void start_at(double suction_c, double condensing_c) noexcept {
@@ -153,7 +168,8 @@ class Search {
 
    private:
     /// The line warms (or cools) the gas before the compressor. Ideal gas: less mass in the swept volume in the ratio
-    /// of absolute temperatures, work unchanged (mass falls as work per kg rises).
+    /// of absolute temperatures, work unchanged (mass falls as work per kg rises). Warmth picked up on the way is not
+    /// counted as useful: it is taken to leave again through the hotter shell.
     void evaluate(const CycleSlopes& at, double suction_c, double tc, Circuit& out) noexcept {
         factor_ = 1.0;
         kept_ = 1.0 - block_.shell_loss;
@@ -169,7 +185,7 @@ class Search {
         }
         out.evaporator_w = factor_ * at.evaporator_w;
         out.work_w = at.work_w;
-        out.condenser_w = out.evaporator_w + out.line_w + kept_ * out.work_w;
+        out.condenser_w = out.evaporator_w + std::min(0.0, out.line_w) + kept_ * out.work_w;
     }
 
     const Source& source_;
@@ -214,8 +230,12 @@ Point solve(const Source& source, const HeatPump& pump, const PlateBalance& plat
     double step_before_last = high - low;
     double te = std::clamp(guess.suction_c, bottom, top);
     Circuit circuit;
+    Circuit evaluated;  // the last one from the map, and where
+    double evaluated_te = -1e9;
     for (int i = 0; i < most_iterations; ++i) {
-        circuit = search.circuit(te);
+        circuit = std::abs(te - evaluated_te) < straight_suction_k
+                      ? search.shifted(evaluated, te - evaluated_te)
+                      : (evaluated_te = te, evaluated = search.circuit(te));
         const double plate_c = te + line.drop_k + circuit.evaporator_w / plate.plate().refrigerant_w_k;
         point.plate = plate.heat(plate_c);
         point.plate_c = plate_c;
@@ -267,7 +287,7 @@ Point solve(const Source& source, const HeatPump& pump, const PlateBalance& plat
     point.evaporator_w = circuit.evaporator_w;
     point.line_w = circuit.line_w;
     point.work_w = circuit.work_w;
-    point.shell_loss_w = block.shell_loss * circuit.work_w;
+    point.shell_loss_w = block.shell_loss * circuit.work_w + std::max(0.0, circuit.line_w);
     point.condenser_w = circuit.condenser_w;
     return point;
 }

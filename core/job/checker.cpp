@@ -112,7 +112,8 @@ class Ids {
     template <class T>
     void add_list(const std::vector<T>& list, const Path& parent, const char* key) {
         const Path path{&parent, key, 0, nullptr};
-        for (std::size_t i = 0; i < list.size(); ++i) add(list[i].id, {&path, nullptr, i, label_of(list[i])});
+        for (std::size_t i = 0; i < list.size(); ++i)
+            add(list[i].id, {&path, nullptr, i, label_of(list[i])});
     }
 
    private:
@@ -148,7 +149,8 @@ void check_unique_ids(ProblemList& problems, const Job& job) {
 template <class T>
 std::unordered_set<std::string> ids_of(const std::vector<T>& list) {
     std::unordered_set<std::string> out;
-    for (const T& element : list) out.insert(element.id);
+    for (const T& element : list)
+        out.insert(element.id);
     return out;
 }
 
@@ -180,7 +182,8 @@ void check_choices(ProblemList& problems, const Job& job) {
 
 void check_corrections(ProblemList& problems, const std::vector<Reading>& record) {
     std::unordered_map<std::string, std::size_t> place;
-    for (std::size_t i = 0; i < record.size(); ++i) place.emplace(record[i].id, i);
+    for (std::size_t i = 0; i < record.size(); ++i)
+        place.emplace(record[i].id, i);
     enum class Mark : unsigned char { unseen, on_the_way, done };
     std::vector<Mark> marks(record.size(), Mark::unseen);
     const Path list{nullptr, "record", 0, nullptr};
@@ -195,9 +198,10 @@ void check_corrections(ProblemList& problems, const std::vector<Reading>& record
             const Path field{&entry, "corrects_id", 0, nullptr};
             const auto named = place.find(record[at].corrects_id);
             if (named == place.end()) {
-                problems.add(field,
-                             "names the entry " + for_message(record[at].corrects_id) + ", which the record does not have",
-                             "Name the entry that is corrected, or leave it out");
+                problems.add(
+                    field,
+                    "names the entry " + for_message(record[at].corrects_id) + ", which the record does not have",
+                    "Name the entry that is corrected, or leave it out");
                 break;
             }
             at = named->second;
@@ -205,7 +209,8 @@ void check_corrections(ProblemList& problems, const std::vector<Reading>& record
                 problems.add(field, "leads back to the entry itself", "Name the entry that is corrected");
             }
         }
-        for (const std::size_t seen : way) marks[seen] = Mark::done;
+        for (const std::size_t seen : way)
+            marks[seen] = Mark::done;
     }
 }
 

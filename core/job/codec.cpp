@@ -104,7 +104,8 @@ class Reader {
             return;
         }
         std::string all;
-        for (const Word<E>& w : words<E>()) all += (all.empty() ? "" : ", ") + std::string(w.key);
+        for (const Word<E>& w : words<E>())
+            all += (all.empty() ? "" : ", ") + std::string(w.key);
         problems_.add(at(key), "is '" + for_message(read) + "'", "It has to be one of: " + all);
     }
     void point(const char* key, Point3& value, Presence presence = may_be_empty) {
@@ -182,7 +183,8 @@ class Reader {
             wrong_type(path, found, wanted.c_str());
             return false;
         }
-        for (std::size_t i = 0; i < count; ++i) values[i] = found[i].get<double>();
+        for (std::size_t i = 0; i < count; ++i)
+            values[i] = found[i].get<double>();
         return true;
     }
     bool usable_list(const Path& path, const json& found, std::size_t max_length) {
@@ -215,7 +217,9 @@ class Writer {
     template <class T>
     using Ref = const T&;
 
-    void text(const char* key, const std::string& value, Presence = may_be_empty, std::size_t = 0) { out_[key] = value; }
+    void text(const char* key, const std::string& value, Presence = may_be_empty, std::size_t = 0) {
+        out_[key] = value;
+    }
     void uuid(const char* key, const std::string& value, Presence) { out_[key] = value; }
     void sha256(const char* key, const std::string& value, Presence) { out_[key] = value; }
     void instant(const char* key, const std::string& value, Presence) { out_[key] = value; }
@@ -242,7 +246,8 @@ class Writer {
     }
     void outline(const char* key, const std::vector<Point2>& value, Presence) {
         json corners = json::array();
-        for (const Point2 p : value) corners.push_back(json::array({p.x_m, p.y_m}));
+        for (const Point2 p : value)
+            corners.push_back(json::array({p.x_m, p.y_m}));
         out_[key] = std::move(corners);
     }
     template <class T>
@@ -252,7 +257,8 @@ class Writer {
     template <class T>
     void list(const char* key, const std::vector<T>& values) {
         json elements = json::array();
-        for (const T& value : values) elements.push_back(written(value));
+        for (const T& value : values)
+            elements.push_back(written(value));
         out_[key] = std::move(elements);
     }
     void extra(const std::string& extra_json) {
@@ -311,11 +317,14 @@ Result<Job> job_from_json(std::string_view text, const std::string& file_name) {
     return job;
 }
 
-std::string job_to_json(const Job& job) { return dumped(job_tree(job), 2) + '\n'; }
+std::string job_to_json(const Job& job) {
+    return dumped(job_tree(job), 2) + '\n';
+}
 
 std::string content_sha256(const Job& job) {
     json tree = job_tree(job);
-    for (const char* key : {"revision", "changed_at", "base_sha256", "base_revision"}) tree.erase(key);
+    for (const char* key : {"revision", "changed_at", "base_sha256", "base_revision"})
+        tree.erase(key);
     return sha256_hex(dumped(tree, -1));
 }
 

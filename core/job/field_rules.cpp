@@ -19,7 +19,9 @@ std::string number_text(double value) {
     return out;
 }
 
-std::string quoted(const std::string& value) { return "'" + for_message(value) + "'"; }
+std::string quoted(const std::string& value) {
+    return "'" + for_message(value) + "'";
+}
 
 }  // namespace
 

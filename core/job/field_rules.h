@@ -20,9 +20,9 @@ inline constexpr double max_coordinate_m = 10000.0;
 /// Where in the job: a chain of keys and indices, written out only when there is something to say.
 struct Path {
     const Path* parent = nullptr;
-    const char* key = nullptr;           ///< member name; null for an element of a list
-    std::size_t index = 0;               ///< of the element
-    const std::string* label = nullptr;  ///< the element's own name, for people
+    const char* key = nullptr;               ///< member name; null for an element of a list
+    std::size_t index = 0;                   ///< of the element
+    const std::string* label = nullptr;      ///< the element's own name, for people
     [[nodiscard]] std::string text() const;  ///< `site.surfaces[2] "South roof".outline`
 };
 

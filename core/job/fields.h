@@ -13,14 +13,30 @@ template <class T>
 const std::string* label_of(const T&) noexcept {
     return nullptr;
 }
-inline const std::string* label_of(const KeepOut& e) noexcept { return &e.label; }
-inline const std::string* label_of(const Surface& e) noexcept { return &e.label; }
-inline const std::string* label_of(const Obstacle& e) noexcept { return &e.label; }
-inline const std::string* label_of(const CylinderSpot& e) noexcept { return &e.label; }
-inline const std::string* label_of(const Placement& e) noexcept { return &e.label; }
-inline const std::string* label_of(const Choice& e) noexcept { return &e.label; }
-inline const std::string* label_of(const ExtraItem& e) noexcept { return &e.price_item; }
-inline const std::string* label_of(const Photograph& e) noexcept { return &e.file_name; }
+inline const std::string* label_of(const KeepOut& e) noexcept {
+    return &e.label;
+}
+inline const std::string* label_of(const Surface& e) noexcept {
+    return &e.label;
+}
+inline const std::string* label_of(const Obstacle& e) noexcept {
+    return &e.label;
+}
+inline const std::string* label_of(const CylinderSpot& e) noexcept {
+    return &e.label;
+}
+inline const std::string* label_of(const Placement& e) noexcept {
+    return &e.label;
+}
+inline const std::string* label_of(const Choice& e) noexcept {
+    return &e.label;
+}
+inline const std::string* label_of(const ExtraItem& e) noexcept {
+    return &e.price_item;
+}
+inline const std::string* label_of(const Photograph& e) noexcept {
+    return &e.file_name;
+}
 
 inline constexpr Presence needed = Presence::needed;
 inline constexpr Presence may_be_empty = Presence::may_be_empty;

@@ -13,11 +13,17 @@ const T* find_by_id(const std::vector<T>& list, const std::string& id) noexcept 
 
 }  // namespace
 
-const Surface* find_surface(const Site& site, const std::string& id) noexcept { return find_by_id(site.surfaces, id); }
+const Surface* find_surface(const Site& site, const std::string& id) noexcept {
+    return find_by_id(site.surfaces, id);
+}
 
-const CylinderSpot* find_spot(const Site& site, const std::string& id) noexcept { return find_by_id(site.spots, id); }
+const CylinderSpot* find_spot(const Site& site, const std::string& id) noexcept {
+    return find_by_id(site.spots, id);
+}
 
-const Choice* find_choice(const Job& job, const std::string& id) noexcept { return find_by_id(job.choices, id); }
+const Choice* find_choice(const Job& job, const std::string& id) noexcept {
+    return find_by_id(job.choices, id);
+}
 
 const Choice* chosen_choice(const Job& job) noexcept {
     if (job.choices.empty()) return nullptr;

@@ -91,14 +91,14 @@ struct Surface {
     std::string label;
     SurfaceKind kind = SurfaceKind::roof;
     RoofForm roof_form = RoofForm::duo_pitch;
-    double tilt_deg = 35.0;      ///< from horizontal, 0..90 (walls 90)
-    double azimuth_deg = 180.0;  ///< true bearing that the outer face looks to
-    Point3 origin;               ///< sketch position of plane coordinates (0, 0)
-    std::vector<Point2> outline; ///< closed, non-crossing, at least 3 corners; either sense
+    double tilt_deg = 35.0;       ///< from horizontal, 0..90 (walls 90)
+    double azimuth_deg = 180.0;   ///< true bearing that the outer face looks to
+    Point3 origin;                ///< sketch position of plane coordinates (0, 0)
+    std::vector<Point2> outline;  ///< closed, non-crossing, at least 3 corners; either sense
     Covering covering = Covering::clay_tile;
     RafterGrid rafters;
     std::vector<KeepOut> keep_outs;
-    double ridge_height_m = 0.0; ///< height of the building's ridge over ground, for wind; 0: highest corner
+    double ridge_height_m = 0.0;  ///< height of the building's ridge over ground, for wind; 0: highest corner
     std::string extra_json;
     friend bool operator==(const Surface&, const Surface&) = default;
 };
@@ -168,8 +168,8 @@ struct Site {
     Location location;
     double sketch_up_azimuth_deg = 0.0;  ///< true bearing of the sketch's y axis
     Terrain terrain = Terrain::suburb_iii;
-    std::optional<double> basic_wind_m_s;    ///< v_b at 10 m in terrain II; absent: the rule set's assumption
-    std::optional<double> ground_snow_kn_m2; ///< s_k on the ground; absent: the rule set's assumption
+    std::optional<double> basic_wind_m_s;     ///< v_b at 10 m in terrain II; absent: the rule set's assumption
+    std::optional<double> ground_snow_kn_m2;  ///< s_k on the ground; absent: the rule set's assumption
     double ground_albedo = 0.2;
     std::vector<Surface> surfaces;
     std::vector<Obstacle> obstacles;
@@ -185,12 +185,12 @@ enum class Fuel { electric_immersion, natural_gas, lpg, heating_oil, wood };
 
 struct Demand {
     TappingCycle cycle = TappingCycle::m;
-    double scale = 1.0;           ///< of every draw's energy, 0.2..3
-    double set_point_c = 55.0;    ///< 40..65
-    double hysteresis_k = 6.0;    ///< 2..15
-    double wanted_c = 40.0;       ///< mixed water at the tap, 35..50
-    double cold_mean_c = 10.0;    ///< yearly mean of cold inflow
-    double cold_swing_k = 4.0;    ///< half the yearly range
+    double scale = 1.0;         ///< of every draw's energy, 0.2..3
+    double set_point_c = 55.0;  ///< 40..65
+    double hysteresis_k = 6.0;  ///< 2..15
+    double wanted_c = 40.0;     ///< mixed water at the tap, 35..50
+    double cold_mean_c = 10.0;  ///< yearly mean of cold inflow
+    double cold_swing_k = 4.0;  ///< half the yearly range
     Fuel present_fuel = Fuel::electric_immersion;
     double present_efficiency = 0.95;
     std::string extra_json;
@@ -206,9 +206,9 @@ struct Placement {
     std::string id;
     std::string label;
     std::string surface_id;
-    double x_m = 0.0;         ///< plane position of the collector's middle
+    double x_m = 0.0;  ///< plane position of the collector's middle
     double y_m = 0.0;
-    double turn_deg = 0.0;    ///< counter-clockwise in the plane seen face-on; 0: long side level, connections down
+    double turn_deg = 0.0;  ///< counter-clockwise in the plane seen face-on; 0: long side level, connections down
     Hand hand = Hand::right;
     std::optional<double> frame_tilt_deg;     ///< on a frame (flat roof, terrace, ground): the plate's own tilt
     std::optional<double> frame_azimuth_deg;  ///< and true bearing
@@ -305,15 +305,15 @@ struct Job {
     std::int64_t revision = 0;  ///< grows by one at each save
     std::string created_at;     ///< ISO 8601 UTC
     std::string changed_at;
-    std::string base_sha256;    ///< content hash of the version this copy was exported from; empty: never travelled
+    std::string base_sha256;  ///< content hash of the version this copy was exported from; empty: never travelled
     std::int64_t base_revision = 0;
     Client client;
     Survey survey;
     Site site;
     Demand demand;
-    std::string weather;    ///< id of a built-in climate or of a stored weather year
-    std::string rule_set;   ///< id
-    std::string price_list; ///< id
+    std::string weather;     ///< id of a built-in climate or of a stored weather year
+    std::string rule_set;    ///< id
+    std::string price_list;  ///< id
     std::vector<Choice> choices;
     std::string chosen_choice_id;
     std::vector<Reading> record;

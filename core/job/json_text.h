@@ -13,7 +13,7 @@ namespace wg {
 
 struct JsonLimits {
     std::size_t max_bytes = std::size_t{64} * 1024 * 1024;
-    std::size_t max_depth = 64;         ///< lists and objects within one another
+    std::size_t max_depth = 64;        ///< lists and objects within one another
     std::size_t max_values = 2000000;  ///< values in the whole text: bounds the memory a hostile text can take
 };
 

@@ -32,7 +32,8 @@ std::optional<Problem> upgrade_job_tree(json& tree, const std::string& file_name
     const auto schema = tree.find("schema");
     // Upgraders and tests build trees with signed numbers; a parsed one is unsigned, and may be larger than any signed.
     const bool whole = schema != tree.end() && schema->is_number_integer();
-    if (!whole || (!schema->is_number_unsigned() && schema->get<std::int64_t>() < 1) || schema->get<std::uint64_t>() == 0) {
+    if (!whole || (!schema->is_number_unsigned() && schema->get<std::int64_t>() < 1) ||
+        schema->get<std::uint64_t>() == 0) {
         return Problem{in_file(file_name, "schema"), "is missing or not a whole number from 1",
                        "The file is damaged; take an earlier copy"};
     }

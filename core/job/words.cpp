@@ -45,8 +45,10 @@ const std::vector<Word<Covering>>& words<Covering>() {
 template <>
 const std::vector<Word<RoofForm>>& words<RoofForm>() {
     static const std::vector<Word<RoofForm>> list = {
-        {RoofForm::duo_pitch, "duo_pitch", "duo-pitch roof"}, {RoofForm::mono_pitch, "mono_pitch", "mono-pitch roof"},
-        {RoofForm::hip, "hip", "hip roof"},                   {RoofForm::flat, "flat", "flat roof"},
+        {RoofForm::duo_pitch, "duo_pitch", "duo-pitch roof"},
+        {RoofForm::mono_pitch, "mono_pitch", "mono-pitch roof"},
+        {RoofForm::hip, "hip", "hip roof"},
+        {RoofForm::flat, "flat", "flat roof"},
         {RoofForm::not_a_roof, "not_a_roof", "not a roof"},
     };
     return list;
@@ -139,9 +141,9 @@ const std::vector<Word<ReadingKind>>& words<ReadingKind>() {
 template <>
 const std::vector<Word<JobState>>& words<JobState>() {
     static const std::vector<Word<JobState>> list = {
-        {JobState::visit, "visit", "visit"},          {JobState::planning, "planning", "planning"},
-        {JobState::offered, "offered", "offered"},    {JobState::accepted, "accepted", "accepted"},
-        {JobState::fitted, "fitted", "fitted"},       {JobState::in_service, "in_service", "in service"},
+        {JobState::visit, "visit", "visit"},       {JobState::planning, "planning", "planning"},
+        {JobState::offered, "offered", "offered"}, {JobState::accepted, "accepted", "accepted"},
+        {JobState::fitted, "fitted", "fitted"},    {JobState::in_service, "in_service", "in service"},
         {JobState::closed, "closed", "closed"},
     };
     return list;

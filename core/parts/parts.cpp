@@ -207,6 +207,8 @@ class Lister {
         }
         add("drain-set", "Drain set", "pc", 1.0, "discharge of the safety valve to the drain");
         for (const std::string& service : w.to_be_made) {
+            // Cable, breaker and labour of the electrical supply are lines of their own already.
+            if (service.rfind("electrical supply", 0) == 0 && in_.services.electrical.cable_m > 0.0) continue;
             add("service-connection", "Bringing a missing service to the spot", "pc", 1.0, "to be made: " + service);
         }
     }

@@ -83,7 +83,8 @@ economy::Tariffs read_tariffs(Reader r) {
 void check_currency(Reader& root, const std::string& code) {
     const bool shaped = code.size() == 3 && code.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZ") == std::string::npos;
     if (!shaped) {
-        root.problem("currency", "'" + for_message(code, 10) + "' is not a currency code", "Use three capitals, e.g. EUR");
+        root.problem("currency", "'" + for_message(code, 10) + "' is not a currency code",
+                     "Use three capitals, e.g. EUR");
         return;
     }
     // Amounts are kept in hundredths; these currencies of ISO 4217 have none, or have thousandths.

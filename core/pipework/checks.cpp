@@ -8,20 +8,29 @@
 namespace wg::pipework {
 namespace {
 
-constexpr double same_size_mm = 0.06;   // 3/8 inch is written 9.52 and 9.53
-constexpr double at_limit_m = 1e-6;     // a run of exactly the limit passes
-constexpr double rising_leg_m = 0.30;   // lower rises carry oil over by the vapour's gusts
+constexpr double same_size_mm = 0.06;  // 3/8 inch is written 9.52 and 9.53
+constexpr double at_limit_m = 1e-6;    // a run of exactly the limit passes
+constexpr double rising_leg_m = 0.30;  // lower rises carry oil over by the vapour's gusts
 
-std::string metres(double v) { return fixed(v, 2) + " m"; }
+std::string metres(double v) {
+    return fixed(v, 2) + " m";
+}
 
 struct Rules {
     const Input& input;
     std::vector<Finding>& out;
     std::string data = "Equipment data of " + input.block.maker + ' ' + input.block.name;
 
-    void add(Severity severity, Stage stage, const char* code, std::string message, std::string remedy, std::string rule,
-             std::string source) const {
-        out.push_back({code, severity, stage, {}, "pipe run", std::move(message), std::move(remedy), std::move(rule),
+    void add(Severity severity, Stage stage, const char* code, std::string message, std::string remedy,
+             std::string rule, std::string source) const {
+        out.push_back({code,
+                       severity,
+                       stage,
+                       {},
+                       "pipe run",
+                       std::move(message),
+                       std::move(remedy),
+                       std::move(rule),
                        std::move(source)});
     }
     void maker(Severity severity, Stage stage, const char* code, std::string message, std::string remedy,
@@ -55,8 +64,8 @@ void check_length(const Rules& rules, const Run& run) {
     const double height = std::abs(run.lift_m);
     if (height > b.lift_max_m + at_limit_m) {
         rules.maker(Severity::stop, Stage::layout, "run.lift",
-                    "The collector's connections lie " + metres(height) +
-                        (run.lift_m > 0.0 ? " above" : " below") + " the block's; " + metres(b.lift_max_m) + " is the most",
+                    "The collector's connections lie " + metres(height) + (run.lift_m > 0.0 ? " above" : " below") +
+                        " the block's; " + metres(b.lift_max_m) + " is the most",
                     "Bring collector and block " + metres(height - b.lift_max_m) + " nearer in height",
                     "height difference up to " + metres(b.lift_max_m));
     }
@@ -68,8 +77,8 @@ void check_sizes(const Rules& rules) {
     const auto compare = [&](const char* code, const char* line, double collector_mm, double block_mm) {
         if (std::abs(collector_mm - block_mm) <= same_size_mm) return;
         rules.maker(Severity::caution, Stage::fitting, code,
-                    std::string("The ") + line + " connection is " + fixed(collector_mm, 2) + " mm at the collector and " +
-                        fixed(block_mm, 2) + " mm at the block",
+                    std::string("The ") + line + " connection is " + fixed(collector_mm, 2) +
+                        " mm at the collector and " + fixed(block_mm, 2) + " mm at the block",
                     "Run the line in " + fixed(block_mm, 2) + " mm and braze a reducer at the collector",
                     std::string(line) + " line " + fixed(block_mm, 2) + " mm");
     };
@@ -97,12 +106,14 @@ void check_flow(const Rules& rules, const Run& run, const Flow& flow) {
                   "ASHRAE Handbook Refrigeration, halocarbon systems: usual sizing");
     }
     double rise_m = 0.0;  // vapour flows from the collector to the block
-    for (const Leg& leg : run.legs) rise_m = std::max(rise_m, leg.to.z_m - leg.from.z_m);
+    for (const Leg& leg : run.legs)
+        rise_m = std::max(rise_m, leg.to.z_m - leg.from.z_m);
     if (rise_m > rising_leg_m && flow.mass_velocity_kg_m2s < flow.riser_kg_m2s) {
         rules.add(Severity::caution, Stage::layout, "run.oil-return",
                   "Vapour rises " + metres(rise_m) + " in the suction line at only " + fixed(flow.velocity_m_s, 1) +
                       " m/s; oil needs " + fixed(flow.riser_kg_m2s / flow.vapour_density_kg_m3, 1) + " m/s to follow",
-                  "Let the suction line fall towards the block, or ask the maker for a smaller riser with an oil trap at its foot",
+                  "Let the suction line fall towards the block, or ask the maker for a smaller riser with an oil trap "
+                  "at its foot",
                   "Least vapour speed in risers", "Jacobs, Scheideman, Kazem, Macken, ASHRAE Transactions 82, 1976");
     }
     const double flash_k = run.liquid_head_pa / flow.liquid_slope_pa_k;
@@ -111,7 +122,8 @@ void check_flow(const Rules& rules, const Run& run, const Flow& flow) {
                   "Lifting the liquid by " + metres(run.lift_m) + " takes " + fixed(run.liquid_head_pa * 1e-3, 0) +
                       " kPa, worth " + fixed(flash_k, 1) + " K; it leaves the condenser only " +
                       fixed(rules.input.block.subcooling_k, 1) + " K below boiling",
-                  "Ask the maker whether the expansion valve takes flash gas at this height, or bring collector and block nearer in height",
+                  "Ask the maker whether the expansion valve takes flash gas at this height, or bring collector and "
+                  "block nearer in height",
                   "Static head of the liquid line within the subcooling", "hydrostatics; common practice");
     }
 }

@@ -18,7 +18,7 @@ struct Flow {
     double reynolds = 0.0;
     double friction = 0.0;
     double loss_pa_m = 0.0;
-    double slope_pa_k = 0.0;         ///< of the saturation pressure at the evaporating temperature
+    double slope_pa_k = 0.0;  ///< of the saturation pressure at the evaporating temperature
     double liquid_density_kg_m3 = 0.0;
     double liquid_slope_pa_k = 0.0;  ///< the same at the liquid's temperature
     double riser_kg_m2s = 0.0;       ///< least mass velocity that lifts oil

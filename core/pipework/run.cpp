@@ -13,8 +13,12 @@ namespace {
 
 constexpr double shortest_leg_m = 1e-3;
 
-Point3 minus(Point3 a, Point3 b) noexcept { return {a.x_m - b.x_m, a.y_m - b.y_m, a.z_m - b.z_m}; }
-double dot(Point3 a, Point3 b) noexcept { return a.x_m * b.x_m + a.y_m * b.y_m + a.z_m * b.z_m; }
+Point3 minus(Point3 a, Point3 b) noexcept {
+    return {a.x_m - b.x_m, a.y_m - b.y_m, a.z_m - b.z_m};
+}
+double dot(Point3 a, Point3 b) noexcept {
+    return a.x_m * b.x_m + a.y_m * b.y_m + a.z_m * b.z_m;
+}
 
 double turn_deg(const Leg& a, const Leg& b) noexcept {
     const double cosine = dot(minus(a.to, a.from), minus(b.to, b.from)) / (a.length_m * b.length_m);
@@ -102,29 +106,45 @@ Flow flow_of(const Input& input) {
     return f;
 }
 
-std::string metres(double v) { return fixed(v, 2) + " m"; }
+std::string metres(double v) {
+    return fixed(v, 2) + " m";
+}
 
 std::vector<Working> workings_of(const Input& input, const Run& run, const Flow& f) {
     std::vector<Working> out;
-    out.push_back({"run.length", "Length of the run, one way", "sum of legs",
-                   {{"legs", std::to_string(run.legs.size())}, {"bends over 10 deg", std::to_string(run.bends)},
+    out.push_back({"run.length",
+                   "Length of the run, one way",
+                   "sum of legs",
+                   {{"legs", std::to_string(run.legs.size())},
+                    {"bends over 10 deg", std::to_string(run.bends)},
                     {"passages", std::to_string(run.passages)}},
-                   metres(run.length_m), "survey and layout", false});
-    out.push_back({"run.charge", "Refrigerant in the system", "charge + max(0, length - pre-charged) x extra per metre",
+                   metres(run.length_m),
+                   "survey and layout",
+                   false});
+    out.push_back({"run.charge",
+                   "Refrigerant in the system",
+                   "charge + max(0, length - pre-charged) x extra per metre",
                    {{"factory charge", fixed(input.block.charge_kg, 3) + " kg"},
                     {"pre-charged up to", metres(input.block.precharged_max_m)},
                     {"length", metres(run.length_m)},
                     {"extra", fixed(input.block.extra_charge_g_m, 1) + " g/m"}},
-                   fixed(run.total_charge_kg, 3) + " kg", "equipment data of " + input.block.maker + ' ' + input.block.name,
+                   fixed(run.total_charge_kg, 3) + " kg",
+                   "equipment data of " + input.block.maker + ' ' + input.block.name,
                    false});
-    out.push_back({"run.insulation", "Insulation of the suction line", "face temperature at or above the dew point",
+    out.push_back({"run.insulation",
+                   "Insulation of the suction line",
+                   "face temperature at or above the dew point",
                    {{"line", fixed(input.rating_evaporating_c, 1) + " deg C"},
                     {"air", fixed(lagging_air_c, 0) + " deg C, " + fixed(100.0 * lagging_humidity, 0) + " %"},
                     {"dew point", fixed(dew_point_c(lagging_air_c, lagging_humidity), 1) + " deg C"},
                     {"conductivity", fixed(Lagging{}.conductivity_w_mk, 3) + " W/(m K)"}},
-                   fixed(run.insulation_mm, 0) + " mm", "ISO 12241:2008, form; room air assumed", true});
+                   fixed(run.insulation_mm, 0) + " mm",
+                   "ISO 12241:2008, form; room air assumed",
+                   true});
     if (!f.known) return out;
-    out.push_back({"run.suction-loss", "Pressure loss of the suction line", "f (L_e/D) rho w2/2; K = loss / (dp/dT)",
+    out.push_back({"run.suction-loss",
+                   "Pressure loss of the suction line",
+                   "f (L_e/D) rho w2/2; K = loss / (dp/dT)",
                    {{"equivalent length", metres(run.equivalent_m)},
                     {"bore", fixed(f.bore_m * 1e3, 2) + " mm"},
                     {"flow", fixed(f.mass_kg_s * 1e3, 2) + " g/s"},
@@ -133,11 +153,15 @@ std::vector<Working> workings_of(const Input& input, const Run& run, const Flow&
                     {"friction f", fixed(f.friction, 4)},
                     {"dp/dT", fixed(f.slope_pa_k * 1e-3, 2) + " kPa/K"}},
                    fixed(run.suction_loss_pa * 1e-3, 2) + " kPa = " + fixed(run.suction_drop_k, 2) + " K",
-                   "Churchill 1977; liquid at " + fixed(assumed_liquid_c, 0) + " deg C assumed", true});
-    out.push_back({"run.liquid-head", "Static head of the liquid line", "rho g h",
+                   "Churchill 1977; liquid at " + fixed(assumed_liquid_c, 0) + " deg C assumed",
+                   true});
+    out.push_back({"run.liquid-head",
+                   "Static head of the liquid line",
+                   "rho g h",
                    {{"lift", metres(run.lift_m)}, {"liquid", fixed(f.liquid_density_kg_m3, 0) + " kg/m3"}},
-                   fixed(run.liquid_head_pa * 1e-3, 1) + " kPa", "hydrostatics; liquid at " + fixed(assumed_liquid_c, 0) +
-                   " deg C assumed", true});
+                   fixed(run.liquid_head_pa * 1e-3, 1) + " kPa",
+                   "hydrostatics; liquid at " + fixed(assumed_liquid_c, 0) + " deg C assumed",
+                   true});
     return out;
 }
 

@@ -22,7 +22,8 @@ double tube_bore_mm(double outside_diameter_mm) noexcept {
 }
 
 double friction_churchill1977(double reynolds, double relative_roughness) noexcept {
-    const double a = std::pow(2.457 * std::log(1.0 / (std::pow(7.0 / reynolds, 0.9) + 0.27 * relative_roughness)), 16.0);
+    const double a =
+        std::pow(2.457 * std::log(1.0 / (std::pow(7.0 / reynolds, 0.9) + 0.27 * relative_roughness)), 16.0);
     const double b = std::pow(37530.0 / reynolds, 16.0);
     return 8.0 * std::pow(std::pow(8.0 / reynolds, 12.0) + 1.0 / std::pow(a + b, 1.5), 1.0 / 12.0);
 }

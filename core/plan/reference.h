@@ -31,7 +31,8 @@ struct Reference {
     std::map<std::string, RuleSet> rule_sets;
     std::map<std::string, weather::Climate> climates;
     std::map<Refrigerant, std::shared_ptr<const refrigerant::Properties>> refrigerants;
-    std::shared_ptr<const PreparedWeather> weather;  ///< the year to plan with; set by weather_for or by the user's file
+    std::shared_ptr<const PreparedWeather>
+        weather;  ///< the year to plan with; set by weather_for or by the user's file
 };
 
 /// Text of a resource by its path below resources/, e.g. "refrigerants/R134a.json"; nullopt when there is none.

@@ -14,9 +14,17 @@ inline constexpr double water_density_kg_m3 = 1000.0;        ///< as litres are 
 inline constexpr double joule_per_kwh = 3.6e6;
 
 inline constexpr double pi = std::numbers::pi;
-[[nodiscard]] constexpr double radians(double angle_deg) noexcept { return angle_deg * (pi / 180.0); }
-[[nodiscard]] constexpr double degrees(double angle_rad) noexcept { return angle_rad * (180.0 / pi); }
-[[nodiscard]] constexpr double kelvin(double celsius) noexcept { return celsius + kelvin_offset; }
-[[nodiscard]] constexpr double celsius(double kelvins) noexcept { return kelvins - kelvin_offset; }
+[[nodiscard]] constexpr double radians(double angle_deg) noexcept {
+    return angle_deg * (pi / 180.0);
+}
+[[nodiscard]] constexpr double degrees(double angle_rad) noexcept {
+    return angle_rad * (180.0 / pi);
+}
+[[nodiscard]] constexpr double kelvin(double celsius) noexcept {
+    return celsius + kelvin_offset;
+}
+[[nodiscard]] constexpr double celsius(double kelvins) noexcept {
+    return kelvins - kelvin_offset;
+}
 
 }  // namespace wg

@@ -24,8 +24,8 @@ Money scaled(Money amount, double factor, Rounding rounding) {
 
 std::string text(Money amount, const std::string& currency) {
     const bool negative = amount.minor < 0;
-    const auto magnitude = negative ? 0ULL - static_cast<unsigned long long>(amount.minor)
-                                    : static_cast<unsigned long long>(amount.minor);
+    const auto magnitude =
+        negative ? 0ULL - static_cast<unsigned long long>(amount.minor) : static_cast<unsigned long long>(amount.minor);
     std::string whole = std::to_string(magnitude / 100U);
     for (auto at = static_cast<std::ptrdiff_t>(whole.size()) - 3; at > 0; at -= 3) {
         whole.insert(static_cast<std::size_t>(at), ",");

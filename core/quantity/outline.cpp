@@ -11,10 +11,18 @@ struct Segment {
     Point2 from, to;
 };
 
-Point2 minus(Point2 a, Point2 b) noexcept { return {a.x_m - b.x_m, a.y_m - b.y_m}; }
-double cross(Point2 a, Point2 b) noexcept { return a.x_m * b.y_m - a.y_m * b.x_m; }
-double dot(Point2 a, Point2 b) noexcept { return a.x_m * b.x_m + a.y_m * b.y_m; }
-double length_m(Point2 a) noexcept { return std::hypot(a.x_m, a.y_m); }
+Point2 minus(Point2 a, Point2 b) noexcept {
+    return {a.x_m - b.x_m, a.y_m - b.y_m};
+}
+double cross(Point2 a, Point2 b) noexcept {
+    return a.x_m * b.y_m - a.y_m * b.x_m;
+}
+double dot(Point2 a, Point2 b) noexcept {
+    return a.x_m * b.x_m + a.y_m * b.y_m;
+}
+double length_m(Point2 a) noexcept {
+    return std::hypot(a.x_m, a.y_m);
+}
 
 Segment edge(const std::vector<Point2>& outline, std::size_t i) noexcept {
     return {outline[i], outline[(i + 1) % outline.size()]};

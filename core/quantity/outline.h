@@ -10,7 +10,7 @@
 
 namespace wg {
 
-inline constexpr double outline_touch_m = 1e-6;      ///< points nearer than this count as the same
+inline constexpr double outline_touch_m = 1e-6;  ///< points nearer than this count as the same
 inline constexpr double outline_least_area_m2 = 1e-6;
 
 struct OutlineFault {

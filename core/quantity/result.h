@@ -30,9 +30,7 @@ class [[nodiscard]] Result {
    public:
     Result(T value) : state_(std::move(value)) {}
     Result(Problem problem) : state_(std::vector<Problem>{std::move(problem)}) {}
-    Result(std::vector<Problem> problems) : state_(std::move(problems)) {
-        assert(!std::get<1>(state_).empty());
-    }
+    Result(std::vector<Problem> problems) : state_(std::move(problems)) { assert(!std::get<1>(state_).empty()); }
 
     [[nodiscard]] bool ok() const noexcept { return state_.index() == 0; }
     explicit operator bool() const noexcept { return ok(); }

@@ -27,7 +27,8 @@ std::uint32_t big_endian(const std::uint8_t* bytes) noexcept {
 
 void Sha256::take_block(const std::uint8_t* block) noexcept {
     std::array<std::uint32_t, 64> w = {};
-    for (std::size_t t = 0; t < 16; ++t) w[t] = big_endian(block + 4 * t);
+    for (std::size_t t = 0; t < 16; ++t)
+        w[t] = big_endian(block + 4 * t);
     for (std::size_t t = 16; t < 64; ++t) {
         const std::uint32_t s0 = std::rotr(w[t - 15], 7) ^ std::rotr(w[t - 15], 18) ^ (w[t - 15] >> 3U);
         const std::uint32_t s1 = std::rotr(w[t - 2], 17) ^ std::rotr(w[t - 2], 19) ^ (w[t - 2] >> 10U);
@@ -49,7 +50,8 @@ void Sha256::take_block(const std::uint8_t* block) noexcept {
         a = t1 + t2;
     }
     const std::array<std::uint32_t, 8> add = {a, b, c, d, e, f, g, h};
-    for (std::size_t i = 0; i < 8; ++i) state_[i] += add[i];
+    for (std::size_t i = 0; i < 8; ++i)
+        state_[i] += add[i];
 }
 
 void Sha256::add(std::string_view bytes) noexcept {
@@ -96,9 +98,8 @@ std::string sha256_hex(std::string_view bytes) {
 }
 
 bool is_sha256_hex(std::string_view text) noexcept {
-    return text.size() == 64 && std::all_of(text.begin(), text.end(), [](char c) {
-        return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f');
-    });
+    return text.size() == 64 && std::all_of(text.begin(), text.end(),
+                                            [](char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'); });
 }
 
 }  // namespace wg

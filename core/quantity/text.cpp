@@ -9,7 +9,8 @@ namespace wg {
 std::string fixed(double value, int decimals) {
     if (!std::isfinite(value)) return "unknown";
     std::array<char, 400> buffer{};
-    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::fixed, decimals);
+    const auto end =
+        std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::fixed, decimals);
     std::string out(buffer.data(), end.ptr);
     if (out.size() > 1 && out.front() == '-' && out.find_first_not_of("-0.") == std::string::npos) out.erase(0, 1);
     return out;

@@ -63,7 +63,9 @@ CivilDate civil_from_days(std::int64_t days) noexcept {
     return date;
 }
 
-bool is_leap_year(int year) noexcept { return (year % 4 == 0 && year % 100 != 0) || year % 400 == 0; }
+bool is_leap_year(int year) noexcept {
+    return (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
+}
 
 int days_in_month(int year, int month) noexcept {
     if (month == 2 && is_leap_year(year)) return 29;
@@ -88,7 +90,8 @@ Result<Instant> instant_from_iso8601(std::string_view text) {
     if (read_char(rest, ':')) {
         if (!read_digits(rest, 2, second)) return not_a_time(text);
         if (read_char(rest, '.')) {
-            while (!rest.empty() && rest.front() >= '0' && rest.front() <= '9') rest.remove_prefix(1);
+            while (!rest.empty() && rest.front() >= '0' && rest.front() <= '9')
+                rest.remove_prefix(1);
         }
     }
     if (hour > 23 || minute > 59 || second > 59) return not_a_time(text);
@@ -140,10 +143,13 @@ std::string iso8601(CivilDate date) {
 int month_of_hour(int hour_of_year) noexcept {
     const int day = hour_of_year / 24;
     int month = 1;
-    while (month < 12 && day >= month_start_day[static_cast<std::size_t>(month)]) ++month;
+    while (month < 12 && day >= month_start_day[static_cast<std::size_t>(month)])
+        ++month;
     return month;
 }
 
-int first_hour_of_month(int month) noexcept { return 24 * month_start_day[static_cast<std::size_t>(month) - 1]; }
+int first_hour_of_month(int month) noexcept {
+    return 24 * month_start_day[static_cast<std::size_t>(month) - 1];
+}
 
 }  // namespace wg

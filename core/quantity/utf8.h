@@ -11,7 +11,9 @@ namespace wg {
 /// surrogates, nothing over U+10FFFF).
 [[nodiscard]] std::size_t valid_utf8_prefix(std::string_view text) noexcept;
 
-[[nodiscard]] inline bool is_utf8(std::string_view text) noexcept { return valid_utf8_prefix(text) == text.size(); }
+[[nodiscard]] inline bool is_utf8(std::string_view text) noexcept {
+    return valid_utf8_prefix(text) == text.size();
+}
 
 /// The text on one line for a message: bytes that are not UTF-8 and control characters become '?', and what is
 /// longer than `max_bytes` is cut between characters and ends with "...".

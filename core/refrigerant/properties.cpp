@@ -301,10 +301,9 @@ bool Properties::in_vapour_range(double saturation_c, double superheat_k) const 
 Vapour Properties::vapour(double saturation_c, double superheat_k) const noexcept {
     assert(in_vapour_range(saturation_c, superheat_k));
     const Tables& t = *tables_;
-    const double row = t.row(saturation_c);
-    const double column = t.column(saturation_c, superheat_k);
-    return {saturation_pressure_pa(saturation_c) / t.pressure_over_density.value(row, column),
-            t.enthalpy.value(row, column), t.entropy.value(row, column)};
+    const auto spot = t.enthalpy.spot(t.row(saturation_c), t.column(saturation_c, superheat_k));
+    return {saturation_pressure_pa(saturation_c) / t.pressure_over_density.value(spot), t.enthalpy.value(spot),
+            t.entropy.value(spot)};
 }
 
 Properties::Outlet Properties::isentropic_outlet(double entropy_j_kgk, double condensing_c) const noexcept {

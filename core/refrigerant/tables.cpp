@@ -85,13 +85,28 @@ SurfaceTable::Slice SurfaceTable::slice(std::size_t row_cell, double row_share, 
             w.f0 * a.by_column + w.d0 * a.by_both + w.f1 * b.by_column + w.d1 * b.by_both};
 }
 
-double SurfaceTable::value(double row, double column) const noexcept {
+SurfaceTable::Spot SurfaceTable::spot(double row, double column) const noexcept {
     const Split r = split(row, rows_);
     const Split c = split(column, columns_);
-    const Slice a = slice(r.cell, r.share, c.cell);
-    const Slice b = slice(r.cell, r.share, c.cell + 1);
-    const Weights w(c.share);
-    return w.f0 * a.f + w.d0 * a.by_column + w.f1 * b.f + w.d1 * b.by_column;
+    const Weights by_row(r.share);
+    const Weights by_column(c.share);
+    return {r.cell * columns_ + c.cell,
+            {by_row.f0, by_row.d0, by_row.f1, by_row.d1},
+            {by_column.f0, by_column.d0, by_column.f1, by_column.d1}};
+}
+
+double SurfaceTable::value(const Spot& spot) const noexcept {
+    const Node* here = &nodes_[spot.node];
+    const Node* there = here + columns_;
+    const auto& r = spot.row;
+    double sum = 0.0;
+    for (std::size_t k = 0; k < 2; ++k) {
+        const Node& a = here[k];
+        const Node& b = there[k];
+        sum += spot.column[2 * k] * (r[0] * a.f + r[1] * a.by_row + r[2] * b.f + r[3] * b.by_row);
+        sum += spot.column[2 * k + 1] * (r[0] * a.by_column + r[1] * a.by_both + r[2] * b.by_column + r[3] * b.by_both);
+    }
+    return sum;
 }
 
 SurfaceTable::Position SurfaceTable::find(double row, double wanted) const noexcept {

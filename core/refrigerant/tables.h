@@ -66,7 +66,14 @@ class CurveTable {
 class SurfaceTable {
    public:
     void build(std::size_t rows, std::size_t columns, const std::vector<double>& row_major);
-    [[nodiscard]] double value(double row, double column) const noexcept;
+    [[nodiscard]] double value(double row, double column) const noexcept { return value(spot(row, column)); }
+    /// A position prepared once for several tables of the same shape.
+    struct Spot {
+        std::size_t node = 0;                   ///< of the lower row, lower column
+        std::array<double, 4> row{}, column{};  ///< Hermite weights: value and slope here, value and slope there
+    };
+    [[nodiscard]] Spot spot(double row, double column) const noexcept;
+    [[nodiscard]] double value(const Spot& spot) const noexcept;
     /// Column position at which the field, rising along the row, takes `value`; below 0 or past the last column when
     /// it lies outside (then `inside` is false and the position is an extrapolation along the end's slope).
     struct Position {

@@ -111,6 +111,11 @@ std::vector<Problem> problems_of(const Input& input, const Options& options, boo
         check.problems.push_back({"refrigerant", "no property table was given", "Load resources/refrigerants"});
     else
         check.problems = heatpump::problems_of(input.block, *input.refrigerant);
+    if (input.refrigerant != nullptr && input.refrigerant->name() != name_of(input.block.refrigerant))
+        check.problems.push_back({"refrigerant",
+                                  "the block holds " + std::string(name_of(input.block.refrigerant)) +
+                                      ", the property table is of " + input.refrigerant->name(),
+                                  "Load the table of the block's refrigerant"});
     const std::string plate = "collector \"" + input.collector.name + "\".";
     check.range("number of collectors", input.collectors, 1, 50, "Place at least one collector");
     check.range(plate + "face_area_m2", input.collector.face_area_m2, 0.2, 20.0, equipment);

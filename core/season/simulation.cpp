@@ -92,6 +92,8 @@ Simulation::Simulation(const Input& input, const heatpump::HeatPump& pump, const
       balance_(heatpump::plate_of(input.collector, input.collectors, input.tilt_deg, input.sky_view, input.rear_free),
                heatpump::Surroundings{}),
       store_(cylinder::geometry_of(input.cylinder, static_cast<std::size_t>(options.nodes)), start_c),
+      trial_(store_),
+      energy_j_(store_.energy_j()),
       line_{input.line_ua_w_k, input.suction_drop_k},
       zone_top_(input.block.condenser_zone),
       set_point_c_(input.demand.set_point_c),
@@ -118,7 +120,6 @@ void Simulation::draw(const double* draws_j, int count, double cold_c, Ledger& l
 
 Ledger Simulation::step(double step_s, const double* draws_j, int draw_count, double cold_c) noexcept {
     Ledger ledger;
-    const double energy_before = store_.energy_j();
     draw(draws_j, draw_count, cold_c, ledger);
 
     const double sensor_c = store_.temperature_at(rules_.sensor_height);
@@ -151,28 +152,37 @@ Ledger Simulation::step(double step_s, const double* draws_j, int draw_count, do
     if (immersion_w_ > 0.0) immersion(step_s, blocked, ledger);
     ledger.standby = pump_->block().standby_w * step_s;
     ledger.standing_loss = store_.rest(room_c_, step_s);
-    ledger.store_change = store_.energy_j() - energy_before;
+    const double energy_now_j = store_.energy_j();
+    ledger.store_change = energy_now_j - energy_j_;
+    energy_j_ = energy_now_j;
     return ledger;
 }
 
+/// Layers that the condenser touches; the zone is the lower part, so they are the last ones.
 void Simulation::gather_zone() noexcept {
-    zone_.count = store_.count();
-    store_.band_shares(0.0, zone_top_, zone_.share);
-    for (std::size_t i = 0; i < zone_.count; ++i)
-        zone_.water_c[i] = store_.layer_c(i);
+    store_.band_shares(0.0, zone_top_, share_);
+    first_in_zone_ = 0;
+    while (share_[first_in_zone_] <= 0.0)
+        ++first_in_zone_;
+    zone_.count = store_.count() - first_in_zone_;
+    for (std::size_t i = 0; i < zone_.count; ++i) {
+        zone_.share[i] = share_[first_in_zone_ + i];
+        zone_.water_c[i] = store_.layer_c(first_in_zone_ + i);
+    }
 }
 
 /// Distributes the condenser's heat of the last point over the zone, as the temperatures stand.
-double Simulation::give_heat(double duration_s) noexcept {
+void Simulation::give_heat(double duration_s) noexcept {
     double sum = 0.0;
-    for (std::size_t i = 0; i < zone_.count; ++i) {
-        heat_j_[i] = zone_.share[i] * std::max(0.0, point_.condensing_c - store_.layer_c(i));
+    for (std::size_t i = 0; i < first_in_zone_; ++i)
+        heat_j_[i] = 0.0;
+    for (std::size_t i = first_in_zone_; i < store_.count(); ++i) {
+        heat_j_[i] = share_[i] * std::max(0.0, point_.condensing_c - store_.layer_c(i));
         sum += heat_j_[i];
     }
     const double heat_j = point_.condenser_w * duration_s;
-    for (std::size_t i = 0; i < zone_.count; ++i)
-        heat_j_[i] = heat_j * (sum > 0.0 ? heat_j_[i] / sum : zone_.share[i]);
-    return heat_j;
+    for (std::size_t i = first_in_zone_; i < store_.count(); ++i)
+        heat_j_[i] = heat_j * (sum > 0.0 ? heat_j_[i] / sum : share_[i]);
 }
 
 /// Water at mid-step: the cylinder as it stands plus half a step of the heat given in the step before. A first step
@@ -181,8 +191,11 @@ void Simulation::solve(double step_s) noexcept {
     gather_zone();
     const auto advance = [this, step_s] {
         give_heat(0.5 * step_s);
-        for (std::size_t i = 0; i < zone_.count; ++i)
-            zone_.water_c[i] = store_.layer_c(i) + heat_j_[i] / (cylinder::heat_capacity_j_l_k * store_.layer_l(i));
+        for (std::size_t i = 0; i < zone_.count; ++i) {
+            const std::size_t layer = first_in_zone_ + i;
+            zone_.water_c[i] =
+                store_.layer_c(layer) + heat_j_[layer] / (cylinder::heat_capacity_j_l_k * store_.layer_l(layer));
+        }
     };
     const auto search = [this](const heatpump::Guess& guess) {
         point_ = pump_->point(balance_, zone_, line_, guess);
@@ -226,12 +239,11 @@ void Simulation::run_pump(double step_s, Ledger& ledger) noexcept {
     double run_s = step_s;
     bool stops = false;
     const double least_s = std::clamp(pump_->block().min_run_s - run_s_, 0.0, step_s);
-    cylinder::Store heated = store_;
-    const auto sensor_after = [&](double duration_s) {
-        heated = store_;
+    const auto sensor_after = [this](double duration_s) {
+        trial_.copy_from(store_);
         give_heat(duration_s);
-        heated.add_heat(heat_j_);
-        return heated.temperature_at(rules_.sensor_height);
+        trial_.add_heat(heat_j_);
+        return trial_.temperature_at(rules_.sensor_height);
     };
     const double reached_c = sensor_after(step_s);
     if (reached_c >= set_point_c_) {
@@ -241,7 +253,7 @@ void Simulation::run_pump(double step_s, Ledger& ledger) noexcept {
             least_s);
         sensor_after(run_s);
     }
-    store_ = heated;
+    store_.copy_from(trial_);
     book(run_s, ledger);
     run_s_ += run_s;
     if (stops) {
@@ -304,9 +316,9 @@ void Simulation::defrost(double step_s, Ledger& ledger) noexcept {
     const double heat_j = std::min(rules_.defrost_w * step_s, rules_.defrost_surplus * lying_kg * fusion_j_kg);
     const double melting_j = heat_j / rules_.defrost_surplus;
     melt(melting_j / fusion_j_kg, ledger);
-    store_.band_shares(0.0, zone_top_, zone_.share);
+    store_.band_shares(0.0, zone_top_, share_);
     for (std::size_t i = 0; i < store_.count(); ++i)
-        heat_j_[i] = -rules_.defrost_from_water * heat_j * zone_.share[i];
+        heat_j_[i] = -rules_.defrost_from_water * heat_j * share_[i];
     store_.add_heat(heat_j_);
     ledger.condenser -= rules_.defrost_from_water * heat_j;
     ledger.defrost += (1.0 - rules_.defrost_from_water) * heat_j;
@@ -321,17 +333,17 @@ void Simulation::immersion(double step_s, bool blocked, Ledger& ledger) noexcept
     if (sensor_c < start_c) heating_ = true;
     if (sensor_c >= stop_c) heating_ = false;
     if (!heating_) return;
-    cylinder::Store heated = store_;
     double heat_j = immersion_w_ * step_s;
-    heated.add_heat_above(rules_.immersion_height, heat_j);
-    const double reached_c = heated.temperature_at(rules_.immersion_sensor_height);
+    trial_.copy_from(store_);
+    trial_.add_heat_above(rules_.immersion_height, heat_j);
+    const double reached_c = trial_.temperature_at(rules_.immersion_sensor_height);
     if (reached_c > stop_c && reached_c > sensor_c) {
         heat_j *= (stop_c - sensor_c) / (reached_c - sensor_c);
-        heated = store_;
-        heated.add_heat_above(rules_.immersion_height, heat_j);
+        trial_.copy_from(store_);
+        trial_.add_heat_above(rules_.immersion_height, heat_j);
         heating_ = false;
     }
-    store_ = heated;
+    store_.copy_from(trial_);
     ledger.immersion += heat_j;
 }
 

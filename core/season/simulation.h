@@ -67,7 +67,7 @@ class Simulation {
     void run_pump(double step_s, Ledger& ledger) noexcept;
     void solve(double step_s) noexcept;
     void gather_zone() noexcept;
-    double give_heat(double step_s) noexcept;
+    void give_heat(double duration_s) noexcept;
     void book(double run_s, Ledger& ledger) noexcept;
     void melt_at_rest(double step_s, Ledger& ledger) noexcept;
     void defrost(double step_s, Ledger& ledger) noexcept;
@@ -76,10 +76,12 @@ class Simulation {
 
     const heatpump::HeatPump* pump_;
     heatpump::PlateBalance balance_;
-    cylinder::Store store_;
+    cylinder::Store store_, trial_;
+    double energy_j_;
     heatpump::Frost frost_;
     heatpump::CondenserZone zone_;
-    std::array<double, cylinder::Store::capacity> heat_j_{};
+    std::array<double, cylinder::Store::capacity> share_{}, heat_j_{};  ///< of every layer
+    std::size_t first_in_zone_ = 0;
     heatpump::Line line_;
     heatpump::Point point_;
     heatpump::Guess guess_, before_;  ///< of the last point and the one before

@@ -9,7 +9,8 @@
 namespace wg::services {
 namespace {
 
-constexpr double cos_phi = 0.9;  // compressor and heater together, IEC 60364-5-52 annex G names 0.8 where nothing is known
+constexpr double cos_phi =
+    0.9;  // compressor and heater together, IEC 60364-5-52 annex G names 0.8 where nothing is known
 
 /// Magnetic release begins at this many times the rating (IEC 60898-1): B 3, C 5, D 10.
 double release_from(const std::string& curve) noexcept {
@@ -35,14 +36,16 @@ void provide_electrical(const Input& input, Outcome& out) {
     const double to_neutral_v = three ? block.supply_v / std::sqrt(3.0) : block.supply_v;
 
     if (e.breaker_a <= 0.0) {
-        findings.add(Severity::stop, Stage::visit, "supply.too-large",
-                     "Block and immersion heater take " + fixed(e.running_a, 1) + " A together, more than one circuit of 40 A",
-                     "Give the immersion heater a circuit of its own", "One protected circuit", "IEC 60364-4-43");
+        findings.add(
+            Severity::stop, Stage::visit, "supply.too-large",
+            "Block and immersion heater take " + fixed(e.running_a, 1) + " A together, more than one circuit of 40 A",
+            "Give the immersion heater a circuit of its own", "One protected circuit", "IEC 60364-4-43");
     }
     constexpr std::array<double, 4> sections_mm2{1.5, 2.5, 4.0, 6.0};
     for (const double section : sections_mm2) {
         e.cable_mm2 = section;
-        e.drop_percent = 100.0 * voltage_drop_v(block.supply_phases, e.cable_m, section, e.running_a, cos_phi) / to_neutral_v;
+        e.drop_percent =
+            100.0 * voltage_drop_v(block.supply_phases, e.cable_m, section, e.running_a, cos_phi) / to_neutral_v;
         if (ampacity_a(block.supply_phases, section) >= std::max(e.breaker_a, e.running_a) &&
             e.drop_percent <= drop_wanted_percent) {
             break;
@@ -50,8 +53,8 @@ void provide_electrical(const Input& input, Outcome& out) {
     }
     if (e.drop_percent > drop_limit_percent) {
         findings.add(Severity::stop, Stage::visit, "supply.voltage-drop",
-                     "Over " + fixed(e.cable_m, 1) + " m the voltage falls by " + fixed(e.drop_percent, 1) + " % even in " +
-                         fixed(e.cable_mm2, 1) + " mm2",
+                     "Over " + fixed(e.cable_m, 1) + " m the voltage falls by " + fixed(e.drop_percent, 1) +
+                         " % even in " + fixed(e.cable_mm2, 1) + " mm2",
                      "Bring the supply nearer, or let an electrician size a larger cable",
                      "Voltage drop up to " + fixed(drop_limit_percent, 0) + " %", "IEC 60364-5-52 annex G");
     } else if (e.drop_percent > drop_wanted_percent) {
@@ -69,9 +72,10 @@ void provide_electrical(const Input& input, Outcome& out) {
     if (e.breaker_a > 0.0 && e.starting_a > release_from(e.breaker_curve) * e.breaker_a) {
         findings.add(Severity::caution, Stage::visit, "supply.inrush",
                      "Starting takes " + fixed(e.starting_a, 0) + " A; a breaker " + e.breaker_curve +
-                         fixed(e.breaker_a, 0) + " may trip from " + fixed(release_from(e.breaker_curve) * e.breaker_a, 0) + " A",
-                     "Take the next slower curve or the next larger rating that the cable carries", "Breaker holds while starting",
-                     "IEC 60898-1, ranges of instantaneous tripping");
+                         fixed(e.breaker_a, 0) + " may trip from " +
+                         fixed(release_from(e.breaker_curve) * e.breaker_a, 0) + " A",
+                     "Take the next slower curve or the next larger rating that the cable carries",
+                     "Breaker holds while starting", "IEC 60898-1, ranges of instantaneous tripping");
     }
     if (e.residual_current_ma > 30.0) {
         findings.add(Severity::caution, Stage::visit, "supply.residual-current",
@@ -80,14 +84,18 @@ void provide_electrical(const Input& input, Outcome& out) {
                      "Additional protection by 30 mA", "IEC 60364-4-41, 415.1");
     }
     out.workings.push_back(
-        {"services.cable", "Cable of the block's circuit", "u = b (rho1 L/S cos + lambda L sin) I",
-         {{"current", fixed(e.running_a, 2) + " A (block " + fixed(block.max_current_a, 1) + ", heater " + fixed(heater_a, 2) + ")"},
+        {"services.cable",
+         "Cable of the block's circuit",
+         "u = b (rho1 L/S cos + lambda L sin) I",
+         {{"current", fixed(e.running_a, 2) + " A (block " + fixed(block.max_current_a, 1) + ", heater " +
+                          fixed(heater_a, 2) + ")"},
           {"length", fixed(e.cable_m, 1) + " m, with " + fixed(cable_allowance_m, 0) + " m to the terminals"},
           {"section", fixed(e.cable_mm2, 1) + " mm2 copper"},
           {"cos phi", fixed(cos_phi, 2) + " assumed"},
           {"voltage", fixed(to_neutral_v, 0) + " V"}},
          fixed(e.drop_percent, 2) + " %, breaker " + e.breaker_curve + fixed(e.breaker_a, 0),
-         "IEC 60364-5-52 annex G; current by table B.52.4 method B2, from memory", true});
+         "IEC 60364-5-52 annex G; current by table B.52.4 method B2, from memory",
+         true});
 }
 
 }  // namespace wg::services

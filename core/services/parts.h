@@ -12,8 +12,8 @@ namespace wg::services {
 struct SpotFindings {
     const Input& input;
     std::vector<Finding>& out;
-    void add(Severity severity, Stage stage, const char* code, std::string message, std::string remedy, std::string rule,
-             std::string source) const {
+    void add(Severity severity, Stage stage, const char* code, std::string message, std::string remedy,
+             std::string rule, std::string source) const {
         out.push_back({code, severity, stage, input.spot.id, input.spot.label, std::move(message), std::move(remedy),
                        std::move(rule), std::move(source)});
     }

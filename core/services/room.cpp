@@ -8,18 +8,23 @@
 namespace wg::services {
 namespace {
 
-std::string metres(double v) { return fixed(v, 2) + " m"; }
-std::string kilograms(double v) { return fixed(v, 0) + " kg"; }
+std::string metres(double v) {
+    return fixed(v, 2) + " m";
+}
+std::string kilograms(double v) {
+    return fixed(v, 0) + " kg";
+}
 
 void space(const Input& input, const SpotFindings& findings) {
     const CylinderSpot& s = input.spot;
     const CylinderModel& c = input.cylinder;
     const std::string data = "Equipment data of " + c.maker + ' ' + c.name;
     if (s.headroom_m < c.height_m) {
-        findings.add(Severity::stop, Stage::layout, "spot.headroom",
-                     "The cylinder is " + metres(c.height_m) + " high, the spot has " + metres(s.headroom_m) + " of headroom",
-                     "Choose a spot with " + metres(c.height_m - s.headroom_m) + " more headroom or a lower cylinder",
-                     data + ": height " + metres(c.height_m), "equipment data");
+        findings.add(
+            Severity::stop, Stage::layout, "spot.headroom",
+            "The cylinder is " + metres(c.height_m) + " high, the spot has " + metres(s.headroom_m) + " of headroom",
+            "Choose a spot with " + metres(c.height_m - s.headroom_m) + " more headroom or a lower cylinder",
+            data + ": height " + metres(c.height_m), "equipment data");
     } else if (s.headroom_m < c.height_m + height_for_work_m) {
         findings.add(Severity::caution, Stage::layout, "spot.headroom-for-work",
                      "Only " + metres(s.headroom_m - c.height_m) + " are left over the cylinder",
@@ -29,8 +34,8 @@ void space(const Input& input, const SpotFindings& findings) {
     const double least_m = std::min(s.free_width_m, s.free_depth_m);
     if (least_m < c.diameter_m) {
         findings.add(Severity::stop, Stage::layout, "spot.floor-space",
-                     "The cylinder is " + metres(c.diameter_m) + " across, the spot has " + metres(s.free_width_m) + " x " +
-                         metres(s.free_depth_m),
+                     "The cylinder is " + metres(c.diameter_m) + " across, the spot has " + metres(s.free_width_m) +
+                         " x " + metres(s.free_depth_m),
                      "Choose a spot with " + metres(c.diameter_m - least_m) + " more room or a slimmer cylinder",
                      data + ": diameter " + metres(c.diameter_m), "equipment data");
     } else if (least_m < c.diameter_m + room_for_work_m) {
@@ -47,22 +52,27 @@ void floor_load(const Input& input, const SpotFindings& findings, Outcome& out) 
                          input.cylinder.volume_l * 1e-3 * water_density_kg_m3(input.demand.cold_mean_c);
     const std::string found = s.floor_load_measured ? "as found" : "as assumed";
     if (out.filled_mass_kg > s.floor_load_kg) {
-        findings.add(Severity::stop, Stage::visit, "spot.floor-load",
-                     "Filled, cylinder and block weigh " + kilograms(out.filled_mass_kg) + "; the floor may carry " +
-                         kilograms(s.floor_load_kg) + " there (" + found + ')',
-                     "Choose another spot, spread the load over joists, or have a structural engineer look at the floor",
-                     "Filled mass within the floor's load", "survey");
+        findings.add(
+            Severity::stop, Stage::visit, "spot.floor-load",
+            "Filled, cylinder and block weigh " + kilograms(out.filled_mass_kg) + "; the floor may carry " +
+                kilograms(s.floor_load_kg) + " there (" + found + ')',
+            "Choose another spot, spread the load over joists, or have a structural engineer look at the floor",
+            "Filled mass within the floor's load", "survey");
     } else if (!s.floor_load_measured && out.filled_mass_kg > 0.8 * s.floor_load_kg) {
         findings.add(Severity::caution, Stage::visit, "spot.floor-load-assumed",
                      "Filled, cylinder and block weigh " + kilograms(out.filled_mass_kg) + "; the " +
                          kilograms(s.floor_load_kg) + " of the floor are only assumed",
                      "Find out what the floor carries", "Filled mass within the floor's load", "survey");
     }
-    out.workings.push_back({"services.mass", "Filled mass on the floor", "m = m_cylinder + m_block + rho V",
+    out.workings.push_back({"services.mass",
+                            "Filled mass on the floor",
+                            "m = m_cylinder + m_block + rho V",
                             {{"cylinder", fixed(input.cylinder.mass_kg, 0) + " kg"},
                              {"block", fixed(input.block.mass_kg, 0) + " kg"},
                              {"water", fixed(input.cylinder.volume_l, 0) + " l"}},
-                            kilograms(out.filled_mass_kg), "equipment data", false});
+                            kilograms(out.filled_mass_kg),
+                            "equipment data",
+                            false});
 }
 
 void flammable(const Input& input, const SpotFindings& findings, Outcome& out) {
@@ -78,8 +88,9 @@ void flammable(const Input& input, const SpotFindings& findings, Outcome& out) {
                      has + ", more than the " + fixed(r.outside_kg, 2) + " kg allowed indoors in any room",
                      "Choose a block with less charge or another refrigerant", rule, source);
     } else if (charge > r.room_kg) {
-        const std::string short_of = has + "; a room of " + fixed(s.floor_area_m2, 1) + " m2 takes " + fixed(r.room_kg, 3) +
-                                     " kg when it leaves at " + fixed(input.block.release_height_m, 1) + " m";
+        const std::string short_of = has + "; a room of " + fixed(s.floor_area_m2, 1) + " m2 takes " +
+                                     fixed(r.room_kg, 3) + " kg when it leaves at " +
+                                     fixed(input.block.release_height_m, 1) + " m";
         findings.add(s.ventilated ? Severity::caution : Severity::stop, Stage::layout,
                      s.ventilated ? "room.charge-ventilated" : "room.charge",
                      short_of + (s.ventilated ? "; the room is said to be ventilated" : ""),
@@ -89,18 +100,22 @@ void flammable(const Input& input, const SpotFindings& findings, Outcome& out) {
                      rule, source);
     }
     if (s.ignition_source) {
-        findings.add(mildly || charge <= r.free_kg ? Severity::caution : Severity::stop, Stage::layout, "room.ignition-source",
-                     has + ", and there is a source of ignition in the room",
+        findings.add(mildly || charge <= r.free_kg ? Severity::caution : Severity::stop, Stage::layout,
+                     "room.ignition-source", has + ", and there is a source of ignition in the room",
                      "Remove the source (open flame, sparking switchgear), or choose another spot or refrigerant",
                      "No ignition source where flammable refrigerant may leak", source);
     }
-    out.workings.push_back({"services.room-charge", "Flammable charge in the room", "m_max = 2.5 LFL^1.25 h_0 A^0.5",
+    out.workings.push_back({"services.room-charge",
+                            "Flammable charge in the room",
+                            "m_max = 2.5 LFL^1.25 h_0 A^0.5",
                             {{"LFL", fixed(lfl, 4) + " kg/m3"},
                              {"h_0", fixed(input.block.release_height_m, 2) + " m"},
                              {"A", fixed(s.floor_area_m2, 1) + " m2"},
                              {"no rule up to m_1", fixed(r.free_kg, 3) + " kg"},
                              {"charge", fixed(charge, 3) + " kg"}},
-                            fixed(r.room_kg, 3) + " kg allowed", source, false});
+                            fixed(r.room_kg, 3) + " kg allowed",
+                            source,
+                            false});
 }
 
 }  // namespace

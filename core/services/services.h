@@ -12,14 +12,15 @@
 namespace wg::services {
 
 // Assumptions that hold for every spot; each stands in the workings.
-inline constexpr double supply_pressure_bar = 3.0;     ///< cold supply behind a pressure reducer, bar gauge (practice)
-inline constexpr double valve_margin = 0.9;            ///< end pressure as a share of the safety valve's setting (practice)
-inline constexpr double hottest_store_c = 60.0;        ///< expansion is reckoned to this or the set-point, whichever is hotter
-inline constexpr double cable_allowance_m = 2.0;       ///< from where the supply ends to the terminals
-inline constexpr double drop_wanted_percent = 3.0;     ///< cable is chosen for this (practice)
-inline constexpr double drop_limit_percent = 5.0;      ///< IEC 60364-5-52 annex G, public supply, other than lighting
-inline constexpr double height_for_work_m = 0.30;      ///< over the cylinder, for anode and connections (practice)
-inline constexpr double room_for_work_m = 0.10;        ///< beside it (practice)
+inline constexpr double supply_pressure_bar = 3.0;  ///< cold supply behind a pressure reducer, bar gauge (practice)
+inline constexpr double valve_margin = 0.9;  ///< end pressure as a share of the safety valve's setting (practice)
+inline constexpr double hottest_store_c =
+    60.0;  ///< expansion is reckoned to this or the set-point, whichever is hotter
+inline constexpr double cable_allowance_m = 2.0;    ///< from where the supply ends to the terminals
+inline constexpr double drop_wanted_percent = 3.0;  ///< cable is chosen for this (practice)
+inline constexpr double drop_limit_percent = 5.0;   ///< IEC 60364-5-52 annex G, public supply, other than lighting
+inline constexpr double height_for_work_m = 0.30;   ///< over the cylinder, for anode and connections (practice)
+inline constexpr double room_for_work_m = 0.10;     ///< beside it (practice)
 
 struct Electrical {
     double running_a = 0.0;  ///< block and immersion heater together
@@ -33,8 +34,8 @@ struct Electrical {
 };
 
 struct Water {
-    double expansion_l = 0.0;         ///< volume the cylinder's water grows by
-    double vessel_l = 0.0;            ///< next size to buy
+    double expansion_l = 0.0;  ///< volume the cylinder's water grows by
+    double vessel_l = 0.0;     ///< next size to buy
     double vessel_precharge_bar = 0.0;
     double safety_valve_bar = 0.0;
     bool mixing_valve = true;

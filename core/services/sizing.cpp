@@ -8,7 +8,8 @@ namespace wg::services {
 
 double water_density_kg_m3(double temperature_c) noexcept {
     const double t = temperature_c;
-    return (999.83952 + t * (16.945176 + t * (-7.9870401e-3 + t * (-46.170461e-6 + t * (105.56302e-9 - t * 280.54253e-12))))) /
+    return (999.83952 +
+            t * (16.945176 + t * (-7.9870401e-3 + t * (-46.170461e-6 + t * (105.56302e-9 - t * 280.54253e-12))))) /
            (1.0 + 16.879850e-3 * t);
 }
 
@@ -40,7 +41,8 @@ double voltage_drop_v(int phases, double length_m, double section_mm2, double cu
     constexpr double resistivity_ohm_mm2_m = 0.0225, reactance_ohm_m = 0.00008;
     const double b = phases == 3 ? 1.0 : 2.0;
     const double sin_phi = std::sqrt(std::max(0.0, 1.0 - cos_phi * cos_phi));
-    return b * (resistivity_ohm_mm2_m * length_m / section_mm2 * cos_phi + reactance_ohm_m * length_m * sin_phi) * current_a;
+    return b * (resistivity_ohm_mm2_m * length_m / section_mm2 * cos_phi + reactance_ohm_m * length_m * sin_phi) *
+           current_a;
 }
 
 double ampacity_a(int phases, double section_mm2) noexcept {

@@ -23,20 +23,21 @@ namespace wg::services {
 /// rho1 0.0225 ohm mm2/m, lambda 0.00008 ohm/m (IEC 60364-5-52 annex G). Length one way.
 [[nodiscard]] double voltage_drop_v(int phases, double length_m, double section_mm2, double current_a,
                                     double cos_phi) noexcept;
-/// Current that PVC copper cable in conduit on a wall carries, A: IEC 60364-5-52 table B.52.4 (B.52.2), method B2, 30 deg C,
-/// for 1.5, 2.5, 4, 6 mm2 (from memory); 0 for other sections.
+/// Current that PVC copper cable in conduit on a wall carries, A: IEC 60364-5-52 table B.52.4 (B.52.2), method B2, 30
+/// deg C, for 1.5, 2.5, 4, 6 mm2 (from memory); 0 for other sections.
 [[nodiscard]] double ampacity_a(int phases, double section_mm2) noexcept;
 /// Smallest of the standard ratings 6, 10, 13, 16, 20, 25, 32, 40 A that is not below; 0 when there is none.
 [[nodiscard]] double breaker_at_least_a(double current_a) noexcept;
 
 /// Charge limits of IEC 60335-2-40 annex GG (also EN 378-1), kg, for a refrigerant of that lower flammability limit.
 struct RoomCharge {
-    double free_kg = 0.0;     ///< m1: below it no room rule
-    double room_kg = 0.0;     ///< 2.5 LFL^1.25 h0 A^0.5, at least m1, at most m2
-    double outside_kg = 0.0;  ///< m3: above it not indoors at all
+    double free_kg = 0.0;        ///< m1: below it no room rule
+    double room_kg = 0.0;        ///< 2.5 LFL^1.25 h0 A^0.5, at least m1, at most m2
+    double outside_kg = 0.0;     ///< m3: above it not indoors at all
     double least_area_m2 = 0.0;  ///< that the charge would need at this release height; 0 below m1
 };
-/// `mildly` is class A2L, whose m1 and m3 are 6 and 260 times LFL instead of 4 and 130 (from memory), m2 52 instead of 26.
+/// `mildly` is class A2L, whose m1 and m3 are 6 and 260 times LFL instead of 4 and 130 (from memory), m2 52 instead
+/// of 26.
 [[nodiscard]] RoomCharge room_charge(double charge_kg, double lfl_kg_m3, bool mildly, double release_height_m,
                                      double floor_area_m2) noexcept;
 

@@ -30,9 +30,13 @@ Point2 nearest_on(const Segment& s, Point2 p) noexcept {
     return s.a + d * t;
 }
 
-double distance(const Segment& s, Point2 p) noexcept { return norm(p - nearest_on(s, p)); }
+double distance(const Segment& s, Point2 p) noexcept {
+    return norm(p - nearest_on(s, p));
+}
 
-double turn(Point2 a, Point2 b, Point2 c) noexcept { return cross(b - a, c - a); }
+double turn(Point2 a, Point2 b, Point2 c) noexcept {
+    return cross(b - a, c - a);
+}
 
 /// Interiors cross at one point. Near misses are left to the distance test.
 bool cross_properly(const Segment& s, const Segment& t) noexcept {
@@ -62,8 +66,7 @@ bool inside(const std::vector<Point2>& outline, Point2 p) noexcept {
     bool in = false;
     for (std::size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
         const Point2 a = outline[i], b = outline[j];
-        if ((a.y_m > p.y_m) != (b.y_m > p.y_m) &&
-            p.x_m < (b.x_m - a.x_m) * (p.y_m - a.y_m) / (b.y_m - a.y_m) + a.x_m) {
+        if ((a.y_m > p.y_m) != (b.y_m > p.y_m) && p.x_m < (b.x_m - a.x_m) * (p.y_m - a.y_m) / (b.y_m - a.y_m) + a.x_m) {
             in = !in;
         }
     }
@@ -109,7 +112,8 @@ bool any_stretch(const std::vector<Point2>& outline, const Segment& s, Visit vis
 std::optional<Point2> point_inside(const std::vector<Point2>& outline) {
     std::vector<double> levels;
     levels.reserve(outline.size());
-    for (const Point2 p : outline) levels.push_back(p.y_m);
+    for (const Point2 p : outline)
+        levels.push_back(p.y_m);
     std::sort(levels.begin(), levels.end());
     std::optional<Point2> best;
     double widest = touch_m;
@@ -186,7 +190,8 @@ bool overlap(const std::vector<Point2>& a, const std::vector<Point2>& b) noexcep
 double edge_gap_m(const std::vector<Point2>& a, const std::vector<Point2>& b) noexcept {
     double least = infinity;
     for (std::size_t i = 0; i < a.size(); ++i) {
-        for (std::size_t j = 0; j < b.size(); ++j) least = std::min(least, distance(edge(a, i), edge(b, j)));
+        for (std::size_t j = 0; j < b.size(); ++j)
+            least = std::min(least, distance(edge(a, i), edge(b, j)));
     }
     return least;
 }
@@ -197,7 +202,8 @@ double gap_m(const std::vector<Point2>& a, const std::vector<Point2>& b) noexcep
 
 double edge_distance_m(const std::vector<Point2>& outline, Point2 point) noexcept {
     double least = infinity;
-    for (std::size_t i = 0; i < outline.size(); ++i) least = std::min(least, distance(edge(outline, i), point));
+    for (std::size_t i = 0; i < outline.size(); ++i)
+        least = std::min(least, distance(edge(outline, i), point));
     return least;
 }
 
@@ -227,8 +233,8 @@ std::vector<EdgeOffset> nearest_two_edges(const std::vector<Point2>& outline, Po
         if (!(length > touch_m)) continue;
         const Point2 foot = nearest_on(e, point);
         const double along = dot(point - e.a, d) / length;
-        candidates.push_back({{i, norm(point - foot), foot}, d * (1.0 / length),
-                              along >= -touch_m && along <= length + touch_m});
+        candidates.push_back(
+            {{i, norm(point - foot), foot}, d * (1.0 / length), along >= -touch_m && along <= length + touch_m});
     }
     std::stable_sort(candidates.begin(), candidates.end(), [](const Candidate& a, const Candidate& b) {
         if (a.square != b.square) return a.square;
@@ -256,7 +262,8 @@ std::vector<double> rafter_lines(const Surface& surface) {
     if (!(b.width_m() / grid.spacing_m <= most_lines) || !std::isfinite(grid.first_m)) return lines;
     const double first = std::ceil((b.min_x_m - touch_m - grid.first_m) / grid.spacing_m);
     const double last = std::floor((b.max_x_m + touch_m - grid.first_m) / grid.spacing_m);
-    for (double k = first; k <= last; k += 1.0) lines.push_back(grid.first_m + k * grid.spacing_m);
+    for (double k = first; k <= last; k += 1.0)
+        lines.push_back(grid.first_m + k * grid.spacing_m);
     return lines;
 }
 

@@ -39,9 +39,9 @@ struct Bounds {
 /// site. Edges that can be measured to at a right angle come first, since a fitter holds the tape square to the edge;
 /// nearest first among those. Fewer than two when the outline has no such pair.
 struct EdgeOffset {
-    std::size_t edge = 0;    ///< from corner `edge` to the next
+    std::size_t edge = 0;  ///< from corner `edge` to the next
     double distance_m = 0.0;
-    Point2 foot;             ///< nearest point on that edge
+    Point2 foot;  ///< nearest point on that edge
 };
 [[nodiscard]] std::vector<EdgeOffset> nearest_two_edges(const std::vector<Point2>& outline, Point2 point);
 
@@ -56,17 +56,17 @@ struct Frame {
 
 /// The collector as it lies on its surface.
 struct PlacedCollector {
-    std::vector<Point2> outline;         ///< four corners in the surface's plane (footprint when on a frame)
-    std::vector<Point3> corners;         ///< of the plate in space
-    std::vector<Point2> fixing_points;   ///< in the surface's plane, nominal
-    Point2 liquid_connection;            ///< in the surface's plane
+    std::vector<Point2> outline;        ///< four corners in the surface's plane (footprint when on a frame)
+    std::vector<Point3> corners;        ///< of the plate in space
+    std::vector<Point2> fixing_points;  ///< in the surface's plane, nominal
+    Point2 liquid_connection;           ///< in the surface's plane
     Point2 suction_connection;
-    Point3 connection_in_space;          ///< middle between the two
-    double tilt_deg = 0.0;               ///< of the plate
+    Point3 connection_in_space;  ///< middle between the two
+    double tilt_deg = 0.0;       ///< of the plate
     double azimuth_deg = 0.0;
-    double lowest_m = 0.0;               ///< height of the plate's lowest and highest corner over ground
+    double lowest_m = 0.0;  ///< height of the plate's lowest and highest corner over ground
     double highest_m = 0.0;
-    double connection_turn_deg = 0.0;    ///< direction the tubes leave, from straight down, counter-clockwise
+    double connection_turn_deg = 0.0;  ///< direction the tubes leave, from straight down, counter-clockwise
 };
 [[nodiscard]] PlacedCollector place(const Surface& surface, double sketch_up_azimuth_deg, const Placement& placement,
                                     const CollectorModel& model);

@@ -62,8 +62,7 @@ bool even_odd(const std::vector<Point2>& outline, Point2 p) noexcept {
     bool in = false;
     for (std::size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
         const Point2 a = outline[i], b = outline[j];
-        if ((a.y_m > p.y_m) != (b.y_m > p.y_m) &&
-            p.x_m < (b.x_m - a.x_m) * (p.y_m - a.y_m) / (b.y_m - a.y_m) + a.x_m) {
+        if ((a.y_m > p.y_m) != (b.y_m > p.y_m) && p.x_m < (b.x_m - a.x_m) * (p.y_m - a.y_m) / (b.y_m - a.y_m) + a.x_m) {
             in = !in;
         }
     }
@@ -161,23 +160,25 @@ Occluder Occluder::from_surface(const Surface& surface, double sketch_up_azimuth
     return o;
 }
 
-std::vector<Occluder> Occluder::of(const Site& site, const std::string& own_surface_id) {
+std::vector<Occluder> Occluder::of(const Site& site, const std::string& without_surface_id) {
     std::vector<Occluder> out;
     for (const Obstacle& obstacle : site.obstacles) {
         Occluder o = from_obstacle(obstacle);
         if (o.extends()) out.push_back(std::move(o));
     }
     for (const Surface& surface : site.surfaces) {
+        if (!without_surface_id.empty() && surface.id == without_surface_id) continue;
         Occluder o = from_surface(surface, site.sketch_up_azimuth_deg);
-        if (!o.extends()) continue;
-        // A level carrier lies below every sun: no ray meets it.
-        if (surface.id == own_surface_id && surface.tilt_deg == 0.0) continue;
-        out.push_back(std::move(o));
+        if (o.extends()) out.push_back(std::move(o));
     }
     return out;
 }
 
 bool Occluder::may_meet(Point3 from, double radius_m, Point3 to_sun) const noexcept {
+    if (shape_ == Shape::plane) {  // started off the plane and going further off
+        const double off_m = dot(from - frame_.origin, frame_.normal), rate = dot(to_sun, frame_.normal);
+        if ((off_m > radius_m && rate >= 0.0) || (off_m < -radius_m && rate <= 0.0)) return false;
+    }
     const Point3 v = bound_middle_ - from;
     const double reach = bound_radius_m_ + radius_m;
     const double along = dot(v, to_sun);
@@ -187,8 +188,8 @@ bool Occluder::may_meet(Point3 from, double radius_m, Point3 to_sun) const noexc
 
 double Occluder::crown_transmittance(int month) const noexcept {
     if (shape_ != Shape::tree) return 0.0;
-    const bool in_leaf = leaf_from_ <= leaf_to_ ? month >= leaf_from_ && month <= leaf_to_
-                                                : month >= leaf_from_ || month <= leaf_to_;
+    const bool in_leaf =
+        leaf_from_ <= leaf_to_ ? month >= leaf_from_ && month <= leaf_to_ : month >= leaf_from_ || month <= leaf_to_;
     return in_leaf ? transmittance_leaf_ : transmittance_bare_;
 }
 

@@ -14,8 +14,8 @@ class Occluder {
    public:
     enum class Shape { box, prism, post, tree, plane };
 
-    /// Nothing when the obstacle has no height or no extent.
-    [[nodiscard]] static std::vector<Occluder> of(const Site& site, const std::string& own_surface_id);
+    /// Obstacles without height or extent are left out, and so is the surface of that id (empty: none).
+    [[nodiscard]] static std::vector<Occluder> of(const Site& site, const std::string& without_surface_id);
 
     /// Share of light that passes along the ray from `from` towards the unit vector `to_sun`: 1 free, 0 stopped.
     [[nodiscard]] double passes(Point3 from, Point3 to_sun, double crown_transmittance) const noexcept;
@@ -23,6 +23,10 @@ class Occluder {
     [[nodiscard]] bool may_meet(Point3 from, double radius_m, Point3 to_sun) const noexcept;
     /// Of the crown in that month (1..12); 0 for everything that is not a tree.
     [[nodiscard]] double crown_transmittance(int month) const noexcept;
+
+    /// Ball round the whole thing.
+    [[nodiscard]] Point3 bound_middle() const noexcept { return bound_middle_; }
+    [[nodiscard]] double bound_radius_m() const noexcept { return bound_radius_m_; }
 
     [[nodiscard]] bool own_building() const noexcept { return shape_ == Shape::plane; }
     [[nodiscard]] const std::string& id() const noexcept { return id_; }
@@ -42,7 +46,7 @@ class Occluder {
     Point2 middle_;                      ///< upright shapes
     double turn_cos_ = 1.0, turn_sin_ = 0.0;
     double half_width_m_ = 0.0, half_depth_m_ = 0.0;
-    double radius_m_ = 0.0;              ///< post or trunk
+    double radius_m_ = 0.0;  ///< post or trunk
     Point3 crown_middle_;
     double crown_radius_m_ = 0.0, crown_half_height_m_ = 0.0;
     double transmittance_leaf_ = 0.0, transmittance_bare_ = 0.0;

@@ -47,7 +47,9 @@ Point3 to_space(const Frame& frame, Point2 in_plane_point, double off_m) noexcep
     return frame.origin + frame.right * in_plane_point.x_m + frame.up * in_plane_point.y_m + frame.normal * off_m;
 }
 
-Point2 to_plane(const Frame& frame, Point3 in_space) noexcept { return in_plane(frame, in_space - frame.origin); }
+Point2 to_plane(const Frame& frame, Point3 in_space) noexcept {
+    return in_plane(frame, in_space - frame.origin);
+}
 
 PlacedCollector place(const Surface& surface, double sketch_up_azimuth_deg, const Placement& placement,
                       const CollectorModel& model) {
@@ -55,8 +57,8 @@ PlacedCollector place(const Surface& surface, double sketch_up_azimuth_deg, cons
     const bool on_frame = placement.frame_tilt_deg.has_value();
     PlacedCollector out;
     out.tilt_deg = on_frame ? *placement.frame_tilt_deg : surface.tilt_deg;
-    out.azimuth_deg = wrap_360(on_frame ? placement.frame_azimuth_deg.value_or(surface.azimuth_deg)
-                                        : surface.azimuth_deg);
+    out.azimuth_deg =
+        wrap_360(on_frame ? placement.frame_azimuth_deg.value_or(surface.azimuth_deg) : surface.azimuth_deg);
     const Frame plate = on_frame ? frame_from({}, out.tilt_deg, out.azimuth_deg, sketch_up_azimuth_deg) : base;
 
     const auto [turn_cos, turn_sin] = cos_sin(placement.turn_deg);
@@ -72,7 +74,8 @@ PlacedCollector place(const Surface& surface, double sketch_up_azimuth_deg, cons
     const std::array<Point2, 4> own_corners{
         Point2{0.0, 0.0}, {model.length_m, 0.0}, {model.length_m, model.width_m}, {0.0, model.width_m}};
     double lowest_off = 0.0;
-    for (const Point2 c : own_corners) lowest_off = std::min(lowest_off, dot(arrow(c, false), base.normal));
+    for (const Point2 c : own_corners)
+        lowest_off = std::min(lowest_off, dot(arrow(c, false), base.normal));
     const Point2 middle{placement.x_m, placement.y_m};
     const double lift = model.stand_off_m - lowest_off;
     const Point3 middle_in_space = to_space(base, middle, lift);
@@ -83,7 +86,8 @@ PlacedCollector place(const Surface& surface, double sketch_up_azimuth_deg, cons
         out.outline.push_back(on_surface(c, false));
         out.corners.push_back(middle_in_space + arrow(c, false));
     }
-    for (const Point2 p : model.fixing_points) out.fixing_points.push_back(on_surface(p, mirrored));
+    for (const Point2 p : model.fixing_points)
+        out.fixing_points.push_back(on_surface(p, mirrored));
     out.liquid_connection = on_surface(model.liquid_connection, mirrored);
     out.suction_connection = on_surface(model.suction_connection, mirrored);
     const Point2 between = (model.liquid_connection + model.suction_connection) * 0.5;

@@ -25,7 +25,8 @@ struct Sun {
 };
 
 /// Hours in which the sun is up and before the plane.
-std::vector<Sun> suns_before(const sky::PreparedYear& year, Point3 normal, double sketch_up_azimuth_deg, int every_nth_day) {
+std::vector<Sun> suns_before(const sky::PreparedYear& year, Point3 normal, double sketch_up_azimuth_deg,
+                             int every_nth_day) {
     std::vector<Sun> suns;
     const std::size_t n = std::min({hours, year.sun_up.size(), year.sun_east.size(), year.sun_north.size()});
     const auto every = static_cast<std::size_t>(std::max(1, every_nth_day));
@@ -87,15 +88,26 @@ Plate sampled(const std::vector<Point3>& corners, int samples_x, int samples_y) 
     return plate;
 }
 
-/// Share of the isotropic sky before the plane that is open, seen from the plate's middle: directions spread evenly over
-/// the sky's half-sphere (equal steps of height are equal areas, Archimedes), each weighted by its cosine on the plane.
+/// Rays from a plate that lies parallel to its surface, or over a level one, lead away from it.
+bool never_meets(const Site& site, const std::string& own_surface_id, const Plate& plate) {
+    constexpr double parallel = 1e-9;
+    const Surface* own = find_surface(site, own_surface_id);
+    if (own == nullptr) return false;
+    return own->tilt_deg == 0.0 ||
+           dot(frame_of(*own, site.sketch_up_azimuth_deg).normal, plate.normal) > 1.0 - parallel;
+}
+
+/// Share of the isotropic sky before the plane that is open, seen from the plate's middle: directions spread evenly
+/// over the sky's half-sphere (equal steps of height are equal areas, Archimedes), each weighted by its cosine on the
+/// plane.
 double sky_view(const Plate& plate, const std::vector<Occluder>& occluders, const Horizon& horizon,
                 double sketch_up_azimuth_deg) {
     constexpr int rings = 24, spokes = 60;
     std::vector<double> yearly_transmittance;
     for (const Occluder& o : occluders) {
         double sum = 0.0;
-        for (int month = 1; month <= 12; ++month) sum += o.crown_transmittance(month);
+        for (int month = 1; month <= 12; ++month)
+            sum += o.crown_transmittance(month);
         yearly_transmittance.push_back(sum / 12.0);
     }
     double open = 0.0, whole = 0.0;
@@ -130,7 +142,8 @@ Shade shade_of(const Site& site, const PlacedCollector& collector, const std::st
     const Plate plate = sampled(collector.corners, std::max(1, samples_x), std::max(1, samples_y));
     const std::size_t samples = plate.samples.size();
     out.rays_per_hour = static_cast<int>(samples);
-    const std::vector<Occluder> occluders = Occluder::of(site, own_surface_id);
+    const std::vector<Occluder> occluders =
+        Occluder::of(site, never_meets(site, own_surface_id, plate) ? own_surface_id : std::string());
     const Horizon horizon(site.horizon);
 
     std::vector<Tally> tallies(occluders.size());
@@ -160,7 +173,8 @@ Shade shade_of(const Site& site, const PlacedCollector& collector, const std::st
         }
         const auto mean = [&](const std::vector<double>& v) {
             double sum = 0.0;
-            for (const double p : v) sum += p;
+            for (const double p : v)
+                sum += p;
             return sum / static_cast<double>(samples);
         };
         if (building_meets) building_tally.add(sun, mean(by_building));
@@ -168,7 +182,8 @@ Shade shade_of(const Site& site, const PlacedCollector& collector, const std::st
     }
 
     for (std::size_t k = 0; k < occluders.size(); ++k) {
-        if (!occluders[k].own_building()) out.causes.push_back(tallies[k].cause(occluders[k].id(), occluders[k].label()));
+        if (!occluders[k].own_building())
+            out.causes.push_back(tallies[k].cause(occluders[k].id(), occluders[k].label()));
     }
     out.causes.push_back(building_tally.cause({}, "the building itself"));
     out.causes.push_back(horizon_tally.cause({}, "the horizon"));
@@ -196,19 +211,21 @@ ShadeMap shade_map(const Site& site, const Surface& surface, const sky::Prepared
     map.share.assign(static_cast<std::size_t>(map.columns) * static_cast<std::size_t>(map.rows), -1.0F);
 
     struct Cell {
-        std::size_t index;
         Point3 at;
-        double passed_wh = 0.0;
+        bool on_surface = false;
+        int touched_by = -1;  ///< number of the sun for which `now` counts
         double now = 1.0;
+        double lost_wh = 0.0;
     };
     const Frame frame = frame_of(surface, site.sketch_up_azimuth_deg);
-    std::vector<Cell> cells;
+    std::vector<Cell> cells(map.share.size());
     for (int r = 0; r < map.rows; ++r) {
         for (int c = 0; c < map.columns; ++c) {
             const Point2 p{b.min_x_m + (c + 0.5) * cell_m, b.min_y_m + (r + 0.5) * cell_m};
-            if (!contains(surface.outline, p)) continue;
-            cells.push_back({static_cast<std::size_t>(r) * static_cast<std::size_t>(map.columns) + static_cast<std::size_t>(c),
-                             to_space(frame, p, shade_map_off_m)});
+            Cell& cell = cells[static_cast<std::size_t>(r) * static_cast<std::size_t>(map.columns) +
+                               static_cast<std::size_t>(c)];
+            cell.at = to_space(frame, p, shade_map_off_m);
+            cell.on_surface = contains(surface.outline, p);
         }
     }
     const std::vector<Occluder> occluders = Occluder::of(site, surface.id);
@@ -216,24 +233,60 @@ ShadeMap shade_map(const Site& site, const Surface& surface, const sky::Prepared
     const Point3 middle =
         to_space(frame, {0.5 * (b.min_x_m + b.max_x_m), 0.5 * (b.min_y_m + b.max_y_m)}, shade_map_off_m);
     const double radius_m = 0.5 * std::hypot(b.width_m(), b.height_m());
+    const auto first_cell = [cell_m](double from_m) { return static_cast<int>(std::ceil(from_m / cell_m - 0.5)); };
+    const auto last_cell = [cell_m](double to_m) { return static_cast<int>(std::floor(to_m / cell_m - 0.5)); };
 
-    double whole_wh = 0.0;
+    double whole_wh = 0.0, hidden_wh = 0.0;
+    int number = -1;
+    std::vector<std::size_t> touched;
     for (const Sun& sun : suns_before(year, frame.normal, site.sketch_up_azimuth_deg, every_nth_day)) {
         if (!(sun.beam_w_m2 > 0.0)) continue;
+        ++number;
         whole_wh += sun.beam_w_m2;
-        if (!horizon.empty() && horizon.hides(sun.east, sun.north, sun.up)) continue;
-        for (Cell& cell : cells) cell.now = 1.0;
+        if (!horizon.empty() && horizon.hides(sun.east, sun.north, sun.up)) {
+            hidden_wh += sun.beam_w_m2;
+            continue;
+        }
+        touched.clear();
+        const double steep = dot(sun.dir, frame.normal);
+        const Point2 slant{dot(sun.dir, frame.right) / steep, dot(sun.dir, frame.up) / steep};
         for (const Occluder& o : occluders) {
             if (!o.may_meet(middle, radius_m, sun.dir)) continue;
+            // Shadow of the ball round it, on the plane of the cells: only cells in the rectangle round that are asked.
+            const double off_m = dot(o.bound_middle() - frame.origin, frame.normal) - shade_map_off_m;
+            const Point2 foot = to_plane(frame, o.bound_middle()) - slant * off_m - map.origin;
+            const double reach_x = o.bound_radius_m() * std::sqrt(1.0 + slant.x_m * slant.x_m);
+            const double reach_y = o.bound_radius_m() * std::sqrt(1.0 + slant.y_m * slant.y_m);
+            if (!(foot.x_m + reach_x > 0.0 && foot.x_m - reach_x < columns * cell_m && foot.y_m + reach_y > 0.0 &&
+                  foot.y_m - reach_y < rows * cell_m)) {
+                continue;
+            }
+            const int c0 = foot.x_m - reach_x > 0.0 ? first_cell(foot.x_m - reach_x) : 0;
+            const int r0 = foot.y_m - reach_y > 0.0 ? first_cell(foot.y_m - reach_y) : 0;
+            const int c1 = foot.x_m + reach_x < columns * cell_m ? last_cell(foot.x_m + reach_x) : map.columns - 1;
+            const int r1 = foot.y_m + reach_y < rows * cell_m ? last_cell(foot.y_m + reach_y) : map.rows - 1;
             const double crown = o.crown_transmittance(sun.month);
-            for (Cell& cell : cells) {
-                if (cell.now > 0.0 && o.may_meet(cell.at, 0.0, sun.dir)) cell.now *= o.passes(cell.at, sun.dir, crown);
+            for (int r = r0; r <= r1; ++r) {
+                for (int c = c0; c <= c1; ++c) {
+                    const std::size_t i = static_cast<std::size_t>(r) * static_cast<std::size_t>(map.columns) +
+                                          static_cast<std::size_t>(c);
+                    Cell& cell = cells[i];
+                    if (!cell.on_surface) continue;
+                    if (cell.touched_by != number) {
+                        cell.touched_by = number;
+                        cell.now = 1.0;
+                        touched.push_back(i);
+                    }
+                    if (cell.now > 0.0) cell.now *= o.passes(cell.at, sun.dir, crown);
+                }
             }
         }
-        for (Cell& cell : cells) cell.passed_wh += cell.now * sun.beam_w_m2;
+        for (const std::size_t i : touched)
+            cells[i].lost_wh += (1.0 - cells[i].now) * sun.beam_w_m2;
     }
-    for (const Cell& cell : cells) {
-        map.share[cell.index] = whole_wh > 0.0 ? static_cast<float>(cell.passed_wh / whole_wh) : 1.0F;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        if (!cells[i].on_surface) continue;
+        map.share[i] = whole_wh > 0.0 ? static_cast<float>((whole_wh - hidden_wh - cells[i].lost_wh) / whole_wh) : 1.0F;
     }
     return map;
 }

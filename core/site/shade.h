@@ -21,15 +21,15 @@ struct Shade {
     /// 8760 values: share of the plate in the sun, weighted by transmittance. 0 while the sun is below the level
     /// horizon, below the surveyed one, or behind the plate's front face.
     std::vector<float> beam_share;
-    double sky_view = 1.0;          ///< share of the isotropic sky seen by the plane's upper half-space that is open
-    std::vector<ShadeCause> causes; ///< worst first
-    int rays_per_hour = 0;          ///< sample points on the plate
+    double sky_view = 1.0;           ///< share of the isotropic sky seen by the plane's upper half-space that is open
+    std::vector<ShadeCause> causes;  ///< worst first
+    int rays_per_hour = 0;           ///< sample points on the plate
 };
 
-/// `samples_x` * `samples_y` points spread over the plate (each at least 1). Deterministic. Cost grows with obstacles and
-/// sun-up hours. Boxes, prisms, posts, trunks and every plane of the site stop a ray; crowns let their transmittance of the
-/// month through, one after another. `own_surface_id` names the plane that carries the plate: it is never its own cause of
-/// shade while it is level with the plate. Empty series in `year` count as no sun.
+/// `samples_x` * `samples_y` points spread over the plate (each at least 1). Deterministic. Cost grows with obstacles
+/// and sun-up hours. Boxes, prisms, posts, trunks and every plane of the site stop a ray; crowns let their
+/// transmittance of the month through, one after another. `own_surface_id` names the plane that carries the plate: it
+/// is never its own cause of shade while it is level with the plate. Empty series in `year` count as no sun.
 [[nodiscard]] Shade shade_of(const Site& site, const PlacedCollector& collector, const std::string& own_surface_id,
                              const sky::PreparedYear& year, int samples_x = 5, int samples_y = 3);
 

@@ -12,8 +12,8 @@ namespace wg::sky {
 struct DaylightYear {
     DiffuseModel model = DiffuseModel::hay_davies;
     std::vector<double> direct_east, direct_north, direct_up;  ///< W/m2; length padded with zeros to a multiple of 8
-    double isotropic_kwh_m2 = 0.0;  ///< on the horizontal, all hours
-    double global_kwh_m2 = 0.0;     ///< on the horizontal, all hours
+    double isotropic_kwh_m2 = 0.0;                             ///< on the horizontal, all hours
+    double global_kwh_m2 = 0.0;                                ///< on the horizontal, all hours
 };
 
 /// Perez, whose horizon term bends at zero, can't be summed this way: use plane_year for it. Asking for it gives

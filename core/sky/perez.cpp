@@ -34,7 +34,8 @@ PerezBrightness perez_brightness(double beam_normal_w_m2, double diffuse_w_m2, d
     const double brightness = diffuse_w_m2 * relative_air_mass / extraterrestrial_normal_w_m2;
 
     std::size_t bin = 0;
-    while (bin < bin_upper_edges.size() && clearness >= bin_upper_edges[bin]) ++bin;
+    while (bin < bin_upper_edges.size() && clearness >= bin_upper_edges[bin])
+        ++bin;
     const Row& r = table_6[bin];
     PerezBrightness b;
     b.bin = static_cast<int>(bin) + 1;

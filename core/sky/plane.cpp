@@ -52,12 +52,10 @@ PlaneLight plane_light(const SkyState& sky, double tilt_deg, double azimuth_deg,
                 light.isotropic_w_m2 = sky.diffuse_w_m2 * sky_view;
                 break;
             }
-            const PerezBrightness b =
-                perez_brightness(beam_normal, sky.diffuse_w_m2, sky.extraterrestrial_normal_w_m2, sky.sun_zenith_deg,
-                                 sky.relative_air_mass);
+            const PerezBrightness b = perez_brightness(beam_normal, sky.diffuse_w_m2, sky.extraterrestrial_normal_w_m2,
+                                                       sky.sun_zenith_deg, sky.relative_air_mass);
             light.isotropic_w_m2 = sky.diffuse_w_m2 * (1.0 - b.f1) * sky_view;
-            light.circumsolar_w_m2 =
-                sky.diffuse_w_m2 * b.f1 * towards_sun / std::fmax(cos_zenith, perez_cos_floor);
+            light.circumsolar_w_m2 = sky.diffuse_w_m2 * b.f1 * towards_sun / std::fmax(cos_zenith, perez_cos_floor);
             light.horizon_w_m2 = sky.diffuse_w_m2 * b.f2 * sin_tilt;
             // The fitted horizon term can outweigh the rest on steep planes; light is never negative.
             if (light.sky_diffuse_w_m2() < 0.0) {

@@ -89,10 +89,12 @@ double sum(const std::vector<double>& values) {
     std::array<double, 8> lanes{};
     std::size_t i = 0;
     for (; i + 8 <= values.size(); i += 8) {
-        for (std::size_t k = 0; k < 8; ++k) lanes[k] += values[i + k];
+        for (std::size_t k = 0; k < 8; ++k)
+            lanes[k] += values[i + k];
     }
     double total = ((lanes[0] + lanes[1]) + (lanes[2] + lanes[3])) + ((lanes[4] + lanes[5]) + (lanes[6] + lanes[7]));
-    for (; i < values.size(); ++i) total += values[i];
+    for (; i < values.size(); ++i)
+        total += values[i];
     return total;
 }
 
@@ -135,7 +137,8 @@ PlaneYear plane_year(const PreparedYear& year, const PlaneInput& input, const st
     const double under_open_sky = sum(plane.sky_diffuse_w_m2) + sum(plane.ground_w_m2);
     plane.unshaded_kwh_m2 = 1e-3 * (sum(plane.beam_w_m2) + under_open_sky);
     if (!beam_share.empty()) {
-        for (std::size_t i = 0; i < count; ++i) plane.beam_w_m2[i] *= static_cast<double>(beam_share[i]);
+        for (std::size_t i = 0; i < count; ++i)
+            plane.beam_w_m2[i] *= static_cast<double>(beam_share[i]);
     }
     plane.total_kwh_m2 = 1e-3 * (sum(plane.beam_w_m2) + under_open_sky);
     return plane;

@@ -18,18 +18,18 @@ void add_sky_temperature(PreparedYear& prepared, const weather::Year& year) {
     prepared.sky_temperature_measured = year.sky_long_wave_w_m2.size() == n;
     if (prepared.sky_temperature_measured) {
         for (std::size_t i = 0; i < n; ++i) {
-            prepared.sky_temperature_k[i] =
-                std::sqrt(std::sqrt(year.sky_long_wave_w_m2[i] / stefan_boltzmann_w_m2k4));
+            prepared.sky_temperature_k[i] = std::sqrt(std::sqrt(year.sky_long_wave_w_m2[i] / stefan_boltzmann_w_m2k4));
         }
         return;
     }
+    const bool observed = year.sky_cover.size() == n;
     const std::vector<double> cover =
-        year.sky_cover.size() == n ? year.sky_cover : cover_from_light(prepared.global_w_m2, prepared.sun_up);
+        observed ? year.sky_cover : cover_from_light(prepared.global_w_m2, prepared.sun_up);
+    const double cloud_weight = observed ? observed_cloud_weight : light_cloud_weight;
     for (std::size_t i = 0; i < n; ++i) {
         const double hour_of_day = static_cast<double>(i % 24) + 0.5;
-        const double emissivity =
-            clear_sky_emissivity(prepared.dew_point_c[i], hour_of_day, prepared.pressure_pa[i]);
-        prepared.sky_temperature_k[i] = sky_temperature_k(prepared.air_c[i], emissivity, cover[i]);
+        const double emissivity = clear_sky_emissivity(prepared.dew_point_c[i], hour_of_day, prepared.pressure_pa[i]);
+        prepared.sky_temperature_k[i] = sky_temperature_k(prepared.air_c[i], emissivity, cover[i], cloud_weight);
     }
 }
 
@@ -53,9 +53,8 @@ void derive(PreparedYear& year) {
         year.isotropic_perez_w_m2[i] = diffuse;
         if (!(diffuse > 0.0) || !(up > 0.0)) continue;
         const double zenith_deg = degrees(std::acos(std::fmin(1.0, up)));
-        const PerezBrightness b =
-            perez_brightness(beam, diffuse, year.extraterrestrial_normal_w_m2[i], zenith_deg,
-                             sun::relative_air_mass(zenith_deg));
+        const PerezBrightness b = perez_brightness(beam, diffuse, year.extraterrestrial_normal_w_m2[i], zenith_deg,
+                                                   sun::relative_air_mass(zenith_deg));
         year.circumsolar_perez_w_m2[i] = diffuse * b.f1 / std::fmax(up, perez_cos_floor);
         year.isotropic_perez_w_m2[i] = diffuse * (1.0 - b.f1);
         year.horizon_perez_w_m2[i] = diffuse * b.f2;

@@ -39,12 +39,12 @@ void derive(PreparedYear& year);
 
 /// Light on a plane in each hour. `beam_share` (empty or 8760 values 0..1) is the share of the plane in the sun.
 struct PlaneYear {
-    std::vector<double> beam_w_m2;       ///< beam with circumsolar, after shade
+    std::vector<double> beam_w_m2;  ///< beam with circumsolar, after shade
     std::vector<double> sky_diffuse_w_m2;
     std::vector<double> ground_w_m2;
-    std::vector<double> rear_w_m2;       ///< on the rear face, times `rear_open`; beam there without shade
-    double total_kwh_m2 = 0.0;           ///< front face, after shade
-    double unshaded_kwh_m2 = 0.0;        ///< front face, without beam shade
+    std::vector<double> rear_w_m2;  ///< on the rear face, times `rear_open`; beam there without shade
+    double total_kwh_m2 = 0.0;      ///< front face, after shade
+    double unshaded_kwh_m2 = 0.0;   ///< front face, without beam shade
 };
 
 struct PlaneInput {

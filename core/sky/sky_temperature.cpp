@@ -9,7 +9,6 @@
 namespace wg::sky {
 namespace {
 
-constexpr double cloud_weight = 0.80;
 constexpr double lowest_useful_sun_up = 0.17364817766693033;  // sin 10 deg
 constexpr std::size_t longest_fill_h = 36;
 
@@ -20,7 +19,7 @@ double clear_sky_emissivity(double dew_point_c, double hour_of_day, double press
            1.2e-6 * (pressure_pa - 1.0e5);
 }
 
-double sky_temperature_k(double air_c, double clear_emissivity, double cover) noexcept {
+double sky_temperature_k(double air_c, double clear_emissivity, double cover, double cloud_weight) noexcept {
     const double emissivity = clear_emissivity + (1.0 - clear_emissivity) * cover * cloud_weight;
     return kelvin(air_c) * std::sqrt(std::sqrt(std::fmax(0.0, emissivity)));
 }
@@ -32,8 +31,7 @@ std::vector<double> cover_from_light(const std::vector<double>& global_w_m2, con
     for (std::size_t i = 0; i < n; ++i) {
         if (sun_up[i] < lowest_useful_sun_up) continue;
         const double share = global_w_m2[i] / sun::haurwitz_global_w_m2(sun_up[i]);
-        const double dark = std::fmin(1.0, std::fmax(0.0, (1.0 - share) / 0.75));
-        cover[i] = std::pow(dark, 1.0 / 3.4);
+        cover[i] = std::fmin(1.0, std::fmax(0.0, 1.0 - share));
         const std::size_t first_gap = last == n ? 0 : last + 1;
         if (i - first_gap <= longest_fill_h) {
             const double from = last == n ? cover[i] : cover[last];
@@ -45,7 +43,8 @@ std::vector<double> cover_from_light(const std::vector<double>& global_w_m2, con
         last = i;
     }
     if (last != n && n - last <= longest_fill_h) {
-        for (std::size_t k = last + 1; k < n; ++k) cover[k] = cover[last];
+        for (std::size_t k = last + 1; k < n; ++k)
+            cover[k] = cover[last];
     }
     return cover;
 }

@@ -10,13 +10,20 @@ namespace wg::sky {
 /// Fitted to dew points of about -20..30 deg C.
 [[nodiscard]] double clear_sky_emissivity(double dew_point_c, double hour_of_day, double pressure_pa) noexcept;
 
-/// Sky temperature, K, with clouds: emissivity e + (1 - e) * cover * 0.80 (Martin and Berdahl: exp(-base/8.2 km) for a
-/// cloud base of 1.8 km, the black underside of low and middle cloud). `cover` 0..1.
-[[nodiscard]] double sky_temperature_k(double air_c, double clear_emissivity, double cover) noexcept;
+/// Weight of observed opaque cloud: Martin and Berdahl 1984, exp(-base/8.2 km) for a cloud base of 1.8 km, the black
+/// underside of low and middle cloud.
+inline constexpr double observed_cloud_weight = 0.80;
+/// Weight of cover worked out from light: Crawford and Duchon, J. Applied Meteorology 38, 1999.
+inline constexpr double light_cloud_weight = 1.0;
 
-/// Cloud cover from light: global / clear = 1 - 0.75 N^3.4 (Kasten and Czeplak, Solar Energy 24, 1980) turned round, with
-/// Haurwitz' clear sky. Hours with the sun under 10 deg are filled between the daylight hours around them.
-/// `sun_up` is the sine of the sun's elevation. A day or more without such hours counts as half covered.
+/// Sky temperature, K, with clouds: emissivity e + (1 - e) * cover * cloud_weight. `cover` 0..1.
+[[nodiscard]] double sky_temperature_k(double air_c, double clear_emissivity, double cover,
+                                       double cloud_weight) noexcept;
+
+/// Effective cloud cover as the share of clear-sky light that is lacking, 1 - global/clear (Crawford and Duchon 1999),
+/// with Haurwitz' clear sky. Hours with the sun under 10 deg are filled by straight lines between the daylight hours
+/// around them. `sun_up` is the sine of the sun's elevation. A stretch of more than 36 h without such hours counts as
+/// half covered.
 [[nodiscard]] std::vector<double> cover_from_light(const std::vector<double>& global_w_m2,
                                                    const std::vector<double>& sun_up);
 

@@ -15,8 +15,8 @@ inline constexpr double blending_height_m = 60.0;
 /// The same by a power law, (z/10)^exponent. `height_m` over 0; exponent 0.1..0.4.
 [[nodiscard]] double wind_factor_power(double height_m, double exponent) noexcept;
 
-/// Factor from a station's mast at 10 m in its own open terrain to `height_m` in another terrain, by the wind they share
-/// at the blending height.
+/// Factor from a station's mast at 10 m in its own open terrain to `height_m` in another terrain, by the wind they
+/// share at the blending height.
 [[nodiscard]] double wind_factor_other_terrain(double height_m, double roughness_m,
                                                double mast_roughness_m = station_roughness_m) noexcept;
 

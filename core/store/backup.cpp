@@ -38,7 +38,8 @@ std::optional<Problem> write_backup(const Database& database, const QString& to_
     const std::string name = target.fileName().toStdString();
     if (target.exists()) return Problem{name, "exists already", "Choose another name"};
     if (!target.absoluteDir().exists()) {
-        return Problem{name, "the folder " + target.absolutePath().toStdString() + " does not exist", "Create it first"};
+        return Problem{name, "the folder " + target.absolutePath().toStdString() + " does not exist",
+                       "Create it first"};
     }
     const QString part = to_path + ".part";
     QFile::remove(part);  // left by a backup that was cut short

@@ -61,7 +61,8 @@ Result<QSqlQuery> Database::query(const QString& sql, const QVariantList& values
     QSqlQuery query(database_);
     query.setForwardOnly(true);
     if (!query.prepare(sql)) return problem(query.lastError());
-    for (const QVariant& value : values) query.addBindValue(value);
+    for (const QVariant& value : values)
+        query.addBindValue(value);
     if (!query.exec()) return problem(query.lastError());
     return query;
 }
@@ -78,7 +79,9 @@ Result<QVariant> Database::value(const QString& sql, const QVariantList& values)
     return done.value().next() ? done.value().value(0) : QVariant();
 }
 
-std::string Database::name() const { return QFileInfo(to_qt(path_)).fileName().toStdString(); }
+std::string Database::name() const {
+    return QFileInfo(to_qt(path_)).fileName().toStdString();
+}
 
 Problem Database::problem(const QSqlError& error) const {
     const int code = error.nativeErrorCode().toInt() & 0xff;  // the low byte of an extended code is the primary one

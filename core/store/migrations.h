@@ -9,8 +9,8 @@ namespace wg::store {
 inline constexpr int application_id = 0x57674a62;
 
 struct Migration {
-    int version = 0;       ///< PRAGMA user_version after the step; steps are numbered 1, 2, 3 ...
-    const char* what = ""; ///< in words, for messages
+    int version = 0;                      ///< PRAGMA user_version after the step; steps are numbered 1, 2, 3 ...
+    const char* what = "";                ///< in words, for messages
     std::vector<const char*> statements;  ///< one SQL statement each
 };
 

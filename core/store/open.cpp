@@ -22,8 +22,25 @@ constexpr qint64 check_at_open_bytes = qint64{64} * 1024 * 1024;
 // SQLite file format, section 1.3: header of 100 bytes, application id in bytes 68..71, big-endian.
 constexpr qint64 header_bytes = 100;
 constexpr qsizetype application_id_at = 68;
+constexpr qsizetype user_version_at = 60;
 
-int newest_version() { return migrations().back().version; }
+int newest_version() {
+    return migrations().back().version;
+}
+
+Problem newer(const std::string& name, qint64 version) {
+    return {name,
+            "was written by a newer program (database version " + std::to_string(version) + "; this one knows up to " +
+                std::to_string(newest_version()) + ")",
+            "Open it with the newer program"};
+}
+
+quint32 big_endian(const QByteArray& bytes, qsizetype at) {
+    quint32 out = 0;
+    for (qsizetype i = 0; i < 4; ++i)
+        out = (out << 8U) | static_cast<quint8>(bytes[at + i]);
+    return out;
+}
 
 std::optional<Problem> check_header(const QString& path, const std::string& name) {
     QFile file(path);
@@ -34,12 +51,13 @@ std::optional<Problem> check_header(const QString& path, const std::string& name
     if (header.size() < header_bytes || !header.startsWith(QByteArray("SQLite format 3\0", 16))) {
         return Problem{name, "this is not a database", "Choose the firm's job database, or a name that is not in use"};
     }
-    quint32 id = 0;
-    for (qsizetype i = 0; i < 4; ++i) id = (id << 8U) | static_cast<quint8>(header[application_id_at + i]);
-    if (id != static_cast<quint32>(application_id)) {
+    if (big_endian(header, application_id_at) != static_cast<quint32>(application_id)) {
         return Problem{name, "this database belongs to another program",
                        "Choose the firm's job database, or a name that is not in use"};
     }
+    // Told from the header already, so that SQLite need not lay its own files beside a database that is refused.
+    const qint64 version = big_endian(header, user_version_at);
+    if (version > newest_version()) return newer(name, version);
     return std::nullopt;
 }
 
@@ -59,13 +77,8 @@ std::optional<Problem> inspect(const std::string& path) {
     const Database& database = *opened.value();
     const Result<QVariant> version = database.value("PRAGMA user_version");
     if (!version) return version.problems().front();
-    if (version.value().toInt() > newest_version()) {
-        return Problem{name,
-                       "was written by a newer program (database version " +
-                           std::to_string(version.value().toInt()) + "; this one knows up to " +
-                           std::to_string(newest_version()) + ")",
-                       "Open it with the newer program"};
-    }
+    // A version that still waits in the write-ahead log.
+    if (version.value().toInt() > newest_version()) return newer(name, version.value().toInt());
     if (info.size() > check_at_open_bytes) return std::nullopt;
     const Result<QVariant> checked = database.value("PRAGMA quick_check(1)");
     if (!checked) return checked.problems().front();
@@ -93,10 +106,10 @@ std::optional<Problem> prepare(const Database& database, bool fresh) {
 
 QString backup_name(const Database& database, int version, Instant now) {
     const QString stamp = to_qt(iso8601(now)).replace(':', '-');
-    const QString stem =
-        to_qt(database.path()) + QStringLiteral(".version-%1.%2").arg(version).arg(stamp);
+    const QString stem = to_qt(database.path()) + QStringLiteral(".version-%1.%2").arg(version).arg(stamp);
     QString name = stem + ".backup";
-    for (int i = 2; QFileInfo::exists(name); ++i) name = stem + QStringLiteral("-%1.backup").arg(i);
+    for (int i = 2; QFileInfo::exists(name); ++i)
+        name = stem + QStringLiteral("-%1.backup").arg(i);
     return name;
 }
 
@@ -109,7 +122,8 @@ std::optional<Problem> apply(const Database& database, const Migration& step) {
     if (version.value().toInt() >= step.version) return std::nullopt;
     for (const char* statement : step.statements) {
         if (auto problem = database.run(statement)) {
-            problem->what = std::string("step ") + std::to_string(step.version) + " (" + step.what + "): " + problem->what;
+            problem->what =
+                std::string("step ") + std::to_string(step.version) + " (" + step.what + "): " + problem->what;
             return problem;
         }
     }

@@ -13,7 +13,6 @@ namespace {
 
 constexpr std::size_t max_plan_bytes = std::size_t{64} * 1024 * 1024;
 
-
 std::vector<Problem> check_quote(const IssuedQuote& quote) {
     std::vector<Problem> problems;
     const std::string where = "quote " + for_message(quote.number);
@@ -22,8 +21,8 @@ std::vector<Problem> check_quote(const IssuedQuote& quote) {
         problems.push_back({where, "its number is empty or longer than 64 bytes", "Give it a number"});
     }
     if (!instant_from_iso8601(quote.issued_at)) {
-        problems.push_back({where, "its date of issue is '" + for_message(quote.issued_at) + "'",
-                            "Write it as 2027-06-21T12:30:00Z"});
+        problems.push_back(
+            {where, "its date of issue is '" + for_message(quote.issued_at) + "'", "Write it as 2027-06-21T12:30:00Z"});
     }
     if (quote.plan_json.empty() || quote.plan_json.size() > max_plan_bytes || !is_utf8(quote.plan_json)) {
         problems.push_back({where, "its plan is empty, too long or not text", "Plan the job again"});
@@ -57,8 +56,8 @@ Result<IssuedQuote> SqliteStore::issue_quote(const IssuedQuote& quote) {
         return Problem{where, "revision " + std::to_string(quote.job_revision) + " of its job is not in the database",
                        "Save the job before issuing a quote for it"};
     }
-    const Result<QVariant> taken =
-        database_->value("SELECT count(*) FROM quote_issued WHERE number = ? OR id = ?", {to_qt(quote.number), to_qt(quote.id)});
+    const Result<QVariant> taken = database_->value("SELECT count(*) FROM quote_issued WHERE number = ? OR id = ?",
+                                                    {to_qt(quote.number), to_qt(quote.id)});
     if (!taken) return taken.problems();
     if (taken.value().toInt() != 0) {
         return Problem{where, "was issued already and cannot be changed", "Give the new version a number of its own"};
@@ -68,8 +67,9 @@ Result<IssuedQuote> SqliteStore::issue_quote(const IssuedQuote& quote) {
     const std::optional<Problem> problem = database_->run(
         "INSERT INTO quote_issued (id, job_id, job_revision, number, issued_at, plan_json, sha256, gross_minor, "
         "currency) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-        {to_qt(issued.id), to_qt(issued.job_id), revision, to_qt(issued.number), to_qt(issued.issued_at), to_qt(issued.plan_json),
-         to_qt(issued.sha256), QVariant::fromValue(static_cast<qlonglong>(issued.gross_minor)), to_qt(issued.currency)});
+        {to_qt(issued.id), to_qt(issued.job_id), revision, to_qt(issued.number), to_qt(issued.issued_at),
+         to_qt(issued.plan_json), to_qt(issued.sha256), QVariant::fromValue(static_cast<qlonglong>(issued.gross_minor)),
+         to_qt(issued.currency)});
     if (problem) return *problem;
     if (auto failed = transaction.commit()) return *failed;
     return issued;

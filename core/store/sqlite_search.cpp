@@ -54,7 +54,8 @@ Result<std::vector<JobRow>> SqliteStore::list(const std::string& query, int limi
     if (limit < 0 || offset < 0) return Problem{"list", "limit and offset must not be negative", "Start from 0"};
     const Result<QString> match = match_expression(query);
     if (!match) return match.problems();
-    const QString columns = "SELECT j.id, j.number, j.title, j.client, j.town, j.state, j.changed_at, j.revision, j.invented ";
+    const QString columns =
+        "SELECT j.id, j.number, j.title, j.client, j.town, j.state, j.changed_at, j.revision, j.invented ";
     QVariantList values;
     QString sql;
     if (match.value().isEmpty()) {
@@ -73,7 +74,14 @@ Result<std::vector<JobRow>> SqliteStore::list(const std::string& query, int limi
     QSqlQuery& at = found.value();
     const auto text = [&at](int column) { return at.value(column).toString().toStdString(); };
     while (at.next()) {
-        JobRow row{text(0), text(1), text(2), text(3), text(4), JobState::visit, text(6), at.value(7).toLongLong(),
+        JobRow row{text(0),
+                   text(1),
+                   text(2),
+                   text(3),
+                   text(4),
+                   JobState::visit,
+                   text(6),
+                   at.value(7).toLongLong(),
                    at.value(8).toInt() != 0};
         const std::string state = text(5);
         const std::optional<JobState> known = from_key<JobState>(state);
@@ -104,8 +112,9 @@ Result<std::string> SqliteStore::next_job_number(int year) {
     }
     const QString prefix = QString::number(year) + '-';
     // '.' follows '-': all numbers which begin with the prefix, by the index.
-    Result<QSqlQuery> found = database_->query("SELECT number FROM job WHERE number >= ? AND number < ? AND number <> ''",
-                                               {prefix, QString::number(year) + '.'});
+    Result<QSqlQuery> found =
+        database_->query("SELECT number FROM job WHERE number >= ? AND number < ? AND number <> ''",
+                         {prefix, QString::number(year) + '.'});
     if (!found) return found.problems();
     constexpr qsizetype max_digits = 9;
     int last = 0;

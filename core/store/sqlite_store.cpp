@@ -12,7 +12,9 @@
 namespace wg::store {
 namespace {
 
-QVariant number(std::int64_t value) { return QVariant::fromValue(static_cast<qlonglong>(value)); }
+QVariant number(std::int64_t value) {
+    return QVariant::fromValue(static_cast<qlonglong>(value));
+}
 
 std::string named(const Job& job) {
     const std::string& name = job.number.empty() ? job.title : job.number;
@@ -61,8 +63,10 @@ std::optional<Problem> SqliteStore::refuse_save(const Job& job, const std::optio
                        "Read it again and bring your changes over"};
     }
     if (job.number.empty()) return std::nullopt;
+    // The condition on '' lets SQLite use the index, which holds the numbers that are not empty.
     Result<QSqlQuery> other =
-        database_->query("SELECT title, client FROM job WHERE number = ? AND id <> ?", {to_qt(job.number), to_qt(job.id)});
+        database_->query("SELECT title, client FROM job WHERE number = ? AND number <> '' AND id <> ?",
+                         {to_qt(job.number), to_qt(job.id)});
     if (!other) return other.problems().front();
     if (!other.value().next()) return std::nullopt;
     const std::string title = other.value().value(0).toString().toStdString();
@@ -113,9 +117,9 @@ std::optional<Problem> SqliteStore::write(const Job& job, const std::string& jso
         "invented = excluded.invented, revision = excluded.revision, changed_at = excluded.changed_at, "
         "content_sha256 = excluded.content_sha256, base_sha256 = excluded.base_sha256, "
         "base_revision = excluded.base_revision",
-        {to_qt(job.id), number(save_seq), to_qt(job.number), to_qt(job.title), to_qt(job.client.name), to_qt(job.client.town),
-         QString(key_of(job.state)), job.invented ? 1 : 0, number(job.revision), to_qt(job.changed_at),
-         to_qt(content_sha256(job)), to_qt(job.base_sha256), number(job.base_revision)});
+        {to_qt(job.id), number(save_seq), to_qt(job.number), to_qt(job.title), to_qt(job.client.name),
+         to_qt(job.client.town), QString(key_of(job.state)), job.invented ? 1 : 0, number(job.revision),
+         to_qt(job.changed_at), to_qt(content_sha256(job)), to_qt(job.base_sha256), number(job.base_revision)});
     if (problem) return problem;
     return database_->run(
         "INSERT INTO job_revision (job_id, revision, changed_at, content, text_sha256) VALUES (?, ?, ?, ?, ?)",
@@ -142,10 +146,9 @@ Result<Job> SqliteStore::load(const std::string& job_id) {
 }
 
 Result<Job> SqliteStore::load_revision(const std::string& job_id, std::int64_t revision) {
-    return read_job(
-        database_->query("SELECT content, text_sha256 FROM job_revision WHERE job_id = ? AND revision = ?",
-                         {to_qt(job_id), number(revision)}),
-        "revision " + std::to_string(revision) + " of job " + for_message(job_id));
+    return read_job(database_->query("SELECT content, text_sha256 FROM job_revision WHERE job_id = ? AND revision = ?",
+                                     {to_qt(job_id), number(revision)}),
+                    "revision " + std::to_string(revision) + " of job " + for_message(job_id));
 }
 
 Result<std::vector<std::pair<std::int64_t, std::string>>> SqliteStore::history(const std::string& job_id) {
@@ -168,7 +171,8 @@ Result<bool> SqliteStore::remove(const std::string& job_id, Instant now) {
     if (!found.value()) return unknown_job(job_id);
     if (!found.value()->removed_at.empty()) return true;
     if (auto problem = unindex(found.value()->save_seq)) return *problem;
-    if (auto problem = database_->run("UPDATE job SET removed_at = ? WHERE id = ?", {to_qt(iso8601(now)), to_qt(job_id)})) {
+    if (auto problem =
+            database_->run("UPDATE job SET removed_at = ? WHERE id = ?", {to_qt(iso8601(now)), to_qt(job_id)})) {
         return *problem;
     }
     if (auto problem = transaction.commit()) return *problem;
@@ -185,7 +189,8 @@ Result<bool> SqliteStore::restore(const std::string& job_id) {
     const Result<Job> job = load(job_id);
     if (!job) return job.problems();
     if (auto problem = index(job.value(), found.value()->save_seq)) return *problem;
-    if (auto problem = database_->run("UPDATE job SET removed_at = NULL WHERE id = ?", {to_qt(job_id)})) return *problem;
+    if (auto problem = database_->run("UPDATE job SET removed_at = NULL WHERE id = ?", {to_qt(job_id)}))
+        return *problem;
     if (auto problem = transaction.commit()) return *problem;
     return true;
 }
@@ -234,7 +239,8 @@ Result<bool> SqliteStore::backup(const std::string& to_path) {
     const Result<std::string> whole = check();
     if (!whole) return whole.problems();
     if (whole.value() != "ok") {
-        return Problem{database_->name(), "is damaged and was not copied: " + whole.value(), "Go back to the last backup"};
+        return Problem{database_->name(), "is damaged and was not copied: " + whole.value(),
+                       "Go back to the last backup"};
     }
     if (auto problem = write_backup(*database_, to_qt(to_path))) return *problem;
     return true;

@@ -31,8 +31,8 @@ struct IssuedQuote {
     std::int64_t job_revision = 0;
     std::string number;
     std::string issued_at;
-    std::string plan_json;   ///< frozen snapshot
-    std::string sha256;      ///< of plan_json
+    std::string plan_json;  ///< frozen snapshot
+    std::string sha256;     ///< of plan_json
     std::int64_t gross_minor = 0;
     std::string currency;
 };
@@ -40,20 +40,21 @@ struct IssuedQuote {
 class Store {
    public:
     /// Opens or creates the database file (":memory:" for tests), applies migrations in one transaction each after a
-    /// backup beside the file, sets WAL, foreign keys, synchronous FULL. Refuses: a file that is not a database, a newer
-    /// schema, a file of another program, a failed integrity check; the file stays untouched then.
+    /// backup beside the file, sets WAL, foreign keys, synchronous FULL. Refuses: a file that is not a database, a
+    /// newer schema, a file of another program, a failed integrity check; the file stays untouched then.
     [[nodiscard]] static Result<std::unique_ptr<Store>> open(const std::string& path, Instant now);
     virtual ~Store();
 
-    /// Saves the job as a new revision when its content changed. Refused when the stored revision is not the one this copy
-    /// was read at (somebody else saved in between). Returns the job as stored (revision, changed_at set).
+    /// Saves the job as a new revision when its content changed. Refused when the stored revision is not the one this
+    /// copy was read at (somebody else saved in between). Returns the job as stored (revision, changed_at set).
     [[nodiscard]] virtual Result<Job> save(const Job& job, Instant now) = 0;
     [[nodiscard]] virtual Result<Job> load(const std::string& job_id) = 0;
     /// Newest first; `query` matches number, title, client, town, notes (every word, by prefix); empty: all.
     [[nodiscard]] virtual Result<std::vector<JobRow>> list(const std::string& query, int limit, int offset) = 0;
     [[nodiscard]] virtual Result<int> count(const std::string& query) = 0;
     /// Earlier contents of a job, newest first, as (revision, changed_at).
-    [[nodiscard]] virtual Result<std::vector<std::pair<std::int64_t, std::string>>> history(const std::string& job_id) = 0;
+    [[nodiscard]] virtual Result<std::vector<std::pair<std::int64_t, std::string>>> history(
+        const std::string& job_id) = 0;
     [[nodiscard]] virtual Result<Job> load_revision(const std::string& job_id, std::int64_t revision) = 0;
     /// Marks the job removed; it stays in the file and `restore` brings it back.
     [[nodiscard]] virtual Result<bool> remove(const std::string& job_id, Instant now) = 0;

@@ -25,11 +25,13 @@ Six through(const Six& values) {
     constexpr Six nodes = {-2.0, -1.0, 0.0, 1.0, 2.0, 3.0};
     Six newton = values;
     for (std::size_t order = 1; order < 6; ++order) {
-        for (std::size_t i = 5; i >= order; --i) newton[i] = (newton[i] - newton[i - 1]) / static_cast<double>(order);
+        for (std::size_t i = 5; i >= order; --i)
+            newton[i] = (newton[i] - newton[i - 1]) / static_cast<double>(order);
     }
     Six power{};
     for (std::size_t k = 6; k-- > 0;) {  // power := power * (t - nodes[k]) + newton[k]
-        for (std::size_t i = 5; i > 0; --i) power[i] = power[i - 1] - nodes[k] * power[i];
+        for (std::size_t i = 5; i > 0; --i)
+            power[i] = power[i - 1] - nodes[k] * power[i];
         power[0] = newton[k] - nodes[k] * power[0];
     }
     return power;
@@ -39,22 +41,42 @@ double at(const Six& c, double t) noexcept {
     return c[0] + t * (c[1] + t * (c[2] + t * (c[3] + t * (c[4] + t * c[5]))));
 }
 
-// Arc sine within 2e-8 rad (Abramowitz and Stegun, Handbook of Mathematical Functions, 4.4.46), for refraction only, which
-// changes by less than 1e-8 rad with it. `x` from -0.015 to 1.
+struct SinCos {
+    double sin, cos;
+};
+
+// Sine and cosine of an angle in turns, within 1e-11: the nearest quarter turn taken off, then the series, written out
+// so that loops over many moments need no call.
+SinCos sin_cos_of_turns(double turns) noexcept {
+    const double quarter = std::floor(4.0 * turns + 0.5);
+    const double x = 2.0 * pi * (turns - 0.25 * quarter);
+    const double q = x * x;
+    const double s =
+        x * (1.0 + q * (-1.0 / 6.0 + q * (1.0 / 120.0 + q * (-1.0 / 5040.0 + q * (1.0 / 362880.0 - q / 39916800.0)))));
+    const double c =
+        1.0 + q * (-0.5 + q * (1.0 / 24.0 +
+                               q * (-1.0 / 720.0 + q * (1.0 / 40320.0 + q * (-1.0 / 3628800.0 + q / 479001600.0)))));
+    const auto which = static_cast<int>(quarter) & 3;
+    const double sin_part = (which & 1) != 0 ? c : s;
+    const double cos_part = (which & 1) != 0 ? s : c;
+    return {(which & 2) != 0 ? -sin_part : sin_part, (which == 1 || which == 2) ? -cos_part : cos_part};
+}
+
+// Arc sine within 2e-8 rad (Abramowitz and Stegun, Handbook of Mathematical Functions, 4.4.46), for refraction only,
+// which changes by less than 1e-8 rad with it. `x` from -0.015 to 1.
 double refraction_asin(double x) noexcept {
     if (x < 0.0) return x * (1.0 + x * x / 6.0);
-    const double p =
-        1.5707963050 +
-        x * (-0.2145988016 +
-             x * (0.0889789874 +
-                  x * (-0.0501743046 +
-                       x * (0.0308918810 + x * (-0.0170881256 + x * (0.0066700901 - x * 0.0012624911))))));
+    const double p = 1.5707963050 +
+                     x * (-0.2145988016 +
+                          x * (0.0889789874 +
+                               x * (-0.0501743046 +
+                                    x * (0.0308918810 + x * (-0.0170881256 + x * (0.0066700901 - x * 0.0012624911))))));
     return 0.5 * pi - std::sqrt(std::fmax(0.0, 1.0 - x)) * p;
 }
 
-// Turns the direction upwards by the refraction of eq. 42 of the report, 1.02' cot(e + 10.3/(e + 5.11)), e in degrees. The
-// cotangent of the sum comes from the direction itself and the short series for the tangent of the second part (under
-// 0.05 rad); the turn (under 0.012 rad) by series as well.
+// Turns the direction upwards by the refraction of eq. 42 of the report, 1.02' cot(e + 10.3/(e + 5.11)), e in degrees.
+// The cotangent of the sum comes from the direction itself and the short series for the tangent of the second part
+// (under 0.05 rad); the turn (under 0.012 rad) by series as well.
 void refract(Direction& d, double air) noexcept {
     const double level = std::sqrt(d.east * d.east + d.north * d.north);
     const double elevation_deg = degrees(refraction_asin(d.up));
@@ -77,7 +99,7 @@ Place::Place(const Observer& observer) noexcept {
     const double u = std::atan(flattening_term * std::tan(latitude));
     sin_latitude_ = std::sin(latitude);
     cos_latitude_ = std::cos(latitude);
-    longitude_rad_ = radians(observer.longitude_deg);
+    longitude_turns_ = observer.longitude_deg / 360.0;
     const double sin_parallax = std::sin(parallax_at_1_au_rad);
     parallax_x_ = sin_parallax * (std::cos(u) + observer.altitude_m / earth_radius_m * cos_latitude_);
     parallax_y_ = sin_parallax * (flattening_term * std::sin(u) + observer.altitude_m / earth_radius_m * sin_latitude_);
@@ -89,7 +111,7 @@ Ephemeris::Ephemeris(Instant from, Instant to, double delta_t_s) {
     start_unix_s_ = static_cast<double>(from.unix_s);
     const double span_s = static_cast<double>(to.unix_s - from.unix_s);
     const auto count = static_cast<std::size_t>(std::floor(span_s / cell_s)) + 1;
-    std::vector<double> offset_rad, sin_declination, cos_declination, distance_au;
+    std::vector<double> offset_turns, sin_declination, cos_declination, distance_au;
     double previous_deg = 0.0;
     for (std::size_t i = 0; i < count + 5; ++i) {  // two nodes before the first cell, three after its start
         const double since_start_s = (static_cast<double>(i) - 2.0) * cell_s;
@@ -97,7 +119,7 @@ Ephemeris::Ephemeris(Instant from, Instant to, double delta_t_s) {
         // Nodes are whole days apart, so the even turn of 360 deg a day drops out at each of them.
         const double raw_deg = g.apparent_sidereal_deg - g.right_ascension_deg;
         previous_deg = i == 0 ? raw_deg : previous_deg + wrap_180(raw_deg - previous_deg);
-        offset_rad.push_back(radians(previous_deg));
+        offset_turns.push_back(previous_deg / 360.0);
         sin_declination.push_back(std::sin(radians(g.declination_deg)));
         cos_declination.push_back(std::cos(radians(g.declination_deg)));
         distance_au.push_back(g.distance_au);
@@ -107,7 +129,7 @@ Ephemeris::Ephemeris(Instant from, Instant to, double delta_t_s) {
     };
     cells_.reserve(count);
     for (std::size_t i = 0; i < count; ++i) {
-        cells_.push_back({six(offset_rad, i), six(sin_declination, i), six(cos_declination, i), six(distance_au, i)});
+        cells_.push_back({six(offset_turns, i), six(sin_declination, i), six(cos_declination, i), six(distance_au, i)});
     }
 }
 
@@ -122,8 +144,8 @@ Direction Ephemeris::direction(double unix_s, const Place& place) const noexcept
     double t = 0.0;
     const Cell& c = cell(unix_s, t);
     const double days = (unix_s - start_unix_s_) * (1.0 / 86400.0);
-    const double hour_angle =
-        at(c.hour_angle_offset_rad, t) + 2.0 * pi * (days - std::floor(days)) + place.longitude_rad_;
+    const SinCos hour_angle =
+        sin_cos_of_turns(at(c.hour_angle_offset_turns, t) + (days - std::floor(days)) + place.longitude_turns_);
     const double cos_declination = at(c.cos_declination, t);
     Direction d;
     d.distance_au = at(c.distance_au, t);
@@ -131,8 +153,8 @@ Direction Ephemeris::direction(double unix_s, const Place& place) const noexcept
     // Parallax as a shift of the observer from the earth's centre, in axes towards meridian, west and pole; equal to
     // equations 36-40 of the report.
     const double inverse_distance = 1.0 / d.distance_au;
-    const double meridian = cos_declination * std::cos(hour_angle) - place.parallax_x_ * inverse_distance;
-    const double west = cos_declination * std::sin(hour_angle);
+    const double meridian = cos_declination * hour_angle.cos - place.parallax_x_ * inverse_distance;
+    const double west = cos_declination * hour_angle.sin;
     const double pole = at(c.sin_declination, t) - place.parallax_y_ * inverse_distance;
     const double inverse_length = 1.0 / std::sqrt(meridian * meridian + west * west + pole * pole);
     d.east = -west * inverse_length;
@@ -151,7 +173,7 @@ double Ephemeris::declination_deg(double unix_s) const noexcept {
 double Ephemeris::greenwich_hour_angle_deg(double unix_s) const noexcept {
     double t = 0.0;
     const Cell& c = cell(unix_s, t);
-    return wrap_360(degrees(at(c.hour_angle_offset_rad, t)) + 360.0 * ((unix_s - start_unix_s_) / 86400.0));
+    return wrap_360(360.0 * (at(c.hour_angle_offset_turns, t) + (unix_s - start_unix_s_) / 86400.0));
 }
 
 }  // namespace wg::sun

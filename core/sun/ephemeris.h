@@ -1,7 +1,7 @@
 #pragma once
-// Many sun positions for the price of a few: the full series at nodes four days apart, polynomials of degree five through
-// six of them for the slow quantities (declination, Greenwich hour angle less the even turn of the earth, distance), and
-// the hour angle, parallax and refraction of every single moment worked out for itself.
+// Many sun positions for the price of a few: the full series at nodes four days apart, polynomials of degree five
+// through six of them for the slow quantities (declination, Greenwich hour angle less the even turn of the earth,
+// distance), and the hour angle, parallax and refraction of every single moment worked out for itself.
 
 #include <array>
 #include <vector>
@@ -27,7 +27,7 @@ class Place {
    private:
     friend class Ephemeris;
     double sin_latitude_, cos_latitude_;
-    double longitude_rad_;
+    double longitude_turns_;
     double parallax_x_, parallax_y_;  ///< distance from the earth's axis and equator plane, times sin(8.794")
     double air_;                      ///< pressure and temperature factor of refraction
 };
@@ -47,7 +47,7 @@ class Ephemeris {
    private:
     /// Polynomials in the time since the cell's start, 0..1: coefficients from the constant up.
     struct Cell {
-        std::array<double, 6> hour_angle_offset_rad;  ///< hour angle less 2 pi for each whole day since the start
+        std::array<double, 6> hour_angle_offset_turns;  ///< hour angle less one turn a day since the start
         std::array<double, 6> sin_declination, cos_declination;
         std::array<double, 6> distance_au;
     };

@@ -17,8 +17,8 @@ inline constexpr double solar_constant_w_m2 = 1361.0;
 [[nodiscard]] double extraterrestrial_day_j_m2(double latitude_deg, double declination_deg,
                                                double normal_w_m2) noexcept;
 
-/// Air mass relative to the zenith at sea level (Kasten and Young, Applied Optics 28, 1989). `apparent_zenith_deg` 0..90;
-/// beyond 90 the value at 90 (37.9) is kept, since no light comes from there.
+/// Air mass relative to the zenith at sea level (Kasten and Young, Applied Optics 28, 1989). `apparent_zenith_deg`
+/// 0..90; beyond 90 the value at 90 (37.9) is kept, since no light comes from there.
 [[nodiscard]] double relative_air_mass(double apparent_zenith_deg) noexcept;
 
 /// Station pressure of the standard atmosphere, Pa (ISO 2533), -400..11,000 m.

@@ -16,7 +16,8 @@ constexpr double earth_radius_m = 6378140.0;      // as printed in the report
 template <std::size_t N>
 double series(const std::array<detail::PeriodicTerm, N>& terms, double tau) noexcept {
     double sum = 0.0;
-    for (const detail::PeriodicTerm& t : terms) sum += t.a * std::cos(t.b + t.c * tau);
+    for (const detail::PeriodicTerm& t : terms)
+        sum += t.a * std::cos(t.b + t.c * tau);
     return sum;
 }
 
@@ -55,7 +56,8 @@ void add_nutation(Geocentric& g) noexcept {
     double eps = 0.0;
     for (const detail::NutationTerm& term : detail::nutation_terms) {
         double argument_deg = 0.0;
-        for (std::size_t k = 0; k < 5; ++k) argument_deg += term.y[k] * g.nutation_x_deg[k];
+        for (std::size_t k = 0; k < 5; ++k)
+            argument_deg += term.y[k] * g.nutation_x_deg[k];
         const double argument = radians(argument_deg);
         psi += (term.a + term.b * t) * std::sin(argument);
         eps += (term.c + term.d * t) * std::cos(argument);
@@ -69,7 +71,8 @@ double mean_obliquity_arcsec(double millennium) noexcept {
     constexpr std::array<double, 11> c = {84381.448, -4680.93, -1.55, 1999.25, -51.38, -249.67,
                                           -39.05,    7.12,     27.87, 5.79,    2.45};
     double sum = 0.0;
-    for (std::size_t i = c.size(); i-- > 0;) sum = sum * u + c[i];
+    for (std::size_t i = c.size(); i-- > 0;)
+        sum = sum * u + c[i];
     return sum;
 }
 
@@ -111,11 +114,10 @@ Geocentric geocentric(double days, double delta_t_s) noexcept {
 
     const double lambda = radians(g.apparent_longitude_deg);
     const double beta = -radians(g.heliocentric_latitude_deg);
-    g.right_ascension_deg =
-        wrap_360(degrees(std::atan2(std::sin(lambda) * std::cos(obliquity) - std::tan(beta) * std::sin(obliquity),
-                                    std::cos(lambda))));
-    g.declination_deg = degrees(std::asin(std::sin(beta) * std::cos(obliquity) +
-                                          std::cos(beta) * std::sin(obliquity) * std::sin(lambda)));
+    g.right_ascension_deg = wrap_360(degrees(
+        std::atan2(std::sin(lambda) * std::cos(obliquity) - std::tan(beta) * std::sin(obliquity), std::cos(lambda))));
+    g.declination_deg = degrees(
+        std::asin(std::sin(beta) * std::cos(obliquity) + std::cos(beta) * std::sin(obliquity) * std::sin(lambda)));
     g.equation_of_time_min =
         4.0 * wrap_180(mean_longitude_deg(tau) - 0.0057183 - g.right_ascension_deg + nutation_in_ra_deg);
     return g;
@@ -136,23 +138,21 @@ Topocentric topocentric(const Geocentric& sun, const Observer& observer) noexcep
     const double declination = radians(sun.declination_deg);
     const double from_axis = std::cos(declination) - x * sin_xi * std::cos(hour_angle);
     const double delta_ra = std::atan2(-x * sin_xi * std::sin(hour_angle), from_axis);
-    const double declination_t =
-        std::atan2((std::sin(declination) - y * sin_xi) * std::cos(delta_ra), from_axis);
+    const double declination_t = std::atan2((std::sin(declination) - y * sin_xi) * std::cos(delta_ra), from_axis);
     t.parallax_right_ascension_deg = degrees(delta_ra);
     t.right_ascension_deg = sun.right_ascension_deg + t.parallax_right_ascension_deg;
     t.declination_deg = degrees(declination_t);
     t.topocentric_hour_angle_deg = t.hour_angle_deg - t.parallax_right_ascension_deg;
 
     const double h = radians(t.topocentric_hour_angle_deg);
-    const double sin_elevation = std::sin(latitude) * std::sin(declination_t) +
-                                 std::cos(latitude) * std::cos(declination_t) * std::cos(h);
+    const double sin_elevation =
+        std::sin(latitude) * std::sin(declination_t) + std::cos(latitude) * std::cos(declination_t) * std::cos(h);
     t.elevation_deg = degrees(std::asin(std::fmin(1.0, std::fmax(-1.0, sin_elevation))));
     t.refraction_deg = refraction_deg(t.elevation_deg, observer.pressure_pa, observer.temperature_c);
     // Written without tan(declination), so that the poles and the zenith need no special case.
-    t.azimuth_deg = wrap_360(
-        180.0 + degrees(std::atan2(std::sin(h) * std::cos(declination_t),
-                                   std::cos(h) * std::sin(latitude) * std::cos(declination_t) -
-                                       std::sin(declination_t) * std::cos(latitude))));
+    t.azimuth_deg = wrap_360(180.0 + degrees(std::atan2(std::sin(h) * std::cos(declination_t),
+                                                        std::cos(h) * std::sin(latitude) * std::cos(declination_t) -
+                                                            std::sin(declination_t) * std::cos(latitude))));
     return t;
 }
 

@@ -18,7 +18,8 @@ Position position(Instant when_utc, double fraction_s, const Observer& observer,
 }
 
 double delta_t_s(double year) noexcept {
-    // Horner form of the polynomials of Espenak and Meeus, "Five Millennium Canon of Solar Eclipses", NASA/TP-2006-214141.
+    // Horner form of the polynomials of Espenak and Meeus, "Five Millennium Canon of Solar Eclipses",
+    // NASA/TP-2006-214141.
     if (year < 1900.0 || year >= 2150.0) {
         const double u = (year - 1820.0) / 100.0;  // their long-term parabola; off by some seconds in the 19th century
         return -20.0 + 32.0 * u * u;

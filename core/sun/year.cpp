@@ -12,8 +12,8 @@ namespace {
 
 constexpr int hours = 8760;
 constexpr double refraction_air_c = 12.0;
-// The sun moves at most 7.5 deg in half an hour, and refraction lifts it by 0.6 deg at the horizon: sin 9 deg. Higher or
-// lower at the middle of the hour, it does not cross the horizon within it.
+// The sun moves at most 7.5 deg in half an hour, and refraction lifts it by 0.6 deg at the horizon: sin 9 deg. Higher
+// or lower at the middle of the hour, it does not cross the horizon within it.
 constexpr double crossing_possible = 0.1564;
 
 // Moment between `dark` and `light` at which the centre of the disc crosses the horizon as seen. Regula falsi with
@@ -71,8 +71,8 @@ SunUp sun_up_part(const Ephemeris& ephemeris, const Place& place, double start_s
         (rises ? from : to) = t;
     }
     if (from > to) {
-        // A dip below the horizon inside the hour, near the border of the midnight sun: two parts; the longer one stands
-        // for both.
+        // A dip below the horizon inside the hour, near the border of the midnight sun: two parts; the longer one
+        // stands for both.
         const double share = 1.0 - (from - to) / 3600.0;
         return to - start_s >= end_s - from ? SunUp{0.5 * (start_s + to), share} : SunUp{0.5 * (from + end_s), share};
     }
@@ -101,7 +101,8 @@ YearSun year_sun(const YearSunInput& input) {
     const int leap_day_hour = is_leap_year(input.year) ? first_hour_of_month(3) : hours;
 
     YearSun sun;
-    for (std::vector<double>* series : {&sun.east, &sun.north, &sun.up, &sun.up_share, &sun.extraterrestrial_normal_w_m2}) {
+    for (std::vector<double>* series :
+         {&sun.east, &sun.north, &sun.up, &sun.up_share, &sun.extraterrestrial_normal_w_m2}) {
         series->resize(hours);
     }
     const bool hour_mean = input.minute == 30.0;

@@ -16,9 +16,9 @@ constexpr double contradiction_min = 5.0;
 void move_rows(Year& year, int hours_later) {
     if (hours_later == 0) return;
     const int shift = ((-hours_later) % hours_in_year + hours_in_year) % hours_in_year;
-    for (std::vector<double>* series : {&year.global_w_m2, &year.beam_normal_w_m2, &year.diffuse_w_m2, &year.air_c,
-                                        &year.dew_point_c, &year.wind_m_s, &year.pressure_pa,
-                                        &year.sky_long_wave_w_m2, &year.sky_cover}) {
+    for (std::vector<double>* series :
+         {&year.global_w_m2, &year.beam_normal_w_m2, &year.diffuse_w_m2, &year.air_c, &year.dew_point_c, &year.wind_m_s,
+          &year.pressure_pa, &year.sky_long_wave_w_m2, &year.sky_cover}) {
         if (!series->empty()) std::rotate(series->begin(), series->begin() + shift, series->end());
     }
     year.remarks.push_back("All rows moved " + counted(std::abs(hours_later), "hour", "hours") +

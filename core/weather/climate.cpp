@@ -1,10 +1,42 @@
 #include "core/weather/climate.h"
 
+#include "core/quantity/text.h"
 #include "core/weather/synthesis.h"
 
 namespace wg::weather {
+namespace {
+
+// Climates do not only come from files: whatever made one, figures outside the ranges end here.
+std::vector<Problem> problems_of(const Climate& climate) {
+    std::vector<Problem> problems;
+    const auto check = [&](double value, const std::string& field, ClimateRange range) {
+        if (value >= range.low && value <= range.high) return;
+        problems.push_back(
+            {climate.id + ": " + field,
+             "is " + fixed(value, 3) + ", outside " + fixed(range.low, 2) + " to " + fixed(range.high, 2),
+             "Correct the figure"});
+    };
+    const auto check_months = [&](const std::array<double, 12>& values, const std::string& field, ClimateRange range) {
+        for (std::size_t m = 0; m < 12; ++m)
+            check(values[m], field + "[" + std::to_string(m) + "]", range);
+    };
+    check(climate.latitude_deg, "latitude_deg", climate_range::latitude_deg);
+    check(climate.longitude_deg, "longitude_deg", climate_range::longitude_deg);
+    check(climate.altitude_m, "altitude_m", climate_range::altitude_m);
+    check(climate.utc_offset_h, "utc_offset_h", climate_range::utc_offset_h);
+    check_months(climate.global_kwh_m2_day, "global_kwh_m2_day", climate_range::global_kwh_m2_day);
+    check_months(climate.air_mean_c, "air_mean_c", climate_range::air_mean_c);
+    check_months(climate.air_daily_swing_k, "air_daily_swing_k", climate_range::air_daily_swing_k);
+    check_months(climate.relative_humidity, "relative_humidity", climate_range::relative_humidity);
+    check_months(climate.wind_m_s, "wind_m_s", climate_range::wind_m_s);
+    return problems;
+}
+
+}  // namespace
 
 Result<Year> synthesise(const Climate& climate) {
+    std::vector<Problem> problems = problems_of(climate);
+    if (!problems.empty()) return problems;
     Year year;
     year.source = climate.invented ? "invented climate of " + climate.label : "monthly means of " + climate.label;
     year.format = "synthesis";

@@ -27,14 +27,14 @@ class Fields {
         return value->get<std::string>();
     }
 
-    double figure(const char* key, double low, double high) {
+    double figure(const char* key, ClimateRange range) {
         const Json* value = find(key, true);
-        return value == nullptr ? low : checked(*value, key, low, high);
+        return value == nullptr ? range.low : checked(*value, key, range);
     }
 
-    std::array<double, 12> months(const char* key, double low, double high) {
+    std::array<double, 12> months(const char* key, ClimateRange range) {
         std::array<double, 12> out{};
-        out.fill(low);
+        out.fill(range.low);
         const Json* value = find(key, true);
         if (value == nullptr) return out;
         if (!value->is_array() || value->size() != out.size()) {
@@ -42,14 +42,15 @@ class Fields {
             return out;
         }
         for (std::size_t m = 0; m < out.size(); ++m) {
-            out[m] = checked((*value)[m], std::string(key) + "[" + std::to_string(m) + "]", low, high);
+            out[m] = checked((*value)[m], std::string(key) + "[" + std::to_string(m) + "]", range);
         }
         return out;
     }
 
     bool flag(const char* key) {
         const Json* value = find(key, true);
-        if (value != nullptr && !value->is_boolean()) add(key, "is not true or false", "Say whether the climate is invented");
+        if (value != nullptr && !value->is_boolean())
+            add(key, "is not true or false", "Say whether the climate is invented");
         return value != nullptr && value->is_boolean() && value->get<bool>();
     }
 
@@ -72,7 +73,8 @@ class Fields {
         if (needed) add(key, "is missing", "Add it");
         return nullptr;
     }
-    double checked(const Json& value, const std::string& key, double low, double high) {
+    double checked(const Json& value, const std::string& key, ClimateRange range) {
+        const auto [low, high] = range;
         if (!value.is_number()) {
             add(key, "is not a number", "Give a figure from " + fixed(low, 1) + " to " + fixed(high, 1));
             return low;
@@ -119,7 +121,8 @@ Result<Climate> climate_from_json(std::string_view text, const std::string& file
     } catch (const Json::exception&) {  // a number too large, for one
         return Problem{file_name, "the text holds a value that cannot be read", "Correct the figures"};
     }
-    if (!root.is_object()) return Problem{file_name, "the text is no climate", "Give one object with the climate's fields"};
+    if (!root.is_object())
+        return Problem{file_name, "the text is no climate", "Give one object with the climate's fields"};
 
     Fields fields(root, file_name);
     Climate climate;
@@ -127,15 +130,15 @@ Result<Climate> climate_from_json(std::string_view text, const std::string& file
     climate.label = fields.text("label", true);
     climate.invented = fields.flag("invented");
     climate.source = fields.text("source", true);
-    climate.latitude_deg = fields.figure("latitude_deg", -90.0, 90.0);
-    climate.longitude_deg = fields.figure("longitude_deg", -180.0, 180.0);
-    climate.altitude_m = fields.figure("altitude_m", -450.0, 6000.0);
-    climate.utc_offset_h = fields.figure("utc_offset_h", -12.0, 14.0);
-    climate.global_kwh_m2_day = fields.months("global_kwh_m2_day", 0.0, 12.0);
-    climate.air_mean_c = fields.months("air_mean_c", -50.0, 45.0);
-    climate.air_daily_swing_k = fields.months("air_daily_swing_k", 0.0, 25.0);
-    climate.relative_humidity = fields.months("relative_humidity", 0.05, 0.98);
-    climate.wind_m_s = fields.months("wind_m_s", 0.0, 12.0);
+    climate.latitude_deg = fields.figure("latitude_deg", climate_range::latitude_deg);
+    climate.longitude_deg = fields.figure("longitude_deg", climate_range::longitude_deg);
+    climate.altitude_m = fields.figure("altitude_m", climate_range::altitude_m);
+    climate.utc_offset_h = fields.figure("utc_offset_h", climate_range::utc_offset_h);
+    climate.global_kwh_m2_day = fields.months("global_kwh_m2_day", climate_range::global_kwh_m2_day);
+    climate.air_mean_c = fields.months("air_mean_c", climate_range::air_mean_c);
+    climate.air_daily_swing_k = fields.months("air_daily_swing_k", climate_range::air_daily_swing_k);
+    climate.relative_humidity = fields.months("relative_humidity", climate_range::relative_humidity);
+    climate.wind_m_s = fields.months("wind_m_s", climate_range::wind_m_s);
     climate.seed = fields.seed("seed");
     if (!fields.problems().empty()) return std::move(fields.problems());
     return climate;

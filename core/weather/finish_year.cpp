@@ -13,12 +13,16 @@ namespace wg::weather::detail {
 namespace {
 
 constexpr std::size_t longest_gap_h = 6;
+constexpr double low_sun = 0.1;  // sine of the sun's height, about 6 deg
 
-bool is_missing(double value) { return std::isnan(value); }
+bool is_missing(double value) {
+    return std::isnan(value);
+}
 
 std::size_t count_missing(const std::vector<double>& series) {
     std::size_t count = 0;
-    for (const double v : series) count += is_missing(v) ? 1U : 0U;
+    for (const double v : series)
+        count += is_missing(v) ? 1U : 0U;
     return count;
 }
 
@@ -50,7 +54,8 @@ void interpolate(std::vector<double>& series) {
         }
         known = i;
     }
-    for (std::size_t k = known + 1; known < n && k < n; ++k) series[k] = series[known];
+    for (std::size_t k = known + 1; known < n && k < n; ++k)
+        series[k] = series[known];
 }
 
 // Values that must be there: gaps of up to six hours are bridged, longer ones refused.
@@ -173,10 +178,11 @@ void finish_light(RawYear& raw, Problems& problems) {
             diffuse = std::fmax(0.0, global - beam * up);
             ++counts.diffuse;
         } else {
-            // Not more beam than the split allows for: near the horizon the difference of two small figures over a
-            // smaller one means nothing.
-            beam = up > 0.1 ? std::fmax(0.0, global - diffuse) / up : split.beam_normal_w_m2;
-            beam = std::fmin(beam, sun.extraterrestrial_normal_w_m2[i]);
+            // Near the horizon the difference of two small figures over a smaller one means nothing: clean air bounds
+            // it.
+            const double normal = sun.extraterrestrial_normal_w_m2[i];
+            const double bound = up > low_sun ? normal : clean_air_beam_w_m2(up, normal, sun.up_share[i]);
+            beam = up > 0.0 ? std::fmin(std::fmax(0.0, global - diffuse) / up, bound) : 0.0;
             ++counts.beam;
         }
     }

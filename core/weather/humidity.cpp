@@ -4,7 +4,9 @@
 
 namespace wg::weather {
 
-double saturation_pressure_pa(double air_c) noexcept { return 611.2 * std::exp(17.62 * air_c / (243.12 + air_c)); }
+double saturation_pressure_pa(double air_c) noexcept {
+    return 611.2 * std::exp(17.62 * air_c / (243.12 + air_c));
+}
 
 double dew_point_of_vapour_c(double vapour_pa) noexcept {
     const double g = std::log(vapour_pa / 611.2);

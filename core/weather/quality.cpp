@@ -88,12 +88,13 @@ std::vector<ClearHour> clear_hours(const Year& year, const sun::YearSun& sun, do
     return hours;
 }
 
-// The light's centre of gravity against the sun's noon, for stamps shifted by `shift_min`: weights global with the sun's
-// easting. Zero when morning and afternoon carry the same light at the same height of the sun.
+// The light's centre of gravity against the sun's noon, for stamps shifted by `shift_min`: weights global with the
+// sun's easting. Zero when morning and afternoon carry the same light at the same height of the sun.
 double lopsided(const std::vector<ClearHour>& hours, const sun::Ephemeris& ephemeris, const sun::Place& place,
                 double minute) {
     double sum = 0.0;
-    for (const ClearHour& h : hours) sum += h.global * ephemeris.direction(h.start_unix_s + 60.0 * minute, place).east;
+    for (const ClearHour& h : hours)
+        sum += h.global * ephemeris.direction(h.start_unix_s + 60.0 * minute, place).east;
     return sum;
 }
 
@@ -130,13 +131,12 @@ void add_shift(const Year& year, const sun::YearSun& sun, QualityReport& report)
 void add_remarks(const Year& year, QualityReport& report) {
     const auto remark = [&](std::string text) { report.remarks.push_back(std::move(text)); };
     if (report.hours_light_below_horizon > 0) {
-        remark("Light with the sun below the horizon in " +
-               counted(report.hours_light_below_horizon, "hour", "hours") +
+        remark("Light with the sun below the horizon in " + counted(report.hours_light_below_horizon, "hour", "hours") +
                ": time zone, longitude or stamps may be wrong.");
     }
     if (report.hours_closure_off > 87) {  // one hour in a hundred
-        remark("Global, beam and diffuse do not fit together in " +
-               counted(report.hours_closure_off, "hour", "hours") + " (over 50 W/m2 and over 15 %).");
+        remark("Global, beam and diffuse do not fit together in " + counted(report.hours_closure_off, "hour", "hours") +
+               " (over 50 W/m2 and over 15 %).");
     }
     if (report.hours_above_extraterrestrial > 10) {
         remark("More light than above the atmosphere in " +
@@ -214,7 +214,8 @@ std::string text(const Year& year, const QualityReport& report) {
     out += year.sky_long_wave_w_m2.empty() ? "not in the file, worked out from humidity and cloud\n" : "in the file\n";
     out += "Hours with light below the horizon: " + std::to_string(report.hours_light_below_horizon) + "\n";
     out += "Hours in which global, beam and diffuse do not fit: " + std::to_string(report.hours_closure_off) + "\n";
-    out += "Hours above the light outside the atmosphere: " + std::to_string(report.hours_above_extraterrestrial) + "\n";
+    out +=
+        "Hours above the light outside the atmosphere: " + std::to_string(report.hours_above_extraterrestrial) + "\n";
     if (report.clear_days < least_clear_days) {
         out += "Symmetry of clear days: too few clear days to tell\n";
     } else {
@@ -226,9 +227,11 @@ std::string text(const Year& year, const QualityReport& report) {
                fixed(report.closure->off_w_m2, 1) + " W/m2 off)\n";
     }
     out += report.remarks.empty() ? "\nNo fault found in the figures.\n" : "\nFaults found in the figures:\n";
-    for (const std::string& remark : report.remarks) out += "- " + remark + "\n";
+    for (const std::string& remark : report.remarks)
+        out += "- " + remark + "\n";
     if (!year.remarks.empty()) out += "Changed or assumed while reading:\n";
-    for (const std::string& remark : year.remarks) out += "- " + remark + "\n";
+    for (const std::string& remark : year.remarks)
+        out += "- " + remark + "\n";
     return out;
 }
 

@@ -23,8 +23,8 @@ struct QualityReport {
     double air_min_c = 0.0;
     double air_max_c = 0.0;
     double wind_mean_m_s = 0.0;
-    int hours_light_below_horizon = 0;   ///< global over 5 W/m2 with the sun lower than -1 deg through the hour
-    int hours_closure_off = 0;           ///< |global - diffuse - beam cos z| over 50 W/m2 and over 15 %
+    int hours_light_below_horizon = 0;  ///< global over 5 W/m2 with the sun lower than -1 deg through the hour
+    int hours_closure_off = 0;          ///< |global - diffuse - beam cos z| over 50 W/m2 and over 15 %
     int hours_above_extraterrestrial = 0;
     /// Shift of the stamps which makes clear mornings and afternoons symmetric, minutes; positive: light later than the
     /// stamps say. Haze and slopes that favour one half of the day move it by up to about 15 minutes. 0 with too few
@@ -33,7 +33,7 @@ struct QualityReport {
     int clear_days = 0;  ///< days best_shift_min rests on
     /// Minute of the hour at which global, diffuse and beam fit together best (closure.h).
     std::optional<ClosureMinute> closure;
-    std::vector<std::string> remarks;    ///< in words; empty: nothing to remark
+    std::vector<std::string> remarks;  ///< in words; empty: nothing to remark
 };
 
 [[nodiscard]] QualityReport assess(const Year& year);

@@ -10,9 +10,13 @@
 namespace wg::weather::detail {
 namespace {
 
-std::string found(const Field& field) { return "'" + for_message(field.text, 30) + "'"; }
+std::string found(const Field& field) {
+    return "'" + for_message(field.text, 30) + "'";
+}
 
-std::string two_digits(int value) { return (value < 10 ? "0" : "") + std::to_string(value); }
+std::string two_digits(int value) {
+    return (value < 10 ? "0" : "") + std::to_string(value);
+}
 
 }  // namespace
 
@@ -54,10 +58,10 @@ double read_light(const Field& field, const Quantity& quantity, int line, RawYea
 void check_place(const Year& year, int header_line, Problems& problems) {
     const auto outside = [&](double value, double low, double high, const char* what) {
         if (value >= low && value <= high) return;
-        problems.add(header_line, 1,
-                     std::string(what) + " is " + fixed(value, 3) + ", outside " + fixed(low, 0) + " to " +
-                         fixed(high, 0),
-                     "Correct the place in the file's header");
+        problems.add(
+            header_line, 1,
+            std::string(what) + " is " + fixed(value, 3) + ", outside " + fixed(low, 0) + " to " + fixed(high, 0),
+            "Correct the place in the file's header");
     };
     outside(year.latitude_deg, -90.0, 90.0, "latitude");
     outside(year.longitude_deg, -180.0, 180.0, "longitude");

@@ -40,8 +40,8 @@ inline constexpr double infinite = std::numeric_limits<double>::infinity();
 /// Offset of a pyranometer at night, W/m2: light down to here counts as darkness, lower values as an error.
 inline constexpr double lowest_light_w_m2 = -5.0;
 
-/// Reads one field. Text that is no number, or a value out of range, is a problem and gives `missing`. An empty field or
-/// the format's mark for missing gives `missing` without a problem.
+/// Reads one field. Text that is no number, or a value out of range, is a problem and gives `missing`. An empty field
+/// or the format's mark for missing gives `missing` without a problem.
 [[nodiscard]] double read_value(const Field& field, const Quantity& quantity, int line, Problems& problems);
 /// The same for light: from -5 W/m2 to 0 counts as 0 and is counted.
 [[nodiscard]] double read_light(const Field& field, const Quantity& quantity, int line, RawYear& raw,

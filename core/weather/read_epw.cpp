@@ -26,9 +26,10 @@ constexpr Quantity cover = {"opaque sky cover", "parts of 1", 0, 1, 99, -infinit
 
 void read_location(const Line& line, const std::vector<Field>& fields, Year& year, Problems& problems) {
     if (fields.size() < 10) {
-        problems.add(line.number, 1,
-                     "LOCATION has " + std::to_string(fields.size()) + " fields instead of 10, so the place is not known",
-                     "Fetch the file again");
+        problems.add(
+            line.number, 1,
+            "LOCATION has " + std::to_string(fields.size()) + " fields instead of 10, so the place is not known",
+            "Fetch the file again");
         return;
     }
     const auto coordinate = [&](std::size_t i, const char* what) {

@@ -35,8 +35,10 @@ struct Header {
 std::optional<double> figure_after_colon(const Line& line, Problems& problems) {
     const std::size_t colon = line.text.find(':');
     std::string_view rest = colon == std::string_view::npos ? std::string_view() : line.text.substr(colon + 1);
-    while (!rest.empty() && rest.front() == ' ') rest.remove_prefix(1);
-    while (!rest.empty() && (rest.back() == ' ' || rest.back() == ',')) rest.remove_suffix(1);
+    while (!rest.empty() && rest.front() == ' ')
+        rest.remove_prefix(1);
+    while (!rest.empty() && (rest.back() == ' ' || rest.back() == ','))
+        rest.remove_suffix(1);
     const std::optional<double> value = number(rest);
     if (!value) {
         problems.add(line.number, 1, "'" + for_message(line.text, 50) + "' holds no number after the colon",
@@ -148,15 +150,16 @@ bool read_rows(Lines& lines, std::vector<Field>& fields, const Header& header, R
         split(line->text, fields);
         const std::optional<Stamp> stamp = read_stamp(fields.front().text);
         if (!stamp) {
-            problems.add(line->number, 1, "'" + for_message(fields.front().text, 20) + "' is no time stamp yyyymmdd:HHMM",
+            problems.add(line->number, 1,
+                         "'" + for_message(fields.front().text, 20) + "' is no time stamp yyyymmdd:HHMM",
                          "The file was damaged; fetch it again");
             return false;
         }
         if (fields.size() != header.width) {
-            problems.add(line->number, 1,
-                         "the row has " + std::to_string(fields.size()) + " fields, the header " +
-                             std::to_string(header.width),
-                         "The file was cut off or damaged; fetch it again");
+            problems.add(
+                line->number, 1,
+                "the row has " + std::to_string(fields.size()) + " fields, the header " + std::to_string(header.width),
+                "The file was cut off or damaged; fetch it again");
             return false;
         }
         if (calendar.taken() == 0) stamp_minute = stamp->minute;

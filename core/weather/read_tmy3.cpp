@@ -159,10 +159,10 @@ Result<Year> read_tmy3(std::string_view text, const std::string& file_name) {
         if (line->text.empty()) continue;
         split(line->text, fields);
         if (fields.size() != header_fields) {
-            problems.add(line->number, 1,
-                         "the row has " + std::to_string(fields.size()) + " fields, the header " +
-                             std::to_string(header_fields),
-                         "The file was cut off or damaged; fetch it again");
+            problems.add(
+                line->number, 1,
+                "the row has " + std::to_string(fields.size()) + " fields, the header " + std::to_string(header_fields),
+                "The file was cut off or damaged; fetch it again");
             return problems.take();
         }
         const std::string_view date = fields[columns.date].text;
@@ -178,10 +178,10 @@ Result<Year> read_tmy3(std::string_view text, const std::string& file_name) {
         const Calendar::Answer answer = calendar.accept(stamp->month, stamp->day, stamp->hour, expected);
         if (answer == Calendar::Answer::skip_leap_day) continue;
         if (answer == Calendar::Answer::wrong) {
-            problems.add(line->number, fields[columns.date].column,
-                         "the row is for " + for_message(date, 20) + " " + for_message(time, 20) + ", expected " +
-                             expected,
-                         "Rows are missing, doubled or out of order; fetch the file again");
+            problems.add(
+                line->number, fields[columns.date].column,
+                "the row is for " + for_message(date, 20) + " " + for_message(time, 20) + ", expected " + expected,
+                "Rows are missing, doubled or out of order; fetch the file again");
             return problems.take();
         }
         read_row(line->number, fields, columns, raw, problems);

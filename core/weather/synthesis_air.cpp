@@ -24,15 +24,16 @@ double daily_course(double hour) {
            0.0138 * std::cos(4.0 * t - 3.513);
 }
 
-// Correction whose mean over each month is `wanted`: straight lines between the months' middles, solved by repetition (the
-// map from knots to means has its eigenvalues between 0.5 and 1, so each round at least halves the error), then a constant
-// within the month for the last digits.
+// Correction whose mean over each month is `wanted`: straight lines between the months' middles, solved by repetition
+// (the map from knots to means has its eigenvalues between 0.5 and 1, so each round at least halves the error), then a
+// constant within the month for the last digits.
 void add_with_monthly_mean(std::vector<double>& series, const std::array<double, 12>& wanted) {
     const auto month_mean = [&](std::size_t m) {
         const int from = first_hour_of_month(static_cast<int>(m) + 1);
         const int to = first_hour_of_month(static_cast<int>(m) + 2);
         double sum = 0.0;
-        for (int h = from; h < to; ++h) sum += series[static_cast<std::size_t>(h)];
+        for (int h = from; h < to; ++h)
+            sum += series[static_cast<std::size_t>(h)];
         return sum / (to - from);
     };
     std::array<double, 12> middle{};
@@ -41,7 +42,8 @@ void add_with_monthly_mean(std::vector<double>& series, const std::array<double,
     }
     for (int round = 0; round < 30; ++round) {
         std::array<double, 12> lack{};
-        for (std::size_t m = 0; m < 12; ++m) lack[m] = wanted[m] - month_mean(m);
+        for (std::size_t m = 0; m < 12; ++m)
+            lack[m] = wanted[m] - month_mean(m);
         for (int h = 0; h < hours_in_year; ++h) {
             const auto m = static_cast<std::size_t>(month_of_hour(h) - 1);
             const double at = h + 0.5;
@@ -54,7 +56,8 @@ void add_with_monthly_mean(std::vector<double>& series, const std::array<double,
     }
     for (std::size_t m = 0; m < 12; ++m) {
         const double lack = wanted[m] - month_mean(m);
-        for (int h = first_hour_of_month(static_cast<int>(m) + 1); h < first_hour_of_month(static_cast<int>(m) + 2); ++h) {
+        for (int h = first_hour_of_month(static_cast<int>(m) + 1); h < first_hour_of_month(static_cast<int>(m) + 2);
+             ++h) {
             series[static_cast<std::size_t>(h)] += lack;
         }
     }
@@ -80,7 +83,8 @@ void make_dew_point(const Climate& climate, const std::vector<double>& day_air_c
         for (int round = 0; round < 60; ++round) {
             factor = 0.5 * (low + high);
             double sum = 0.0;
-            for (std::size_t i = from; i < to; ++i) sum += std::fmin(1.0, factor * vapour[i] / saturation[i]);
+            for (std::size_t i = from; i < to; ++i)
+                sum += std::fmin(1.0, factor * vapour[i] / saturation[i]);
             (sum < wanted * static_cast<double>(to - from) ? low : high) = factor;
         }
         for (std::size_t i = from; i < to; ++i) {
@@ -103,7 +107,8 @@ double between_days(const std::vector<double>& daily, int hour) {
 
 void make_air(const Climate& climate, const std::vector<double>& clearness, Random& random, Year& year) {
     double mean_light = 0.0;
-    for (const double light : climate.global_kwh_m2_day) mean_light += light / 12.0;
+    for (const double light : climate.global_kwh_m2_day)
+        mean_light += light / 12.0;
     std::vector<double> day_air(365);
     std::vector<double> day_swing(365);
     std::array<double, 12> clearness_sum{};
@@ -146,18 +151,22 @@ void make_wind_and_pressure(const Climate& climate, Random& random, Year& year) 
         const auto from = static_cast<std::size_t>(first_hour_of_month(month));
         const auto to = static_cast<std::size_t>(first_hour_of_month(month + 1));
         double sum = 0.0;
-        for (std::size_t i = from; i < to; ++i) sum += year.wind_m_s[i];
+        for (std::size_t i = from; i < to; ++i)
+            sum += year.wind_m_s[i];
         const double factor =
             climate.wind_m_s[static_cast<std::size_t>(month) - 1] * static_cast<double>(to - from) / sum;
-        for (std::size_t i = from; i < to; ++i) year.wind_m_s[i] *= factor;
+        for (std::size_t i = from; i < to; ++i)
+            year.wind_m_s[i] *= factor;
     }
 
     const double standard = sun::standard_pressure_pa_at(climate.altitude_m);
     std::vector<double> day_pressure(365);
     Persistent pressure(pressure_persistence, random);
-    for (double& p : day_pressure) p = standard + pressure_spread_pa * pressure.next();
+    for (double& p : day_pressure)
+        p = standard + pressure_spread_pa * pressure.next();
     year.pressure_pa.resize(hours_in_year);
-    for (int h = 0; h < hours_in_year; ++h) year.pressure_pa[static_cast<std::size_t>(h)] = between_days(day_pressure, h);
+    for (int h = 0; h < hours_in_year; ++h)
+        year.pressure_pa[static_cast<std::size_t>(h)] = between_days(day_pressure, h);
 }
 
 }  // namespace wg::weather::detail

@@ -13,15 +13,15 @@
 namespace wg::weather::detail {
 namespace {
 
-constexpr double day_persistence = 0.3;   // Aguiar, Collares-Pereira and Conde, Solar Energy 40, 1988; Graham and others
+constexpr double day_persistence = 0.3;  // Aguiar, Collares-Pereira and Conde, Solar Energy 40, 1988; Graham and others
 constexpr double hour_persistence = 0.5;  // Aguiar and Collares-Pereira, Solar Energy 49, 1992, give 0.3 to 0.6
 constexpr double linke_of_shape = 3.0;    // usual turbidity: the course of a day
 constexpr double linke_of_ceiling = 2.0;  // very clean air: no hour above it
 constexpr double least_clearness = 0.05;
 
 // Distribution of daily clearness in a month: Bendt, Collares-Pereira and Rabl, Solar Energy 27, 1981, an exponential
-// between a least and a largest value (largest: Hollands and Huget, Solar Energy 30, 1983), with its one parameter solved
-// for the month's mean.
+// between a least and a largest value (largest: Hollands and Huget, Solar Energy 30, 1983), with its one parameter
+// solved for the month's mean.
 struct BendtDays {
     double low, high, gamma;
 
@@ -51,8 +51,8 @@ struct BendtDays {
 };
 
 struct HourLimits {
-    std::vector<double> shape;    // cloudless global, W/m2, mean over the hour
-    std::vector<double> ceiling;  // the same in very clean air
+    std::vector<double> shape;             // cloudless global, W/m2, mean over the hour
+    std::vector<double> ceiling;           // the same in very clean air
     std::vector<double> extraterrestrial;  // on the horizontal
 };
 
@@ -68,7 +68,8 @@ HourLimits limits_of(const Climate& climate, const sun::YearSun& sun) {
         limits.shape.push_back(
             share * sun::ineichen_perez(zenith_deg, air_mass, linke_of_shape, climate.altitude_m, normal).global_w_m2);
         limits.ceiling.push_back(
-            share * sun::ineichen_perez(zenith_deg, air_mass, linke_of_ceiling, climate.altitude_m, normal).global_w_m2);
+            share *
+            sun::ineichen_perez(zenith_deg, air_mass, linke_of_ceiling, climate.altitude_m, normal).global_w_m2);
         limits.extraterrestrial.push_back(share * up * normal);
     }
     return limits;
@@ -105,7 +106,8 @@ void shape_day(std::vector<double>& global, const HourLimits& limits, std::size_
     }
     if (weights <= 0.0) return;
     const double wanted = clearness * sum_of(limits.extraterrestrial, first, first + 24);
-    for (std::size_t i = first; i < first + 24; ++i) global[i] *= wanted / weights;
+    for (std::size_t i = first; i < first + 24; ++i)
+        global[i] *= wanted / weights;
 }
 
 // Brings the sum of the month's hours to `target` without lifting any above its ceiling: hours at the ceiling stay, the
@@ -117,7 +119,8 @@ void fit_month(std::vector<double>& global, const std::vector<double>& ceiling, 
         again = false;
         double held = 0.0;
         double free = 0.0;
-        for (std::size_t i = from; i < to; ++i) (capped[i - from] ? held : free) += global[i];
+        for (std::size_t i = from; i < to; ++i)
+            (capped[i - from] ? held : free) += global[i];
         if (free <= 0.0) return;
         const double factor = (target - held) / free;
         for (std::size_t i = from; i < to; ++i) {
@@ -146,10 +149,11 @@ Result<std::vector<double>> make_light(const Climate& climate, const sun::YearSu
         const auto to = static_cast<std::size_t>(first_hour_of_month(month + 1));
         const std::size_t count = (to - from) / 24;
         std::vector<double> normal(count);
-        for (double& z : normal) z = days.next();
+        for (double& z : normal)
+            z = days.next();
 
-        const double target = 1e3 * climate.global_kwh_m2_day[static_cast<std::size_t>(month) - 1] *
-                              static_cast<double>(count);
+        const double target =
+            1e3 * climate.global_kwh_m2_day[static_cast<std::size_t>(month) - 1] * static_cast<double>(count);
         const double most = sum_of(limits.ceiling, from, to);
         if (target > 0.97 * most) {
             problems.push_back({climate.id + ": global_kwh_m2_day[" + std::to_string(month - 1) + "]",
@@ -174,8 +178,8 @@ Result<std::vector<double>> make_light(const Climate& climate, const sun::YearSu
     if (!problems.empty()) return problems;
 
     for (std::size_t i = 0; i < year.global_w_m2.size(); ++i) {
-        const Split split = split_erbs(year.global_w_m2[i], sun.up[i], sun.extraterrestrial_normal_w_m2[i],
-                                       sun.up_share[i]);
+        const Split split =
+            split_erbs(year.global_w_m2[i], sun.up[i], sun.extraterrestrial_normal_w_m2[i], sun.up_share[i]);
         year.beam_normal_w_m2.push_back(split.beam_normal_w_m2);
         year.diffuse_w_m2.push_back(split.diffuse_w_m2);
     }

@@ -8,11 +8,15 @@ namespace {
 
 constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 
-bool blank(char c) { return c == ' ' || c == '\t'; }
+bool blank(char c) {
+    return c == ' ' || c == '\t';
+}
 
 Field trimmed(std::string_view line, std::size_t from, std::size_t to) {
-    while (from < to && blank(line[from])) ++from;
-    while (to > from && blank(line[to - 1])) --to;
+    while (from < to && blank(line[from]))
+        ++from;
+    while (to > from && blank(line[to - 1]))
+        --to;
     if (to - from >= 2 && line[from] == '"' && line[to - 1] == '"') {
         ++from;
         --to;
@@ -66,12 +70,14 @@ std::optional<int> whole_number(std::string_view text) {
     return value;
 }
 
-bool starts_with(std::string_view text, std::string_view prefix) { return text.substr(0, prefix.size()) == prefix; }
+bool starts_with(std::string_view text, std::string_view prefix) {
+    return text.substr(0, prefix.size()) == prefix;
+}
 
 void Problems::add(int line, std::size_t column, std::string what, std::string remedy) {
     if (full()) return;
-    list_.push_back({file_ + ":" + std::to_string(line) + ":" + std::to_string(column), std::move(what),
-                     std::move(remedy)});
+    list_.push_back(
+        {file_ + ":" + std::to_string(line) + ":" + std::to_string(column), std::move(what), std::move(remedy)});
     if (full()) list_.back().what += " (reading stopped here: too many problems)";
 }
 
@@ -79,7 +85,9 @@ void Problems::add_for_file(std::string what, std::string remedy) {
     if (!full()) list_.push_back({file_, std::move(what), std::move(remedy)});
 }
 
-std::vector<Problem> Problems::take() { return std::move(list_); }
+std::vector<Problem> Problems::take() {
+    return std::move(list_);
+}
 
 bool plausible_text(std::string_view text, Problems& problems) {
     if (text.empty()) {

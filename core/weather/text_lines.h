@@ -15,8 +15,8 @@ inline constexpr std::size_t longest_line = 16384;
 inline constexpr std::size_t largest_file = 64u * 1024u * 1024u;
 
 struct Field {
-    std::string_view text;  ///< without surrounding blanks and quotes
-    std::size_t column = 1; ///< of its first character in the line, from 1
+    std::string_view text;   ///< without surrounding blanks and quotes
+    std::size_t column = 1;  ///< of its first character in the line, from 1
 };
 
 struct Line {

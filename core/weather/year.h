@@ -11,8 +11,8 @@ namespace wg::weather {
 inline constexpr int hours_in_year = 8760;
 
 struct Year {
-    std::string source;   ///< e.g. "TMY3 723170 Greensboro" or "invented climate of ..."
-    std::string format;   ///< "EPW", "TMY3", "PVGIS TMY", "synthesis"
+    std::string source;  ///< e.g. "TMY3 723170 Greensboro" or "invented climate of ..."
+    std::string format;  ///< "EPW", "TMY3", "PVGIS TMY", "synthesis"
     bool invented = false;
     double latitude_deg = 0.0;
     double longitude_deg = 0.0;

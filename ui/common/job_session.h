@@ -10,19 +10,24 @@
 
 #include "core/job/job.h"
 #include "core/plan/plan.h"
+#include "ui/common/planner.h"
 
 namespace wg::ui {
-
-class Planner;
 
 class JobSession : public QObject {
     Q_OBJECT
    public:
     JobSession(Job job, std::shared_ptr<const plan::Reference> reference, QObject* parent = nullptr);
+    /// With another way to plan; tests pass slow or failing ones.
+    JobSession(Job job, std::shared_ptr<const plan::Reference> reference, PlanFunction plan_function,
+               QObject* parent = nullptr);
     ~JobSession() override;
 
     [[nodiscard]] const Job& job() const { return job_; }
+    /// Reference data with the weather year of this job, once the first plan is there. Stays valid for the life of the
+    /// session, but another object may take its place when the job's weather changes.
     [[nodiscard]] const plan::Reference& reference() const { return *reference_; }
+    [[nodiscard]] std::shared_ptr<const plan::Reference> shared_reference() const { return reference_; }
     [[nodiscard]] QUndoStack& undo_stack() { return undo_; }
 
     /// The choice on screen (not necessarily the chosen one).
@@ -30,7 +35,14 @@ class JobSession : public QObject {
     void set_current_choice(const std::string& choice_id);
 
     /// The newest plan of the current choice; null before the first is ready or when the job cannot be planned.
+    /// Right after an edit this is the quick plan: geometry, run, fixings and price are new, `has_yield` is false, and
+    /// season, economy and the yearly figures are those from before the edit (see yield_carried()), so that screens
+    /// can keep showing them, muted. Issue and print only a settled() plan.
     [[nodiscard]] std::shared_ptr<const plan::Plan> plan() const { return plan_; }
+    /// True while the yearly figures in plan() are those from before the last edit.
+    [[nodiscard]] bool yield_carried() const { return yield_carried_; }
+    /// True when plan() is complete and belongs to the job as it stands now.
+    [[nodiscard]] bool settled() const { return plan_ != nullptr && !yield_carried_ && !planning(); }
     /// Plan as it stood before the last edit with complete yield, for the signed differences in the ledger.
     [[nodiscard]] std::shared_ptr<const plan::Plan> earlier_plan() const { return earlier_plan_; }
     /// Why there is no plan; empty when there is one.
@@ -48,16 +60,20 @@ class JobSession : public QObject {
     [[nodiscard]] bool dirty() const;
 
    Q_SIGNALS:
-    void job_changed();         ///< after every edit, undo and redo
-    void plan_changed();        ///< a newer plan (quick or full) or a new plan problem
-    void planning_changed();    ///< planning() flipped
-    void choice_changed();      ///< another current choice
+    void job_changed();       ///< after every edit, undo and redo
+    void plan_changed();      ///< a newer plan (quick or full) or a new plan problem
+    void planning_changed();  ///< planning() flipped
+    void choice_changed();    ///< another current choice
     void saved_changed();
 
    private:
     friend class SnapshotCommand;
     void replace_job(const Job& job);
     void replan();
+    void remember_earlier_plan();
+    void take_quick(const PlanAnswer& answer);
+    void take_full(const PlanAnswer& answer);
+    void take_problem(const std::vector<Problem>& problems);
 
     Job job_;
     Job saved_job_;
@@ -69,6 +85,10 @@ class JobSession : public QObject {
     QString plan_problem_;
     std::string current_choice_id_;
     int merge_generation_ = 0;
+    std::shared_ptr<const plan::Plan> full_plan_;  ///< newest with yield, of whichever edit; source of carried figures
+    std::vector<std::shared_ptr<const plan::Reference>> references_;  ///< all handed out so far, kept alive
+    bool yield_carried_ = false;
+    std::uint64_t shown_ = 0;  ///< number of the order behind plan_
 };
 
 }  // namespace wg::ui

@@ -22,11 +22,14 @@ struct Theme {
 [[nodiscard]] Theme theme_of(ThemeKind kind);
 /// The theme documents are printed with: light, black on white.
 [[nodiscard]] Theme paper_theme();
-/// Palette, style sheet and font of the whole program. Remembered as the current theme.
+/// Palette, style sheet and font of the whole program. Remembered on the application object as the current theme.
 void apply_theme(QApplication& app, ThemeKind kind);
 [[nodiscard]] const Theme& current_theme();
+[[nodiscard]] QString theme_key(ThemeKind kind);             ///< "light", "dark", "sunlight": for the settings file
+[[nodiscard]] ThemeKind theme_from_key(const QString& key);  ///< light when unknown
 
-/// The program's family (Inter when installed, else Noto Sans, else the platform's) with tabular figures.
+/// The program's family: Noto Sans, else Inter, else the platform's. Noto Sans comes first because its figures are
+/// tabular in every weight; Inter needs a font feature for that which Qt 6.4 cannot switch on.
 [[nodiscard]] QFont base_font(double point_size = 10.5);
 
 /// Perceptually uniform scale of our own for quantities, light (0) to dark (1); readable in grey print.

@@ -27,6 +27,7 @@ struct PaperInput {
     plan::Plan plan;
     Firm firm;
     QDate printed_on;
+    bool unsaved = false;  ///< the job was changed since the revision named: papers say so
 };
 
 /// Number of pages and the text on each, in reading order: what tests look at.

@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <QRectF>
 #include <string>
+#include <vector>
 
 #include "core/job/job.h"
 #include "core/plan/plan.h"
@@ -28,9 +29,24 @@ struct SiteDrawing {
     bool labels = true;
     double text_units = 11.0;
     double line_units = 1.0;
+    bool scale_bar = false;
+    QRectF area;  ///< that grid, north arrow and scale bar may use; empty: round the site
 };
 void paint_site(QPainter& painter, const SiteDrawing& what, const SiteView& view, const Theme& theme);
+/// The run as far as it is known: the first collector's connections when a plan tells the model, the bends, the spot.
+struct RouteLine {
+    std::vector<Point3> points;
+    std::size_t first_bend = 0;  ///< index in `points` of the choice's first route point
+};
+[[nodiscard]] RouteLine route_line(const Job& job, const Choice& choice, const CollectorModel* model);
+
+/// Outline of a surface seen from above, sketch coordinates; a wall comes out as a line there and back.
+[[nodiscard]] std::vector<Point2> outline_in_plan(const Surface& surface, double sketch_up_azimuth_deg);
+/// Outline of an obstacle seen from above; posts and trees as regular polygons of 24 corners.
+[[nodiscard]] std::vector<Point2> outline_in_plan(const Obstacle& obstacle);
 /// Id of the element under a point (obstacle, spot, surface; topmost first); empty: none.
 [[nodiscard]] std::string element_at(const Site& site, Point2 sketch_point, double reach_m);
+/// Index of the route point within reach; -1: none.
+[[nodiscard]] int route_point_at(const Choice& choice, Point2 sketch_point, double reach_m);
 
 }  // namespace wg::ui

@@ -1,10 +1,14 @@
 #pragma once
 // A surface face-on, to scale: on screen in Layout, on paper in the sheets. Same code, other theme and scale.
 
+#include <QMarginsF>
 #include <QPainter>
 #include <QPointF>
 #include <QRectF>
 #include <QTransform>
+#include <optional>
+#include <string>
+#include <vector>
 
 #include "core/job/job.h"
 #include "core/plan/plan.h"
@@ -35,7 +39,25 @@ struct SurfaceDrawing {
     bool rafters = true;
     double text_units = 11.0;     ///< height of lettering in painter units
     double line_units = 1.0;
+    /// Draws placements as the choice has them now, ahead of a plan that is still being computed. Null: the plan's model.
+    const CollectorModel* collector = nullptr;
+    bool scale_bar = false;
+    bool collector_dimensions_all_round = false;  ///< all four sides instead of the nearest two: while placing
 };
+
+/// Distance from a point along an axis of the plane (dx, dy: one of them +-1, the other 0) to the nearest crossing of
+/// the outline; nullopt when there is none.
+[[nodiscard]] std::optional<double> reach_m(const std::vector<Point2>& outline, Point2 from, double dx, double dy);
+
+/// Margins round the outline that this drawing's dimensions and legends need, in painter units.
+[[nodiscard]] QMarginsF margins_for(const SurfaceDrawing& what);
+/// The largest of them.
+[[nodiscard]] double margin_for(const SurfaceDrawing& what);
+/// View that fits the outline and exactly these margins.
+[[nodiscard]] PlaneView fit_surface(const Surface& surface, const QRectF& area, const QMarginsF& margins);
+
+/// Upper end of the shade map's scale: greatest yearly loss of beam on the map, rounded up to whole 10 %.
+[[nodiscard]] double shade_scale_end(const site::ShadeMap& map);
 
 void paint_surface(QPainter& painter, const SurfaceDrawing& what, const PlaneView& view, const Theme& theme);
 

@@ -32,8 +32,10 @@ std::vector<Reading> hold(double start_bar, double start_c, double end_bar, doub
             reading("e", ReadingKind::pressure_hold_end, end_bar, end_c, "2027-04-01T11:00:00+02:00")};
 }
 
-std::vector<Reading> vacuum(double level_pa, double after_pa, double coldest_c, const std::string& until = "2027-04-01T10:30:00Z") {
-    return {reading("v", ReadingKind::vacuum_level, level_pa, coldest_c), reading("r", ReadingKind::vacuum_after_rise, after_pa, coldest_c, until)};
+std::vector<Reading> vacuum(double level_pa, double after_pa, double coldest_c,
+                            const std::string& until = "2027-04-01T10:30:00Z") {
+    return {reading("v", ReadingKind::vacuum_level, level_pa, coldest_c),
+            reading("r", ReadingKind::vacuum_after_rise, after_pa, coldest_c, until)};
 }
 
 Expected expected() {
@@ -94,7 +96,8 @@ TEST(PressureHold, difference_within_the_instruments_passes) {
     EXPECT_EQ(only(hold(25.0, 15.0, 24.9, 15.0)).verdict, Verdict::passed);
 }
 
-// With half the volume indoors the end lies between 'half followed' and 'all followed': the thermometer cannot settle it.
+// With half the volume indoors the end lies between 'half followed' and 'all followed': the thermometer cannot settle
+// it.
 TEST(PressureHold, fall_between_partial_and_full_cooling_cannot_be_told) {
     Expected e = expected();
     e.volume_outdoors = 0.5;
@@ -170,7 +173,9 @@ TEST(Evacuation, deep_and_held_passes) {
     EXPECT_EQ(only(vacuum(100.0, 200.0, 15.0)).verdict, Verdict::passed);
 }
 
-TEST(Evacuation, level_above_the_limit_fails) { EXPECT_EQ(only(vacuum(400.0, 420.0, 15.0)).verdict, Verdict::failed); }
+TEST(Evacuation, level_above_the_limit_fails) {
+    EXPECT_EQ(only(vacuum(400.0, 420.0, 15.0)).verdict, Verdict::failed);
+}
 
 // Water at 15 deg C has 1,705 Pa (IAPWS-95 and Magnus agree within 0.3 %): a rise that stops there is moisture.
 TEST(Evacuation, rise_that_stops_at_the_vapour_pressure_is_called_wet) {
@@ -216,7 +221,8 @@ TEST(Evacuation, impossible_levels_are_neither_pass_nor_fail) {
 TEST(Charge, several_weighings_add_up) {
     Expected e = expected();
     e.extra_charge_kg = 0.120;
-    const std::vector<Reading> two = {reading("1", ReadingKind::charge_added, 0.070), reading("2", ReadingKind::charge_added, 0.045)};
+    const std::vector<Reading> two = {reading("1", ReadingKind::charge_added, 0.070),
+                                      reading("2", ReadingKind::charge_added, 0.045)};
     EXPECT_EQ(only(two, e).verdict, Verdict::passed) << only(two, e).words;
     EXPECT_EQ(only({two[0]}, e).verdict, Verdict::failed);
     EXPECT_EQ(only({reading("1", ReadingKind::charge_added, 0.200)}, e).verdict, Verdict::failed);
@@ -252,14 +258,16 @@ TEST(Running, current_is_held_against_the_rating) {
     Expected e = expected();
     e.rated_current_a = 5.2;
     EXPECT_EQ(only({reading("c", ReadingKind::supply_current, 3.1)}, e).verdict, Verdict::passed);
-    EXPECT_EQ(only({reading("c", ReadingKind::supply_current, 5.3)}, e).verdict, Verdict::passed) << "within the clamp meter";
+    EXPECT_EQ(only({reading("c", ReadingKind::supply_current, 5.3)}, e).verdict, Verdict::passed)
+        << "within the clamp meter";
     EXPECT_EQ(only({reading("c", ReadingKind::supply_current, 6.5)}, e).verdict, Verdict::failed);
     EXPECT_EQ(only({reading("c", ReadingKind::supply_current, 0.1)}, e).verdict, Verdict::cannot_tell);
 }
 
 TEST(Running, discharge_must_be_hotter_than_suction_and_below_the_oil_limit) {
     const auto pair = [](double suction, double discharge) {
-        return std::vector<Reading>{reading("s", ReadingKind::suction_temperature, suction), reading("d", ReadingKind::discharge_temperature, discharge)};
+        return std::vector<Reading>{reading("s", ReadingKind::suction_temperature, suction),
+                                    reading("d", ReadingKind::discharge_temperature, discharge)};
     };
     EXPECT_EQ(only(pair(8.0, 72.0)).verdict, Verdict::passed);
     EXPECT_EQ(only(pair(72.0, 8.0)).verdict, Verdict::failed);
@@ -270,14 +278,15 @@ TEST(Running, discharge_must_be_hotter_than_suction_and_below_the_oil_limit) {
 
 TEST(Running, water_is_held_against_the_set_point) {
     EXPECT_EQ(only({reading("w", ReadingKind::water_temperature, 54.0)}).verdict, Verdict::passed);
-    EXPECT_EQ(only({reading("w", ReadingKind::water_temperature, 38.0)}).verdict, Verdict::cannot_tell) << "still heating";
+    EXPECT_EQ(only({reading("w", ReadingKind::water_temperature, 38.0)}).verdict, Verdict::cannot_tell)
+        << "still heating";
     EXPECT_EQ(only({reading("w", ReadingKind::water_temperature, 66.0)}).verdict, Verdict::failed);
 }
 
 TEST(Standing, correction_takes_the_place_of_what_it_names) {
-    const std::vector<Reading> record = {
-        reading("a", ReadingKind::supply_current, 41.0), reading("b", ReadingKind::remark, 0.0),
-        correcting(reading("c", ReadingKind::supply_current, 4.1), "a")};
+    const std::vector<Reading> record = {reading("a", ReadingKind::supply_current, 41.0),
+                                         reading("b", ReadingKind::remark, 0.0),
+                                         correcting(reading("c", ReadingKind::supply_current, 4.1), "a")};
     const std::vector<Reading> now = standing(record);
     ASSERT_EQ(now.size(), 2U);
     EXPECT_EQ(now[0].id, "c");
@@ -301,7 +310,8 @@ TEST(Standing, corrections_in_a_circle_lose_nothing) {
 }
 
 TEST(Standing, remark_that_names_a_reading_withdraws_it) {
-    const std::vector<Reading> record = {reading("a", ReadingKind::supply_current, 9.0), correcting(reading("b", ReadingKind::remark, 0.0), "a")};
+    const std::vector<Reading> record = {reading("a", ReadingKind::supply_current, 9.0),
+                                         correcting(reading("b", ReadingKind::remark, 0.0), "a")};
     EXPECT_TRUE(assess(record, expected()).empty());
 }
 
@@ -312,20 +322,26 @@ TEST(Assess, corrected_start_stays_paired_with_its_end) {
 }
 
 TEST(Assess, verdicts_come_in_the_order_of_the_work) {
-    std::vector<Reading> record = {reading("w", ReadingKind::water_temperature, 54.0), reading("i", ReadingKind::insulation_resistance, 50.0),
+    std::vector<Reading> record = {reading("w", ReadingKind::water_temperature, 54.0),
+                                   reading("i", ReadingKind::insulation_resistance, 50.0),
                                    reading("c", ReadingKind::supply_current, 3.0)};
     const auto v = vacuum(40.0, 60.0, 15.0);
     const auto h = hold(25.0, 15.0, 25.0, 15.0);
     record.insert(record.end(), v.begin(), v.end());
     record.insert(record.end(), h.begin(), h.end());
     std::vector<std::string> subjects;
-    for (const Assessment& a : assess(record, expected())) subjects.push_back(a.subject);
-    EXPECT_EQ(subjects, (std::vector<std::string>{"Pressure hold", "Evacuation", "Insulation resistance", "Supply current", "First heating"}));
+    for (const Assessment& a : assess(record, expected()))
+        subjects.push_back(a.subject);
+    EXPECT_EQ(subjects, (std::vector<std::string>{"Pressure hold", "Evacuation", "Insulation resistance",
+                                                  "Supply current", "First heating"}));
 }
 
 TEST(Assess, only_a_pass_has_nothing_left_to_do) {
-    const std::vector<std::vector<Reading>> records = {hold(25.0, 22.0, 23.77, 8.0), hold(25.0, 15.0, 20.0, 15.0), vacuum(40.0, 60.0, 15.0),
-                                                       vacuum(40.0, 60.0, 0.0), {reading("i", ReadingKind::insulation_resistance, 0.1)}};
+    const std::vector<std::vector<Reading>> records = {hold(25.0, 22.0, 23.77, 8.0),
+                                                       hold(25.0, 15.0, 20.0, 15.0),
+                                                       vacuum(40.0, 60.0, 15.0),
+                                                       vacuum(40.0, 60.0, 0.0),
+                                                       {reading("i", ReadingKind::insulation_resistance, 0.1)}};
     for (const auto& record : records) {
         for (const Assessment& a : assess(record, expected())) {
             EXPECT_EQ(a.next.empty(), a.verdict == Verdict::passed) << a.subject << ": " << a.words;

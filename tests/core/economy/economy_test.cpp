@@ -45,7 +45,8 @@ TEST(PresentWorth, equals_the_sum_of_its_payments) {
     for (const double rise : {-0.05, 0.0, 0.03, 0.12}) {
         for (const double discount : {-0.02, 0.0, 0.03, 0.2}) {
             double sum = 0.0;
-            for (int year = 1; year <= 25; ++year) sum += std::pow(1.0 + rise, year - 1) / std::pow(1.0 + discount, year);
+            for (int year = 1; year <= 25; ++year)
+                sum += std::pow(1.0 + rise, year - 1) / std::pow(1.0 + discount, year);
             EXPECT_NEAR(present_worth_factor(25, rise, discount), sum, 1e-10 * sum) << rise << ' ' << discount;
         }
     }
@@ -72,7 +73,8 @@ TEST(Evaluate, net_present_value_matches_the_closed_form) {
 
 TEST(Evaluate, simple_payback_is_investment_over_saving) {
     EXPECT_NEAR(evaluate(plain_case(4000, 420, 20, 0.0, 0.03)).simple_payback_y, 9.524, 0.001);
-    EXPECT_EQ(evaluate(plain_case(9000, 420, 20, 0.0, 0.03)).simple_payback_y, 0.0) << "21.4 years are beyond the 20 looked at";
+    EXPECT_EQ(evaluate(plain_case(9000, 420, 20, 0.0, 0.03)).simple_payback_y, 0.0)
+        << "21.4 years are beyond the 20 looked at";
 }
 
 TEST(Evaluate, cumulative_curve_crosses_zero_at_the_discounted_payback) {
@@ -124,7 +126,8 @@ TEST(Evaluate, present_heater_pays_for_its_efficiency_and_its_own_fuel) {
         const Outcome out = evaluate(in);
         EXPECT_EQ(out.running_cost.minor, 30000);
         EXPECT_EQ(out.present_cost.minor, std::llround(4000.0 * c.minor_kwh));
-        EXPECT_EQ(out.yearly_saving.minor, out.present_cost.minor - 30000 - 5000) << "service counts against the saving";
+        EXPECT_EQ(out.yearly_saving.minor, out.present_cost.minor - 30000 - 5000)
+            << "service counts against the saving";
         EXPECT_DOUBLE_EQ(out.co2_kg, 300.0);
         EXPECT_DOUBLE_EQ(out.present_co2_kg, 4000.0 * c.kg_co2_kwh);
     }

@@ -21,7 +21,9 @@ std::string shipped_text() {
     return text.str();
 }
 
-json shipped() { return json::parse(shipped_text()); }
+json shipped() {
+    return json::parse(shipped_text());
+}
 
 /// The problems that a catalogue gives after one change; empty when it reads.
 std::vector<Problem> problems_of(const json& document) {
@@ -44,10 +46,14 @@ TEST(EquipmentCodec, shipped_catalogue_reads_and_is_marked_invented) {
     EXPECT_EQ(c.blocks.size(), 3U);
     EXPECT_EQ(c.cylinders.size(), 3U);
     EXPECT_EQ(c.fixing_methods.size(), 5U);
-    for (const auto& item : c.collectors) EXPECT_TRUE(item.invented) << item.id;
-    for (const auto& item : c.blocks) EXPECT_TRUE(item.invented) << item.id;
-    for (const auto& item : c.cylinders) EXPECT_TRUE(item.invented) << item.id;
-    for (const auto& item : c.fixing_methods) EXPECT_TRUE(item.invented) << item.id;
+    for (const auto& item : c.collectors)
+        EXPECT_TRUE(item.invented) << item.id;
+    for (const auto& item : c.blocks)
+        EXPECT_TRUE(item.invented) << item.id;
+    for (const auto& item : c.cylinders)
+        EXPECT_TRUE(item.invented) << item.id;
+    for (const auto& item : c.fixing_methods)
+        EXPECT_TRUE(item.invented) << item.id;
 }
 
 TEST(EquipmentCodec, shipped_parts_match_each_other_in_tube_size_and_pressure) {
@@ -93,8 +99,9 @@ TEST(EquipmentCodec, refrigerant_names_are_those_of_iso_817) {
 
 // Every required field, taken away one by one, is reported by its own name.
 TEST(EquipmentCodec, each_missing_field_is_named_with_its_item) {
-    const std::set<std::string> optional = {"invented",      "anode",      "anode_check_months", "connections", "fits_blocks",
-                                            "screw_grip_mm", "pull_out_n", "shear_n",            "steps"};
+    const std::set<std::string> optional = {"invented",    "anode",       "anode_check_months",
+                                            "connections", "fits_blocks", "screw_grip_mm",
+                                            "pull_out_n",  "shear_n",     "steps"};
     const json whole = shipped();
     for (const char* list : {"collectors", "blocks", "cylinders", "fixing_methods"}) {
         const std::string id = whole[list][0]["id"];
@@ -103,7 +110,8 @@ TEST(EquipmentCodec, each_missing_field_is_named_with_its_item) {
             json broken = whole;
             broken[list][0].erase(field);
             const std::vector<Problem> problems = problems_of(broken);
-            EXPECT_TRUE(names(problems, field == "id" ? list : id, field)) << list << '.' << field << '\n' << text_of(problems);
+            EXPECT_TRUE(names(problems, field == "id" ? list : id, field)) << list << '.' << field << '\n'
+                                                                           << text_of(problems);
         }
     }
 }
@@ -117,7 +125,8 @@ TEST(EquipmentCodec, each_absurd_figure_is_refused) {
             for (const double absurd : {-1e6, 1e9}) {
                 json broken = whole;
                 broken[list][0][field] = absurd;
-                EXPECT_TRUE(names(problems_of(broken), whole[list][0]["id"], field)) << list << '.' << field << ' ' << absurd;
+                EXPECT_TRUE(names(problems_of(broken), whole[list][0]["id"], field))
+                    << list << '.' << field << ' ' << absurd;
             }
             json text = whole;
             text[list][0][field] = "many";
@@ -143,27 +152,27 @@ struct Wrong {
 
 TEST(EquipmentCodec, figures_must_make_sense_together) {
     const std::vector<Wrong> cases = {
-        {"collectors", "face_area_m2", 1.9},              // 2.60 x 0.70 = 1.82
-        {"collectors", "face_area_m2", 0.5},              // cm2 or feet
-        {"collectors", "width_m", 2.9},                   // above the length
-        {"collectors", "tilt_min_deg", 40.0},             // above the recommended 30
-        {"collectors", "tilt_recommended_max_deg", 20.0}, // below the recommended least
-        {"collectors", "liquid_connection", json::array({2.7, 0.0})},   // beside the plate
-        {"collectors", "suction_connection", json::array({2.46, 0.5})}, // not at the lower edge
+        {"collectors", "face_area_m2", 1.9},                             // 2.60 x 0.70 = 1.82
+        {"collectors", "face_area_m2", 0.5},                             // cm2 or feet
+        {"collectors", "width_m", 2.9},                                  // above the length
+        {"collectors", "tilt_min_deg", 40.0},                            // above the recommended 30
+        {"collectors", "tilt_recommended_max_deg", 20.0},                // below the recommended least
+        {"collectors", "liquid_connection", json::array({2.7, 0.0})},    // beside the plate
+        {"collectors", "suction_connection", json::array({2.46, 0.5})},  // not at the lower edge
         {"collectors", "fixing_points", json::array({json::array({0.4, 0.1}), json::array({0.4, 0.9})})},
         {"collectors", "fixing_points", json::array({json::array({0.4, 0.1}), json::array({0.4, 0.1})})},
         {"collectors", "fixing_points", json::array({json::array({0.4, 0.1})})},
         {"collectors", "fixing_points", json::array({json::array({0.4, 0.1}), json::array({0.4})})},
-        {"blocks", "precharged_max_m", 25.0},             // beyond run_max_m 20
-        {"blocks", "test_pressure_bar", 60.0},            // beyond the lines' 42
+        {"blocks", "precharged_max_m", 25.0},   // beyond run_max_m 20
+        {"blocks", "test_pressure_bar", 60.0},  // beyond the lines' 42
         {"blocks", "collector_area_min_m2", 5.0},
-        {"blocks", "max_current_a", 17.0},                // beyond the breaker
+        {"blocks", "max_current_a", 17.0},  // beyond the breaker
         {"blocks", "refrigerant", "R22"},
         {"blocks", "breaker_curve", "K"},
         {"blocks", "supply_phases", 1.5},
-        {"cylinders", "volume_l", 2000.0},                // does not fit into its own height and diameter
-        {"fixing_methods", "screw_diameter_mm", 4.0},     // EN 1995-1-1 covers from 6 mm
-        {"fixing_methods", "screw_grip_mm", 20.0},        // less than six diameters
+        {"cylinders", "volume_l", 2000.0},             // does not fit into its own height and diameter
+        {"fixing_methods", "screw_diameter_mm", 4.0},  // EN 1995-1-1 covers from 6 mm
+        {"fixing_methods", "screw_grip_mm", 20.0},     // less than six diameters
         {"fixing_methods", "coverings", json::array({"thatch"})},
         {"fixing_methods", "coverings", json::array()},
     };
@@ -240,7 +249,8 @@ TEST(EquipmentCodec, damaged_files_never_crash) {
     int refused = 0;
     for (int i = 0; i < 300; ++i) {
         std::string text = whole;
-        for (int hits = 0; hits < 3; ++hits) text[random() % text.size()] = static_cast<char>(random() % 256U);
+        for (int hits = 0; hits < 3; ++hits)
+            text[random() % text.size()] = static_cast<char>(random() % 256U);
         const Result<Catalogue> result = catalogue_from_json(text, "damaged.json");
         if (!result) {
             ++refused;

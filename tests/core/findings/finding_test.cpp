@@ -18,7 +18,8 @@ Finding finding(const char* code, Severity severity, Stage stage = Stage::layout
 
 std::vector<std::string> codes(const std::vector<Finding>& findings) {
     std::vector<std::string> out;
-    for (const Finding& f : findings) out.push_back(f.code + f.place_id);
+    for (const Finding& f : findings)
+        out.push_back(f.code + f.place_id);
     return out;
 }
 

@@ -1,12 +1,14 @@
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 #include "core/fixing/fixing.h"
 #include "core/fixing/screws.h"
 
 namespace wg::fixing {
 namespace {
 
-constexpr double printed = 5e-4;      // rows with four figures, relative
+constexpr double printed = 5e-4;  // rows with four figures, relative
 constexpr double standard_rho = 1.25;
 
 TEST(Wind, PeakPressureAgreesWithEn1991) {
@@ -57,8 +59,10 @@ TEST(Wind, PressureByLoadedArea) {
 
 TEST(Snow, ShapeByPitch) {
     // EN 1991-1-3 table 5.2 (from memory; 0.8 to 30 deg as published).
-    const double expected[][2] = {{0, 0.8}, {15, 0.8}, {30, 0.8}, {40, 0.533}, {45, 0.4}, {50, 0.267}, {60, 0.0}, {90, 0.0}};
-    for (const auto& row : expected) EXPECT_NEAR(snow_shape_mu1(row[0]), row[1], 5e-4) << row[0];
+    const double expected[][2] = {{0, 0.8},  {15, 0.8},   {30, 0.8}, {40, 0.533},
+                                  {45, 0.4}, {50, 0.267}, {60, 0.0}, {90, 0.0}};
+    for (const auto& row : expected)
+        EXPECT_NEAR(snow_shape_mu1(row[0]), row[1], 5e-4) << row[0];
 }
 
 TEST(Screw, WithdrawalInTimberOf350) {

@@ -55,7 +55,8 @@ TEST(Beam, ReactionsBalanceForceAndMoment) {
     std::uniform_real_distribution<double> at(0.0, 3.0);
     for (int round = 0; round < 500; ++round) {
         std::vector<double> s(2 + static_cast<std::size_t>(round % 7));
-        for (double& v : s) v = at(random);
+        for (double& v : s)
+            v = at(random);
         const auto r = beam_shares(s, 0, 3);
         double sum = 0.0, moment = 0.0, size = 0.0;
         for (std::size_t i = 0; i < s.size(); ++i) {
@@ -69,11 +70,14 @@ TEST(Beam, ReactionsBalanceForceAndMoment) {
     }
 }
 
-PointedPlate plate(std::vector<Point2> points) { return {2.0, 0.8, points, points}; }
+PointedPlate plate(std::vector<Point2> points) {
+    return {2.0, 0.8, points, points};
+}
 
 TEST(Shares, FourCornersTakeAQuarterEach) {
     const Shares s = even_load_shares(plate({{0.3, 0.1}, {1.7, 0.1}, {0.3, 0.7}, {1.7, 0.7}}));
-    for (const double share : s.of_point) EXPECT_NEAR(share, 0.25, exact);
+    for (const double share : s.of_point)
+        EXPECT_NEAR(share, 0.25, exact);
     EXPECT_EQ(s.rails, 2);
     EXPECT_EQ(s.single_point_rails, 0);
 }
@@ -96,9 +100,11 @@ TEST(Shares, ShiftedPointsMoveTheLoadAndStillAddUp) {
 TEST(Shares, MirroredPointsGiveMirroredShares) {
     const std::vector<Point2> points{{0.2, 0.1}, {0.9, 0.1}, {1.6, 0.1}, {0.3, 0.75}, {1.9, 0.75}};
     std::vector<Point2> mirrored = points;
-    for (Point2& p : mirrored) p.x_m = 2.0 - p.x_m;
+    for (Point2& p : mirrored)
+        p.x_m = 2.0 - p.x_m;
     const Shares a = even_load_shares(plate(points)), b = even_load_shares(plate(mirrored));
-    for (std::size_t i = 0; i < points.size(); ++i) EXPECT_NEAR(a.of_point[i], b.of_point[i], exact);
+    for (std::size_t i = 0; i < points.size(); ++i)
+        EXPECT_NEAR(a.of_point[i], b.of_point[i], exact);
 }
 
 TEST(Shares, PointsInColumnsRunAlongTheShortSide) {
@@ -122,7 +128,8 @@ TEST(Couple, ForcesBalanceItAndAddUpToNothing) {
     EXPECT_NEAR(sum, 0.0, sum_tolerance);
     EXPECT_NEAR(x, couple.x_m, sum_tolerance);
     EXPECT_NEAR(y, couple.y_m, sum_tolerance);
-    for (const double v : couple_forces({{0, 0}, {1, 0}}, {0.0, 5.0})) EXPECT_NEAR(v, 0.0, exact);  // no extent that way
+    for (const double v : couple_forces({{0, 0}, {1, 0}}, {0.0, 5.0}))
+        EXPECT_NEAR(v, 0.0, exact);  // no extent that way
 }
 
 }  // namespace

@@ -45,7 +45,7 @@ TEST(Zones, MiddleOfADuoPitchRoofIsHAndItsCornerF) {
 
 TEST(Zones, APlateTakesTheWorstZoneItReachesInto) {
     const Surface s = roof(15.0);
-    const double inside = zone_pressure(s, 6.0, plate(s, 6.0, 1.8), 10.0).uplift;  // lower edge at 1.3 m
+    const double inside = zone_pressure(s, 6.0, plate(s, 6.0, 1.8), 10.0).uplift;    // lower edge at 1.3 m
     const double reaching = zone_pressure(s, 6.0, plate(s, 6.0, 1.6), 10.0).uplift;  // at 1.1 m: into the strip
     EXPECT_NEAR(inside, -0.6, 1e-12);
     EXPECT_NEAR(reaching, -0.8, 1e-12);
@@ -58,7 +58,8 @@ TEST(Zones, LeftAndRightAreAlike) {
         const Surface s = roof(form == RoofForm::flat ? 0.0 : 22.0, form);
         for (double x = 0.6; x < 6.0; x += 0.7) {
             for (double y = 0.6; y < 5.5; y += 0.7) {
-                const ZonePressure l = zone_pressure(s, 4.0, plate(s, x, y), 1.6), r = zone_pressure(s, 4.0, plate(s, 12.0 - x, y), 1.6);
+                const ZonePressure l = zone_pressure(s, 4.0, plate(s, x, y), 1.6),
+                                   r = zone_pressure(s, 4.0, plate(s, 12.0 - x, y), 1.6);
                 EXPECT_NEAR(l.uplift, r.uplift, 1e-12);
                 EXPECT_NEAR(l.pressure, r.pressure, 1e-12);
             }
@@ -70,7 +71,8 @@ TEST(Zones, AMiddlePlaceIsNeverWorseThanACorner) {
     for (const RoofForm form : {RoofForm::duo_pitch, RoofForm::mono_pitch, RoofForm::hip}) {
         for (double pitch = 5.0; pitch <= 75.0; pitch += 2.5) {
             const Surface s = roof(pitch, form);
-            EXPECT_GE(zone_pressure(s, 5.0, plate(s, 6.0, 3.0), 1.6).uplift, zone_pressure(s, 5.0, plate(s, 0.6, 0.6), 1.6).uplift);
+            EXPECT_GE(zone_pressure(s, 5.0, plate(s, 6.0, 3.0), 1.6).uplift,
+                      zone_pressure(s, 5.0, plate(s, 0.6, 0.6), 1.6).uplift);
         }
     }
 }
@@ -93,7 +95,8 @@ TEST(Zones, WallsHaveAnEdgeZoneAndBothSigns) {
     s.roof_form = RoofForm::not_a_roof;
     s.tilt_deg = 90.0;
     s.outline = {{0, 0}, {20, 0}, {20, 6}, {0, 6}};
-    const std::vector<Point2> at_edge{{0.2, 1}, {2.2, 1}, {2.2, 1.8}, {0.2, 1.8}}, middle{{9, 1}, {11, 1}, {11, 1.8}, {9, 1.8}};
+    const std::vector<Point2> at_edge{{0.2, 1}, {2.2, 1}, {2.2, 1.8}, {0.2, 1.8}},
+        middle{{9, 1}, {11, 1}, {11, 1.8}, {9, 1.8}};
     EXPECT_EQ(zone_pressure(s, 6.0, at_edge, 10.0).zone_uplift, "A");
     EXPECT_NEAR(zone_pressure(s, 6.0, at_edge, 10.0).uplift, -1.2, 1e-12);  // table 7.1, from memory
     EXPECT_NEAR(zone_pressure(s, 6.0, middle, 10.0).uplift, -0.8, 1e-12);

@@ -16,24 +16,29 @@ using nlohmann::json;
 using test::id;
 using test::sample_job;
 
-json sample_tree() { return json::parse(job_to_json(sample_job())); }
+json sample_tree() {
+    return json::parse(job_to_json(sample_job()));
+}
 
 std::vector<Problem> problems_of(const std::string& text) {
     const Result<Job> read = job_from_json(text, "house.json");
     return read.ok() ? std::vector<Problem>{} : read.problems();
 }
 
-std::vector<Problem> problems_of(const json& tree) { return problems_of(tree.dump()); }
+std::vector<Problem> problems_of(const json& tree) {
+    return problems_of(tree.dump());
+}
 
 bool mentions(const std::vector<Problem>& problems, const std::string& words) {
     return std::any_of(problems.begin(), problems.end(),
                        [&words](const Problem& p) { return p.text().find(words) != std::string::npos; });
 }
 
-#define EXPECT_REFUSED(source, words) \
-    EXPECT_TRUE(mentions(problems_of(source), words)) << text_of(problems_of(source))
+#define EXPECT_REFUSED(source, words) EXPECT_TRUE(mentions(problems_of(source), words)) << text_of(problems_of(source))
 
-TEST(JobCodec, SampleJobIsValid) { EXPECT_EQ(text_of(validate(sample_job())), ""); }
+TEST(JobCodec, SampleJobIsValid) {
+    EXPECT_EQ(text_of(validate(sample_job())), "");
+}
 
 TEST(JobCodec, ReadingBackWhatWasWrittenGivesAnEqualJob) {
     const Job job = sample_job();
@@ -53,8 +58,8 @@ TEST(JobCodec, AFreshJobWithOnlyAnIdIsValidAndRoundTrips) {
 }
 
 TEST(JobCodec, FieldsThatMayBeLeftOutTakeTheirDefaults) {
-    const Result<Job> read = job_from_json(
-        R"({"format": "warmgable-job", "schema": 1, "id": "00000000-0000-4000-8000-000000000001"})", "");
+    const Result<Job> read =
+        job_from_json(R"({"format": "warmgable-job", "schema": 1, "id": "00000000-0000-4000-8000-000000000001"})", "");
     ASSERT_TRUE(read.ok()) << text_of(read.problems());
     Job job;
     job.id = id(1);
@@ -124,7 +129,8 @@ TEST(JobCodec, UnknownFieldsAreKeptAtEveryLevel) {
                                              "/choices/0/extras/0",
                                              "/record/2",
                                              "/photographs/0"};
-    for (const std::string& place : places) tree[json::json_pointer(place + "/from_a_newer_program")] = unknown;
+    for (const std::string& place : places)
+        tree[json::json_pointer(place + "/from_a_newer_program")] = unknown;
     const Result<Job> read = job_from_json(tree.dump(), "");
     ASSERT_TRUE(read.ok()) << text_of(read.problems());
     EXPECT_EQ(json::parse(job_to_json(read.value())), tree);
@@ -182,8 +188,9 @@ TEST(JobCodec, NotANumberAndOverflowAreRefused) {
 }
 
 TEST(JobCodec, DuplicateKeysAreRefusedWithTheirPlace) {
-    EXPECT_REFUSED(std::string(R"({"format": "warmgable-job", "schema": 1, "site": {"surfaces": [{}, {"id": 1, "id": 2}]}})"),
-                   "house.json: site.surfaces[1]: the key 'id' occurs twice");
+    EXPECT_REFUSED(
+        std::string(R"({"format": "warmgable-job", "schema": 1, "site": {"surfaces": [{}, {"id": 1, "id": 2}]}})"),
+        "house.json: site.surfaces[1]: the key 'id' occurs twice");
 }
 
 TEST(JobCodec, BytesThatAreNotUtf8AreRefused) {
@@ -196,7 +203,8 @@ TEST(JobCodec, DeepNestingIsRefusedWithoutRecursion) {
     const std::size_t levels = 5000000;
     EXPECT_REFUSED(std::string(levels, '['), "nested deeper than 64");
     std::string objects;
-    for (int i = 0; i < 100000; ++i) objects += "{\"a\":";
+    for (int i = 0; i < 100000; ++i)
+        objects += "{\"a\":";
     EXPECT_REFUSED(objects, "nested deeper than 64");
     EXPECT_FALSE(mentions(problems_of(std::string(64, '[') + std::string(64, ']')), "nested deeper"));
     EXPECT_REFUSED(std::string(65, '[') + std::string(65, ']'), "nested deeper than 64");
@@ -208,7 +216,8 @@ TEST(JobCodec, TextsOver64MebibytesAreRefusedBeforeTheyAreRead) {
 
 TEST(JobCodec, TextsWithMillionsOfValuesAreRefused) {
     std::string text = "[";
-    for (int i = 0; i < 2000001; ++i) text += "0,";
+    for (int i = 0; i < 2000001; ++i)
+        text += "0,";
     EXPECT_REFUSED(text, "more than 2000000 values");
 }
 
@@ -244,8 +253,8 @@ TEST(JobCodec, OutlinesNeedThreeCorners) {
     tree["site"]["surfaces"][0]["keep_outs"][0]["outline"] = json::parse("[[0, 0], [1, 0]]");
     tree["site"]["obstacles"][2]["outline"] = json::array();
     const std::vector<Problem> problems = problems_of(tree);
-    EXPECT_TRUE(mentions(problems,
-                         "site.surfaces[0] \"South roof\".keep_outs[0] \"Bathroom window\".outline: has 2 corners"));
+    EXPECT_TRUE(
+        mentions(problems, "site.surfaces[0] \"South roof\".keep_outs[0] \"Bathroom window\".outline: has 2 corners"));
     EXPECT_TRUE(mentions(problems, "site.obstacles[2] \"Neighbour's shed\".outline: has 0 corners"));
 }
 
@@ -341,7 +350,8 @@ TEST(JobCodec, ReferencesHaveToExist) {
     job.record[2].corrects_id = id(996);
     const std::vector<Problem> problems = validate(job);
     EXPECT_EQ(problems.size(), 4U) << text_of(problems);
-    EXPECT_TRUE(mentions(problems, "choices[0] \"South roof, cellar\".placements[0] \"A\".surface_id: names the surface"));
+    EXPECT_TRUE(
+        mentions(problems, "choices[0] \"South roof, cellar\".placements[0] \"A\".surface_id: names the surface"));
     EXPECT_EQ(problems_of(job_to_json(job)).size(), 4U);
 }
 
@@ -356,7 +366,8 @@ TEST(JobCodec, CorrectionsMustNotGoRoundInACircle) {
 
 TEST(JobCodec, NoMoreThanFiftyProblemsAreListed) {
     Job job = sample_job();
-    for (int i = 0; i < 200; ++i) job.site.horizon.push_back({400.0, 99.0, ""});
+    for (int i = 0; i < 200; ++i)
+        job.site.horizon.push_back({400.0, 99.0, ""});
     EXPECT_EQ(validate(job).size(), 50U);
     EXPECT_EQ(problems_of(job_to_json(job)).size(), 50U);
 }
@@ -389,7 +400,8 @@ TEST(JobCodec, AJobInMemoryIsHeldAgainstTheSameRules) {
 TEST(JobCodec, MessagesCutLongValuesBetweenCharacters) {
     json tree = sample_tree();
     std::string word;
-    for (int i = 0; i < 1000; ++i) word += "\xC3\xA4";
+    for (int i = 0; i < 1000; ++i)
+        word += "\xC3\xA4";
     tree["state"] = word;
     const std::vector<Problem> problems = problems_of(tree);
     ASSERT_EQ(problems.size(), 1U);

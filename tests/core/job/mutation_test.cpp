@@ -49,9 +49,26 @@ TEST(JobMutation, FlippedBitsGiveAProblemOrAValidJob) {
 
 TEST(JobMutation, ExchangedTokensGiveAProblemOrAValidJob) {
     const std::string text = job_to_json(test::sample_job());
-    const std::vector<std::string> tokens = {"null",  "true", "[]", "{}",    "-1",  "1e308", "1e-320", "0.5", "\"\"",
-                                             "[[[[", "}",    "]",  "\\u0000", "\"", ",",     ":",      "99999999999999999999",
-                                             "\"id\"", "\xC3", "-0.0"};
+    const std::vector<std::string> tokens = {"null",
+                                             "true",
+                                             "[]",
+                                             "{}",
+                                             "-1",
+                                             "1e308",
+                                             "1e-320",
+                                             "0.5",
+                                             "\"\"",
+                                             "[[[[",
+                                             "}",
+                                             "]",
+                                             "\\u0000",
+                                             "\"",
+                                             ",",
+                                             ":",
+                                             "99999999999999999999",
+                                             "\"id\"",
+                                             "\xC3",
+                                             "-0.0"};
     std::mt19937_64 random(seed + 1);
     for (int i = 0; i < 3000; ++i) {
         std::string bad = text;
@@ -78,7 +95,8 @@ TEST(JobMutation, RandomBytesAreRefused) {
     std::mt19937_64 random(seed + 3);
     for (int i = 0; i < 2000; ++i) {
         std::string bytes(random() % 200, '\0');
-        for (char& c : bytes) c = static_cast<char>(random() & 0xffU);
+        for (char& c : bytes)
+            c = static_cast<char>(random() & 0xffU);
         feed(bytes);
         EXPECT_FALSE(job_from_json(bytes, "").ok());
     }

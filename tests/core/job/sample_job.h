@@ -30,8 +30,13 @@ inline Job sample_job() {
     job.state = JobState::planning;
     job.created_at = "2027-03-02T09:15:00Z";
     job.client = {"Ada Lindholm", "4 Alder Lane", "Västerby", "12 345", "000 000 00 01", "ada@example.org", ""};
-    job.survey = {"J. Okafor", "2027-03-01", "gate code from the client; room for a scaffold on the south side",
-                  true,        "tiles sound, two cracked at the verge", "no pump noise at the bedroom window", ""};
+    job.survey = {"J. Okafor",
+                  "2027-03-01",
+                  "gate code from the client; room for a scaffold on the south side",
+                  true,
+                  "tiles sound, two cracked at the verge",
+                  "no pump noise at the bedroom window",
+                  ""};
     job.weather = "cool-oceanic";
     job.rule_set = "sample-rules";
     job.price_list = "sample-prices";

@@ -11,7 +11,9 @@ namespace {
 
 using nlohmann::json;
 
-json tree_of_schema(int schema) { return json{{"format", "warmgable-job"}, {"schema", schema}, {"steps", "1"}}; }
+json tree_of_schema(int schema) {
+    return json{{"format", "warmgable-job"}, {"schema", schema}, {"steps", "1"}};
+}
 
 std::optional<std::string> to_two(json& tree) {
     tree["steps"] = tree["steps"].get<std::string>() + "2";
@@ -23,7 +25,9 @@ std::optional<std::string> to_three(json& tree) {
     return std::nullopt;
 }
 
-std::optional<std::string> fails(json&) { return "the roof has no pitch"; }
+std::optional<std::string> fails(json&) {
+    return "the roof has no pitch";
+}
 
 TEST(JobUpgrade, ThereIsAStepFromEverySchemaToTheNext) {
     EXPECT_EQ(job_upgraders().size() + 1, static_cast<std::size_t>(job_schema));

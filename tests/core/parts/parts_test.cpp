@@ -59,11 +59,12 @@ const Line* find(const Outcome& out, const std::string& id) {
 
 TEST(ListParts, covers_everything_from_plate_to_drain_with_a_reason_each) {
     const Outcome out = list_parts(two_plates());
-    for (const char* id :
-         {"marl-18", "rill-19y", "copse-250", "fixing-tile-hook", "tube-6.35", "tube-12.70", "insulation-13", "tube-joint-pair",
-          "tube-branch-pair", "tube-clip", "passage-roof", "passage-floor", "nitrogen", "cable-2.5", "breaker-C16", "rcd-30", "isolator",
-          "mixing-valve", "vessel-18", "safety-group", "drain-set", "water-connection", "survey", "fixing", "collectors", "run",
-          "cylinder", "tightness", "electrical", "hand-over"}) {
+    for (const char* id : {"marl-18",      "rill-19y",         "copse-250",       "fixing-tile-hook", "tube-6.35",
+                           "tube-12.70",   "insulation-13",    "tube-joint-pair", "tube-branch-pair", "tube-clip",
+                           "passage-roof", "passage-floor",    "nitrogen",        "cable-2.5",        "breaker-C16",
+                           "rcd-30",       "isolator",         "mixing-valve",    "vessel-18",        "safety-group",
+                           "drain-set",    "water-connection", "survey",          "fixing",           "collectors",
+                           "run",          "cylinder",         "tightness",       "electrical",       "hand-over"}) {
         const Line* line = find(out, id);
         ASSERT_NE(line, nullptr) << id;
         EXPECT_FALSE(line->why.empty()) << id;
@@ -125,7 +126,8 @@ TEST(ListParts, labour_is_hours_by_run_points_and_collectors) {
     EXPECT_NEAR(find(out, "run")->quantity, 0.75 + 11.4 * 0.32, 1e-12);
     EXPECT_NEAR(find(out, "collectors")->quantity, 1.8, 1e-12);
     double sum = 0.0;
-    for (const Line& line : out.lines) sum += line.labour ? line.to_buy : 0.0;
+    for (const Line& line : out.lines)
+        sum += line.labour ? line.to_buy : 0.0;
     EXPECT_NEAR(out.labour_h, sum, 1e-9);
 }
 
@@ -143,8 +145,31 @@ TEST(ListParts, extras_and_missing_services_are_lines_of_their_own) {
     in.services.water.to_be_made = {"drain, 2.5 m", "recirculation, 4 m"};
     const Outcome out = list_parts(in);
     EXPECT_NE(find(out, "scaffold"), nullptr);
-    EXPECT_EQ(std::count_if(out.lines.begin(), out.lines.end(), [](const Line& l) { return l.item_id == "service-connection"; }), 2);
+    EXPECT_EQ(std::count_if(out.lines.begin(), out.lines.end(),
+                            [](const Line& l) { return l.item_id == "service-connection"; }),
+              2);
     EXPECT_NE(find(out, "service-connection")->why.find("drain, 2.5 m"), std::string::npos);
+}
+
+// With what the services room itself says: a supply to be brought is cable and breaker, not a lump sum on top.
+TEST(ListParts, electrical_supply_is_not_counted_twice) {
+    Input in = two_plates();
+    services::Input at;
+    at.block = in.block;
+    at.cylinder = in.cylinder;
+    at.spot.supply = {false, 9.0};
+    at.spot.drain = {false, 2.5};
+    for (Service* there : {&at.spot.earth, &at.spot.cold, &at.spot.hot, &at.spot.recirculation})
+        *there = {true, 0.0};
+    in.services = services::provide(at);
+    ASSERT_EQ(in.services.water.to_be_made.size(), 2U);
+    const Outcome out = list_parts(in);
+    std::vector<std::string> reasons;
+    for (const Line& line : out.lines) {
+        if (line.item_id == "service-connection") reasons.push_back(line.why);
+    }
+    ASSERT_EQ(reasons.size(), 1U);
+    EXPECT_NE(reasons[0].find("drain"), std::string::npos) << reasons[0];
 }
 
 TEST(ListParts, unpriced_item_is_kept_and_cautioned) {
@@ -169,7 +194,8 @@ TEST(ListParts, empty_price_list_prices_nothing_but_lists_all) {
     const Outcome out = list_parts(in);
     EXPECT_EQ(out.lines.size(), lines);
     EXPECT_FALSE(out.findings.empty());
-    for (const Line& line : out.lines) EXPECT_EQ(line.priced, line.labour) << line.item_id;
+    for (const Line& line : out.lines)
+        EXPECT_EQ(line.priced, line.labour) << line.item_id;
 }
 
 TEST(ListParts, unknown_lengths_leave_lines_out_in_place_of_nonsense) {
@@ -185,7 +211,8 @@ TEST(ListParts, unknown_lengths_leave_lines_out_in_place_of_nonsense) {
 
 TEST(ListParts, no_line_stands_twice_without_reason) {
     std::set<std::string> seen;
-    for (const Line& line : list_parts(two_plates()).lines) EXPECT_TRUE(seen.insert(line.item_id).second) << line.item_id;
+    for (const Line& line : list_parts(two_plates()).lines)
+        EXPECT_TRUE(seen.insert(line.item_id).second) << line.item_id;
 }
 
 /// RFC 4180 reader, written for the test.
@@ -221,7 +248,8 @@ TEST(ToCsv, every_row_has_the_columns_of_the_header) {
     const Outcome out = list_parts(two_plates());
     const auto rows = read_csv(to_csv(out.lines, "EUR"));
     ASSERT_EQ(rows.size(), out.lines.size() + 1U);
-    for (const auto& row : rows) EXPECT_EQ(row.size(), rows[0].size());
+    for (const auto& row : rows)
+        EXPECT_EQ(row.size(), rows[0].size());
     EXPECT_EQ(rows[1][0], "marl-18");
     EXPECT_EQ(rows[1][7], "936.00");
     EXPECT_EQ(rows[1][8], "EUR");

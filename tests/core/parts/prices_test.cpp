@@ -26,7 +26,8 @@ std::vector<Problem> problems_of(const json& document) {
 }
 
 bool names(const std::vector<Problem>& problems, const std::string& place) {
-    return std::any_of(problems.begin(), problems.end(), [&](const Problem& p) { return p.where.find(place) != std::string::npos; });
+    return std::any_of(problems.begin(), problems.end(),
+                       [&](const Problem& p) { return p.where.find(place) != std::string::npos; });
 }
 
 TEST(PriceList, shipped_list_reads_and_is_marked_invented) {
@@ -45,7 +46,8 @@ TEST(PriceList, shipped_list_reads_and_is_marked_invented) {
 TEST(PriceList, decimal_prices_become_exact_cents) {
     json document = json::parse(shipped_text());
     // 0.29 * 100 is 28.999999999999996 in binary; 1.15 * 100 is 114.99999999999999.
-    for (const auto& [text, minor] : {std::pair<const char*, int>{"0.29", 29}, {"1.15", 115}, {"8.2", 820}, {"99999.99", 9999999}, {"0", 0}}) {
+    for (const auto& [text, minor] :
+         {std::pair<const char*, int>{"0.29", 29}, {"1.15", 115}, {"8.2", 820}, {"99999.99", 9999999}, {"0", 0}}) {
         document["items"][0]["price"] = json::parse(text);
         const Result<PriceList> result = price_list_from_json(document.dump(), "p.json");
         ASSERT_TRUE(result.ok()) << text;
@@ -59,7 +61,8 @@ TEST(PriceList, decimal_prices_become_exact_cents) {
 
 TEST(PriceList, each_missing_field_is_named) {
     const json whole = json::parse(shipped_text());
-    const std::set<std::string> optional = {"note", "invented", "pack", "hours", "hours_per_m", "hours_per_point", "hours_per_collector"};
+    const std::set<std::string> optional = {
+        "note", "invented", "pack", "hours", "hours_per_m", "hours_per_point", "hours_per_collector"};
     for (const auto& [field, value] : whole.items()) {
         if (optional.count(field) != 0) continue;
         json broken = whole;

@@ -34,14 +34,15 @@ Input sample(const refrigerant::Properties* properties = nullptr) {
 }
 
 const Finding* find(const Outcome& o, const std::string& code) {
-    const auto at = std::find_if(o.findings.begin(), o.findings.end(), [&](const Finding& f) { return f.code == code; });
+    const auto at =
+        std::find_if(o.findings.begin(), o.findings.end(), [&](const Finding& f) { return f.code == code; });
     return at == o.findings.end() ? nullptr : &*at;
 }
 
 TEST(Run, CountsLegsBendsPassagesAndLift) {
     Input in = sample();
-    in.route.push_back({"b", RoutePointKind::wall_passage, {4.0, 0.0, 2.0}, ""});                    // straight on
-    in.route.push_back({"c", RoutePointKind::free, {2.0, 2.0 * std::tan(0.17), 2.0}, ""});          // 9.7 deg
+    in.route.push_back({"b", RoutePointKind::wall_passage, {4.0, 0.0, 2.0}, ""});           // straight on
+    in.route.push_back({"c", RoutePointKind::free, {2.0, 2.0 * std::tan(0.17), 2.0}, ""});  // 9.7 deg
     const pipework::Run r = run_of(in).run;
     EXPECT_EQ(r.legs.size(), 4U);
     EXPECT_EQ(r.passages, 2);
@@ -120,7 +121,8 @@ TEST(Run, LiftingR134aEightMetresFlashes) {
     in.collector_connection.z_m = in.block_connection.z_m + 8.0;
     const Outcome high = run_of(in);
     ASSERT_NE(find(high, "run.flash-gas"), nullptr);
-    EXPECT_NE(find(high, "run.flash-gas")->message.find("3.3 K"), std::string::npos) << find(high, "run.flash-gas")->message;
+    EXPECT_NE(find(high, "run.flash-gas")->message.find("3.3 K"), std::string::npos)
+        << find(high, "run.flash-gas")->message;
     in.collector_connection.z_m = in.block_connection.z_m + 6.0;
     EXPECT_EQ(find(run_of(in), "run.flash-gas"), nullptr);
 }
@@ -132,7 +134,8 @@ TEST(Rules, AreBrokenJustBeyondTheirLimitsAndNotAtThem) {
     in.block.run_max_m = 10.0;
     in.block.lift_max_m = 2.0;
     Outcome o = run_of(in);
-    for (const char* code : {"run.too-short", "run.too-long", "run.lift", "run.extra-charge"}) EXPECT_EQ(find(o, code), nullptr) << code;
+    for (const char* code : {"run.too-short", "run.too-long", "run.lift", "run.extra-charge"})
+        EXPECT_EQ(find(o, code), nullptr) << code;
     in.block.precharged_min_m = 10.4;
     o = run_of(in);
     ASSERT_NE(find(o, "run.too-short"), nullptr);
@@ -213,7 +216,8 @@ TEST(Run, EndsInOnePlaceAreAnEmptyRun) {
     EXPECT_TRUE(r.legs.empty());
     EXPECT_EQ(r.length_m, 0.0);
     EXPECT_EQ(r.bends, 0);
-    in.route = {{"a", RoutePointKind::free, in.block_connection, ""}, {"b", RoutePointKind::free, in.block_connection, ""}};
+    in.route = {{"a", RoutePointKind::free, in.block_connection, ""},
+                {"b", RoutePointKind::free, in.block_connection, ""}};
     EXPECT_EQ(run_of(in).run.bends, 0);  // corners on top of each other have no direction
 }
 

@@ -82,7 +82,8 @@ TEST(Lagging, TheChosenWallIsTheThinnestWithoutDew) {
         const double wall = lagging_against_dew_mm(12.7, tube, 25.0, 0.75, foam);
         EXPECT_GE(face_temperature_c(12.7, wall, tube, 25.0, foam), dew_point_c(25.0, 0.75));
     }
-    EXPECT_LE(lagging_against_dew_mm(12.7, 10.0, 25.0, 0.75, foam), lagging_against_dew_mm(12.7, -10.0, 25.0, 0.75, foam));
+    EXPECT_LE(lagging_against_dew_mm(12.7, 10.0, 25.0, 0.75, foam),
+              lagging_against_dew_mm(12.7, -10.0, 25.0, 0.75, foam));
     EXPECT_EQ(lagging_against_dew_mm(12.7, -10.0, 25.0, 0.99, foam), 32.0);
 }
 

@@ -9,6 +9,7 @@
 #include <sstream>
 
 #include "core/job/codec.h"
+#include "core/plan/plan.h"
 #include "core/site/geometry.h"
 
 namespace wg::plan {
@@ -175,13 +176,48 @@ TEST(DemoJob, collectors_lie_inside_their_surfaces_and_clear_of_keep_outs_and_ea
             const Surface& surface = *find_surface(job.site, placement.surface_id);
             const auto outline = site::place(surface, job.site.sketch_up_azimuth_deg, placement, model).outline;
             EXPECT_TRUE(site::contains(surface.outline, outline)) << placement.label;
-            EXPECT_GE(site::gap_m(surface.outline, outline), model.clearance_m) << placement.label;
+            for (const Point2 p : outline) {
+                EXPECT_GE(site::edge_distance_m(surface.outline, p), model.clearance_m) << placement.label;
+            }
             for (const KeepOut& zone : surface.keep_outs) {
                 EXPECT_GE(site::gap_m(zone.outline, outline), zone.clearance_m) << placement.label << ' ' << zone.label;
             }
-            for (const auto& other : placed) EXPECT_GE(site::gap_m(other, outline), model.clearance_m) << placement.label;
+            for (const auto& other : placed)
+                EXPECT_GE(site::gap_m(other, outline), model.clearance_m) << placement.label;
             placed.push_back(outline);
         }
+    }
+}
+
+TEST(DemoJob, none_of_its_choices_is_stopped) {
+    const Job job = demo();
+    for (const Choice& choice : job.choices) {
+        Options options;
+        options.choice_id = choice.id;
+        options.ranges = false;
+        const Result<Plan> result = plan(job, shipped(), options);
+        ASSERT_TRUE(result.ok()) << text_of(result.problems());
+        for (const Finding& f : result.value().findings) {
+            EXPECT_NE(f.severity, Severity::stop) << choice.label << ": " << f.message;
+        }
+        for (const parts::Line& line : result.value().parts.lines) {
+            EXPECT_TRUE(line.priced) << choice.label << ": " << line.item_id;
+        }
+    }
+}
+
+// Common practice, no published source: a well-matched set heats its cylinder from 10 to 55 deg C in 4 to 8 hours of
+// good to average daylight.
+TEST(DemoJob, chosen_set_warms_up_in_a_working_day) {
+    Options options;
+    options.ranges = false;
+    const Result<Plan> result = plan(demo(), shipped(), options);
+    ASSERT_TRUE(result.ok()) << text_of(result.problems());
+    for (const auto& warm : {result.value().warm_up_good, result.value().warm_up_fair}) {
+        ASSERT_TRUE(warm.has_value());
+        EXPECT_TRUE(warm->reached);
+        EXPECT_GE(warm->hours, 4.0);
+        EXPECT_LE(warm->hours, 8.0);
     }
 }
 

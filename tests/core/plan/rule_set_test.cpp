@@ -26,7 +26,8 @@ std::vector<Problem> problems_of(const json& document) {
 }
 
 bool names(const std::vector<Problem>& problems, const std::string& place) {
-    return std::any_of(problems.begin(), problems.end(), [&](const Problem& p) { return p.where.find(place) != std::string::npos; });
+    return std::any_of(problems.begin(), problems.end(),
+                       [&](const Problem& p) { return p.where.find(place) != std::string::npos; });
 }
 
 RuleSet shipped() {
@@ -42,7 +43,8 @@ TEST(RuleSet, neutral_default_says_that_it_is_assumed) {
     EXPECT_NE(rules.source.find("assumed"), std::string::npos);
 }
 
-// EN 1990:2002 table A1.2(A), (B), table A1.1; EN 1995-1-1 tables 2.3, 3.1; EN 338 C24: recommended values, from memory.
+// EN 1990:2002 table A1.2(A), (B), table A1.1; EN 1995-1-1 tables 2.3, 3.1; EN 338 C24: recommended values, from
+// memory.
 TEST(RuleSet, neutral_default_holds_the_recommended_values_of_the_standards) {
     const fixing::ActionRules a = shipped().actions;
     EXPECT_DOUBLE_EQ(a.gamma_permanent_unfavourable, 1.35);
@@ -65,7 +67,8 @@ TEST(RuleSet, market_rules_hold_the_dates_of_the_regulation) {
     EXPECT_EQ(rules.market[1].since, "2027-01-01");
     for (const MarketRule& rule : rules.market) {
         EXPECT_NE(rule.source.find("2024/573"), std::string::npos);
-        EXPECT_NE((rule.text + ' ').find("erify"), std::string::npos) << "classification is left to the maker: " << rule.text;
+        EXPECT_NE((rule.text + ' ').find("erify"), std::string::npos)
+            << "classification is left to the maker: " << rule.text;
     }
 }
 
@@ -77,7 +80,8 @@ TEST(RuleSet, every_service_rule_has_text_interval_and_source) {
         EXPECT_GE(rule.every_months, 1);
         ids.insert(rule.id);
     }
-    for (const char* id : {"yearly-look", "anode", "leak-check", "safety-valve", "mixing-valve"}) EXPECT_EQ(ids.count(id), 1U) << id;
+    for (const char* id : {"yearly-look", "anode", "leak-check", "safety-valve", "mixing-valve"})
+        EXPECT_EQ(ids.count(id), 1U) << id;
 }
 
 TEST(RuleSet, each_missing_field_is_named) {

@@ -18,14 +18,15 @@ TEST(Money, HalvesGoAwayFromZeroOrToTheEvenNeighbour) {
 TEST(Money, DecimalFactorsRoundAsOnPaper) {
     // 1.005 is not a binary number: 100 * 1.005 arrives as 100.49999999999999 and is a tie on paper.
     EXPECT_EQ(scaled({100}, 1.005).minor, 101);
-    EXPECT_EQ(scaled({10050}, 0.19).minor, 1910);   // 1909.5
+    EXPECT_EQ(scaled({10050}, 0.19).minor, 1910);    // 1909.5
     EXPECT_EQ(scaled({123450}, 0.21).minor, 25925);  // 25924.5
     EXPECT_EQ(scaled({99999}, 0.0).minor, 0);
 }
 
 TEST(Money, AddsAndComparesInWholeCents) {
     Money sum;
-    for (int i = 0; i < 1000; ++i) sum += Money{10};
+    for (int i = 0; i < 1000; ++i)
+        sum += Money{10};
     EXPECT_EQ(sum, Money{10000});
     EXPECT_EQ(sum - Money{10001}, Money{-1});
     EXPECT_LT(Money{-1}, Money{0});

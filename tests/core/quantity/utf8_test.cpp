@@ -16,9 +16,9 @@ TEST(Utf8, TakesTheFirstAndLastOfEveryWellFormedRow) {
 }
 
 TEST(Utf8, RefusesOverlongFormsSurrogatesCutAndStrayBytes) {
-    for (const char* text : {"\x80", "\xBF", "\xC0\x80", "\xC1\xBF", "\xC2", "\xE0\x80\x80", "\xE0\x9F\xBF", "\xE2\x82",
-                             "\xED\xA0\x80", "\xED\xBF\xBF", "\xF0\x8F\xBF\xBF", "\xF4\x90\x80\x80", "\xF5\x80\x80\x80",
-                             "\xF0\x9F\x8F", "\xFF"}) {
+    for (const char* text :
+         {"\x80", "\xBF", "\xC0\x80", "\xC1\xBF", "\xC2", "\xE0\x80\x80", "\xE0\x9F\xBF", "\xE2\x82", "\xED\xA0\x80",
+          "\xED\xBF\xBF", "\xF0\x8F\xBF\xBF", "\xF4\x90\x80\x80", "\xF5\x80\x80\x80", "\xF0\x9F\x8F", "\xFF"}) {
         EXPECT_FALSE(is_utf8(text));
         EXPECT_EQ(valid_utf8_prefix(std::string("ab") + text), 2U);
     }

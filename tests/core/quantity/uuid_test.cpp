@@ -32,7 +32,8 @@ TEST(Uuid, CarriesVersion4AndTheVariantOfRfc9562WhateverTheBits) {
 TEST(Uuid, ThousandsFromOneGeneratorDiffer) {
     std::mt19937_64 random(20270621);
     std::set<std::string> seen;
-    for (int i = 0; i < 5000; ++i) seen.insert(uuid_v4([&random] { return random(); }));
+    for (int i = 0; i < 5000; ++i)
+        seen.insert(uuid_v4([&random] { return random(); }));
     EXPECT_EQ(seen.size(), 5000U);
 }
 

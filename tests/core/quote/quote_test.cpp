@@ -32,8 +32,8 @@ TaxRules rules(bool by_total, Rounding rounding = Rounding::half_up) {
 // EN 16931-1, BR-CO-17: tax of a rate = taxable amount of that rate x rate, rounded to two decimals; BR-CO-13 to 15 add
 // up. Amounts invented, worked by hand: 1273 + 1000 at 25 % = 568.25; 450 at 12 % = 54; 120.10 exempt.
 TEST(Price, sums_follow_en_16931_by_total) {
-    const auto result = price({line("a", 127300, "standard"), line("b", 100000, "standard"), line("c", 45000, "reduced"),
-                               line("d", 12010, "none")},
+    const auto result = price({line("a", 127300, "standard"), line("b", 100000, "standard"),
+                               line("c", 45000, "reduced"), line("d", 12010, "none")},
                               "EUR", rules(true));
     ASSERT_TRUE(result.ok());
     const Quote& q = result.value();
@@ -49,7 +49,8 @@ TEST(Price, sums_follow_en_16931_by_total) {
 
 // Three lines of 0.10 at 25 %: by line 0.025 -> 0.03 each, 0.09; by total 0.30 x 25 % = 0.075 -> 0.08.
 TEST(Price, tax_by_line_and_by_total_differ_by_rounding) {
-    const std::vector<parts::Line> lines = {line("a", 10, "standard"), line("b", 10, "standard"), line("c", 10, "standard")};
+    const std::vector<parts::Line> lines = {line("a", 10, "standard"), line("b", 10, "standard"),
+                                            line("c", 10, "standard")};
     EXPECT_EQ(price(lines, "EUR", rules(true)).value().taxes[0].tax.minor, 8);
     EXPECT_EQ(price(lines, "EUR", rules(false)).value().taxes[0].tax.minor, 9);
 }
@@ -65,7 +66,8 @@ TEST(Price, credit_lines_round_away_from_zero_like_charges) {
 }
 
 TEST(Price, unknown_tax_class_is_a_problem_that_names_the_line) {
-    const auto result = price({line("plate", 100, "standard"), line("odd", 100, "luxury"), line("bare", 100, "")}, "EUR", rules(true));
+    const auto result =
+        price({line("plate", 100, "standard"), line("odd", 100, "luxury"), line("bare", 100, "")}, "EUR", rules(true));
     ASSERT_FALSE(result.ok());
     ASSERT_EQ(result.problems().size(), 2U);
     EXPECT_NE(result.problems()[0].where.find("odd"), std::string::npos);
@@ -74,8 +76,8 @@ TEST(Price, unknown_tax_class_is_a_problem_that_names_the_line) {
 }
 
 TEST(Price, labour_comes_last_and_the_rest_keeps_its_order) {
-    const auto q = price({line("hours", 1, "standard", true), line("first", 2, "standard"), line("more hours", 3, "standard", true),
-                          line("second", 4, "reduced")},
+    const auto q = price({line("hours", 1, "standard", true), line("first", 2, "standard"),
+                          line("more hours", 3, "standard", true), line("second", 4, "reduced")},
                          "EUR", rules(true))
                        .value();
     ASSERT_EQ(q.lines.size(), 4U);
@@ -104,7 +106,8 @@ TEST(Price, totals_always_add_up) {
         std::vector<parts::Line> lines;
         std::int64_t sum = 0;
         for (unsigned i = 0; i < 1U + random() % 30U; ++i) {
-            lines.push_back(line("x", static_cast<std::int64_t>(random() % 500000U) - 1000, classes[random() % 3U], random() % 4U == 0U));
+            lines.push_back(line("x", static_cast<std::int64_t>(random() % 500000U) - 1000, classes[random() % 3U],
+                                 random() % 4U == 0U));
             sum += lines.back().net.minor;
         }
         for (const bool by_total : {true, false}) {

@@ -69,7 +69,8 @@ inline void add_weather(season::Input& input, double mean_air_c = 10.4, unsigned
         input.sun_up.push_back(up);
         input.air_c.push_back(air);
         input.dew_point_c.push_back(air - 1.5 - 4.0 * (1.0 - cloud) - 2.0 * std::cos((hour - 15.0) * pi / 12.0) * 0.5);
-        input.wind_plate_m_s.push_back(std::max(0.1, 2.2 + 0.8 * std::cos((hour - 14.0) * pi / 12.0) + 0.4 * gauss(random)));
+        input.wind_plate_m_s.push_back(
+            std::max(0.1, 2.2 + 0.8 * std::cos((hour - 14.0) * pi / 12.0) + 0.4 * gauss(random)));
         input.sky_k.push_back(kelvin(air - 4.0 - 14.0 * (1.0 - cloud)));
         input.pressure_pa.push_back(98000.0);
     }

@@ -26,7 +26,8 @@ TEST(Outline, AreaIsPositiveCounterClockwiseAndKeepsDigitsFarAway) {
     EXPECT_DOUBLE_EQ(signed_area_m2({square.rbegin(), square.rend()}), -12.0);
     EXPECT_DOUBLE_EQ(signed_area_m2(notched), 24.0 - 4.0);
     std::vector<Point2> far = square;
-    for (Point2& p : far) p = p + Point2{1e6, -1e6};
+    for (Point2& p : far)
+        p = p + Point2{1e6, -1e6};
     EXPECT_DOUBLE_EQ(signed_area_m2(far), 12.0);
     EXPECT_EQ(signed_area_m2({}), 0.0);
 }
@@ -38,11 +39,11 @@ TEST(Outline, HostileShapesAreNotSimple) {
     EXPECT_TRUE(is_simple(notched));
     EXPECT_FALSE(is_simple({}));
     EXPECT_FALSE(is_simple({{0, 0}, {1, 0}}));
-    EXPECT_FALSE(is_simple({{0, 0}, {2, 2}, {2, 0}, {0, 2}}));                           // bow tie
-    EXPECT_FALSE(is_simple({{0, 0}, {4, 0}, {4, 4}, {2, 0}, {0, 4}}));                   // corner touches an edge
-    EXPECT_FALSE(is_simple({{0, 0}, {4, 0}, {4, 0}, {4, 3}}));                           // repeated corner
-    EXPECT_FALSE(is_simple({{0, 0}, {4, 0}, {2, 0}, {2, 3}}));                           // folds back
-    EXPECT_FALSE(is_simple({{0, 0}, {1, 0}, {2, 0}}));                                   // no area
+    EXPECT_FALSE(is_simple({{0, 0}, {2, 2}, {2, 0}, {0, 2}}));          // bow tie
+    EXPECT_FALSE(is_simple({{0, 0}, {4, 0}, {4, 4}, {2, 0}, {0, 4}}));  // corner touches an edge
+    EXPECT_FALSE(is_simple({{0, 0}, {4, 0}, {4, 0}, {4, 3}}));          // repeated corner
+    EXPECT_FALSE(is_simple({{0, 0}, {4, 0}, {2, 0}, {2, 3}}));          // folds back
+    EXPECT_FALSE(is_simple({{0, 0}, {1, 0}, {2, 0}}));                  // no area
     EXPECT_FALSE(is_simple({{0, 0}, {4, 0}, {4, nan}}));
     EXPECT_FALSE(is_simple({{0, 0}, {inf, 0}, {4, 4}}));
     EXPECT_FALSE(is_simple({{0, 0}, {4, 0}, {4, 3}, {0, 3}, {0, 0}, {4, 0}, {4, 3}, {0, 3}}));  // twice round
@@ -177,7 +178,8 @@ TEST(PlaneFrame, TurningTheSketchTurnsThePlaneTheOtherWay) {
             s.azimuth_deg = azimuth;
             const Frame f = frame_of(s, up);
             expect_right_handed(f);
-            const double bearing = degrees(std::atan2(f.normal.x_m, f.normal.y_m)) + up;  // clockwise from the sketch's y
+            const double bearing =
+                degrees(std::atan2(f.normal.x_m, f.normal.y_m)) + up;  // clockwise from the sketch's y
             EXPECT_NEAR(std::remainder(bearing - azimuth, 360.0), 0.0, 1e-9);
         }
     }

@@ -49,7 +49,8 @@ TEST(Place, LiesParallelToTheRoofAtItsStandOff) {
     EXPECT_NEAR(c.liquid_connection.x_m, 4.8, round_off_m);
     EXPECT_NEAR(c.liquid_connection.y_m, 1.6, round_off_m);
     const Frame f = frame_of(roof(), 0.0);
-    for (const Point3 corner : c.corners) EXPECT_NEAR(dot(corner - f.origin, f.normal), 0.1, round_off_m);
+    for (const Point3 corner : c.corners)
+        EXPECT_NEAR(dot(corner - f.origin, f.normal), 0.1, round_off_m);
     EXPECT_NEAR(c.lowest_m, 3.0 + 1.6 * 0.5 + 0.1 * std::cos(radians(30.0)), round_off_m);
     EXPECT_NEAR(c.highest_m - c.lowest_m, 0.8 * 0.5, round_off_m);
     EXPECT_EQ(c.tilt_deg, 30.0);
@@ -63,7 +64,8 @@ TEST(Place, LeftHandIsTheMirrorImage) {
     EXPECT_NEAR(l.liquid_connection.x_m - 4.0, -(r.liquid_connection.x_m - 4.0), round_off_m);
     EXPECT_NEAR(l.suction_connection.y_m, r.suction_connection.y_m, round_off_m);
     EXPECT_EQ(l.outline, r.outline);
-    for (std::size_t i = 0; i < 4; ++i) EXPECT_NEAR(l.fixing_points[i].x_m - 4.0, -(r.fixing_points[i].x_m - 4.0), round_off_m);
+    for (std::size_t i = 0; i < 4; ++i)
+        EXPECT_NEAR(l.fixing_points[i].x_m - 4.0, -(r.fixing_points[i].x_m - 4.0), round_off_m);
 }
 
 TEST(Place, TurnsCounterClockwiseAboutItsMiddle) {
@@ -116,7 +118,8 @@ TEST(Place, EverySizeOfPlateKeepsItsSidesInSpace) {
             EXPECT_NEAR(norm(c.corners[3] - c.corners[0]), 0.8, 1e-12);
             const Frame f = frame_of(roof(), 33.0);
             double least = 1e9;
-            for (const Point3 corner : c.corners) least = std::min(least, dot(corner - f.origin, f.normal));
+            for (const Point3 corner : c.corners)
+                least = std::min(least, dot(corner - f.origin, f.normal));
             EXPECT_NEAR(least, 0.1, 1e-12);
         }
     }

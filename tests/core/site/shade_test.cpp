@@ -31,8 +31,10 @@ sky::PreparedYear one_sun(double elevation_deg, double azimuth_deg, double beam_
 sky::PreparedYear wandering_sun(double turn_deg = 0.0) {
     sky::PreparedYear y = one_sun(10.0, 180.0);
     for (std::size_t h = 0; h < 8760; ++h) {
-        const double hour = static_cast<double>(h % 24) - 12.0, season = std::cos(2.0 * pi * static_cast<double>(h) / 8760.0);
-        const double elevation = 55.0 * std::cos(pi * hour / 13.0) - 20.0 * season, azimuth = 180.0 + 15.0 * hour + turn_deg;
+        const double hour = static_cast<double>(h % 24) - 12.0,
+                     season = std::cos(2.0 * pi * static_cast<double>(h) / 8760.0);
+        const double elevation = 55.0 * std::cos(pi * hour / 13.0) - 20.0 * season,
+                     azimuth = 180.0 + 15.0 * hour + turn_deg;
         const double level = std::cos(radians(elevation));
         y.sun_east[h] = level * std::sin(radians(azimuth));
         y.sun_north[h] = level * std::cos(radians(azimuth));
@@ -44,7 +46,8 @@ sky::PreparedYear wandering_sun(double turn_deg = 0.0) {
 PlacedCollector level_plate(Point3 middle, double length_m = 2.0, double width_m = 0.8) {
     PlacedCollector c;
     const double l = 0.5 * length_m, w = 0.5 * width_m;
-    c.corners = {middle + Point3{-l, -w, 0}, middle + Point3{l, -w, 0}, middle + Point3{l, w, 0}, middle + Point3{-l, w, 0}};
+    c.corners = {middle + Point3{-l, -w, 0}, middle + Point3{l, -w, 0}, middle + Point3{l, w, 0},
+                 middle + Point3{-l, w, 0}};
     return c;
 }
 
@@ -63,7 +66,8 @@ Obstacle box(Point3 foot, double width, double depth, double height, double turn
 
 /// First hour of a year with one sun; a short series counts as no sun after its end.
 float share_of(const Site& site, const PlacedCollector& plate, sky::PreparedYear year) {
-    for (auto* series : {&year.sun_east, &year.sun_north, &year.sun_up, &year.beam_normal_w_m2}) series->resize(1);
+    for (auto* series : {&year.sun_east, &year.sun_north, &year.sun_up, &year.beam_normal_w_m2})
+        series->resize(1);
     return shade_of(site, plate, "", year, 40, 40).beam_share[0];
 }
 
@@ -89,7 +93,8 @@ TEST(Beam, ALongWallShadesHalfThePlateWhereItsShadowEnds) {
     Site site;
     site.obstacles = {box({0, -3.0, 0}, 100.0, 2.0, 2.0)};  // north face at y = -2
     EXPECT_NEAR(share_of(site, level_plate({0, 0, 0}), one_sun(45.0, 180.0)), 0.5, share_tolerance);
-    EXPECT_NEAR(share_of(site, level_plate({0, 0, 0}), one_sun(50.0, 180.0)), 0.9, share_tolerance);  // ends at y = -0.32
+    EXPECT_NEAR(share_of(site, level_plate({0, 0, 0}), one_sun(50.0, 180.0)), 0.9,
+                share_tolerance);  // ends at y = -0.32
     EXPECT_EQ(share_of(site, level_plate({0, 0, 0}), one_sun(60.0, 180.0)), 1.0F);
     EXPECT_EQ(share_of(site, level_plate({0, 0, 0}), one_sun(35.0, 180.0)), 0.0F);
     EXPECT_EQ(share_of(site, level_plate({0, 0, 0}), one_sun(35.0, 0.0)), 1.0F);
@@ -106,7 +111,8 @@ TEST(Beam, ABoxAndAPrismOfTheSameShapeShadeAlike) {
     }
     prismed.obstacles = {prism};
     const sky::PreparedYear year = wandering_sun();
-    const Shade a = shade_of(boxed, level_plate({0, 0, 0}), "", year), b = shade_of(prismed, level_plate({0, 0, 0}), "", year);
+    const Shade a = shade_of(boxed, level_plate({0, 0, 0}), "", year),
+                b = shade_of(prismed, level_plate({0, 0, 0}), "", year);
     EXPECT_EQ(a.beam_share, b.beam_share);
     EXPECT_GT(a.causes.at(0).lost_kwh_m2, 1.0);
 }
@@ -159,7 +165,7 @@ TEST(Beam, AnotherPlaneOfTheSiteShadesAndTheOwnOneDoesNot) {
     wall.id = "wall";
     wall.kind = SurfaceKind::wall;
     wall.tilt_deg = 90.0;
-    wall.azimuth_deg = 0.0;  // faces north, stands south of the plate
+    wall.azimuth_deg = 0.0;           // faces north, stands south of the plate
     wall.origin = {50.0, -2.0, 0.0};  // right of a north face is west
     wall.outline = {{0, 0}, {100, 0}, {100, 2}, {0, 2}};
     Surface ground;
@@ -224,7 +230,8 @@ Site random_site(unsigned seed, int obstacles) {
     std::uniform_real_distribution<double> place(-8.0, 8.0), size(0.2, 3.0), turn(0.0, 360.0);
     Site site;
     for (int i = 0; i < obstacles; ++i) {
-        Obstacle o = box({place(random), place(random), 0.0}, size(random), size(random), 2.0 * size(random), turn(random));
+        Obstacle o =
+            box({place(random), place(random), 0.0}, size(random), size(random), 2.0 * size(random), turn(random));
         o.kind = static_cast<ObstacleKind>(i % 4);
         o.radius_m = size(random);
         o.crown_base_m = 1.0;
@@ -249,7 +256,8 @@ TEST(Beam, AnotherObstacleNeverLetsMoreThrough) {
         const Shade more = shade_of(site, level_plate({0, 0, 1.0}), "", year);
         site.obstacles.pop_back();
         const Shade fewer = shade_of(site, level_plate({0, 0, 1.0}), "", year);
-        for (std::size_t h = 0; h < 8760; ++h) ASSERT_LE(more.beam_share[h], fewer.beam_share[h] + 1e-7F) << h;
+        for (std::size_t h = 0; h < 8760; ++h)
+            ASSERT_LE(more.beam_share[h], fewer.beam_share[h] + 1e-7F) << h;
         EXPECT_LE(more.sky_view, fewer.sky_view + 1e-12);
     }
 }
@@ -259,11 +267,13 @@ TEST(Beam, TurningSketchNorthAndSunTogetherChangesNothing) {
     Site site = random_site(5, 6);
     const Shade before = shade_of(site, level_plate({0, 0, 1.0}), "", wandering_sun());
     site.sketch_up_azimuth_deg = turn_deg;
-    for (HorizonPoint& p : site.horizon) p.azimuth_deg += turn_deg;
+    for (HorizonPoint& p : site.horizon)
+        p.azimuth_deg += turn_deg;
     const Shade after = shade_of(site, level_plate({0, 0, 1.0}), "", wandering_sun(turn_deg));
     // A ray along an edge may fall on either side after the turn; no hour may move by more than a sample or two.
     double difference = 0.0;
-    for (std::size_t h = 0; h < 8760; ++h) difference += std::abs(before.beam_share[h] - after.beam_share[h]);
+    for (std::size_t h = 0; h < 8760; ++h)
+        difference += std::abs(before.beam_share[h] - after.beam_share[h]);
     EXPECT_LT(difference, 1.0);  // of thousands of sun-up hours
 }
 
@@ -296,7 +306,8 @@ TEST(SkyView, ALongWallTakesHalfOfOneMinusTheCosine) {
     Site site;
     site.obstacles = {box({0, -1001.0, 0}, 1e6, 2000.0, 1.0)};
     const double a = std::atan2(1.0, 1.0);
-    EXPECT_NEAR(shade_of(site, level_plate({0, 0, 0}), "", one_sun(80.0, 180.0)).sky_view, 1.0 - 0.5 * (1.0 - std::cos(a)), 0.01);
+    EXPECT_NEAR(shade_of(site, level_plate({0, 0, 0}), "", one_sun(80.0, 180.0)).sky_view,
+                1.0 - 0.5 * (1.0 - std::cos(a)), 0.01);
 }
 
 TEST(ShadeMap, CellsBehindTheChimneyAreDarkerAndOutsideTheyAreMarked) {
@@ -332,14 +343,23 @@ TEST(ShadeMap, AgreesWithTheShadeOfAPlateInTheSamePlace) {
     site.surfaces = {roof};
     const sky::PreparedYear year = wandering_sun();
     const ShadeMap map = shade_map(site, roof, year, 1.0, 1);
-    const Shade one = shade_of(site, level_plate({0.5, 0.5, 1.0 + shade_map_off_m}, 0.01, 0.01), "roof", year, 1, 1);
-    double lit = 0.0, whole = 0.0;
-    for (std::size_t h = 0; h < 8760; ++h) {
-        if (year.sun_up[h] <= 0.0) continue;
-        whole += year.sun_up[h];
-        lit += year.sun_up[h] * static_cast<double>(one.beam_share[h]);
+    double darkest = 1.0;
+    for (int row = 0; row < 8; ++row) {
+        for (int column = row % 2; column < 8; column += 2) {
+            const Point3 middle{column - 3.5, row - 3.5, 1.0 + shade_map_off_m};
+            const Shade one = shade_of(site, level_plate(middle, 1e-3, 1e-3), "roof", year, 1, 1);
+            double lit = 0.0, whole = 0.0;
+            for (std::size_t h = 0; h < 8760; ++h) {
+                if (year.sun_up[h] <= 0.0) continue;
+                whole += year.sun_up[h];
+                lit += year.sun_up[h] * static_cast<double>(one.beam_share[h]);
+            }
+            // One sun on the edge of a shadow may be counted either way: the cell's place is rounded differently.
+            EXPECT_NEAR(map.share[static_cast<std::size_t>(row * 8 + column)], lit / whole, 1e-3);
+            darkest = std::min(darkest, lit / whole);
+        }
     }
-    EXPECT_NEAR(map.share[4 * 8 + 4], lit / whole, 1e-5);
+    EXPECT_LT(darkest, 0.8);  // some cells are shaded, or nothing was compared
 }
 
 TEST(Shade, HostileObstaclesThrowNoShade) {

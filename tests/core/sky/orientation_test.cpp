@@ -20,8 +20,8 @@ TEST(Orientation, EqualsThePlaneYearForEveryDirection) {
                 input.albedo = 0.3;
                 input.model = model;
                 input.sky_view = 0.9;
-                EXPECT_NEAR(orientation_kwh_m2(day, tilt, azimuth, 0.3, 0.9), plane_year(year, input, {}).unshaded_kwh_m2,
-                            1e-7)
+                EXPECT_NEAR(orientation_kwh_m2(day, tilt, azimuth, 0.3, 0.9),
+                            plane_year(year, input, {}).unshaded_kwh_m2, 1e-7)
                     << tilt << " " << azimuth;
             }
         }

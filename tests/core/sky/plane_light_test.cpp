@@ -17,13 +17,15 @@ constexpr double printed_w_m2 = 1e-3;  // the published figures carry three or f
 constexpr double perez_w_m2 = 0.01;    // four-digit coefficients times a few hundred watts, air mass given to 1e-6
 constexpr double rounding_w_m2 = 1e-9;
 
-// Three states, plane of 40 deg facing 180 (azimuth from north). Public test data of pvlib 0.9.5 (tests/test_irradiance.py):
-// A and B seen there, C recalculated from the published formulas.
+// Three states, plane of 40 deg facing 180 (azimuth from north). Public test data of pvlib 0.9.5
+// (tests/test_irradiance.py): A and B seen there, C recalculated from the published formulas.
 const SkyState state_a{316.19491, 40.46150, 79.7386, 1321.16558, 82.854571, 66.714103, 7.588316};
 const SkyState state_b{646.22886, 62.03376, 257.2075, 1321.16558, 72.416871, 287.041041, 3.279304};
 const SkyState state_c{939.95470, 118.45832, 1042.4803, 1321.16558, 10.564136, 144.765677, 1.016881};
 
-PlaneLight on_plane(const SkyState& sky, DiffuseModel model) { return plane_light(sky, 40.0, 180.0, 0.25, model); }
+PlaneLight on_plane(const SkyState& sky, DiffuseModel model) {
+    return plane_light(sky, 40.0, 180.0, 0.25, model);
+}
 
 TEST(PlaneLight, IsotropicEqualsPublishedValues) {
     EXPECT_NEAR(on_plane(state_a, DiffuseModel::isotropic).sky_diffuse_w_m2(), 35.7284, printed_w_m2);
@@ -98,8 +100,7 @@ TEST(PlaneLight, GroundEqualsPublishedValue) {
 TEST(PlaneLight, LevelPlaneReceivesTheGlobal) {
     for (const DiffuseModel model : {DiffuseModel::isotropic, DiffuseModel::hay_davies, DiffuseModel::perez_1990}) {
         for (const SkyState& state : {state_a, state_b, state_c}) {
-            const double global =
-                state.diffuse_w_m2 + state.beam_normal_w_m2 * std::cos(radians(state.sun_zenith_deg));
+            const double global = state.diffuse_w_m2 + state.beam_normal_w_m2 * std::cos(radians(state.sun_zenith_deg));
             // Perez floors the cosine at 85 deg zenith; all three states are higher.
             EXPECT_NEAR(plane_light(state, 0.0, 123.0, 0.2, model).total_w_m2(), global, rounding_w_m2)
                 << name_of(model);
@@ -137,7 +138,8 @@ TEST(PlaneLight, IsNeverNegativeAndFiniteOverRandomSkies) {
         sky.sun_zenith_deg = 120.0 * unit(random);
         sky.sun_azimuth_deg = 360.0 * unit(random);
         sky.relative_air_mass = 1.0 + 36.0 * unit(random);
-        sky.global_w_m2 = sky.diffuse_w_m2 + sky.beam_normal_w_m2 * std::fmax(0.0, std::cos(radians(sky.sun_zenith_deg)));
+        sky.global_w_m2 =
+            sky.diffuse_w_m2 + sky.beam_normal_w_m2 * std::fmax(0.0, std::cos(radians(sky.sun_zenith_deg)));
         const double tilt = 180.0 * unit(random);
         const double azimuth = 360.0 * unit(random);
         for (const DiffuseModel model : {DiffuseModel::isotropic, DiffuseModel::hay_davies, DiffuseModel::perez_1990}) {
@@ -167,7 +169,8 @@ TEST(CosIncidence, EqualsTheTextbookExample) {
 
 TEST(CosIncidence, TurningEverythingByTheSameAzimuthChangesNothing) {
     const double c = cos_incidence(37.0, 150.0, 55.0, 210.0);
-    for (const double turn : {30.0, 180.0, 333.0}) EXPECT_NEAR(cos_incidence(37.0, 150.0 + turn, 55.0, 210.0 + turn), c, 1e-12);
+    for (const double turn : {30.0, 180.0, 333.0})
+        EXPECT_NEAR(cos_incidence(37.0, 150.0 + turn, 55.0, 210.0 + turn), c, 1e-12);
     EXPECT_NEAR(cos_incidence(55.0, 210.0, 55.0, 210.0), 1.0, 1e-12);
 }
 

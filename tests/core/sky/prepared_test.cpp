@@ -30,7 +30,8 @@ SkyState state_of(const PreparedYear& year, std::size_t i) {
 TEST(PlaneYear, EqualsPlaneLightHourByHour) {
     const PreparedYear& year = harrowmere_year();
     for (const DiffuseModel model : all_models) {
-        for (const auto& [tilt, azimuth] : {std::pair{0.0, 0.0}, {35.0, 180.0}, {90.0, 90.0}, {60.0, 330.0}, {120.0, 200.0}}) {
+        for (const auto& [tilt, azimuth] :
+             {std::pair{0.0, 0.0}, {35.0, 180.0}, {90.0, 90.0}, {60.0, 330.0}, {120.0, 200.0}}) {
             PlaneInput input;
             input.tilt_deg = tilt;
             input.azimuth_deg = azimuth;
@@ -54,7 +55,8 @@ TEST(PlaneYear, EqualsPlaneLightHourByHour) {
 TEST(PlaneYear, LevelPlaneReceivesTheYearsGlobal) {
     const PreparedYear& year = harrowmere_year();
     double global = 0.0;
-    for (const double g : year.global_w_m2) global += 1e-3 * g;
+    for (const double g : year.global_w_m2)
+        global += 1e-3 * g;
     for (const DiffuseModel model : all_models) {
         PlaneInput input;
         input.tilt_deg = 0.0;
@@ -77,7 +79,8 @@ TEST(PlaneYear, ShadeTakesBeamOnlyAndInProportion) {
     EXPECT_EQ(half.unshaded_kwh_m2, open.total_kwh_m2);
     EXPECT_NEAR(half.total_kwh_m2, 0.5 * (open.total_kwh_m2 + dark.total_kwh_m2), 1e-6);
     EXPECT_EQ(half.sky_diffuse_w_m2, open.sky_diffuse_w_m2);
-    for (const double b : dark.beam_w_m2) ASSERT_EQ(b, 0.0);
+    for (const double b : dark.beam_w_m2)
+        ASSERT_EQ(b, 0.0);
 }
 
 TEST(PlaneYear, SkyViewScalesTheDiffuseOfTheSky) {
@@ -87,7 +90,8 @@ TEST(PlaneYear, SkyViewScalesTheDiffuseOfTheSky) {
     const PlaneYear open = plane_year(year, input, {});
     input.sky_view = 0.7;
     const PlaneYear narrow = plane_year(year, input, {});
-    for (std::size_t i = 0; i < 8760; i += 7) ASSERT_NEAR(narrow.sky_diffuse_w_m2[i], 0.7 * open.sky_diffuse_w_m2[i], 1e-12);
+    for (std::size_t i = 0; i < 8760; i += 7)
+        ASSERT_NEAR(narrow.sky_diffuse_w_m2[i], 0.7 * open.sky_diffuse_w_m2[i], 1e-12);
     EXPECT_EQ(narrow.beam_w_m2, open.beam_w_m2);
 }
 
@@ -110,7 +114,8 @@ TEST(PlaneYear, RearOfAPlaneIsTheFrontOfThePlaneTurnedRound) {
                         rounding_w_m2);
         }
         front.rear_open = 0.0;
-        for (const double r : plane_year(year, front, {}).rear_w_m2) ASSERT_EQ(r, 0.0);
+        for (const double r : plane_year(year, front, {}).rear_w_m2)
+            ASSERT_EQ(r, 0.0);
     }
 }
 
@@ -157,7 +162,8 @@ TEST(Prepare, UsesLongWaveOfTheFileWhereItHasIt) {
     year.sky_long_wave_w_m2.assign(8760, 315.66);  // black body at 0 deg C
     const PreparedYear prepared = prepare(year);
     EXPECT_TRUE(prepared.sky_temperature_measured);
-    for (const double t : prepared.sky_temperature_k) ASSERT_NEAR(t, 273.15, 0.01);
+    for (const double t : prepared.sky_temperature_k)
+        ASSERT_NEAR(t, 273.15, 0.01);
 }
 
 TEST(Prepare, UsesCloudCoverOfTheFileWhereItHasIt) {
@@ -166,7 +172,8 @@ TEST(Prepare, UsesCloudCoverOfTheFileWhereItHasIt) {
     const PreparedYear clear = prepare(year);
     year.sky_cover.assign(8760, 1.0);
     const PreparedYear overcast = prepare(year);
-    for (std::size_t i = 0; i < 8760; i += 11) ASSERT_GT(overcast.sky_temperature_k[i], clear.sky_temperature_k[i] + 3.0);
+    for (std::size_t i = 0; i < 8760; i += 11)
+        ASSERT_GT(overcast.sky_temperature_k[i], clear.sky_temperature_k[i] + 3.0);
 }
 
 TEST(Prepare, SkyIsColderThanTheAirByAPlausibleAmount) {

@@ -14,9 +14,9 @@
 namespace wg::sky {
 namespace {
 
-constexpr double position_deg = 0.001;    // wanted: 0.01; the moments themselves differ by up to 0.1 s at sunrise
-constexpr double year_share = 1e-5;       // wanted: 0.1 %; same models and sun leave rounding and 0.1 s of sunrise
-constexpr double hour_share = 1e-4;       // wanted: 0.1 % + 0.1 W/m2 an hour
+constexpr double position_deg = 0.001;  // wanted: 0.01; the moments themselves differ by up to 0.1 s at sunrise
+constexpr double year_share = 1e-5;     // wanted: 0.1 %; same models and sun leave rounding and 0.1 s of sunrise
+constexpr double hour_share = 1e-4;     // wanted: 0.1 % + 0.1 W/m2 an hour
 constexpr double hour_w_m2 = 0.01;
 
 DiffuseModel model_of(const std::string& name) {
@@ -32,7 +32,8 @@ class PvlibYear : public ::testing::Test {
         values_ = nlohmann::json::parse(file)["tmy3"];
         const std::string path = std::string(WG_CACHE_DIR) + "/weather/tmy3_greensboro.csv";
         const std::string text = text_of_file(path);
-        if (text.empty()) GTEST_SKIP() << "no " << path << ": run tests/reference/fetch_weather.sh to test on real weather";
+        if (text.empty())
+            GTEST_SKIP() << "no " << path << ": run tests/reference/fetch_weather.sh to test on real weather";
         const Result<weather::Year> year = weather::read_tmy3(text, path);
         ASSERT_TRUE(year) << text_of(year.problems());
         year_ = prepare(year.value());
@@ -48,7 +49,8 @@ TEST_F(PvlibYear, SunOfTheHoursStandsWherePvlibPutsIt) {
         const auto i = hours[k].get<std::size_t>();
         const double zenith = degrees(std::acos(year_.sun_up[i]));
         const double azimuth = wrap_360(degrees(std::atan2(year_.sun_east[i], year_.sun_north[i])));
-        const double off = angular_separation_deg(zenith, azimuth, values_["apparent_zenith_deg"][k], values_["azimuth_deg"][k]);
+        const double off =
+            angular_separation_deg(zenith, azimuth, values_["apparent_zenith_deg"][k], values_["azimuth_deg"][k]);
         EXPECT_LT(off, position_deg) << "hour " << i;
         worst = std::fmax(worst, off);
     }

@@ -19,7 +19,9 @@
 namespace wg::store::test {
 namespace {
 
-bool mentions(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+bool mentions(const std::string& text, const std::string& words) {
+    return text.find(words) != std::string::npos;
+}
 
 TEST_F(StoreTest, ANewFileIsBroughtToTheNewestVersionAndIsWhole) {
     const auto store = open();
@@ -31,6 +33,16 @@ TEST_F(StoreTest, MigrationsAreNumberedOneByOne) {
     for (std::size_t i = 0; i < migrations().size(); ++i) {
         EXPECT_EQ(migrations()[i].version, static_cast<int>(i) + 1);
     }
+}
+
+TEST_F(StoreTest, AFileLeftEmptyOrUnfinishedByACrashIsCompleted) {
+    write(path("empty.db"), "");
+    EXPECT_EQ(open(path("empty.db"))->check().value(), "ok");
+    // Killed between the first write and the first step.
+    EXPECT_EQ(sql(path("marked.db"), QStringLiteral("PRAGMA application_id = %1").arg(application_id)), "");
+    const auto store = open(path("marked.db"));
+    ASSERT_TRUE(store->save(sample_job(), at(1)).ok());
+    EXPECT_EQ(store->schema_version(), migrations().back().version);
 }
 
 TEST_F(StoreTest, TheFileIsInWriteAheadModeWithOurMark) {
@@ -78,12 +90,14 @@ TEST_F(StoreTest, ADatabaseOfANewerProgramIsRefusedAndStaysAsItIs) {
     const QByteArray bytes = bytes_of(path());
     EXPECT_TRUE(mentions(refusal(path()), "was written by a newer program (database version 99")) << refusal(path());
     EXPECT_EQ(bytes_of(path()), bytes);
+    EXPECT_EQ(files(), QStringList{"jobs.db"});
 }
 
 TEST_F(StoreTest, ADamagedDatabaseIsRefusedAndStaysAsItIs) {
     {
         const auto store = open();
-        for (unsigned n = 1; n <= 30; ++n) ASSERT_TRUE(store->save(numbered_job(n), at(1)).ok());
+        for (unsigned n = 1; n <= 30; ++n)
+            ASSERT_TRUE(store->save(numbered_job(n), at(1)).ok());
     }
     const QByteArray whole = bytes_of(path());
     constexpr qsizetype page = 4096;
@@ -91,7 +105,8 @@ TEST_F(StoreTest, ADamagedDatabaseIsRefusedAndStaysAsItIs) {
     // Every page but the first in turn (the first holds the mark), its header overwritten.
     for (qsizetype at_byte = page; at_byte + page <= whole.size(); at_byte += 8 * page) {
         QByteArray bytes = whole;
-        for (qsizetype i = 0; i < 64; ++i) bytes[at_byte + i] = static_cast<char>(0xA5);
+        for (qsizetype i = 0; i < 64; ++i)
+            bytes[at_byte + i] = static_cast<char>(0xA5);
         write(path("damaged.db"), bytes);
         const std::string said = refusal(path("damaged.db"));
         if (said.empty()) continue;  // a page of long text: found by its hash, not by the structure
@@ -132,7 +147,10 @@ TEST_F(StoreTest, FoldersAndPathsThatDoNotExistAreRefused) {
 
 TEST_F(StoreTest, RandomBytesAfterOurMarkNeverCrash) {
     std::mt19937_64 random(20270621);
-    { const auto store = open(); }
+    {
+        const auto store = open();
+        ASSERT_TRUE(store->save(sample_job(), at(1)).ok());
+    }
     const QByteArray whole = bytes_of(path());
     for (int i = 0; i < 60; ++i) {
         QByteArray bytes = whole;
@@ -141,13 +159,23 @@ TEST_F(StoreTest, RandomBytesAfterOurMarkNeverCrash) {
             if (place >= 68 && place < 72) continue;
             bytes[place] = static_cast<char>(random() & 0xffU);
         }
+        for (const char* rest : {"fuzzed.db-wal", "fuzzed.db-shm"})
+            QFile::remove(QString::fromStdString(path(rest)));
         write(path("fuzzed.db"), bytes);
         const Result<std::unique_ptr<Store>> opened = Store::open(path("fuzzed.db"), at(0));
         if (!opened) {
             EXPECT_EQ(bytes_of(path("fuzzed.db")), bytes);
             EXPECT_FALSE(opened.problems().front().what.empty());
+            continue;
         }
-        for (const char* rest : {"fuzzed.db-wal", "fuzzed.db-shm"}) QFile::remove(QString::fromStdString(path(rest)));
+        // What was opened answers, with rows or with words.
+        const std::unique_ptr<Store>& store = opened.value();
+        const auto answers = [](const auto& result) { return result.ok() || !result.problems().front().what.empty(); };
+        EXPECT_TRUE(answers(store->list("lindholm", 10, 0)));
+        EXPECT_TRUE(answers(store->load(sample_job().id)));
+        EXPECT_TRUE(answers(store->history(sample_job().id)));
+        EXPECT_TRUE(answers(store->check()));
+        EXPECT_TRUE(answers(store->save(numbered_job(3), at(2))));
     }
 }
 
@@ -161,14 +189,15 @@ void make_version_1(const std::string& file) {
         ASSERT_TRUE(database.open());
         QSqlQuery query(database);
         ASSERT_TRUE(query.exec(QStringLiteral("PRAGMA application_id = %1").arg(application_id)));
-        for (const char* statement : migrations().front().statements) ASSERT_TRUE(query.exec(statement)) << statement;
+        for (const char* statement : migrations().front().statements)
+            ASSERT_TRUE(query.exec(statement)) << statement;
         Job job = sample_job();
         job.revision = 1;
         job.changed_at = "2027-06-20T10:00:00Z";
         const std::string json = job_to_json(job);
         ASSERT_TRUE(query.prepare("INSERT INTO job VALUES (?, 1, ?, ?, ?, ?, 'planning', 1, 1, ?, ?, '', 0, NULL)"));
-        for (const std::string& value : {job.id, job.number, job.title, job.client.name, job.client.town,
-                                         job.changed_at, content_sha256(job)}) {
+        for (const std::string& value :
+             {job.id, job.number, job.title, job.client.name, job.client.town, job.changed_at, content_sha256(job)}) {
             query.addBindValue(QString::fromStdString(value));
         }
         ASSERT_TRUE(query.exec());
@@ -271,7 +300,8 @@ TEST_F(StoreTest, AProgramKilledWhileSavingLosesNoAcknowledgedSave) {
         ASSERT_EQ(waitpid(child, &status, 0), child);
         ASSERT_TRUE(WIFSIGNALED(status)) << "the child ended by itself with " << WEXITSTATUS(status);
         std::int64_t last = 0;
-        while (read(ends[0], &last, sizeof last) == static_cast<ssize_t>(sizeof last)) acknowledged = last;
+        while (read(ends[0], &last, sizeof last) == static_cast<ssize_t>(sizeof last))
+            acknowledged = last;
         close(ends[0]);
 
         const auto store = open();

@@ -51,7 +51,9 @@ void StoreTest::TearDown() {
     EXPECT_TRUE(QSqlDatabase::connectionNames().isEmpty()) << "a connection was left open";
 }
 
-std::string StoreTest::path(const char* name) const { return folder_.filePath(name).toStdString(); }
+std::string StoreTest::path(const char* name) const {
+    return folder_.filePath(name).toStdString();
+}
 
 std::unique_ptr<Store> StoreTest::open(const std::string& file) {
     Result<std::unique_ptr<Store>> opened = Store::open(file, at(0));
@@ -92,7 +94,9 @@ std::string StoreTest::sql(const std::string& file, const QString& statement) {
     return error;
 }
 
-QStringList StoreTest::files() const { return QDir(folder_.path()).entryList(QDir::Files, QDir::Name); }
+QStringList StoreTest::files() const {
+    return QDir(folder_.path()).entryList(QDir::Files, QDir::Name);
+}
 
 Job numbered_job(unsigned n) {
     Job job = sample_job();

@@ -18,7 +18,9 @@ namespace wg::store::test {
 using wg::test::id;
 using wg::test::sample_job;
 
-inline Instant at(int minute) { return {instant_from_iso8601("2027-06-21T12:00:00Z").value().unix_s + 60 * minute}; }
+inline Instant at(int minute) {
+    return {instant_from_iso8601("2027-06-21T12:00:00Z").value().unix_s + 60 * minute};
+}
 
 class StoreTest : public ::testing::Test {
    protected:

@@ -10,7 +10,9 @@
 namespace wg::store::test {
 namespace {
 
-bool mentions(const std::string& text, const std::string& words) { return text.find(words) != std::string::npos; }
+bool mentions(const std::string& text, const std::string& words) {
+    return text.find(words) != std::string::npos;
+}
 
 template <class T>
 std::string why(const Result<T>& result) {
@@ -76,7 +78,8 @@ TEST_F(StoreTest, HistoryKeepsEveryContent) {
     ASSERT_EQ(history.value().size(), 5U);
     EXPECT_EQ(history.value().front(), (std::pair<std::int64_t, std::string>{5, "2027-06-21T12:04:00Z"}));
     EXPECT_EQ(history.value().back().first, 1);
-    for (const Job& earlier : saved) EXPECT_EQ(store->load_revision(job.id, earlier.revision).value(), earlier);
+    for (const Job& earlier : saved)
+        EXPECT_EQ(store->load_revision(job.id, earlier.revision).value(), earlier);
     EXPECT_FALSE(store->load_revision(job.id, 6).ok());
     EXPECT_FALSE(store->history(id(5)).ok());
 }
@@ -170,13 +173,15 @@ TEST_F(StoreTest, ARemovedJobLeavesTheListAndComesBack) {
 
 TEST_F(StoreTest, TheListShowsTheLastSavedFirstInPages) {
     const auto store = open(":memory:");
-    for (unsigned n = 1; n <= 5; ++n) ASSERT_TRUE(store->save(numbered_job(n), at(0)).ok());
+    for (unsigned n = 1; n <= 5; ++n)
+        ASSERT_TRUE(store->save(numbered_job(n), at(0)).ok());
     Job second = store->load(numbered_job(2).id).value();
     second.state = JobState::in_service;
     ASSERT_TRUE(store->save(second, at(0)).ok());
     std::vector<std::string> numbers;
     for (int offset = 0; offset < 6; offset += 2) {
-        for (const JobRow& row : store->list("", 2, offset).value()) numbers.push_back(row.number);
+        for (const JobRow& row : store->list("", 2, offset).value())
+            numbers.push_back(row.number);
     }
     EXPECT_EQ(numbers, (std::vector<std::string>{"2027-0002", "2027-0005", "2027-0004", "2027-0003", "2027-0001"}));
     const JobRow row = store->list("", 1, 0).value().front();
@@ -205,7 +210,8 @@ TEST_F(StoreTest, SearchFindsEveryWordByItsBeginningInAnyField) {
         EXPECT_TRUE(rows.ok()) << query << ": " << why(rows);
         EXPECT_EQ(store->count(query).value(), static_cast<int>(rows.value().size())) << query;
         std::string numbers;
-        for (const JobRow& row : rows.value()) numbers += row.number + ' ';
+        for (const JobRow& row : rows.value())
+            numbers += row.number + ' ';
         return numbers;
     };
     const std::string sample = "2027-0042 ";
@@ -227,15 +233,16 @@ TEST_F(StoreTest, SearchTakesAnyTextAsPlainWords) {
     const auto store = open(":memory:");
     ASSERT_TRUE(store->save(sample_job(), at(1)).ok());
     for (const std::string query :
-         {"\"", "\"\"\"", "*", "-", "NOT", "lindholm OR", "title:hot", "NEAR(a b)", "{title} : x", "'; DROP TABLE job; --",
-          "^lind", "a AND", "(", "\\", "%", "\xff\xfe", "\xF0\x9F\x8F\xA0", "x\ty\nz"}) {
+         {"\"", "\"\"\"", "*", "-", "NOT", "lindholm OR", "title:hot", "NEAR(a b)", "{title} : x",
+          "'; DROP TABLE job; --", "^lind", "a AND", "(", "\\", "%", "\xff\xfe", "\xF0\x9F\x8F\xA0", "x\ty\nz"}) {
         EXPECT_TRUE(store->list(query, 10, 0).ok()) << query << why(store->list(query, 10, 0));
         EXPECT_TRUE(store->count(query).ok()) << query;
     }
     EXPECT_EQ(store->count("- lindholm \"").value(), 1);
     EXPECT_TRUE(store->list(std::string("lind\0holm", 9), 10, 0).ok());
     std::string many;
-    for (int i = 0; i < 33; ++i) many += "a ";
+    for (int i = 0; i < 33; ++i)
+        many += "a ";
     EXPECT_TRUE(mentions(why(store->list(many, 10, 0)), "holds 33 words"));
 }
 
@@ -269,7 +276,8 @@ TEST_F(StoreTest, TheNextNumberFollowsTheHighestOfTheYear) {
 // ------------------------------------------------------------------------------------ quotes and settings
 
 IssuedQuote sample_quote(const Job& job) {
-    return {id(0x900), job.id, job.revision, "Q-2027-0042-1", "2027-06-22T08:00:00Z", "{\"price\":1}", "", 123450, "EUR"};
+    return {id(0x900), job.id, job.revision, "Q-2027-0042-1", "2027-06-22T08:00:00Z", "{\"price\":1}",
+            "",        123450, "EUR"};
 }
 
 TEST_F(StoreTest, AnIssuedQuoteIsReadBackWithTheHashOfItsPlan) {
@@ -332,8 +340,9 @@ TEST_F(StoreTest, HistoryAndQuotesCannotBeChangedEvenBySql) {
     EXPECT_EQ(sql(path(), "DELETE FROM job_revision"), "an earlier content of a job is never deleted");
     EXPECT_EQ(sql(path(), "UPDATE quote_issued SET gross_minor = 1"), "an issued quote is never changed");
     EXPECT_EQ(sql(path(), "DELETE FROM quote_issued"), "an issued quote is never deleted");
-    EXPECT_EQ(sql(path(), "INSERT OR REPLACE INTO quote_issued SELECT id, job_id, job_revision, number, issued_at, "
-                          "plan_json, sha256, 1, currency FROM quote_issued"),
+    EXPECT_EQ(sql(path(),
+                  "INSERT OR REPLACE INTO quote_issued SELECT id, job_id, job_revision, number, issued_at, "
+                  "plan_json, sha256, 1, currency FROM quote_issued"),
               "an issued quote is never replaced");
     EXPECT_EQ(sql(path(), "REPLACE INTO job_revision SELECT job_id, revision, changed_at, '{}', '' FROM job_revision"),
               "an earlier content of a job is never replaced");

@@ -12,10 +12,12 @@ namespace {
 
 // The report prints whole seconds for the middle of an iteration of its own; 2 s is its stated agreement.
 constexpr double spa_table_s = 2.0;
-constexpr double almanac_s = 60.0;     // tables rounded to the minute: half a minute, and half for their own model
-constexpr double example_s = 10.0;     // from memory of the report's worked example
+constexpr double almanac_s = 60.0;  // tables rounded to the minute: half a minute, and half for their own model
+constexpr double example_s = 10.0;  // from memory of the report's worked example
 
-double clock_s(const std::string& iso) { return static_cast<double>(instant_from_iso8601(iso).value().unix_s); }
+double clock_s(const std::string& iso) {
+    return static_cast<double>(instant_from_iso8601(iso).value().unix_s);
+}
 
 Observer at(double latitude, double longitude) {
     Observer o;
@@ -90,7 +92,8 @@ TEST(SunDay, TellsPolarDayPolarNightAndTheSidesOfTheFirstMidnightSun) {
     EXPECT_EQ(winter.day_length_h, 0.0);
     EXPECT_LT(winter.noon_elevation_deg, -0.83);
 
-    // Through spring the day grows from none to 24 h without a jump back, and there is a day which rises and does not set.
+    // Through spring the day grows from none to 24 h without a jump back, and there is a day which rises and does not
+    // set.
     double previous = 0.0;
     bool one_sided = false;
     for (std::int64_t d = days_from_civil({2027, 1, 1}); d <= days_from_civil({2027, 6, 1}); ++d) {
@@ -119,7 +122,8 @@ TEST(SunDay, WorksNearTheDateLineOnBothSides) {
     for (const double longitude : {-179.9, 179.9}) {
         const SunDay day = sun_day({2027, 4, 1}, at(-20.0, longitude), 70.0);
         ASSERT_TRUE(day.sunrise_unix_s && day.sunset_unix_s);
-        const double mean_noon = static_cast<double>(days_from_civil({2027, 4, 1})) * 86400.0 + 43200.0 - 240.0 * longitude;
+        const double mean_noon =
+            static_cast<double>(days_from_civil({2027, 4, 1})) * 86400.0 + 43200.0 - 240.0 * longitude;
         EXPECT_NEAR(day.noon_unix_s, mean_noon, 17.0 * 60.0);  // equation of time
         EXPECT_NEAR(day.day_length_h, 11.8, 0.3);
     }

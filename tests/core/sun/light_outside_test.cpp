@@ -10,7 +10,9 @@
 namespace wg::sun {
 namespace {
 
-double cooper_declination_deg(int day) { return 23.45 * std::sin(radians(360.0 * (284 + day) / 365.0)); }
+double cooper_declination_deg(int day) {
+    return 23.45 * std::sin(radians(360.0 * (284 + day) / 365.0));
+}
 
 // Duffie and Beckman, Solar Engineering of Thermal Processes, eq. 1.10.3 (table 1.10.1), with 1367 W/m2 and Cooper's
 // declination, daily extraterrestrial on the horizontal in MJ/m2 for the mean days of the months; recalculated, one
@@ -69,7 +71,8 @@ TEST(ClearSky, HaurwitzEqualsPublishedValues) {
     constexpr double printed = 1e-3;
     const std::array<std::array<double, 2>, 5> rows = {
         {{5.0, 48.630}, {10.0, 135.742}, {30.0, 487.894}, {50.0, 778.767}, {90.0, 1035.092}}};
-    for (const auto& row : rows) EXPECT_NEAR(haurwitz_global_w_m2(std::sin(radians(row[0]))), row[1], printed);
+    for (const auto& row : rows)
+        EXPECT_NEAR(haurwitz_global_w_m2(std::sin(radians(row[0]))), row[1], printed);
     EXPECT_EQ(haurwitz_global_w_m2(0.0), 0.0);
     EXPECT_EQ(haurwitz_global_w_m2(-0.5), 0.0);
 }

@@ -12,12 +12,14 @@
 namespace wg::sun {
 namespace {
 
-constexpr double printed_6 = 1e-6;   // the report prints six to ten decimals; this is the last one common to all
-constexpr double printed_5 = 1e-5;   // five decimals printed
-constexpr double printed_4 = 1e-4;   // four decimals printed
+constexpr double printed_6 = 1e-6;  // the report prints six to ten decimals; this is the last one common to all
+constexpr double printed_5 = 1e-5;  // five decimals printed
+constexpr double printed_4 = 1e-4;  // four decimals printed
 
 // 2003-10-17 12:30:30 at UTC-7.
-Instant example_time() { return instant_from_iso8601("2003-10-17T12:30:30-07:00").value(); }
+Instant example_time() {
+    return instant_from_iso8601("2003-10-17T12:30:30-07:00").value();
+}
 
 constexpr double example_delta_t_s = 67.0;
 
@@ -31,7 +33,9 @@ Observer example_observer() {
     return o;
 }
 
-Geocentric example_sun() { return geocentric(days_since_j2000(example_time(), 0.0), example_delta_t_s); }
+Geocentric example_sun() {
+    return geocentric(days_since_j2000(example_time(), 0.0), example_delta_t_s);
+}
 
 TEST(SpaWorkedExample, JulianTimes) {
     const Geocentric g = example_sun();
@@ -101,8 +105,7 @@ TEST(SpaWorkedExample, WithoutAirApparentEqualsTrueZenith) {
 TEST(SpaWorkedExample, FractionOfASecondMovesTheSun) {
     const Position at = position(example_time(), 0.0, example_observer(), example_delta_t_s);
     const Position later = position(example_time(), 0.5, example_observer(), example_delta_t_s);
-    const double moved =
-        angular_separation_deg(at.zenith_deg, at.azimuth_deg, later.zenith_deg, later.azimuth_deg);
+    const double moved = angular_separation_deg(at.zenith_deg, at.azimuth_deg, later.zenith_deg, later.azimuth_deg);
     // 15 arc seconds of hour angle a second, times cos(declination).
     EXPECT_NEAR(moved, 0.5 * 15.0 / 3600.0 * 0.98681, 2e-6);
 }

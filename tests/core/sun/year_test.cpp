@@ -12,11 +12,14 @@
 namespace wg::sun {
 namespace {
 
-YearSunInput mid_latitude() { return {47.4, 9.2, 520.0, 1.0, 30.0, weather_sun_year}; }
+YearSunInput mid_latitude() {
+    return {47.4, 9.2, 520.0, 1.0, 30.0, weather_sun_year};
+}
 
 double share_sum_of_day(const YearSun& sun, int day) {
     double sum = 0.0;
-    for (int h = 0; h < 24; ++h) sum += sun.up_share[static_cast<std::size_t>(24 * day + h)];
+    for (int h = 0; h < 24; ++h)
+        sum += sun.up_share[static_cast<std::size_t>(24 * day + h)];
     return sum;
 }
 
@@ -30,8 +33,9 @@ TEST(YearSun, HasTheHourOfTheFullSeries) {
     o.pressure_pa = 101325.0 * std::pow(1.0 - 2.25577e-5 * 520.0, 5.25588);
     const double start = year_start_unix_s(weather_sun_year, 1.0);
     for (std::size_t i = 11; i < 8760; i += 24 * 7) {  // noon hours: no sunrise inside
-        const Position p = position(Instant{static_cast<std::int64_t>(start) + static_cast<std::int64_t>(i) * 3600 + 1800}, 0.0,
-                                    o, delta_t_s(weather_sun_year + 0.5));
+        const Position p =
+            position(Instant{static_cast<std::int64_t>(start) + static_cast<std::int64_t>(i) * 3600 + 1800}, 0.0, o,
+                     delta_t_s(weather_sun_year + 0.5));
         const double zenith = degrees(std::acos(sun.up[i]));
         const double azimuth = wrap_360(degrees(std::atan2(sun.east[i], sun.north[i])));
         EXPECT_LT(angular_separation_deg(p.apparent_zenith_deg, p.azimuth_deg, zenith, azimuth), 1e-4) << i;
@@ -47,8 +51,8 @@ TEST(YearSun, SunIsUpInEveryHourThatHasAShareAndDownInEveryOther) {
         for (std::size_t i = 0; i < 8760; ++i) {
             ASSERT_GE(sun.up_share[i], 0.0);
             ASSERT_LE(sun.up_share[i], 1.0);
-            ASSERT_EQ(sun.up_share[i] > 0.0, sun.up[i] > 0.0) << latitude << " hour " << i << " share " << sun.up_share[i]
-                                                            << " up " << sun.up[i];
+            ASSERT_EQ(sun.up_share[i] > 0.0, sun.up[i] > 0.0)
+                << latitude << " hour " << i << " share " << sun.up_share[i] << " up " << sun.up[i];
         }
     }
 }
@@ -58,7 +62,8 @@ TEST(YearSun, MiddleOfTheSunUpPartLiesBetweenSunriseAndTheHoursEnd) {
     int checked = 0;
     for (std::size_t i = 1; i + 1 < 8760; ++i) {
         if (sun.up_share[i] <= 0.0 || sun.up_share[i] >= 1.0 || sun.up_share[i + 1] < 1.0) continue;
-        // Sunrise hour: the sun climbs about 15 deg * cos(latitude) an hour at most, half of it on average over the part.
+        // Sunrise hour: the sun climbs about 15 deg * cos(latitude) an hour at most, half of it on average over the
+        // part.
         const double elevation_deg = degrees(std::asin(sun.up[i]));
         EXPECT_GT(elevation_deg, 0.0);
         EXPECT_LT(elevation_deg, 15.0 * std::cos(radians(47.4)) * 0.5 * sun.up_share[i] + 0.3);
@@ -69,7 +74,8 @@ TEST(YearSun, MiddleOfTheSunUpPartLiesBetweenSunriseAndTheHoursEnd) {
 
 TEST(YearSun, DayLengthBySharesAgreesWithGeometry) {
     // Sunset hour angle arccos(-tan(latitude) tan(declination)): 40 N at the solstices 14.85 and 9.15 h (spherical
-    // astronomy, no refraction, centre of the disc). Refraction of 34' adds 2 * 0.5667 / 15 h / cos(...) = 6 to 8 minutes.
+    // astronomy, no refraction, centre of the disc). Refraction of 34' adds 2 * 0.5667 / 15 h / cos(...) = 6 to 8
+    // minutes.
     YearSunInput input = mid_latitude();
     input.latitude_deg = 40.0;
     input.altitude_m = 0.0;
@@ -108,8 +114,9 @@ TEST(YearSun, AnotherMinuteIsTakenAsItIs) {
     o.pressure_pa = 101325.0 * std::pow(1.0 - 2.25577e-5 * 520.0, 5.25588);
     const double start = year_start_unix_s(weather_sun_year, 1.0);
     for (std::size_t i = 0; i < 8760; i += 101) {
-        const Position p = position(Instant{static_cast<std::int64_t>(start) + static_cast<std::int64_t>(i) * 3600 + 600}, 0.0,
-                                    o, delta_t_s(weather_sun_year + 0.5));
+        const Position p =
+            position(Instant{static_cast<std::int64_t>(start) + static_cast<std::int64_t>(i) * 3600 + 600}, 0.0, o,
+                     delta_t_s(weather_sun_year + 0.5));
         EXPECT_NEAR(degrees(std::acos(sun.up[i])), p.apparent_zenith_deg, 1e-4) << i;
     }
 }

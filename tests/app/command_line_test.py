@@ -1,0 +1,252 @@
+#!/usr/bin/env python3
+"""The program's command line as a user meets it: exit codes, messages, documents. Usage: PROGRAM PROJECT_DIR."""
+import json
+import os
+import pathlib
+import random
+import re
+import subprocess
+import sys
+import tempfile
+import unittest
+
+PROGRAM, PROJECT = sys.argv[1], pathlib.Path(sys.argv[2])
+DEMO = PROJECT / "resources/demo/job.json"
+WEATHER = PROJECT / ".cache/weather"
+
+
+def run(*args, cwd=None, env=None):
+    return subprocess.run([PROGRAM, *map(str, args)], capture_output=True, text=True, timeout=120, cwd=cwd,
+                          env={**os.environ, **(env or {})})
+
+
+class Basics(unittest.TestCase):
+    def test_help_and_version_exit_0(self):
+        self.assertEqual(run("--help").returncode, 0)
+        self.assertIn("plan JOB.json", run("--help").stdout)
+        self.assertRegex(run("--version").stdout, r"^warmgable \d+\.\d+\.\d+\n$")
+
+    def test_bad_usage_is_2_and_says_why(self):
+        for args in (("plan",), ("plan", "a", "b"), ("sun", "--lat", "1"), ("weather",), ("plan", "--nonsense", "x"),
+                     ("sun", "--lat", "1", "--lon", "2", "--time", "2027-01-01T00:00:00Z", "extra")):
+            done = run(*args)
+            self.assertEqual(done.returncode, 2, args)
+            self.assertIn("--help", done.stderr)
+            self.assertEqual(done.stdout, "")
+
+
+class Sun(unittest.TestCase):
+    # Reda and Andreas, NREL/TP-560-34302, table A5.1; there 820 hPa and 11 deg C, which moves the apparent zenith only.
+    def test_nrel_worked_example(self):
+        done = run("sun", "--lat", "39.742476", "--lon", "-105.1786", "--time", "2003-10-17T12:30:30-07:00",
+                   "--altitude", "1830.14")
+        self.assertEqual(done.returncode, 0, done.stderr)
+        zenith = float(re.search(r"apparent zenith ([\d.]+)", done.stdout)[1])
+        azimuth = float(re.search(r"azimuth ([\d.]+)", done.stdout)[1])
+        self.assertAlmostEqual(zenith, 50.11162, delta=0.01)
+        self.assertAlmostEqual(azimuth, 194.340241, delta=0.01)
+
+    def test_bad_values_are_3_and_name_the_option(self):
+        for option, value in (("--lat", "91"), ("--lat", "north"), ("--lon", "nan"), ("--time", "2027-06-21 12:00")):
+            args = {"--lat": "47", "--lon": "9", "--time": "2027-06-21T12:00:00Z", option: value}
+            done = run("sun", *[x for pair in args.items() for x in pair])
+            self.assertEqual(done.returncode, 3, (option, value))
+            self.assertIn(option, done.stderr)
+
+
+class Plan(unittest.TestCase):
+    @classmethod
+    def setUpClass(cls):
+        cls.folder = tempfile.TemporaryDirectory()
+        cls.out = pathlib.Path(cls.folder.name) / "out"
+        cls.done = run("plan", DEMO, "--out", cls.out)
+        cls.plan = json.loads((cls.out / "plan.json").read_text()) if cls.done.returncode in (0, 1) else {}
+
+    @classmethod
+    def tearDownClass(cls):
+        cls.folder.cleanup()
+
+    def test_demo_plans_without_a_stop_and_writes_all_documents(self):
+        self.assertEqual(self.done.returncode, 0, self.done.stderr + self.done.stdout)
+        for name in ("plan.json", "quote.pdf", "parts.csv", "install-sheet.pdf", "survey-sheet.pdf"):
+            self.assertGreater((self.out / name).stat().st_size, 500, name)
+        for name in ("quote.pdf", "install-sheet.pdf", "survey-sheet.pdf"):
+            self.assertTrue((self.out / name).read_bytes().startswith(b"%PDF-"), name)
+        self.assertIn("INVENTED DATA", self.done.stdout)
+
+    def test_summary_and_plan_hold_no_nan(self):
+        for text in (self.done.stdout, (self.out / "plan.json").read_text(), (self.out / "parts.csv").read_text()):
+            self.assertIsNone(re.search(r"\b(nan|inf|unknown)\b", text, re.I))
+
+    def test_first_law_closes_to_a_thousandth(self):
+        self.assertLess(self.plan["yield"]["closure_circuit"], 1e-3)
+        self.assertLess(self.plan["yield"]["closure_water"], 1e-3)
+        for month in self.plan["yield"]["months"]:  # recomputed here from the ledger that people read
+            into_water = month["condenser_kwh"] + month["immersion_kwh"]
+            out_of_water = month["drawn_kwh"] + month["standing_loss_kwh"] + month["store_change_kwh"]
+            reverse_defrost_allowance = 0.02 * into_water if month["frost_h"] > 0 else 0.0
+            self.assertAlmostEqual(into_water, out_of_water, delta=0.001 * into_water + 0.05 + reverse_defrost_allowance)
+
+    def test_money_adds_up_to_the_cent(self):
+        money = self.plan["money"]
+        self.assertEqual(sum(line["net_minor"] for line in money["parts"]), money["quote"]["net_minor"])
+        self.assertEqual(money["quote"]["net_minor"] + sum(t["tax_minor"] for t in money["quote"]["taxes"]),
+                         money["quote"]["gross_minor"])
+
+    def test_warm_up_in_daylight_takes_four_to_eight_hours(self):
+        # Common practice, no published source.
+        for key in ("warm_up_good_light", "warm_up_fair_light"):
+            warm = self.plan["yield"][key]
+            self.assertTrue(warm["reached"])
+            self.assertGreaterEqual(warm["hours"], 4.0, key)
+            self.assertLessEqual(warm["hours"], 8.0, key)
+        self.assertGreater(self.plan["yield"]["warm_up_winter_night"]["hours"],
+                           self.plan["yield"]["warm_up_fair_light"]["hours"])
+
+    def test_same_input_same_bytes(self):
+        again = run("plan", DEMO, "--out", self.out.parent / "again", "--json")
+        self.assertEqual(again.stdout, (self.out / "plan.json").read_text())
+
+    def test_a_comma_locale_changes_nothing(self):
+        again = run("plan", DEMO, "--out", self.out.parent / "locale", "--json", env={"LC_ALL": "de_DE.UTF-8"})
+        self.assertEqual(again.stdout, (self.out / "plan.json").read_text())
+
+    def test_real_weather_years_plan(self):
+        files = sorted(WEATHER.glob("*")) if WEATHER.is_dir() else []
+        if not files:
+            self.skipTest("real weather years are not cached (no PyPI)")
+        planned = 0
+        for file in files:
+            if file.suffix.lower() not in (".epw", ".csv"):
+                continue
+            done = run("plan", DEMO, "--weather", file, "--out", self.out.parent / "real", "--json")
+            self.assertIn(done.returncode, (0, 1), f"{file.name}: {done.stderr}")
+            plan = json.loads(done.stdout)
+            self.assertFalse(plan["reference"]["weather_invented"])
+            self.assertTrue(2.0 < plan["figures"]["seasonal_factor"]["mid"] < 6.0, file.name)
+            planned += 1
+        self.assertGreaterEqual(planned, 3)
+
+    def test_other_choices_plan(self):
+        job = json.loads(DEMO.read_text())
+        for choice in job["choices"]:
+            done = run("plan", DEMO, "--choice", choice["label"], "--out", self.out.parent / "choice")
+            self.assertIn(done.returncode, (0, 1), choice["label"] + done.stderr)
+
+
+class BadInput(unittest.TestCase):
+    def refuse(self, text, *needles, mutate_name="job.json"):
+        with tempfile.TemporaryDirectory() as folder:
+            path = pathlib.Path(folder) / mutate_name
+            path.write_bytes(text if isinstance(text, bytes) else text.encode())
+            done = run("plan", path, "--out", pathlib.Path(folder) / "out")
+            self.assertEqual(done.returncode, 3, f"{done.returncode} {done.stdout[:200]} {done.stderr[:400]}")
+            for needle in needles:
+                self.assertIn(needle, done.stderr)
+            self.assertFalse((pathlib.Path(folder) / "out").exists(), "nothing may be written")
+
+    def job(self):
+        return json.loads(DEMO.read_text())
+
+    def test_missing_and_empty_files(self):
+        self.assertEqual(run("plan", "/nonexistent.json").returncode, 3)
+        self.refuse("")
+        self.refuse("{}")
+        self.refuse("[1,2,3]")
+        self.refuse('{"a":' * 5000)
+
+    def test_truncated_job_names_the_line(self):
+        text = DEMO.read_text()
+        for share in (0.1, 0.5, 0.99):
+            self.refuse(text[: int(len(text) * share)], "job.json")
+
+    def test_absurd_coordinates(self):
+        job = self.job()
+        job["site"]["location"]["latitude_deg"] = 123.0
+        self.refuse(json.dumps(job), "latitude_deg", "123")
+
+    def test_not_a_number(self):
+        text = re.sub(r'"latitude_deg":\s*[-\d.]+', '"latitude_deg": NaN', DEMO.read_text(), count=1)
+        self.refuse(text)
+
+    def test_self_crossing_outline_names_surface(self):
+        job = self.job()
+        outline = job["site"]["surfaces"][0]["outline"]
+        outline[0], outline[1] = outline[1], outline[0]
+        self.refuse(json.dumps(job), job["site"]["surfaces"][0]["label"], "cross")
+
+    def test_newer_schema(self):
+        job = self.job()
+        job["schema"] = 99
+        self.refuse(json.dumps(job), "schema")
+
+    def test_collector_bigger_than_roof_is_a_stop(self):
+        job = self.job()
+        surface_id = job["choices"][0]["placements"][0]["surface_id"]
+        surface = next(s for s in job["site"]["surfaces"] if s["id"] == surface_id)
+        surface["outline"] = [[0, 0], [0.5, 0], [0.5, 0.4], [0, 0.4]]
+        surface["keep_outs"] = []
+        with tempfile.TemporaryDirectory() as folder:
+            path = pathlib.Path(folder) / "job.json"
+            path.write_text(json.dumps(job))
+            done = run("plan", path, "--choice", job["choices"][0]["label"], "--out", folder)
+            self.assertEqual(done.returncode, 1, done.stderr)
+            self.assertIn("[stop]", done.stdout)
+            pdf = pathlib.Path(folder) / "install-sheet.pdf"
+            self.assertTrue(pdf.exists())
+
+    def test_unknown_model_names_field(self):
+        job = self.job()
+        for choice in job["choices"]:
+            choice["collector_model"] = "no-such-plate"
+        self.refuse(json.dumps(job), "collector_model", "no-such-plate")
+
+    def test_flipped_bits_never_crash(self):
+        rng = random.Random(20270621)
+        original = DEMO.read_bytes()
+        with tempfile.TemporaryDirectory() as folder:
+            path = pathlib.Path(folder) / "job.json"
+            for _ in range(25):
+                data = bytearray(original)
+                for _ in range(rng.randint(1, 4)):
+                    data[rng.randrange(len(data))] ^= 1 << rng.randrange(8)
+                path.write_bytes(data)
+                done = run("plan", path, "--out", folder)
+                self.assertIn(done.returncode, (0, 1, 3), done.stderr[:500])
+                if done.returncode == 3:
+                    self.assertTrue(done.stderr.strip())
+
+
+class BadWeather(unittest.TestCase):
+    def test_hostile_weather_files_are_refused_with_a_place(self):
+        files = [f for f in sorted(WEATHER.glob("*")) if f.suffix.lower() in (".epw", ".csv")] if WEATHER.is_dir() else []
+        if not files:
+            self.skipTest("real weather years are not cached (no PyPI)")
+        with tempfile.TemporaryDirectory() as folder:
+            for file in files:
+                lines = file.read_bytes().splitlines(keepends=True)
+                variants = {
+                    "truncated": b"".join(lines)[: len(b"".join(lines)) // 2],
+                    "one hour missing": b"".join(lines[:4000] + lines[4001:]),
+                    "empty": b"",
+                    "words": b"hello\n" * 10,
+                }
+                for name, data in variants.items():
+                    path = pathlib.Path(folder) / file.name
+                    path.write_bytes(data)
+                    done = run("weather", path)
+                    self.assertEqual(done.returncode, 3, f"{file.name} {name}: {done.stdout[:200]}")
+                    self.assertIn(file.name, done.stderr)
+
+    def test_report_on_real_files(self):
+        files = [f for f in sorted(WEATHER.glob("*")) if f.suffix.lower() in (".epw", ".csv")] if WEATHER.is_dir() else []
+        if not files:
+            self.skipTest("real weather years are not cached (no PyPI)")
+        for file in files:
+            done = run("weather", file)
+            self.assertEqual(done.returncode, 0, done.stderr)
+            self.assertIn("kWh/m2", done.stdout)
+
+
+if __name__ == "__main__":
+    unittest.main(argv=[sys.argv[0], "-v"])

@@ -1,0 +1,112 @@
+// Shade of one collector over a year and the fixings of one collector.
+#include <benchmark/benchmark.h>
+
+#include <cmath>
+
+#include "core/fixing/fixing.h"
+#include "core/fixing/layout_rules.h"
+#include "core/quantity/constants.h"
+#include "core/site/shade.h"
+
+namespace {
+
+using namespace wg;
+
+/// Suns of a middle latitude: declination by Cooper, hour angle by the clock. About 4,400 hours are above the horizon.
+sky::PreparedYear plain_year() {
+    sky::PreparedYear year;
+    constexpr double latitude_deg = 50.0;
+    for (int hour = 0; hour < 8760; ++hour) {
+        const double declination = radians(23.45 * std::sin(2.0 * pi * (284.0 + hour / 24 + 1) / 365.0));
+        const double angle = radians(15.0 * (hour % 24 + 0.5 - 12.0)), latitude = radians(latitude_deg);
+        year.sun_east.push_back(-std::cos(declination) * std::sin(angle));
+        year.sun_north.push_back(std::sin(declination) * std::cos(latitude) -
+                                 std::cos(declination) * std::cos(angle) * std::sin(latitude));
+        year.sun_up.push_back(std::sin(declination) * std::sin(latitude) +
+                              std::cos(declination) * std::cos(angle) * std::cos(latitude));
+        year.beam_normal_w_m2.push_back(400.0);
+    }
+    return year;
+}
+
+Site site_with_six_obstacles() {
+    Site site;
+    site.location.latitude_deg = 50.0;
+    Surface roof;
+    roof.id = "roof";
+    roof.origin = {0, 0, 3.0};
+    roof.tilt_deg = 35.0;
+    roof.azimuth_deg = 180.0;
+    roof.outline = {{0, 0}, {10, 0}, {10, 6}, {0, 6}};
+    site.surfaces = {roof};
+    const Point2 feet[] = {{2, 3}, {8, 2.5}, {5, 1}, {3, -6}, {9, -9}, {-4, -3}};
+    for (int i = 0; i < 6; ++i) {
+        Obstacle o;
+        o.kind = static_cast<ObstacleKind>(i % 4);
+        o.base = {feet[i].x_m, feet[i].y_m, i < 3 ? 3.5 : 0.0};
+        o.width_m = o.depth_m = 0.7;
+        o.turn_deg = 20.0;
+        o.height_m = i < 3 ? 2.0 : 9.0;
+        o.radius_m = o.kind == ObstacleKind::tree ? 2.5 : 0.1;
+        o.outline = {{4.5, 0.5}, {5.5, 0.5}, {5.5, 1.5}, {4.5, 1.5}};
+        site.obstacles.push_back(o);
+    }
+    return site;
+}
+
+CollectorModel plate() {
+    CollectorModel m;
+    m.fixing_points = {{0.2, 0.1}, {1.0, 0.1}, {1.8, 0.1}, {0.2, 0.7}, {1.0, 0.7}, {1.8, 0.7}};
+    return m;
+}
+
+Placement middle() {
+    Placement p;
+    p.surface_id = "roof";
+    p.x_m = 5.0;
+    p.y_m = 2.5;
+    return p;
+}
+
+void shade_collector_year(benchmark::State& state) {
+    const sky::PreparedYear year = plain_year();
+    const Site site = site_with_six_obstacles();
+    const site::PlacedCollector placed = site::place(site.surfaces[0], 0.0, middle(), plate());
+    for (auto _ : state)
+        benchmark::DoNotOptimize(site::shade_of(site, placed, "roof", year));
+}
+BENCHMARK(shade_collector_year)->Unit(benchmark::kMillisecond);
+
+void shade_map_of_a_roof(benchmark::State& state) {
+    const sky::PreparedYear year = plain_year();
+    const Site site = site_with_six_obstacles();
+    for (auto _ : state)
+        benchmark::DoNotOptimize(site::shade_map(site, site.surfaces[0], year));
+}
+BENCHMARK(shade_map_of_a_roof)->Unit(benchmark::kMillisecond);
+
+void fixing_reactions(benchmark::State& state) {
+    fixing::Input input;
+    input.site = site_with_six_obstacles();
+    input.surface = input.site.surfaces[0];
+    input.surface.rafters = {true, 0.1, 0.6, 0.06, 0.16};
+    input.placement = middle();
+    input.collector = plate();
+    input.placed = site::place(input.surface, 0.0, input.placement, input.collector);
+    for (auto _ : state)
+        benchmark::DoNotOptimize(fixing::fix(input));
+}
+BENCHMARK(fixing_reactions)->Unit(benchmark::kMicrosecond);
+
+void layout_rules_with_a_move(benchmark::State& state) {
+    const Site site = site_with_six_obstacles();
+    Choice choice;
+    choice.placements = {middle()};
+    choice.placements[0].x_m = 0.8;  // beyond the edge: a remedy is looked for
+    const CollectorModel model = plate();
+    for (auto _ : state)
+        benchmark::DoNotOptimize(fixing::check_layout(site, choice, model));
+}
+BENCHMARK(layout_rules_with_a_move)->Unit(benchmark::kMicrosecond);
+
+}  // namespace

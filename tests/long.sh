@@ -1,0 +1,29 @@
+#!/usr/bin/env bash
+# Full sizes, by hand: what the quick tier runs small. Each finished part leaves a stamp for this commit below
+# .cache/long/ and is not run again; delete the stamps to start over.
+source "$(dirname "${BASH_SOURCE[0]}")/../app/setup.sh"
+cd "$project"
+stamps=".cache/long/$(git rev-parse --short HEAD 2>/dev/null || echo none)"
+mkdir -p "$stamps"
+
+part() {
+    local name="$1"
+    shift
+    if [ -e "$stamps/$name" ]; then
+        say "$name: done before"
+        return 0
+    fi
+    say "$name"
+    "$@" && touch "$stamps/$name"
+}
+
+build_preset release -DWG_TESTS=ON -DWG_BENCH=ON
+# Random sweeps multiply their sizes by this.
+export WG_SWEEP=20
+part sweeps ctest --test-dir .build/release -j "$(nproc)" --output-on-failure
+build_preset asan
+part sweeps-sanitized ctest --test-dir .build/asan -j "$(nproc)" --output-on-failure
+unset WG_SWEEP
+part benchmarks .build/release/tests/bench/warmgable_bench --benchmark_repetitions=5 \
+    --benchmark_report_aggregates_only=true --benchmark_out=".cache/long/bench.json" --benchmark_out_format=json
+say "All parts done for $stamps"

@@ -1,0 +1,94 @@
+#pragma once
+// A store in memory with the manners of the real one, for tests of rooms that only need its face.
+
+#include <algorithm>
+#include <map>
+
+#include "core/store/store.h"
+
+namespace wg::ui::sample {
+
+class FakeStore : public store::Store {
+   public:
+    std::map<std::string, Job> jobs;
+    std::map<std::string, Job> removed;
+    std::map<std::string, std::string> settings;
+    std::map<std::pair<std::string, std::int64_t>, Job> revisions;
+    bool refuse = false;  ///< every save fails
+    int lists = 0;        ///< how often list() was asked
+
+    Result<Job> save(const Job& job, Instant now) override {
+        const auto known = jobs.find(job.id);
+        if (refuse) return Problem{"store", "the disk is full", "Free some space"};
+        if (known != jobs.end() && known->second.revision != job.revision) {
+            return Problem{"job " + job.number, "somebody else saved it in between", "Read it again"};
+        }
+        Job stored = job;
+        ++stored.revision;
+        stored.changed_at = iso8601(now);
+        jobs[job.id] = stored;
+        revisions[{stored.id, stored.revision}] = stored;
+        return stored;
+    }
+    Result<Job> load(const std::string& job_id) override {
+        const auto known = jobs.find(job_id);
+        if (known == jobs.end()) return Problem{"store", "there is no job " + job_id, "Look in the list"};
+        return known->second;
+    }
+    Result<std::vector<store::JobRow>> list(const std::string& query, int limit, int offset) override {
+        ++lists;
+        std::vector<store::JobRow> rows;
+        for (const auto& [id, job] : jobs) {
+            if (!query.empty() && job.client.name.find(query) == std::string::npos) continue;
+            rows.push_back({id, job.number, job.title, job.client.name, job.client.town, job.state, job.changed_at,
+                            job.revision, job.invented});
+        }
+        const auto from = std::min(rows.size(), static_cast<std::size_t>(offset));
+        const auto to = std::min(rows.size(), from + static_cast<std::size_t>(limit));
+        return std::vector<store::JobRow>(rows.begin() + static_cast<std::ptrdiff_t>(from),
+                                          rows.begin() + static_cast<std::ptrdiff_t>(to));
+    }
+    Result<int> count(const std::string& query) override {
+        const auto all = list(query, 1'000'000, 0);
+        --lists;
+        return static_cast<int>(all.value().size());
+    }
+    Result<std::vector<std::pair<std::int64_t, std::string>>> history(const std::string&) override {
+        return std::vector<std::pair<std::int64_t, std::string>>();
+    }
+    Result<Job> load_revision(const std::string& job_id, std::int64_t revision) override {
+        const auto known = revisions.find({job_id, revision});
+        if (known == revisions.end()) return Problem{"store", "there is no such revision", "Look in the history"};
+        return known->second;
+    }
+    Result<bool> remove(const std::string& job_id, Instant) override {
+        const auto known = jobs.find(job_id);
+        if (known == jobs.end()) return Problem{"store", "there is no job " + job_id, "Look in the list"};
+        removed.insert(jobs.extract(known));
+        return true;
+    }
+    Result<bool> restore(const std::string& job_id) override {
+        const auto known = removed.find(job_id);
+        if (known == removed.end()) return Problem{"store", "there is no removed job " + job_id, "Look in the list"};
+        jobs.insert(removed.extract(known));
+        return true;
+    }
+    Result<store::IssuedQuote> issue_quote(const store::IssuedQuote& quote) override { return quote; }
+    Result<std::vector<store::IssuedQuote>> quotes(const std::string&) override {
+        return std::vector<store::IssuedQuote>();
+    }
+    Result<std::string> setting(const std::string& key, const std::string& fallback) override {
+        const auto known = settings.find(key);
+        return known == settings.end() ? fallback : known->second;
+    }
+    Result<bool> set_setting(const std::string& key, const std::string& value) override {
+        settings[key] = value;
+        return true;
+    }
+    Result<std::string> check() override { return std::string("ok"); }
+    Result<bool> backup(const std::string&) override { return true; }
+    Result<std::string> next_job_number(int year) override { return std::to_string(year) + "-0001"; }
+    [[nodiscard]] int schema_version() const override { return 1; }
+};
+
+}  // namespace wg::ui::sample

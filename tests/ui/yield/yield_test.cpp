@@ -1,0 +1,166 @@
+#include <gtest/gtest.h>
+
+#include <QBarSet>
+#include <QFile>
+#include <QImage>
+#include <QLineSeries>
+#include <QStackedBarSeries>
+#include <QTabWidget>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include "tests/ui/documents/sample.h"
+#include "ui/common/job_session.h"
+#include "ui/yield/comparison.h"
+#include "ui/yield/cost_page.h"
+#include "ui/yield/day_page.h"
+#include "ui/yield/year_page.h"
+#include "ui/yield/yield_stage.h"
+
+namespace wg::ui {
+namespace {
+
+constexpr double written = 0.005;  // figures files have two decimals
+
+std::shared_ptr<const plan::Plan> shared_plan() {
+    return std::make_shared<const plan::Plan>(sample::plan(sample::job()));
+}
+
+std::unique_ptr<JobSession> open_session(const Job& job) {
+    auto made =
+        std::make_unique<JobSession>(job, std::make_shared<const plan::Reference>(),
+                                     [](const Job& planned, const plan::Reference&,
+                                        const plan::Options&) -> Result<plan::Plan> { return sample::plan(planned); });
+    EXPECT_TRUE(QTest::qWaitFor([&] { return made->settled(); }, 5000));
+    return made;
+}
+
+TEST(YearPageTest, bars_and_line_are_the_plans_months) {
+    const auto plan = shared_plan();
+    YearPage page;
+    page.set_plan(plan, false);
+    const QStackedBarSeries* bars = nullptr;
+    const QLineSeries* drawn = nullptr;
+    for (QAbstractSeries* series : page.chart().series()) {
+        if (auto* found = qobject_cast<QStackedBarSeries*>(series)) bars = found;
+        if (auto* found = qobject_cast<QLineSeries*>(series)) drawn = found;
+    }
+    ASSERT_NE(bars, nullptr);
+    ASSERT_NE(drawn, nullptr);
+    ASSERT_EQ(bars->count(), 4);
+    for (int month = 0; month < 12; ++month) {
+        const season::MonthSums& m = plan->season.months[static_cast<std::size_t>(month)];
+        double sum = 0.0;
+        for (QBarSet* set : bars->barSets())
+            sum += set->at(month);
+        EXPECT_NEAR(sum, m.light_kwh + m.air_kwh + m.long_wave_kwh + m.latent_kwh + m.electricity_kwh(), 1e-9);
+        EXPECT_DOUBLE_EQ(drawn->at(month).y(), m.drawn_kwh);
+    }
+    EXPECT_TRUE(page.words().contains(QStringLiteral("Ranges:")));
+    page.set_plan(plan, true);
+    EXPECT_TRUE(page.words().startsWith(QStringLiteral("From before the last edit")));
+    page.set_plan(nullptr, false);
+    EXPECT_TRUE(page.chart().series().isEmpty());
+}
+
+TEST(YearPageTest, its_file_holds_the_months) {
+    const auto plan = shared_plan();
+    YearPage page;
+    page.set_plan(plan, false);
+    const FigureTable table = page.figures();
+    ASSERT_EQ(table.rows.size(), 12U);
+    EXPECT_EQ(table.rows[0].size(), table.header.size());
+    EXPECT_NEAR(table.rows[5][1].toDouble(), plan->season.months[5].light_kwh, written);
+}
+
+TEST(DayPageTest, any_day_can_be_shown_and_the_year_closes_to_a_ring) {
+    DayPage page;
+    page.set_plan(shared_plan());
+    page.show_day(0);
+    EXPECT_EQ(page.figures().rows.front().front(), QStringLiteral("01-01"));
+    page.show_day(-1);
+    EXPECT_EQ(page.figures().rows.front().front(), QStringLiteral("12-31"));
+    page.show_day(365);
+    EXPECT_EQ(page.day(), 0);
+    ASSERT_EQ(page.figures().rows.size(), 24U);
+    EXPECT_EQ(page.figures().rows[10][3].toDouble(), 40.0);  // bottom_c of the hand-made day at 10
+}
+
+TEST(DayPageTest, hours_that_are_missing_or_short_draw_nothing) {
+    plan::Plan plan = sample::plan(sample::job());
+    plan.season.hours->plate_c.resize(100);
+    DayPage page;
+    page.set_plan(std::make_shared<const plan::Plan>(plan));
+    EXPECT_TRUE(page.chart().series().isEmpty());
+    EXPECT_TRUE(page.figures().rows.empty());
+    plan.season.hours.reset();
+    page.set_plan(std::make_shared<const plan::Plan>(plan));
+    EXPECT_TRUE(page.figures().rows.empty());
+}
+
+TEST(CostPageTest, the_band_encloses_the_middle_at_little_and_much_electricity) {
+    plan::Plan plan = sample::plan(sample::job());
+    CostBasis basis;
+    economy::Input middle;
+    middle.electricity_kwh = plan.figures.electricity_kwh.mid;
+    middle.useful_heat_kwh = plan.figures.heat_kwh.mid;
+    middle.demand = basis.demand;
+    middle.tariffs = basis.tariffs;
+    middle.investment = plan.quote->gross;
+    plan.economy = economy::evaluate(middle);
+    CostPage page;
+    page.set_plan(std::make_shared<const plan::Plan>(plan), basis);
+    const FigureTable table = page.figures();
+    ASSERT_EQ(table.rows.size(), plan.economy.cumulative.size());
+    for (std::size_t year = 1; year < table.rows.size(); ++year) {
+        EXPECT_LT(table.rows[year][2].toDouble(), table.rows[year][1].toDouble()) << year;
+        EXPECT_GT(table.rows[year][3].toDouble(), table.rows[year][1].toDouble()) << year;
+    }
+}
+
+TEST(FigureTableTest, cells_are_quoted_and_formulas_are_disarmed) {
+    FigureTable table;
+    table.header = {QStringLiteral("a"), QStringLiteral("b,c")};
+    table.rows = {{QStringLiteral("=1+1"), QStringLiteral("say \"so\"")}, {QStringLiteral("-2.50"), QString()}};
+    EXPECT_EQ(table.to_csv(), QByteArray("a,\"b,c\"\r\n'=1+1,\"say \"\"so\"\"\"\r\n-2.50,\r\n"));
+}
+
+TEST(YieldStageTest, picture_and_figures_of_the_tab_are_written_whole_or_refused) {
+    const auto session = open_session(sample::job());
+    YieldStage stage;
+    stage.resize(900, 600);
+    stage.set_session(session.get());
+    QTemporaryDir folder;
+    const QString picture = folder.filePath(QStringLiteral("year.png"));
+    ASSERT_TRUE(stage.save_picture(picture));
+    EXPECT_GT(QImage(picture).width(), 400);
+    const QString figures = folder.filePath(QStringLiteral("year.csv"));
+    ASSERT_TRUE(stage.save_figures(figures));
+    QFile file(figures);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_EQ(file.readAll().count("\r\n"), 13);
+    EXPECT_FALSE(stage.save_picture(folder.filePath(QStringLiteral("no folder/year.png"))));
+    stage.set_session(nullptr);
+}
+
+TEST(ComparisonTest, another_choice_is_planned_in_the_background_and_a_failure_is_said) {
+    Job job = sample::job();
+    Choice other = job.choices.front();
+    other.id = sample::uuid(60);
+    other.label = "B: two plates";
+    job.choices.push_back(other);
+    const auto session = open_session(job);
+    Comparison comparison;
+    comparison.resize(800, 500);
+    comparison.set_session(session.get());
+    comparison.show();
+    // The reference is empty: the second choice cannot be planned, and that is shown instead of figures.
+    const auto cell = [&](std::size_t row, int column) { return comparison.figures().rows[row][column]; };
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !comparison.busy() && cell(3, 2) == QStringLiteral("\u2014"); }, 10000));
+    ASSERT_EQ(comparison.figures().header.size(), 3);
+    EXPECT_TRUE(cell(0, 1).contains(QStringLiteral("Marl 21")));
+    comparison.set_session(nullptr);
+}
+
+}  // namespace
+}  // namespace wg::ui

@@ -1,0 +1,125 @@
+#include "ui/common/format.h"
+
+#include <QDateTime>
+#include <QLocale>
+#include <cmath>
+
+#include "core/quantity/angle.h"
+
+namespace wg::ui {
+namespace {
+
+constexpr QChar narrow_space(0x202F);
+constexpr QChar minus_sign(0x2212);
+constexpr QChar em_dash(0x2014);
+constexpr QChar degree_sign(0x00B0);
+
+QString grouped(QString digits) {
+    for (qsizetype at = digits.size() - 3; at > 0; at -= 3)
+        digits.insert(at, narrow_space);
+    return digits;
+}
+
+/// Groups the whole part of plain decimal text such as "-1234.50".
+QString dressed(const QString& plain) {
+    const bool negative = plain.startsWith(u'-');
+    const QString digits = negative ? plain.mid(1) : plain;
+    const qsizetype point = digits.indexOf(u'.');
+    const QString whole = grouped(point < 0 ? digits : digits.left(point));
+    const QString rest = point < 0 ? QString() : digits.mid(point);
+    bool all_zero = true;
+    for (const QChar c : digits) {
+        if (c.isDigit() && c != u'0') all_zero = false;
+    }
+    // A value that rounds to nothing has no sign: "-0" puzzles readers.
+    const QString sign = negative && !all_zero ? QString(minus_sign) : QString();
+    return sign + whole + rest;
+}
+
+QString with_unit(const QString& text, const QString& unit) {
+    return unit.isEmpty() || text == em_dash ? text : text + narrow_space + unit;
+}
+
+QString plain_money(std::int64_t minor) {
+    // Through unsigned: the most negative amount has no positive counterpart.
+    const std::uint64_t size =
+        minor < 0 ? std::uint64_t{0} - static_cast<std::uint64_t>(minor) : static_cast<std::uint64_t>(minor);
+    return QStringLiteral("%1%2.%3")
+        .arg(minor < 0 ? QStringLiteral("-") : QString())
+        .arg(size / 100)
+        .arg(size % 100, 2, 10, QLatin1Char('0'));
+}
+
+}  // namespace
+
+QString number(double value, int decimals) {
+    if (!std::isfinite(value)) return em_dash;
+    return dressed(QString::number(value, 'f', decimals));
+}
+
+QString quantity(double value, const QString& unit, int decimals) {
+    return with_unit(number(value, decimals), unit);
+}
+
+QString length_m(double value_m) {
+    return quantity(value_m, QStringLiteral("m"), 2);
+}
+
+QString length_mm(double value_m) {
+    return quantity(value_m * 1000.0, QStringLiteral("mm"), 0);
+}
+
+QString temperature(double value_c, int decimals) {
+    return quantity(value_c, QString(degree_sign) + QLatin1Char('C'), decimals);
+}
+
+QString percent(double share, int decimals) {
+    return quantity(share * 100.0, QStringLiteral("%"), decimals);
+}
+
+QString bearing(double azimuth_deg) {
+    if (!std::isfinite(azimuth_deg)) return em_dash;
+    const double wrapped = wrap_360(azimuth_deg);
+    // 359.7 reads as 0, not as 360.
+    const double whole = std::fmod(std::round(wrapped), 360.0);
+    return number(whole) + degree_sign + narrow_space + QLatin1String(compass_point(wrapped));
+}
+
+QString money(Money amount, const QString& currency) {
+    return with_unit(dressed(plain_money(amount.minor)), currency);
+}
+
+QString difference(double value, const QString& unit, int decimals) {
+    if (!std::isfinite(value)) return {};
+    const QString text = number(value, decimals);
+    if (text == number(0.0, decimals)) return {};
+    return with_unit(text.startsWith(minus_sign) ? text : QLatin1Char('+') + text, unit);
+}
+
+QString money_difference(Money amount, const QString& currency) {
+    if (amount.minor == 0) return {};
+    const QString text = money(amount, currency);
+    return amount.minor > 0 ? QLatin1Char('+') + text : text;
+}
+
+QString day(const std::string& iso8601_text) {
+    const QString text = qs(iso8601_text);
+    const QLocale english(QLocale::English, QLocale::UnitedKingdom);
+    const QString form = QStringLiteral("d MMMM yyyy");
+    if (const QDate date = QDate::fromString(text, Qt::ISODate); date.isValid() && text.size() == 10) {
+        return english.toString(date, form);
+    }
+    const QDateTime stamp = QDateTime::fromString(text, Qt::ISODate);
+    return stamp.isValid() ? english.toString(stamp.toLocalTime().date(), form) : text;
+}
+
+QString ranged(const plan::Ranged& value, const QString& unit, int decimals) {
+    if (!std::isfinite(value.mid)) return em_dash;
+    const QString mid = QStringLiteral("about ") + quantity(value.mid, unit, decimals);
+    const QString low = number(value.low, decimals);
+    const QString high = number(value.high, decimals);
+    if (!std::isfinite(value.low) || !std::isfinite(value.high) || low == high) return mid;
+    return QStringLiteral("%1 (%2 to %3)").arg(mid, low, high);
+}
+
+}  // namespace wg::ui

@@ -1,0 +1,36 @@
+#include "ui/common/snapshot_command.h"
+
+#include "ui/common/job_session.h"
+
+namespace wg::ui {
+
+SnapshotCommand::SnapshotCommand(JobSession& session, const QString& what, std::shared_ptr<const Job> before,
+                                 std::shared_ptr<const Job> after, QString merge_key, int merge_generation)
+    : QUndoCommand(what),
+      session_(session),
+      before_(std::move(before)),
+      after_(std::move(after)),
+      merge_key_(std::move(merge_key)),
+      merge_generation_(merge_generation) {}
+
+void SnapshotCommand::undo() {
+    session_.replace_job(*before_);
+}
+
+void SnapshotCommand::redo() {
+    session_.replace_job(*after_);
+}
+
+bool SnapshotCommand::mergeWith(const QUndoCommand* later) {
+    // All commands of the stack are of this class: only JobSession::edit() pushes.
+    const auto* other = static_cast<const SnapshotCommand*>(later);
+    if (merge_key_.isEmpty() || other->merge_key_ != merge_key_ || other->merge_generation_ != merge_generation_) {
+        return false;
+    }
+    after_ = other->after_;
+    // A drag that ends where it began leaves nothing to undo.
+    setObsolete(*before_ == *after_);
+    return true;
+}
+
+}  // namespace wg::ui

@@ -1,0 +1,33 @@
+#pragma once
+// Used by the undo machinery only; everybody else calls JobSession::edit() through the verbs in edits.h.
+
+#include <QUndoCommand>
+#include <memory>
+
+#include "core/job/job.h"
+
+namespace wg::ui {
+
+class JobSession;
+
+/// Keeps the job before and after one step. A job is some tens of kilobytes (photographs are kept by hash), so whole
+/// copies are cheaper than a command class for each kind of edit, and undo is exact by construction.
+class SnapshotCommand : public QUndoCommand {
+   public:
+    SnapshotCommand(JobSession& session, const QString& what, std::shared_ptr<const Job> before,
+                    std::shared_ptr<const Job> after, QString merge_key, int merge_generation);
+
+    void undo() override;
+    void redo() override;
+    [[nodiscard]] int id() const override { return 1; }
+    bool mergeWith(const QUndoCommand* later) override;
+
+   private:
+    JobSession& session_;  ///< owns the stack that owns this command
+    std::shared_ptr<const Job> before_;
+    std::shared_ptr<const Job> after_;
+    QString merge_key_;
+    int merge_generation_;
+};
+
+}  // namespace wg::ui

@@ -1,0 +1,223 @@
+#include "ui/desk/desk_page.h"
+
+#include <QDateTime>
+#include <QHeaderView>
+#include <QKeyEvent>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QSplitter>
+#include <QTableView>
+#include <QVBoxLayout>
+
+#include "ui/common/format.h"
+#include "ui/common/notice_bar.h"
+#include "ui/desk/job_preview.h"
+#include "ui/desk/job_table_model.h"
+
+namespace wg::ui {
+namespace {
+
+constexpr int preview_delay_ms = 60;  ///< holding the arrow key down must not load every job on the way
+constexpr int row_height = 40;
+
+}  // namespace
+
+DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> reference, QWidget* parent)
+    : QWidget(parent), store_(store), reference_(std::move(reference)) {
+    setObjectName(QStringLiteral("page"));
+    model_ = new JobTableModel(store_, this);
+    notice_ = new NoticeBar(this);
+    preview_ = new JobPreview(this);
+    auto* splitter = new QSplitter(Qt::Horizontal, this);
+    splitter->setChildrenCollapsible(false);
+
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(24, 16, 24, 16);
+    column->setSpacing(12);
+    column->addWidget(make_head());
+    column->addWidget(notice_);
+    splitter->addWidget(make_table());
+    splitter->addWidget(preview_);
+    splitter->setStretchFactor(0, 3);
+    splitter->setStretchFactor(1, 1);
+    preview_->setMinimumWidth(300);
+    column->addWidget(splitter, 1);
+
+    preview_delay_.setSingleShot(true);
+    preview_delay_.setInterval(preview_delay_ms);
+    connect(&preview_delay_, &QTimer::timeout, this, &DeskPage::preview_selected);
+    connect(model_, &JobTableModel::problem, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
+    connect(model_, &QAbstractItemModel::modelReset, this, &DeskPage::refresh_count);
+    connect(preview_, &JobPreview::open_asked, this, [this] { Q_EMIT open_asked(qs(selected_id())); });
+    connect(preview_, &JobPreview::remove_asked, this, &DeskPage::remove_selected);
+    connect(preview_, &JobPreview::new_asked, this, &DeskPage::new_asked);
+    connect(notice_, &NoticeBar::step_asked, this, &DeskPage::restore_removed);
+    reload();
+}
+
+QWidget* DeskPage::make_head() {
+    auto* head = new QWidget(this);
+    auto* row = new QHBoxLayout(head);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(8);
+    search_ = new QLineEdit(head);
+    search_->setProperty("role", QStringLiteral("search"));
+    search_->setPlaceholderText(tr("Search by number, client, town, title or notes"));
+    search_->setAccessibleName(tr("Search jobs"));
+    search_->setClearButtonEnabled(true);
+    search_->installEventFilter(this);
+    auto* start = new QPushButton(tr("Start a job"), head);
+    start->setProperty("role", QStringLiteral("primary"));
+    auto* import = new QPushButton(tr("Open a job file"), head);
+    row->addWidget(search_, 1);
+    row->addSpacing(8);
+    row->addWidget(start);
+    row->addWidget(import);
+    connect(search_, &QLineEdit::textChanged, this, [this](const QString& text) {
+        model_->set_query(text);
+        if (model_->rowCount() > 0) table_->selectRow(0);
+        preview_delay_.start();
+    });
+    connect(start, &QPushButton::clicked, this, &DeskPage::new_asked);
+    connect(import, &QPushButton::clicked, this, &DeskPage::import_asked);
+    return head;
+}
+
+QWidget* DeskPage::make_table() {
+    auto* left = new QWidget(this);
+    auto* column = new QVBoxLayout(left);
+    column->setContentsMargins(0, 0, 4, 0);
+    column->setSpacing(4);
+    table_ = new QTableView(left);
+    table_->setAccessibleName(tr("Jobs"));
+    table_->setModel(model_);
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setSelectionMode(QAbstractItemView::SingleSelection);
+    table_->setShowGrid(false);
+    table_->setWordWrap(false);
+    table_->setTabKeyNavigation(false);
+    table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    table_->verticalHeader()->hide();
+    table_->verticalHeader()->setDefaultSectionSize(row_height);
+    table_->installEventFilter(this);
+    QHeaderView* header = table_->horizontalHeader();
+    header->setHighlightSections(false);
+    header->setSectionResizeMode(QHeaderView::Interactive);
+    header->setSectionResizeMode(JobTableModel::title_column, QHeaderView::Stretch);
+    header->setMinimumSectionSize(60);
+    table_->setColumnWidth(JobTableModel::number_column, 104);
+    table_->setColumnWidth(JobTableModel::client_column, 190);
+    table_->setColumnWidth(JobTableModel::town_column, 150);
+    table_->setColumnWidth(JobTableModel::state_column, 100);
+    table_->setColumnWidth(JobTableModel::changed_column, 120);
+    count_ = new QLabel(left);
+    count_->setProperty("role", QStringLiteral("muted"));
+    column->addWidget(table_, 1);
+    column->addWidget(count_);
+    connect(table_, &QTableView::activated, this, [this] { Q_EMIT open_asked(qs(selected_id())); });
+    connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
+            [this] { preview_delay_.start(); });
+    return left;
+}
+
+void DeskPage::reload(const std::string& job_id) {
+    const std::string wanted = job_id.empty() ? selected_id() : job_id;
+    model_->reload();
+    const int row = model_->row_of(wanted);
+    if (row >= 0) {
+        table_->selectRow(row);
+    } else if (model_->rowCount() > 0) {
+        table_->selectRow(0);
+    }
+    preview_selected();
+}
+
+void DeskPage::refresh_count() {
+    const int total = model_->total();
+    if (total < 0) {
+        count_->clear();
+    } else if (!search_->text().trimmed().isEmpty()) {
+        count_->setText(total == 0   ? tr("No job matches")
+                        : total == 1 ? tr("1 job matches")
+                                     : tr("%1 jobs match").arg(number(total)));
+    } else {
+        count_->setText(total == 1 ? tr("1 job") : tr("%1 jobs").arg(number(total)));
+    }
+}
+
+std::string DeskPage::selected_id() const {
+    if (table_ == nullptr || table_->selectionModel() == nullptr) return {};
+    const store::JobRow* row = model_->row(table_->currentIndex().row());
+    return row != nullptr ? row->id : std::string();
+}
+
+void DeskPage::preview_selected() {
+    const std::string id = selected_id();
+    if (id.empty()) {
+        preview_->show_nothing(model_->rowCount() == 0 && search_->text().trimmed().isEmpty());
+        return;
+    }
+    const Result<Job> job = store_.load(id);
+    if (!job.ok()) {
+        preview_->show_nothing(false);
+        notice_->add(Mark::stop, qs(text_of(job.problems())));
+        return;
+    }
+    const Result<std::vector<store::IssuedQuote>> quotes = store_.quotes(id);
+    preview_->show_job(job.value(),
+                       next_due(job.value(), quotes.ok() ? quotes.value() : std::vector<store::IssuedQuote>(),
+                                *reference_, QDate::currentDate()));
+}
+
+void DeskPage::remove_selected() {
+    const store::JobRow* row = model_->row(table_->currentIndex().row());
+    if (row == nullptr) return;
+    const QString name = qs(row->number.empty() ? row->title : row->number);
+    const std::string id = row->id;
+    const Result<bool> removed = store_.remove(id, Instant{QDateTime::currentSecsSinceEpoch()});
+    if (!removed.ok()) {
+        notice_->add(Mark::stop, qs(text_of(removed.problems())));
+        return;
+    }
+    removed_id_ = id;
+    notice_->clear();
+    notice_->add_with_step(Mark::note, tr("Job %1 is removed from the desk.").arg(name), tr("Bring it back"));
+    reload();
+}
+
+void DeskPage::restore_removed() {
+    const Result<bool> restored = store_.restore(removed_id_);
+    notice_->clear();
+    if (!restored.ok()) notice_->add(Mark::stop, qs(text_of(restored.problems())));
+    reload(removed_id_);
+}
+
+void DeskPage::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    search_->setFocus();
+}
+
+bool DeskPage::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
+    auto* key = static_cast<QKeyEvent*>(event);
+    const bool enter = key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter;
+    // From the search box the arrows walk the list and Enter opens: no need to leave it.
+    if (watched == search_ && (key->key() == Qt::Key_Down || key->key() == Qt::Key_Up)) {
+        const int step = key->key() == Qt::Key_Down ? 1 : -1;
+        const int row = std::clamp(table_->currentIndex().row() + step, 0, std::max(0, model_->rowCount() - 1));
+        if (model_->rowCount() > 0) table_->selectRow(row);
+        return true;
+    }
+    if (enter && (watched == search_ || watched == table_) && !selected_id().empty()) {
+        Q_EMIT open_asked(qs(selected_id()));
+        return true;
+    }
+    if (watched == table_ && key->key() == Qt::Key_Delete) {
+        remove_selected();
+        return true;
+    }
+    return QWidget::eventFilter(watched, event);
+}
+
+}  // namespace wg::ui

@@ -1,0 +1,63 @@
+#pragma once
+// The desk: all jobs of the firm, with search and a preview.
+
+#include <QTimer>
+#include <QWidget>
+#include <memory>
+
+#include "core/plan/reference.h"
+#include "core/store/store.h"
+
+class QLabel;
+class QLineEdit;
+class QTableView;
+
+namespace wg::ui {
+
+class JobPreview;
+class JobTableModel;
+class NoticeBar;
+
+class DeskPage : public QWidget {
+    Q_OBJECT
+   public:
+    /// The store must outlive the page.
+    DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> reference, QWidget* parent = nullptr);
+
+    /// Reads the list anew and selects this job when it is there; empty: keeps the selection.
+    void reload(const std::string& job_id = {});
+    [[nodiscard]] NoticeBar& notice() { return *notice_; }
+    [[nodiscard]] QTableView* table() { return table_; }
+    [[nodiscard]] QLineEdit* search() { return search_; }
+
+   Q_SIGNALS:
+    void open_asked(const QString& job_id);
+    void new_asked();
+    void import_asked();
+
+   protected:
+    void showEvent(QShowEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+   private:
+    QWidget* make_head();
+    QWidget* make_table();
+    void refresh_count();
+    void preview_selected();
+    void remove_selected();
+    void restore_removed();
+    [[nodiscard]] std::string selected_id() const;
+
+    store::Store& store_;
+    std::shared_ptr<const plan::Reference> reference_;
+    JobTableModel* model_ = nullptr;
+    QTableView* table_ = nullptr;
+    QLineEdit* search_ = nullptr;
+    QLabel* count_ = nullptr;
+    JobPreview* preview_ = nullptr;
+    NoticeBar* notice_ = nullptr;
+    QTimer preview_delay_;
+    std::string removed_id_;
+};
+
+}  // namespace wg::ui

@@ -1,0 +1,46 @@
+#pragma once
+// The firm's jobs as a table, fetched from the store page by page.
+
+#include <QAbstractTableModel>
+#include <string>
+#include <vector>
+
+#include "core/store/store.h"
+
+namespace wg::ui {
+
+class JobTableModel : public QAbstractTableModel {
+    Q_OBJECT
+   public:
+    enum Column { number_column, client_column, title_column, town_column, state_column, changed_column, column_count };
+
+    /// The store must outlive the model.
+    explicit JobTableModel(store::Store& store, QObject* parent = nullptr);
+
+    /// Shows the jobs that match; empty: all.
+    void set_query(const QString& query);
+    void reload();
+    [[nodiscard]] const store::JobRow* row(int row) const;
+    [[nodiscard]] int row_of(const std::string& job_id) const;  ///< among the rows fetched; -1: none
+    /// All that match, fetched or not; -1 when the store could not count.
+    [[nodiscard]] int total() const { return total_; }
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+    [[nodiscard]] bool canFetchMore(const QModelIndex& parent) const override;
+    void fetchMore(const QModelIndex& parent) override;
+
+   Q_SIGNALS:
+    void problem(const QString& text);
+
+   private:
+    store::Store& store_;
+    std::string query_;
+    std::vector<store::JobRow> rows_;
+    int total_ = 0;
+    bool at_end_ = false;
+};
+
+}  // namespace wg::ui

@@ -1,0 +1,27 @@
+#include "ui/desk/new_job.h"
+
+#include "ui/common/edits.h"
+
+namespace wg::ui {
+
+Job new_job(const plan::Reference& reference, const std::string& number, Instant now) {
+    Job job;
+    job.id = new_id();
+    job.number = number;
+    job.created_at = iso8601(now);
+    job.changed_at = job.created_at;
+    if (!reference.climates.empty()) {
+        const weather::Climate& climate = reference.climates.begin()->second;
+        job.weather = climate.id;
+        job.site.location.place_name = climate.label;
+        job.site.location.latitude_deg = climate.latitude_deg;
+        job.site.location.longitude_deg = climate.longitude_deg;
+        job.site.location.altitude_m = climate.altitude_m;
+        job.site.location.utc_offset_h = climate.utc_offset_h;
+    }
+    if (!reference.rule_sets.empty()) job.rule_set = reference.rule_sets.begin()->first;
+    if (!reference.price_lists.empty()) job.price_list = reference.price_lists.begin()->first;
+    return job;
+}
+
+}  // namespace wg::ui

@@ -1,0 +1,16 @@
+#pragma once
+// A fresh job with what can be known without asking.
+
+#include <string>
+
+#include "core/job/job.h"
+#include "core/plan/reference.h"
+#include "core/quantity/time.h"
+
+namespace wg::ui {
+
+/// Takes the first climate, rule set and price list of the reference, and the climate's place as the first guess of the
+/// location. No surfaces, no choices.
+[[nodiscard]] Job new_job(const plan::Reference& reference, const std::string& number, Instant now);
+
+}  // namespace wg::ui

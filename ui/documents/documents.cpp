@@ -1,0 +1,107 @@
+#include "ui/documents/documents.h"
+
+#include <QBuffer>
+#include <QFileInfo>
+#include <QPageLayout>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+
+#include "ui/common/format.h"
+#include "ui/documents/papers.h"
+
+namespace wg::ui {
+
+QString file_name_of(Paper paper) {
+    switch (paper) {
+        case Paper::quote: return QStringLiteral("quote.pdf");
+        case Paper::install_sheet: return QStringLiteral("install-sheet.pdf");
+        case Paper::survey_sheet: return QStringLiteral("survey-sheet.pdf");
+    }
+    return {};
+}
+
+QString title_of(Paper paper) {
+    switch (paper) {
+        case Paper::quote: return QStringLiteral("Quote");
+        case Paper::install_sheet: return QStringLiteral("Install sheet");
+        case Paper::survey_sheet: return QStringLiteral("Survey sheet");
+    }
+    return {};
+}
+
+namespace {
+
+Composition texts_of(const std::vector<paper::Page>& pages) {
+    Composition composition;
+    for (const paper::Page& page : pages)
+        composition.pages.push_back(page.text);
+    return composition;
+}
+
+}  // namespace
+
+Composition compose(Paper paper, const PaperInput& input, QPagedPaintDevice& device) {
+    const auto pages = paper::lay_out(paper, std::make_shared<const PaperInput>(input));
+    device.setPageLayout(QPageLayout(QPageSize(QPageSize::A4), QPageLayout::Portrait, QMarginsF(0, 0, 0, 0)));
+    QPainter painter;
+    if (!painter.begin(&device)) return {};
+    const double units = device.logicalDpiX() / paper::units_per_inch;
+    // Printers that cannot print to the edge start inside it; the sheet's own margins are larger than theirs.
+    const QPointF inset = device.pageLayout().paintRectPixels(device.logicalDpiX()).topLeft();
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        if (i > 0 && !device.newPage()) return {};
+        painter.save();
+        painter.translate(-inset);
+        painter.scale(units, units);
+        paper::paint_page(painter, pages[i]);
+        painter.restore();
+    }
+    if (!painter.end()) return {};
+    return texts_of(pages);
+}
+
+Result<Composition> write_pdf(Paper paper, const PaperInput& input, const QString& path) {
+    const auto fail = [&](const QString& what) {
+        return Problem{path.toStdString(), what.toStdString(), "Choose a folder you may write to, with room on it"};
+    };
+    // Composed in memory first, then written beside and renamed: a half-written paper is never seen.
+    QBuffer buffer;
+    if (!buffer.open(QIODevice::WriteOnly)) return fail(QStringLiteral("No memory for the paper"));
+    Composition composition;
+    {
+        QPdfWriter writer(&buffer);
+        writer.setResolution(1200);
+        writer.setTitle(title_of(paper) + QLatin1Char(' ') + qs(input.job.number));
+        writer.setCreator(QStringLiteral("Warmgable"));
+        composition = compose(paper, input, writer);
+    }
+    if (composition.pages.empty() || !buffer.data().startsWith("%PDF")) {
+        return fail(QStringLiteral("The paper could not be composed"));
+    }
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly)) return fail(QStringLiteral("Cannot be written: ") + file.errorString());
+    if (file.write(buffer.data()) != buffer.size() || !file.commit()) {
+        return fail(QStringLiteral("Cannot be written: ") + file.errorString());
+    }
+    return composition;
+}
+
+std::vector<QImage> preview(Paper paper, const PaperInput& input, int dpi) {
+    const auto pages = paper::lay_out(paper, std::make_shared<const PaperInput>(input));
+    const double units = dpi / paper::units_per_inch;
+    const QSize size(qRound(paper::page_width * units), qRound(paper::page_height * units));
+    std::vector<QImage> images;
+    for (const paper::Page& page : pages) {
+        QImage image(size, QImage::Format_RGB32);
+        image.fill(Qt::white);
+        QPainter painter(&image);
+        painter.scale(units, units);
+        paper::paint_page(painter, page);
+        painter.end();
+        images.push_back(std::move(image));
+    }
+    return images;
+}
+
+}  // namespace wg::ui

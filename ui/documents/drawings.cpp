@@ -1,0 +1,268 @@
+#include "ui/documents/drawings.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "core/site/geometry.h"
+#include "ui/common/format.h"
+#include "ui/drawing/plan_painter.h"
+#include "ui/drawing/run_painter.h"
+#include "ui/drawing/surface_painter.h"
+
+namespace wg::ui::paper {
+namespace {
+
+// Room round a surface for its dimension lines; fixing points have theirs on the left and below.
+struct Border {
+    double left, top, right, bottom;
+};
+constexpr Border plain_border{10.0 * mm, 14.0 * mm, 20.0 * mm, 12.0 * mm};
+constexpr Border set_out_border{30.0 * mm, 14.0 * mm, 20.0 * mm, 40.0 * mm};
+constexpr double bar_room = 14.0 * mm;    ///< under a drawing for scale bar and words
+constexpr double line_units = 0.18 * mm;  ///< the painters' line of width 1 on paper
+constexpr double lettering = least_pt;
+
+struct Extent {
+    double left = std::numeric_limits<double>::max();
+    double right = std::numeric_limits<double>::lowest();
+    double low = std::numeric_limits<double>::max();
+    double high = std::numeric_limits<double>::lowest();
+    void take(double x_m, double y_m) {
+        left = std::min(left, x_m);
+        right = std::max(right, x_m);
+        low = std::min(low, y_m);
+        high = std::max(high, y_m);
+    }
+    [[nodiscard]] bool usable() const {
+        return std::isfinite(left) && std::isfinite(right) && std::isfinite(low) && std::isfinite(high) &&
+               right - left > 1e-3 && high - low > 1e-3 && right - left < 1e4 && high - low < 1e4;
+    }
+    [[nodiscard]] double width() const { return right - left; }
+    [[nodiscard]] double height() const { return high - low; }
+};
+
+QString scale_words(const DrawingScale& scale) {
+    return QStringLiteral("Scale 1:%1 on A4 printed at full size. Check the bar with a rule before measuring.")
+        .arg(scale.denominator);
+}
+
+void paint_scale_line(QPainter& painter, const DrawingScale& scale, const QRectF& frame) {
+    const ScaleBar bar = scale_bar_for(scale);
+    paint_scale_bar(painter, bar, QPointF(frame.left() + 3.0 * mm, frame.bottom() - 2.0 * mm));
+}
+
+}  // namespace
+
+std::optional<DrawingScale> scale_that_fits(double width_m, double height_m, double width, double height) {
+    for (const int denominator : {20, 25, 50, 75, 100, 150, 200, 250, 500, 1000}) {
+        const DrawingScale scale{denominator};
+        if (width_m * scale.units_per_m() <= width && height_m * scale.units_per_m() <= height) return scale;
+    }
+    return std::nullopt;
+}
+
+ScaleBar scale_bar_for(const DrawingScale& scale) {
+    ScaleBar bar;
+    bar.units_per_m = scale.units_per_m();
+    // Between 35 and 100 mm long on paper.
+    for (const double length_m : {1.0, 2.0, 4.0, 10.0, 20.0, 40.0}) {
+        bar.length_m = length_m;
+        if (bar.drawn() >= 35.0 * mm) break;
+    }
+    bar.parts = bar.length_m == 1.0 ? 4 : (bar.length_m == 2.0 || bar.length_m == 4.0 ? 4 : 5);
+    return bar;
+}
+
+void paint_scale_bar(QPainter& painter, const ScaleBar& bar, QPointF left_foot) {
+    const Theme theme = paper_theme();
+    const double height = 1.6 * mm;
+    const double part = bar.drawn() / bar.parts;
+    const Style style{lettering, false, false};
+    painter.save();
+    painter.setFont(font_of(style));
+    painter.setPen(QPen(theme.text, firm_rule / 2.0));
+    for (int i = 0; i < bar.parts; ++i) {
+        painter.setBrush(i % 2 == 0 ? QBrush(theme.text) : QBrush(Qt::white));
+        painter.drawRect(QRectF(left_foot.x() + i * part, left_foot.y() - height, part, height));
+    }
+    const int decimals = std::fabs(bar.length_m / bar.parts - std::round(bar.length_m / bar.parts)) < 1e-9 ? 0 : 2;
+    for (int i = 0; i <= bar.parts; ++i) {
+        const double metres = bar.length_m * i / bar.parts;
+        QString word = number(metres, i == 0 || i == bar.parts || decimals == 0 ? 0 : decimals);
+        const double half = text_width(word, style) / 2.0;
+        if (i == bar.parts) word += QStringLiteral(" m");
+        painter.drawText(QPointF(left_foot.x() + i * part - half, left_foot.y() - height - 1.0 * mm), word);
+    }
+    painter.restore();
+}
+
+QStringList edge_names(const std::vector<Point2>& outline) {
+    const std::size_t n = outline.size();
+    double area = 0.0;
+    for (std::size_t i = 0; i < n; ++i) {
+        const Point2& a = outline[i];
+        const Point2& b = outline[(i + 1) % n];
+        area += a.x_m * b.y_m - b.x_m * a.y_m;
+    }
+    QStringList names;
+    for (std::size_t i = 0; i < n; ++i) {
+        const Point2& a = outline[i];
+        const Point2& b = outline[(i + 1) % n];
+        // Outward normal of a counter-clockwise outline is to the right of its edges.
+        const double turn = area >= 0.0 ? 1.0 : -1.0;
+        const double nx = turn * (b.y_m - a.y_m);
+        const double ny = turn * (a.x_m - b.x_m);
+        if (std::fabs(ny) >= std::fabs(nx) * 0.7) {
+            names += ny < 0.0 ? QStringLiteral("lower") : QStringLiteral("upper");
+        } else {
+            names += nx < 0.0 ? QStringLiteral("left") : QStringLiteral("right");
+        }
+    }
+    const QStringList plain = names;
+    for (qsizetype i = 0; i < names.size(); ++i) {
+        if (plain.count(plain[i]) > 1) names[i] += QStringLiteral(" (from corner %1)").arg(i + 1);
+    }
+    return names;
+}
+
+std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const PaperInput>& input,
+                                         const Surface& surface, const SurfacePicture& what) {
+    Extent extent;
+    for (const Point2& p : surface.outline)
+        extent.take(p.x_m, p.y_m);
+    if (!extent.usable()) {
+        if (!what.heading.isEmpty()) flow.heading(what.heading);
+        flow.paragraph(QStringLiteral("%1 has no outline that can be drawn yet: measure it and enter its corners.")
+                           .arg(qs(surface.label)));
+        return std::nullopt;
+    }
+    const Border border = what.set_out ? set_out_border : plain_border;
+    const double across = border.left + border.right;
+    const double upright = border.top + border.bottom;
+    const auto scale =
+        scale_that_fits(extent.width(), extent.height(), body_width - across, what.most_height - upright - bar_room);
+    if (!scale) {
+        if (!what.heading.isEmpty()) flow.heading(what.heading);
+        flow.paragraph(QStringLiteral("%1 is too large to be drawn to scale on A4.").arg(qs(surface.label)));
+        return std::nullopt;
+    }
+    const double drawn_height = extent.height() * scale->units_per_m() + upright;
+    const double caption = 8.0 * mm;
+    if (!what.heading.isEmpty()) flow.heading(what.heading, drawn_height + bar_room + caption);
+    const std::string surface_id = surface.id;
+    const bool set_out = what.set_out;
+    const DrawingScale used = *scale;
+    flow.picture(qs(surface.label) + QStringLiteral(", seen face-on"), drawn_height + bar_room, used.units_per_m(),
+                 [input, surface_id, set_out, border, used, extent](QPainter& painter, const QRectF& frame) {
+                     const Surface* drawn = find_surface(input->job.site, surface_id);
+                     if (drawn == nullptr) return;
+                     PlaneView view;
+                     view.units_per_m = used.units_per_m();
+                     const double width = extent.width() * view.units_per_m;
+                     const double spare = frame.width() - width - border.left - border.right;
+                     view.origin = QPointF(frame.left() + border.left + spare / 2.0 - extent.left * view.units_per_m,
+                                           frame.top() + border.top + extent.high * view.units_per_m);
+                     SurfaceDrawing drawing;
+                     drawing.job = &input->job;
+                     drawing.surface = drawn;
+                     drawing.choice = find_choice(input->job, input->plan.choice_id);
+                     drawing.plan = &input->plan;
+                     drawing.dimensions = true;
+                     drawing.point_dimensions = set_out;
+                     drawing.rafters = set_out;
+                     drawing.text_units = text_units(lettering);
+                     drawing.line_units = line_units;
+                     painter.save();
+                     paint_surface(painter, drawing, view, paper_theme());
+                     painter.restore();
+                     paint_scale_line(painter, used, frame);
+                 });
+    flow.paragraph(scale_words(used), Style{least_pt, false, false});
+    return scale;
+}
+
+std::optional<DrawingScale> draw_site(Flow& flow, const std::shared_ptr<const PaperInput>& input) {
+    const Site& site = input->job.site;
+    Extent extent;
+    for (const Surface& surface : site.surfaces) {
+        const site::Frame frame = site::frame_of(surface, site.sketch_up_azimuth_deg);
+        for (const Point2& corner : surface.outline) {
+            const Point3 at = site::to_space(frame, corner);
+            extent.take(at.x_m, at.y_m);
+        }
+    }
+    for (const Obstacle& obstacle : site.obstacles) {
+        if (obstacle.kind == ObstacleKind::prism) {
+            for (const Point2& corner : obstacle.outline)
+                extent.take(corner.x_m, corner.y_m);
+            continue;
+        }
+        double reach_m = obstacle.radius_m;
+        if (obstacle.kind == ObstacleKind::box) reach_m = 0.5 * std::hypot(obstacle.width_m, obstacle.depth_m);
+        extent.take(obstacle.base.x_m - reach_m, obstacle.base.y_m - reach_m);
+        extent.take(obstacle.base.x_m + reach_m, obstacle.base.y_m + reach_m);
+    }
+    for (const CylinderSpot& spot : site.spots)
+        extent.take(spot.position.x_m, spot.position.y_m);
+    if (!extent.usable()) {
+        flow.heading(QStringLiteral("Site in plan"));
+        flow.paragraph(
+            QStringLiteral("Nothing is sketched yet: draw the house, its surfaces and the cylinder's place."));
+        return std::nullopt;
+    }
+    const double border = 12.0 * mm;
+    const double caption = 12.0 * mm;
+    const double heading = 14.0 * mm;
+    const auto scale_in = [&](double height) {
+        return scale_that_fits(extent.width(), extent.height(), body_width - 2.0 * border,
+                               height - 2.0 * border - bar_room);
+    };
+    // On this page where that costs nothing in size, else on a page of its own.
+    const auto whole_page = scale_in(flow.full_height() - heading - caption);
+    const auto here = scale_in(flow.left() - heading - caption);
+    const auto scale = here && whole_page && here->denominator <= whole_page->denominator ? here : whole_page;
+
+    if (!scale) {
+        flow.heading(QStringLiteral("Site in plan"));
+        flow.paragraph(QStringLiteral("The site is too large to be drawn to scale on A4."));
+        return std::nullopt;
+    }
+    const DrawingScale used = *scale;
+    const double height = extent.height() * used.units_per_m() + 2.0 * border + bar_room;
+    flow.heading(QStringLiteral("Site in plan"), height + caption);
+    flow.picture(QStringLiteral("Site in plan"), height, used.units_per_m(),
+                 [input, used, extent](QPainter& painter, const QRectF& frame) {
+                     const QRectF area = frame.adjusted(0.0, 0.0, 0.0, -bar_room);
+                     SiteView view;
+                     view.units_per_m = used.units_per_m();
+                     view.origin = QPointF(area.center().x() - (extent.left + extent.right) / 2.0 * view.units_per_m,
+                                           area.center().y() + (extent.low + extent.high) / 2.0 * view.units_per_m);
+                     SiteDrawing drawing;
+                     drawing.job = &input->job;
+                     drawing.choice = find_choice(input->job, input->plan.choice_id);
+                     drawing.plan = input->plan.choice_id.empty() ? nullptr : &input->plan;
+                     drawing.text_units = text_units(lettering);
+                     drawing.line_units = line_units;
+                     drawing.area = area;
+                     drawing.scale_bar = false;
+                     painter.save();
+                     paint_site(painter, drawing, view, paper_theme());
+                     painter.restore();
+                     paint_scale_line(painter, used, frame);
+                 });
+    flow.paragraph(scale_words(used), Style{least_pt, false, false});
+    return scale;
+}
+
+void draw_run(Flow& flow, const std::shared_ptr<const PaperInput>& input, double height) {
+    flow.picture(QStringLiteral("Pipe run, not to scale"), height, 0.0,
+                 [input](QPainter& painter, const QRectF& frame) {
+                     painter.save();
+                     paint_run(painter, input->job, input->plan, frame.adjusted(0.0, 0.0, 0.0, -4.0 * mm),
+                               paper_theme(), text_units(lettering), line_units);
+                     painter.restore();
+                 });
+}
+
+}  // namespace wg::ui::paper

@@ -1,0 +1,109 @@
+#pragma once
+// Blocks that flow down the pages: headings, paragraphs, tables whose header comes again after a page break, drawings,
+// cautions, steps to tick and places to sign.
+
+#include <QString>
+#include <QStringList>
+#include <functional>
+#include <vector>
+
+#include "ui/documents/sheet.h"
+#include "ui/documents/signs.h"
+
+namespace wg::ui::paper {
+
+/// What stands on every page round the body.
+struct Furniture {
+    QStringList firm;  ///< lines of the firm's block, name first
+    QString title;     ///< of the paper
+    QString job;       ///< number and revision
+    QString choice;
+    QString foot;       ///< what this print was made from
+    QStringList marks;  ///< "Not to be issued: has a stop", "Invented data": ruled, on every page
+};
+
+struct Column {
+    QString title;
+    double width_mm = 0.0;  ///< 0: shares what is left with the other zeros
+    bool right = false;     ///< figures
+    bool tick = false;      ///< holds a box to tick
+};
+
+struct Row {
+    enum class Kind { plain, group, total };
+    QStringList cells;
+    Kind kind = Kind::plain;
+};
+
+struct Table {
+    std::vector<Column> columns;
+    std::vector<Row> rows;
+    double least_row_mm = 0.0;  ///< taller where something is written in by hand
+    bool grid = false;          ///< upright rules too, for forms
+    bool whole = false;         ///< goes to a new page rather than be split, where it fits one
+};
+
+class Flow {
+   public:
+    explicit Flow(Furniture furniture);
+
+    /// `room`: height that must follow on the same page, for what belongs to it.
+    void heading(const QString& text, double room = 0.0);
+    void subheading(const QString& text, double room = 0.0);
+    void paragraph(const QString& text, const Style& style = {});
+    void bullet(const QString& text);
+    void table(const Table& table);
+    /// Pairs of what and its value, in one or two pairs of columns; an empty value leaves a line to write on.
+    void pairs(const std::vector<std::pair<QString, QString>>& entries, bool two_columns = true);
+    void caution(Sign sign, const QString& title, const QString& text);
+    struct Notice {
+        Sign sign = Sign::caution;
+        QString title;
+        QString text;
+    };
+    /// The same, two beside each other.
+    void cautions(const std::vector<Notice>& notices);
+    /// A box to tick, a number, what to do and, smaller, why.
+    void step(int number, const QString& text, const QString& why);
+    /// Work stops here until somebody has signed.
+    void hold_point(const QString& title, const QString& text);
+    /// Lines to sign on, one for each role.
+    void sign_off(const QString& title, const QString& text, const QStringList& roles);
+    void picture(const QString& name, double height, double units_per_m,
+                 std::function<void(QPainter&, const QRectF&)> paint);
+    void gap(double height_mm);
+    void page_break();
+    /// Starts a new page unless this much height is left.
+    void keep(double height);
+    [[nodiscard]] double left() const;         ///< height left on this page
+    [[nodiscard]] double full_height() const;  ///< of an empty following page's body
+
+    /// The pages with header, marks, foot and "page n of m". The flow is used up.
+    [[nodiscard]] std::vector<Page> finish();
+
+   private:
+    struct Cell {
+        QStringList lines;
+        Style style;
+    };
+    [[nodiscard]] double body_top(std::size_t page_index) const;
+    [[nodiscard]] double body_bottom() const;
+    Page& page() { return pages_.back(); }
+    void new_page();
+    void letter(double x, double top, const QString& text, const Style& style, double width = 0.0, bool right = false);
+    void lines_at(double x, double& top, const QStringList& lines, const Style& style);
+    void header_row(const Table& table, const std::vector<double>& widths);
+    [[nodiscard]] std::vector<Cell> cells_of(const Table& table, const std::vector<double>& widths,
+                                             const Row& row) const;
+    [[nodiscard]] double height_of(const Table& table, const std::vector<double>& widths, const Row& row) const;
+    void body_row(const Table& table, const std::vector<double>& widths, const Row& row);
+    void notice_at(double x, double width, double height, const Notice& notice);
+    [[nodiscard]] double notice_height(double width, const Notice& notice) const;
+    void dress(Page& page, std::size_t index, std::size_t count) const;
+
+    Furniture furniture_;
+    std::vector<Page> pages_;
+    double y_ = 0.0;
+};
+
+}  // namespace wg::ui::paper

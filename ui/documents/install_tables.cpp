@@ -1,0 +1,263 @@
+#include "ui/documents/install_tables.h"
+
+#include <cmath>
+
+#include "core/job/words.h"
+#include "ui/common/format.h"
+#include "ui/documents/drawings.h"
+#include "ui/documents/install_steps.h"
+
+namespace wg::ui::paper {
+namespace {
+
+QString whole_mm(double value_m) {
+    return number(value_m * 1000.0);
+}
+
+QString kilonewton(double value_n) {
+    return number(value_n / 1000.0, 2);
+}
+
+QString service_words(const Service& service) {
+    if (service.present) return QStringLiteral("there");
+    return service.distance_m > 0.0
+               ? QStringLiteral("bring over %1").arg(quantity(service.distance_m, QStringLiteral("m"), 1))
+               : QStringLiteral("missing");
+}
+
+QString extra_words(const plan::Plan& plan) {
+    return plan.run.extra_charge_kg > 0.0005 ? quantity(plan.run.extra_charge_kg, QStringLiteral("kg"), 3)
+                                             : QStringLiteral("none");
+}
+
+QString warm_up_words(const std::optional<season::WarmUp>& warm_up) {
+    if (!warm_up) return QStringLiteral("not worked out");
+    if (!warm_up->reached) return QStringLiteral("not reached: ") + qs(warm_up->why_not);
+    return QStringLiteral("about %1").arg(quantity(warm_up->hours, QStringLiteral("h"), 1));
+}
+
+}  // namespace
+
+void set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) {
+    const QStringList edges = edge_names(surface.outline);
+    const auto name = [&](std::size_t edge) {
+        return static_cast<qsizetype>(edge) < edges.size() ? edges[static_cast<qsizetype>(edge)] : QStringLiteral("?");
+    };
+    flow.subheading(QStringLiteral("Fixing points, in millimetres along the surface from the edges named"), 40.0 * mm);
+    Table table;
+    table.columns = {{QStringLiteral("Point"), 12.0, true},    {QStringLiteral("Across, from edge"), 0.0},
+                     {QStringLiteral("mm"), 17.0, true},       {QStringLiteral("Up or down, from edge"), 0.0},
+                     {QStringLiteral("mm"), 17.0, true},       {QStringLiteral("On rafter"), 19.0},
+                     {QStringLiteral("Screws"), 15.0, true},   {QStringLiteral("Pull kN"), 16.0, true},
+                     {QStringLiteral("Shear kN"), 19.0, true}, {QStringLiteral("Used"), 13.0, true}};
+    const int screws = input.plan.fixing_method.screws_per_point > 0 ? input.plan.fixing_method.screws_per_point
+                                                                     : input.plan.collector.screws_per_point;
+    for (const plan::PlacementPlan& placed : input.plan.placements) {
+        if (placed.surface_id != surface.id) continue;
+        if (placed.fixing.points.empty()) continue;
+        table.rows.push_back({QStringList{qs(placed.label)}, Row::Kind::group});
+        for (const fixing::FixingPoint& point : placed.fixing.points) {
+            const bool worst = point.number == placed.fixing.worst_point;
+            // One column for across and one for up, whichever edge is nearer.
+            const bool swapped = name(point.edge_a.edge).startsWith(QStringLiteral("lower")) ||
+                                 name(point.edge_a.edge).startsWith(QStringLiteral("upper"));
+            const site::EdgeOffset& across = swapped ? point.edge_b : point.edge_a;
+            const site::EdgeOffset& up = swapped ? point.edge_a : point.edge_b;
+            table.rows.push_back(
+                {QStringList{QString::number(point.number), name(across.edge), whole_mm(across.distance_m),
+                             name(up.edge), whole_mm(up.distance_m),
+                             point.on_rafter ? QStringLiteral("yes") : QStringLiteral("no"), QString::number(screws),
+                             kilonewton(point.pull_n), kilonewton(point.shear_n), percent(point.utilisation)},
+                 worst ? Row::Kind::total : Row::Kind::plain});
+        }
+    }
+    if (table.rows.empty()) {
+        flow.paragraph(QStringLiteral("No fixing points are worked out for this surface."));
+        return;
+    }
+    flow.table(table);
+    flow.paragraph(
+        QStringLiteral("Pull and shear are design values for one point, worst of wind, snow and weight; 'used' is "
+                       "their share of what "
+                       "the point holds. The worst point of each collector is in bold. Dimensions were moved to the "
+                       "rafters as surveyed: check them on the place."),
+        Style{least_pt, false, false});
+}
+
+void values_table(Flow& flow, const PaperInput& input) {
+    const plan::Plan& p = input.plan;
+    const auto& e = p.services.electrical;
+    const auto& w = p.services.water;
+    flow.heading(QStringLiteral("Values"));
+    flow.pairs(
+        {{QStringLiteral("Test pressure"), quantity(p.expected.test_pressure_bar, QStringLiteral("bar gauge"), 1)},
+         {QStringLiteral("Never above"), quantity(p.expected.max_pressure_bar, QStringLiteral("bar gauge"), 1)},
+         {QStringLiteral("Run, one way"), quantity(p.run.length_m, QStringLiteral("m"), 1)},
+         {QStringLiteral("Lift"), quantity(p.run.lift_m, QStringLiteral("m"), 1)},
+         {QStringLiteral("Extra charge"), extra_words(p)},
+         {QStringLiteral("Total charge"), quantity(p.run.total_charge_kg, QStringLiteral("kg"), 3)},
+         {QStringLiteral("As carbon dioxide"), quantity(p.run.total_charge_t_co2e, QStringLiteral("t"), 2)},
+         {QStringLiteral("Rated current"), quantity(p.expected.rated_current_a, QStringLiteral("A"), 1)},
+         {QStringLiteral("Breaker"),
+          qs(e.breaker_curve) + QLatin1Char(' ') + quantity(e.breaker_a, QStringLiteral("A"))},
+         {QStringLiteral("Residual current"), quantity(e.residual_current_ma, QStringLiteral("mA"))},
+         {QStringLiteral("Cable"), QStringLiteral("%1, %2, drop %3 %")
+                                       .arg(quantity(e.cable_mm2, QStringLiteral("mm²"), 1),
+                                            quantity(e.cable_m, QStringLiteral("m")), number(e.drop_percent, 1))},
+         {QStringLiteral("Set-point"), temperature(p.expected.set_point_c)},
+         {QStringLiteral("Safety valve"), quantity(w.safety_valve_bar, QStringLiteral("bar"), 1)},
+         {QStringLiteral("Expansion vessel"), QStringLiteral("%1, pre-charge %2")
+                                                  .arg(quantity(w.vessel_l, QStringLiteral("l")),
+                                                       quantity(w.vessel_precharge_bar, QStringLiteral("bar"), 1))}});
+}
+
+void cut_list(Flow& flow, const PaperInput& input) {
+    const pipework::Run& run = input.plan.run;
+    flow.subheading(QStringLiteral("Cut list of the run"));
+    Table table;
+    table.columns = {{QStringLiteral("Leg"), 14.0, true},
+                     {QStringLiteral("Length"), 30.0, true},
+                     {QStringLiteral("Rise"), 30.0, true},
+                     {QStringLiteral("Ends at"), 0.0},
+                     {QStringLiteral("Cut"), 20.0, false, true}};
+    for (std::size_t i = 0; i < run.legs.size(); ++i) {
+        const pipework::Leg& leg = run.legs[i];
+        const bool last = i + 1 == run.legs.size();
+        const QString end = last ? QStringLiteral("block")
+                                 : (leg.ends_at == RoutePointKind::free ? QStringLiteral("bend")
+                                                                        : QString::fromUtf8(text_of(leg.ends_at)));
+        table.rows.push_back(
+            {QStringList{QString::number(i + 1), length_mm(leg.length_m), length_mm(leg.to.z_m - leg.from.z_m), end}});
+    }
+    table.rows.push_back({QStringList{QString(), length_mm(run.length_m), QString(),
+                                      QStringLiteral("%1 bends, %2 passages").arg(run.bends).arg(run.passages)},
+                          Row::Kind::total});
+    flow.table(table);
+    flow.pairs(
+        {{QStringLiteral("Liquid tube"), QStringLiteral("%1, coil of %2")
+                                             .arg(quantity(input.plan.block.liquid_od_mm, QStringLiteral("mm"), 2),
+                                                  quantity(run.coil_liquid_m, QStringLiteral("m"), 1))},
+         {QStringLiteral("Suction tube"), QStringLiteral("%1, coil of %2")
+                                              .arg(quantity(input.plan.block.suction_od_mm, QStringLiteral("mm"), 2),
+                                                   quantity(run.coil_suction_m, QStringLiteral("m"), 1))},
+         {QStringLiteral("Insulation"),
+          QStringLiteral("%1 wall on suction and liquid").arg(quantity(run.insulation_mm, QStringLiteral("mm")))},
+         {QStringLiteral("Lift"), quantity(run.lift_m, QStringLiteral("m"), 1)}});
+    flow.paragraph(
+        QStringLiteral(
+            "Lengths run along the centre line from collector to block. Both tubes have the same legs. Cut when "
+            "the place is measured, not from this list alone."),
+        Style{least_pt, false, false});
+}
+
+void spot_table(Flow& flow, const PaperInput& input) {
+    const Choice* choice = find_choice(input.job, input.plan.choice_id);
+    const CylinderSpot* spot = choice == nullptr ? nullptr : find_spot(input.job.site, choice->spot_id);
+    flow.heading(QStringLiteral("Cylinder's place"));
+    if (spot == nullptr) {
+        flow.paragraph(QStringLiteral("No place is chosen."));
+        return;
+    }
+    const CylinderModel& cylinder = input.plan.cylinder;
+    Table table;
+    table.columns = {{QStringLiteral("Service"), 40.0},
+                     {QStringLiteral("As surveyed"), 0.0},
+                     {QStringLiteral("Needed"), 62.0},
+                     {QStringLiteral("Checked"), 20.0, false, true}};
+    const auto& e = input.plan.services.electrical;
+    const auto row = [&](const QString& what, const QString& found, const QString& needed) {
+        table.rows.push_back({QStringList{what, found, needed, QString()}});
+    };
+    row(QStringLiteral("Place"), qs(spot->label),
+        QStringLiteral("%1 wide, %2 high").arg(length_m(cylinder.diameter_m), length_m(cylinder.height_m)));
+    row(QStringLiteral("Headroom"), length_m(spot->headroom_m), QStringLiteral("cylinder and room to draw the anode"));
+    row(QStringLiteral("Free width × depth"),
+        length_m(spot->free_width_m) + QStringLiteral(" × ") + length_m(spot->free_depth_m),
+        length_m(cylinder.diameter_m));
+    row(QStringLiteral("Floor carries"),
+        quantity(spot->floor_load_kg, QStringLiteral("kg")) +
+            (spot->floor_load_measured ? QStringLiteral(", checked") : QStringLiteral(", assumed: check")),
+        quantity(input.plan.services.filled_mass_kg, QStringLiteral("kg filled")));
+    row(QStringLiteral("Own supply circuit"), service_words(spot->supply),
+        QStringLiteral("%1 %2, %3")
+            .arg(qs(e.breaker_curve), quantity(e.breaker_a, QStringLiteral("A")),
+                 quantity(e.cable_mm2, QStringLiteral("mm²"), 1)));
+    row(QStringLiteral("Earth"), service_words(spot->earth), QStringLiteral("as the wiring rules ask"));
+    row(QStringLiteral("Cold water"), service_words(spot->cold), qs(cylinder.connections));
+    row(QStringLiteral("Hot water"), service_words(spot->hot), QStringLiteral("through the mixing valve"));
+    row(QStringLiteral("Drain"), service_words(spot->drain), QStringLiteral("open tundish for valve and condensate"));
+    row(QStringLiteral("Recirculation"), service_words(spot->recirculation),
+        cylinder.recirculation_port ? QStringLiteral("port there") : QStringLiteral("no port"));
+    row(QStringLiteral("Ventilated"), spot->ventilated ? QStringLiteral("yes") : QStringLiteral("no"), QString());
+    row(QStringLiteral("Ignition source"), spot->ignition_source ? QStringLiteral("yes") : QStringLiteral("none seen"),
+        QString());
+    flow.table(table);
+}
+
+void load_list(Flow& flow, const PaperInput& input) {
+    flow.heading(QStringLiteral("Parts to load"));
+    Table table;
+    table.columns = {{QStringLiteral("Part"), 0.0},
+                     {QStringLiteral("Quantity"), 26.0, true},
+                     {QStringLiteral("Why"), 66.0},
+                     {QStringLiteral("On van"), 16.0, false, true}};
+    for (const parts::Line& line : input.plan.parts.lines) {
+        if (line.labour) continue;
+        const bool exact = std::fabs(line.to_buy - std::round(line.to_buy)) < 1e-9;
+        table.rows.push_back(
+            {QStringList{qs(line.text), quantity(line.to_buy, qs(line.unit), exact ? 0 : 2), qs(line.why), QString()}});
+    }
+    if (table.rows.empty())
+        flow.paragraph(QStringLiteral("No parts are listed."));
+    else
+        flow.table(table);
+    flow.subheading(QStringLiteral("Tools to load"));
+    Table tools;
+    tools.columns = {{QString(), 7.0, false, true}, {QString(), 0.0}};
+    for (const QString& tool : tools_for(input.job, input.plan))
+        tools.rows.push_back({QStringList{QString(), tool}});
+    flow.table(tools);
+}
+
+void readings_table(Flow& flow, const PaperInput& input) {
+    const plan::Plan& p = input.plan;
+    flow.heading(QStringLiteral("Readings on the day"), 45.0 * mm);
+    Table table;
+    table.columns = {{QStringLiteral("What"), 52.0},
+                     {QStringLiteral("Expected"), 0.0},
+                     {QStringLiteral("Read"), 30.0},
+                     {QStringLiteral("Instrument, time"), 34.0}};
+    table.least_row_mm = 9.0;
+    table.grid = true;
+    const auto row = [&](const QString& what, const QString& expected) {
+        table.rows.push_back({QStringList{what, expected}});
+    };
+    row(QStringLiteral("Pressure hold, start: bar and °C"),
+        quantity(p.expected.test_pressure_bar, QStringLiteral("bar gauge"), 1));
+    row(QStringLiteral("Pressure hold, end: bar and °C"), QStringLiteral("as start, after correction for temperature"));
+    row(QStringLiteral("Vacuum at the end: Pa and °C"),
+        QStringLiteral("%1 or lower").arg(quantity(vacuum_target_pa, QStringLiteral("Pa"))));
+    row(QStringLiteral("Vacuum after shut-off: Pa and °C"), QStringLiteral("%1 or lower after %2 minutes")
+                                                                .arg(quantity(vacuum_limit_pa, QStringLiteral("Pa")))
+                                                                .arg(vacuum_wait_min));
+    row(QStringLiteral("Extra charge weighed in"), extra_words(p));
+    row(QStringLiteral("Insulation resistance"), QStringLiteral("1 MΩ or more at 500 V"));
+    row(QStringLiteral("Earth resistance"), QStringLiteral("as the local rule asks"));
+    row(QStringLiteral("Residual current device, trip time"),
+        QStringLiteral("300 ms or less at %1")
+            .arg(quantity(p.services.electrical.residual_current_ma, QStringLiteral("mA"))));
+    row(QStringLiteral("Supply current, running"),
+        QStringLiteral("up to %1").arg(quantity(p.expected.rated_current_a, QStringLiteral("A"), 1)));
+    row(QStringLiteral("Suction temperature"), QStringLiteral("below the plate's surroundings"));
+    row(QStringLiteral("Discharge temperature"), QStringLiteral("up to %1").arg(temperature(p.block.discharge_max_c)));
+    row(QStringLiteral("Outdoor temperature"), QStringLiteral("note it"));
+    row(QStringLiteral("Water temperature, set-point"), temperature(p.expected.set_point_c));
+    flow.table(table);
+    flow.subheading(QStringLiteral("From cold to set-point without draw-off"));
+    flow.pairs({{QStringLiteral("Good light: 800 W/m², 20 °C"), warm_up_words(p.warm_up_good)},
+                {QStringLiteral("Fair light: 400 W/m², 15 °C"), warm_up_words(p.warm_up_fair)},
+                {QStringLiteral("Poor: night, 2 °C"), warm_up_words(p.warm_up_poor)}},
+               false);
+}
+
+}  // namespace wg::ui::paper

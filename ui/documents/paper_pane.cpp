@@ -1,0 +1,128 @@
+#include "ui/documents/paper_pane.h"
+
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPrintDialog>
+#include <QPrinter>
+#include <QPushButton>
+#include <QStandardPaths>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "ui/common/format.h"
+#include "ui/documents/page_view.h"
+#include "ui/documents/papers.h"
+
+namespace wg::ui {
+
+PaperPane::PaperPane(Paper paper, QWidget* parent) : QWidget(parent), paper_(paper) {
+    view_ = new PageView(this);
+    page_words_ = new QLabel(this);
+    page_words_->setMinimumWidth(96);
+    zoom_words_ = new QLabel(this);
+    zoom_words_->setMinimumWidth(48);
+    const auto tool = [this](const QString& words, const QString& tip) {
+        auto* button = new QToolButton(this);
+        button->setText(words);
+        button->setToolTip(tip);
+        return button;
+    };
+    QToolButton* back = tool(tr("Back"), tr("Page before (Page up)"));
+    QToolButton* next = tool(tr("Next"), tr("Page after (Page down)"));
+    QToolButton* smaller = tool(tr("Smaller"), tr("Zoom out (minus, or Ctrl and wheel)"));
+    QToolButton* larger = tool(tr("Larger"), tr("Zoom in (plus, or Ctrl and wheel)"));
+    QToolButton* fit = tool(tr("Fit width"), tr("Whole width of the page (0)"));
+    save_ = new QPushButton(tr("Save %1 PDF").arg(title_of(paper).toLower()), this);
+    print_ = new QPushButton(tr("Print"), this);
+    tools_ = new QHBoxLayout;
+    tools_->setContentsMargins(8, 8, 8, 8);
+    tools_->setSpacing(8);
+    for (QWidget* widget :
+         std::initializer_list<QWidget*>{back, next, page_words_, smaller, larger, fit, zoom_words_}) {
+        tools_->addWidget(widget);
+    }
+    tools_->addStretch(1);
+    tools_->addWidget(save_);
+    tools_->addWidget(print_);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addLayout(tools_);
+    column->addWidget(view_, 1);
+
+    connect(back, &QToolButton::clicked, this, [this] { view_->go_to_page(view_->current_page() - 1); });
+    connect(next, &QToolButton::clicked, this, [this] { view_->go_to_page(view_->current_page() + 1); });
+    connect(smaller, &QToolButton::clicked, this, [this] { view_->set_zoom(view_->zoom() / 1.25); });
+    connect(larger, &QToolButton::clicked, this, [this] { view_->set_zoom(view_->zoom() * 1.25); });
+    connect(fit, &QToolButton::clicked, view_, &PageView::fit_width);
+    connect(view_, &PageView::view_changed, this, &PaperPane::refresh_words);
+    connect(save_, &QPushButton::clicked, this, &PaperPane::ask_and_save);
+    connect(print_, &QPushButton::clicked, this, &PaperPane::ask_and_print);
+    refresh_words();
+}
+
+void PaperPane::add_button(QPushButton* button) {
+    tools_->addWidget(button);
+}
+
+void PaperPane::set_input(std::shared_ptr<const PaperInput> input) {
+    input_ = std::move(input);
+    view_->set_pages(input_ == nullptr ? std::vector<paper::Page>() : paper::lay_out(paper_, input_));
+    refresh_words();
+}
+
+void PaperPane::set_ready(bool ready, const QString& why_not) {
+    ready_ = ready;
+    for (QPushButton* button : {save_, print_}) {
+        button->setToolTip(ready ? QString() : why_not);
+    }
+    refresh_words();
+}
+
+void PaperPane::refresh_words() {
+    page_words_->setText(
+        view_->page_count() == 0 ? QString() : tr("Page %1 of %2").arg(view_->current_page()).arg(view_->page_count()));
+    zoom_words_->setText(percent(view_->zoom()));
+    const bool possible = ready_ && input_ != nullptr;
+    save_->setEnabled(possible);
+    print_->setEnabled(possible);
+}
+
+bool PaperPane::save_to(const QString& path) {
+    if (input_ == nullptr || !ready_) return false;
+    const auto written = write_pdf(paper_, *input_, path);
+    if (!written.ok()) {
+        Q_EMIT failed(qs(text_of(written.problems())));
+        return false;
+    }
+    Q_EMIT saved(path);
+    return true;
+}
+
+void PaperPane::ask_and_save() {
+    if (input_ == nullptr) return;
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString number = qs(input_->job.number);
+    QString name = number.isEmpty() ? file_name_of(paper_) : number + QLatin1Char(' ') + file_name_of(paper_);
+    name.replace(QLatin1Char('/'), QLatin1Char('-'));
+    const QString path = QFileDialog::getSaveFileName(this, tr("Save %1").arg(title_of(paper_).toLower()),
+                                                      folder + QLatin1Char('/') + name, tr("PDF (*.pdf)"));
+    if (!path.isEmpty())
+        save_to(path.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive) ? path : path + QStringLiteral(".pdf"));
+}
+
+void PaperPane::ask_and_print() {
+    if (input_ == nullptr) return;
+    QPrinter printer(QPrinter::HighResolution);
+    printer.setPageSize(QPageSize(QPageSize::A4));
+    printer.setDocName(title_of(paper_) + QLatin1Char(' ') + qs(input_->job.number));
+    QPrintDialog dialog(&printer, this);
+    dialog.setWindowTitle(tr("Print %1").arg(title_of(paper_).toLower()));
+    if (dialog.exec() != QDialog::Accepted) return;
+    if (compose(paper_, *input_, printer).pages.empty()) {
+        Q_EMIT failed(tr("The printer did not take the paper. Check that it is on, or save the PDF and print that."));
+    }
+}
+
+}  // namespace wg::ui

@@ -1,0 +1,55 @@
+#pragma once
+// One paper on screen with what can be done with it: turn pages, zoom, save as PDF, print.
+
+#include <QWidget>
+#include <functional>
+#include <memory>
+
+#include "ui/documents/documents.h"
+
+class QHBoxLayout;
+class QLabel;
+class QPushButton;
+class QToolButton;
+
+namespace wg::ui {
+
+class PageView;
+
+class PaperPane : public QWidget {
+    Q_OBJECT
+   public:
+    PaperPane(Paper paper, QWidget* parent = nullptr);
+
+    void set_input(std::shared_ptr<const PaperInput> input);
+    [[nodiscard]] const std::shared_ptr<const PaperInput>& input() const { return input_; }
+    /// False while figures are still being worked out: what is saved or printed must belong to the job as it stands.
+    void set_ready(bool ready, const QString& why_not = {});
+    [[nodiscard]] PageView& view() { return *view_; }
+    /// More buttons of the stage, right of those for the paper.
+    void add_button(QPushButton* button);
+
+    /// Writes the PDF; what went wrong is told by `failed` and stays on screen there.
+    bool save_to(const QString& path);
+
+   Q_SIGNALS:
+    void saved(const QString& path);
+    void failed(const QString& text);
+
+   private:
+    void ask_and_save();
+    void ask_and_print();
+    void refresh_words();
+
+    Paper paper_;
+    std::shared_ptr<const PaperInput> input_;
+    bool ready_ = true;
+    PageView* view_ = nullptr;
+    QLabel* page_words_ = nullptr;
+    QLabel* zoom_words_ = nullptr;
+    QPushButton* save_ = nullptr;
+    QPushButton* print_ = nullptr;
+    QHBoxLayout* tools_ = nullptr;
+};
+
+}  // namespace wg::ui

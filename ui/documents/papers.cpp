@@ -1,0 +1,90 @@
+#include "ui/documents/papers.h"
+
+#include <QLocale>
+
+#include "ui/common/format.h"
+
+namespace wg::ui::paper {
+
+std::vector<Page> lay_out(Paper paper, const SharedInput& input) {
+    switch (paper) {
+        case Paper::quote: return lay_out_quote(input);
+        case Paper::install_sheet: return lay_out_install_sheet(input);
+        case Paper::survey_sheet: return lay_out_survey_sheet(input);
+    }
+    return {};
+}
+
+QString date_words(const QDate& date) {
+    return date.isValid() ? QLocale::c().toString(date, QStringLiteral("d MMMM yyyy")) : QString();
+}
+
+QString client_address(const Client& client) {
+    QStringList parts;
+    if (!client.street.empty()) parts += qs(client.street);
+    const QString town = (qs(client.postcode) + QLatin1Char(' ') + qs(client.town)).trimmed();
+    if (!town.isEmpty()) parts += town;
+    return parts.join(QStringLiteral(", "));
+}
+
+QString hand_words(Hand hand) {
+    return hand == Hand::left ? QStringLiteral("left-hand (connections on the left)")
+                              : QStringLiteral("right-hand (connections on the right)");
+}
+
+QString or_line(const std::string& text) {
+    return qs(text);
+}
+
+Furniture furniture_of(Paper paper, const PaperInput& input) {
+    const plan::Plan& plan = input.plan;
+    Furniture f;
+    const auto add = [&](const QString& text) {
+        if (!text.trimmed().isEmpty()) f.firm += text.trimmed();
+    };
+    add(input.firm.name.isEmpty() ? QStringLiteral("Firm's name and address not entered yet") : input.firm.name);
+    add(input.firm.street);
+    add(input.firm.town);
+    QStringList reach;
+    if (!input.firm.phone.isEmpty()) reach += input.firm.phone;
+    if (!input.firm.email.isEmpty()) reach += input.firm.email;
+    add(reach.join(QStringLiteral(", ")));
+    f.title = title_of(paper);
+    const bool planned = paper != Paper::survey_sheet && !plan.job_id.empty();
+    const auto revision = planned ? plan.job_revision : input.job.revision;
+    f.job = QStringLiteral("Job %1, revision %2")
+                .arg(input.job.number.empty() ? QStringLiteral("without number") : qs(input.job.number))
+                .arg(revision);
+    if (input.unsaved) f.job += QStringLiteral(" with changes");
+    const Choice* chosen = chosen_choice(input.job);
+    const std::string label = planned ? plan.choice_label : (chosen != nullptr ? chosen->label : std::string());
+    f.choice = label.empty() ? QStringLiteral("No choice yet") : QStringLiteral("Choice: ") + qs(label);
+    QStringList foot;
+    if (input.printed_on.isValid()) foot += QStringLiteral("Printed %1").arg(date_words(input.printed_on));
+    if (planned && !plan.content_sha256.empty()) {
+        foot += QStringLiteral("content %1").arg(qs(plan.content_sha256.substr(0, 12)));
+    }
+    foot += QStringLiteral("local codes and licensed practice decide");
+    f.foot = foot.join(QStringLiteral(" · "));
+    if (planned && plan.stopped()) f.marks += QStringLiteral("Not to be issued: has a stop");
+    if (input.job.invented || plan.invented || input.firm.invented) {
+        f.marks += QStringLiteral("Invented data: for demonstration");
+    }
+    return f;
+}
+
+void findings_boxes(Flow& flow, const std::vector<Finding>& findings, Severity least) {
+    for (const Finding& finding : findings) {
+        if (static_cast<int>(finding.severity) < static_cast<int>(least)) continue;
+        QString title = finding.severity == Severity::stop ? QStringLiteral("Stop") : QStringLiteral("Caution");
+        if (finding.severity == Severity::note) title = QStringLiteral("Note");
+        if (!finding.place.empty()) title += QStringLiteral(": ") + qs(finding.place);
+        QString text = qs(finding.message);
+        if (!text.isEmpty() && !text.endsWith(QLatin1Char('.'))) text += QLatin1Char('.');
+        if (!finding.remedy.empty()) text += QLatin1Char(' ') + qs(finding.remedy);
+        if (!text.isEmpty() && !text.endsWith(QLatin1Char('.'))) text += QLatin1Char('.');
+        flow.caution(finding.severity == Severity::stop ? Sign::stop : Sign::caution, title, text);
+    }
+}
+
+}  // namespace wg::ui::paper

@@ -1,0 +1,31 @@
+#pragma once
+// The three papers as flows, and what they share.
+
+#include <memory>
+#include <utility>
+#include <vector>
+
+#include "ui/documents/documents.h"
+#include "ui/documents/flow.h"
+
+namespace wg::ui::paper {
+
+using SharedInput = std::shared_ptr<const PaperInput>;
+
+/// Lays a paper out: every page as it will stand on A4. The pages keep `input` alive.
+[[nodiscard]] std::vector<Page> lay_out(Paper paper, const SharedInput& input);
+
+[[nodiscard]] std::vector<Page> lay_out_quote(const SharedInput& input);
+[[nodiscard]] std::vector<Page> lay_out_install_sheet(const SharedInput& input);
+[[nodiscard]] std::vector<Page> lay_out_survey_sheet(const SharedInput& input);
+
+// Shared pieces.
+[[nodiscard]] Furniture furniture_of(Paper paper, const PaperInput& input);
+[[nodiscard]] QString date_words(const QDate& date);         ///< "21 June 2027"
+[[nodiscard]] QString client_address(const Client& client);  ///< on one line
+[[nodiscard]] QString hand_words(Hand hand);
+[[nodiscard]] QString or_line(const std::string& text);  ///< the text, or an empty value that leaves a line to write on
+/// Findings of at least `least` severity in ruled boxes, worst first.
+void findings_boxes(Flow& flow, const std::vector<Finding>& findings, Severity least);
+
+}  // namespace wg::ui::paper

@@ -1,0 +1,257 @@
+// The quote: what the client gets, what it does in a year, what it costs.
+
+#include <algorithm>
+#include <set>
+
+#include "core/job/words.h"
+#include "ui/common/format.h"
+#include "ui/documents/drawings.h"
+#include "ui/documents/papers.h"
+
+namespace wg::ui::paper {
+namespace {
+
+QString ranged_money(const plan::Ranged& minor, const QString& currency) {
+    return ranged({minor.low / 100.0, minor.mid / 100.0, minor.high / 100.0}, currency);
+}
+
+QString surfaces_in_words(const plan::Plan& plan) {
+    QStringList names;
+    for (const plan::PlacementPlan& placement : plan.placements) {
+        const QString name = qs(placement.surface_label);
+        if (!names.contains(name)) names += name;
+    }
+    return names.isEmpty() ? QStringLiteral("the surface shown") : names.join(QStringLiteral(" and "));
+}
+
+void offer_in_words(Flow& flow, const PaperInput& input) {
+    const plan::Plan& plan = input.plan;
+    const auto count = plan.placements.size();
+    const Choice* choice = find_choice(input.job, plan.choice_id);
+    const CylinderSpot* spot = choice == nullptr ? nullptr : find_spot(input.job.site, choice->spot_id);
+    flow.heading(QStringLiteral("What we offer"));
+    flow.paragraph(QStringLiteral(
+        "Hot water from the outdoor air, rain, wind and daylight. A bare metal plate outdoors takes up the "
+        "heat, by day and by night; a small heat pump raises it to the temperature of the hot water. The "
+        "plate has no glass and no fan and makes no noise. An electric heater in the cylinder steps in "
+        "when more is asked for than the heat pump can give."));
+    flow.bullet(QStringLiteral("%1 %2 of %3 by %4 on %5.")
+                    .arg(count == 1 ? QStringLiteral("One collector") : QStringLiteral("%1 collectors").arg(count))
+                    .arg(qs(plan.collector.name))
+                    .arg(length_m(plan.collector.length_m), length_m(plan.collector.width_m), surfaces_in_words(plan)));
+    flow.bullet(QStringLiteral("Heat pump %1, %2, joined to the collector by a refrigerant run of about %3.")
+                    .arg(qs(plan.block.name), QString::fromLatin1(name_of(plan.block.refrigerant)),
+                         quantity(plan.run.length_m, QStringLiteral("m"), 1)));
+    flow.bullet(QStringLiteral("Cylinder %1 of %2%3, with electric heater of %4 and thermostatic mixing valve.")
+                    .arg(qs(plan.cylinder.name), quantity(plan.cylinder.volume_l, QStringLiteral("l")),
+                         spot == nullptr ? QString() : QStringLiteral(" in: ") + qs(spot->label),
+                         quantity(plan.cylinder.immersion_w / 1000.0, QStringLiteral("kW"), 1)));
+    flow.bullet(QStringLiteral("Fitting, filling, tests, start and instruction as listed under price."));
+}
+
+void year_in_figures(Flow& flow, const PaperInput& input) {
+    const plan::Plan& plan = input.plan;
+    const QString currency = qs(plan.currency);
+    flow.heading(QStringLiteral("What to expect in a year"));
+    if (!plan.has_yield) {
+        flow.paragraph(QStringLiteral("The yearly figures are not worked out for this plan."));
+        return;
+    }
+    Table table;
+    table.columns = {{QString(), 76.0}, {QString(), 0.0}};
+    const auto row = [&](const QString& what, const QString& value) {
+        table.rows.push_back({QStringList{what, value}});
+    };
+    row(QStringLiteral("Hot water heat used"), ranged(plan.figures.heat_kwh, QStringLiteral("kWh")));
+    row(QStringLiteral("Electricity for it"), ranged(plan.figures.electricity_kwh, QStringLiteral("kWh")));
+    row(QStringLiteral("Heat for each kWh of electricity"),
+        ranged(plan.figures.seasonal_factor, QStringLiteral("kWh"), 1));
+    row(QStringLiteral("Electricity cost"), ranged_money(plan.figures.running_cost_minor, currency));
+    row(QStringLiteral("The same water with the present heater"),
+        QStringLiteral("about %1").arg(money(plan.economy.present_cost, currency)));
+    row(QStringLiteral("Carbon dioxide, new and present"),
+        QStringLiteral("about %1 and %2")
+            .arg(quantity(plan.economy.co2_kg, QStringLiteral("kg")),
+                 quantity(plan.economy.present_co2_kg, QStringLiteral("kg"))));
+    if (plan.economy.simple_payback_y > 0.0) {
+        row(QStringLiteral("Saving has paid the price back after"),
+            QStringLiteral("about %1").arg(quantity(plan.economy.simple_payback_y, QStringLiteral("years"), 0)));
+    }
+    flow.table(table);
+    const Demand& demand = input.job.demand;
+    QStringList assumed;
+    assumed += QStringLiteral("draw-off as cycle %1 of EU 812/2013%2")
+                   .arg(QString::fromUtf8(text_of(demand.cycle)),
+                        demand.scale == 1.0 ? QString() : QStringLiteral(" times %1").arg(number(demand.scale, 2)));
+    assumed += QStringLiteral("water stored at %1").arg(temperature(demand.set_point_c));
+    assumed += QStringLiteral("cold water at %1 on average").arg(temperature(demand.cold_mean_c));
+    assumed += QStringLiteral("present heater: %1, %2")
+                   .arg(QString::fromUtf8(text_of(demand.present_fuel)).toLower(), percent(demand.present_efficiency));
+    if (!plan.weather_source.empty()) {
+        assumed += QStringLiteral("weather: %1%2")
+                       .arg(qs(plan.weather_source), plan.weather_invented ? QStringLiteral(" (invented)") : QString());
+    }
+    flow.paragraph(
+        QStringLiteral("Assumed: ") + assumed.join(QStringLiteral("; ")) +
+            QStringLiteral(". Figures in brackets are the likely range%1. Your use and the weather decide; "
+                           "none of these figures is a promise.")
+                .arg(plan.range_method.empty() ? QString()
+                                               : QStringLiteral(" (") + qs(plan.range_method) + QLatin1Char(')')),
+        Style{least_pt, false, false});
+}
+
+void picture_of_roof(Flow& flow, const SharedInput& full) {
+    // The client sees where the collectors lie; screws are the fitter's business.
+    auto plain = std::make_shared<PaperInput>(*full);
+    for (plan::PlacementPlan& placement : plain->plan.placements) {
+        placement.fixing.points.clear();
+        placement.placed.fixing_points.clear();
+    }
+    plain->plan.collector.fixing_points.clear();
+    const SharedInput input = plain;
+    std::set<std::string> drawn;
+    for (const plan::PlacementPlan& placement : input->plan.placements) {
+        if (!drawn.insert(placement.surface_id).second) continue;
+        const Surface* surface = find_surface(input->job.site, placement.surface_id);
+        if (surface == nullptr) continue;
+        draw_surface(
+            flow, input, *surface,
+            SurfacePicture{false, 110.0 * mm, drawn.size() == 1 ? QStringLiteral("Where it goes") : QString()});
+    }
+}
+
+bool is_equipment(const parts::Line& line, const plan::Plan& plan) {
+    return line.item_id == plan.collector.id || line.item_id == plan.block.id || line.item_id == plan.cylinder.id;
+}
+
+QString amount(const parts::Line& line) {
+    const double whole = std::round(line.to_buy);
+    const bool exact = std::fabs(line.to_buy - whole) < 1e-9;
+    return quantity(line.to_buy, qs(line.unit), exact ? 0 : 2);
+}
+
+void price_table(Flow& flow, const PaperInput& input) {
+    const plan::Plan& plan = input.plan;
+    // Table, rules and terms stay together where they can.
+    flow.heading(QStringLiteral("Price"), plan.quote ? 100.0 * mm : 0.0);
+    if (!plan.quote) {
+        flow.paragraph(QStringLiteral("There is no price yet: see what stands against it below."));
+        return;
+    }
+    const quote::Quote& quote = *plan.quote;
+    const QString currency = qs(quote.currency);
+    Money equipment;
+    Money material;
+    Money labour;
+    int material_items = 0;
+    double hours = 0.0;
+    Table table;
+    table.columns = {
+        {QStringLiteral("What"), 0.0}, {QStringLiteral("Quantity"), 26.0, true}, {QStringLiteral("Net"), 36.0, true}};
+    for (const parts::Line& line : quote.lines) {
+        if (is_equipment(line, plan)) {
+            table.rows.push_back({QStringList{qs(line.text), amount(line), money(line.net, currency)}});
+            equipment += line.net;
+        } else if (line.labour) {
+            labour += line.net;
+            hours += line.to_buy;
+        } else {
+            material += line.net;
+            ++material_items;
+        }
+    }
+    const auto total = [&](const QString& what, Money value) {
+        table.rows.push_back({QStringList{what, QString(), money(value, currency)}, Row::Kind::total});
+    };
+    total(QStringLiteral("Equipment"), equipment);
+    table.rows.push_back({QStringList{
+        QStringLiteral("Fixings, tube with insulation, water-side and electrical material, each in the parts list"),
+        QStringLiteral("%1 items").arg(material_items), money(material, currency)}});
+    total(QStringLiteral("Material"), material);
+    table.rows.push_back({QStringList{QStringLiteral("Fitting, tests, start and instruction"),
+                                      quantity(hours, QStringLiteral("h"), 1), money(labour, currency)}});
+    total(QStringLiteral("Labour"), labour);
+    total(QStringLiteral("Net"), quote.net);
+    for (const quote::TaxSum& tax : quote.taxes) {
+        table.rows.push_back({QStringList{
+            QStringLiteral("%1, %2 on %3").arg(qs(tax.rate.label), percent(tax.rate.rate, 1), money(tax.net, currency)),
+            QString(), money(tax.tax, currency)}});
+    }
+    total(QStringLiteral("Total to pay"), quote.gross);
+    flow.table(table);
+    const bool open =
+        std::any_of(quote.lines.begin(), quote.lines.end(), [](const parts::Line& l) { return !l.priced; });
+    if (open) {
+        flow.caution(Sign::caution, QStringLiteral("Not all items have a price"),
+                     QStringLiteral("Some items are not in the price list. They are not in the total."));
+    }
+    const QDate until = input.printed_on.isValid() ? input.printed_on.addDays(quote.valid_days) : QDate();
+    flow.paragraph(
+        QStringLiteral("This quote holds for %1 days%2. Payment as agreed between you and us in writing. Prices: %3.")
+            .arg(quote.valid_days)
+            .arg(until.isValid() ? QStringLiteral(", until %1").arg(date_words(until)) : QString(),
+                 qs(plan.price_list_label)));
+}
+
+void not_in_it(Flow& flow, const PaperInput& input) {
+    const auto& to_be_made = input.plan.services.water.to_be_made;
+    if (to_be_made.empty()) return;
+    flow.subheading(QStringLiteral("Still to be made at the cylinder's place"));
+    for (const std::string& item : to_be_made)
+        flow.bullet(qs(item));
+}
+
+}  // namespace
+
+std::vector<Page> lay_out_quote(const SharedInput& input) {
+    const Job& job = input->job;
+    const plan::Plan& plan = input->plan;
+    Flow flow(furniture_of(Paper::quote, *input));
+    flow.gap(4.0);
+    for (const QString& line : {qs(job.client.name), qs(job.client.street),
+                                (qs(job.client.postcode) + QLatin1Char(' ') + qs(job.client.town)).trimmed()}) {
+        if (!line.isEmpty()) {
+            flow.paragraph(line);
+            flow.gap(-2.0);
+        }
+    }
+    flow.gap(8.0);
+    if (input->printed_on.isValid()) flow.paragraph(date_words(input->printed_on));
+    flow.paragraph(QStringLiteral("Hot water by heat pump and bare plate: %1")
+                       .arg(job.title.empty() ? client_address(job.client) : qs(job.title)),
+                   Style{12.0, true, false});
+    if (plan.stopped()) {
+        flow.caution(Sign::stop, QStringLiteral("Not to be issued: has a stop"),
+                     QStringLiteral("Something in this plan must be changed first; it is named at the end."));
+    }
+    offer_in_words(flow, *input);
+    picture_of_roof(flow, input);
+    year_in_figures(flow, *input);
+    price_table(flow, *input);
+    not_in_it(flow, *input);
+    std::vector<Finding> of_concern;
+    for (const Finding& finding : plan.findings) {
+        // How screws hold and what to load is the fitter's business, unless it stops the plan.
+        if (finding.severity == Severity::stop ||
+            (finding.severity == Severity::caution && finding.stage != Stage::fitting)) {
+            of_concern.push_back(finding);
+        }
+    }
+    // The place to sign stands with what was said last.
+    const double order_height = 45.0 * mm;
+    if (!of_concern.empty()) {
+        if (of_concern.size() == 1 && flow.left() < 50.0 * mm + order_height) flow.page_break();
+        flow.heading(QStringLiteral("What you should know before you decide"));
+        findings_boxes(flow, of_concern, Severity::caution);
+    }
+    if (!plan.stopped()) {
+        flow.sign_off(QStringLiteral("Order"),
+                      QStringLiteral("I order the system as described in this quote, job %1, revision %2.")
+                          .arg(qs(job.number))
+                          .arg(plan.job_revision),
+                      {QStringLiteral("Client"), QStringLiteral("For the firm")});
+    }
+    return flow.finish();
+}
+
+}  // namespace wg::ui::paper

@@ -1,0 +1,93 @@
+#include "ui/documents/sheet.h"
+
+#include <QFontMetricsF>
+#include <QTextLayout>
+#include <QTextOption>
+#include <cmath>
+
+#include "ui/common/theme.h"
+
+namespace wg::ui::paper {
+
+double text_units(double size_pt) {
+    return std::ceil(size_pt * units_per_point);
+}
+
+QFont font_of(const Style& style) {
+    QFont font = base_font(style.size_pt);
+    font.setPixelSize(static_cast<int>(text_units(style.size_pt)));
+    if (style.bold) font.setWeight(QFont::DemiBold);
+    // Positions must not depend on the device that happens to show the page.
+    font.setHintingPreference(QFont::PreferNoHinting);
+    return font;
+}
+
+double line_height(const Style& style) {
+    return text_units(style.size_pt) * 1.32;
+}
+
+double text_width(const QString& text, const Style& style) {
+    return QFontMetricsF(font_of(style)).horizontalAdvance(text);
+}
+
+namespace {
+
+QString printable(QString text) {
+    for (QChar& c : text) {
+        if (c == QLatin1Char('\n')) c = QChar::LineSeparator;
+        if (c.category() == QChar::Other_Control) c = QLatin1Char(' ');
+    }
+    return text;
+}
+
+}  // namespace
+
+QStringList wrap(const QString& text, const Style& style, double width) {
+    const QString clean = printable(text);
+    QTextLayout layout(clean, font_of(style));
+    QTextOption option;
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    option.setUseDesignMetrics(true);
+    layout.setTextOption(option);
+    QStringList lines;
+    layout.beginLayout();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(width);
+        QString piece = clean.mid(line.textStart(), line.textLength());
+        piece.remove(QChar::LineSeparator);
+        while (piece.endsWith(QLatin1Char(' ')))
+            piece.chop(1);
+        lines += piece;
+    }
+    layout.endLayout();
+    if (lines.isEmpty()) lines += QString();
+    return lines;
+}
+
+void paint_page(QPainter& painter, const Page& page) {
+    const Theme theme = paper_theme();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setRenderHint(QPainter::TextAntialiasing);
+    for (const Picture& picture : page.pictures) {
+        painter.save();
+        painter.setClipRect(picture.frame);
+        picture.paint(painter, picture.frame);
+        painter.restore();
+    }
+    painter.setBrush(Qt::NoBrush);
+    for (const Box& box : page.boxes) {
+        painter.setPen(QPen(theme.text, box.width, Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
+        painter.drawRect(box.rect);
+    }
+    for (const Rule& rule : page.rules) {
+        painter.setPen(QPen(theme.text, rule.width, Qt::SolidLine, Qt::FlatCap));
+        painter.drawLine(rule.line);
+    }
+    for (const Lettering& piece : page.lettering) {
+        painter.setFont(font_of(piece.style));
+        painter.setPen(piece.style.muted ? theme.muted : theme.text);
+        painter.drawText(piece.baseline, piece.text);
+    }
+}
+
+}  // namespace wg::ui::paper

@@ -1,0 +1,322 @@
+#include "ui/drawing/run_painter.h"
+
+#include <QPainterPath>
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+
+#include "core/site/geometry.h"
+#include "ui/common/format.h"
+#include "ui/drawing/dimension.h"
+#include "ui/drawing/lettering.h"
+
+namespace wg::ui {
+namespace {
+
+using namespace Qt::StringLiterals;
+
+/// Isometric view after turning the sketch by a quarter circle so many times.
+struct Isometric {
+    int quarter = 0;
+    double units_per_m = 1.0;
+    QPointF shift;
+    [[nodiscard]] QPointF flat(Point3 p) const {
+        double x = p.x_m;
+        double y = p.y_m;
+        for (int i = 0; i < quarter; ++i) {
+            const double turned = -y;
+            y = x;
+            x = turned;
+        }
+        static const double c = std::cos(M_PI / 6.0);
+        return {(x - y) * c, -(x + y) * 0.5 - p.z_m};
+    }
+    [[nodiscard]] QPointF map(Point3 p) const { return flat(p) * units_per_m + shift; }
+};
+
+struct Pass {
+    QPainter& painter;
+    const Job& job;
+    const plan::Plan& plan;
+    const Theme& theme;
+    Isometric view;
+    Lettering letters;
+    Lettering bold;
+    LabelPlacer placer;
+    double line_units = 1.0;
+    [[nodiscard]] double line(double factor) const { return line_units * theme.line_scale * factor; }
+};
+
+std::vector<Point3> corners_of(const Surface& surface, double up_azimuth_deg) {
+    const site::Frame frame = site::frame_of(surface, up_azimuth_deg);
+    std::vector<Point3> corners;
+    corners.reserve(surface.outline.size());
+    for (Point2 p : surface.outline) corners.push_back(site::to_space(frame, p));
+    return corners;
+}
+
+/// Roofs and walls lead the eye; level ground only where a collector stands on it.
+bool is_shown(const Surface& surface, const plan::Plan& plan) {
+    if (surface.kind == SurfaceKind::roof || surface.kind == SurfaceKind::wall) return true;
+    return std::any_of(plan.placements.begin(), plan.placements.end(),
+                       [&](const plan::PlacementPlan& p) { return p.surface_id == surface.id; });
+}
+
+/// Everything that has to be inside the picture.
+std::vector<Point3> needed_points(const Job& job, const plan::Plan& plan) {
+    std::vector<Point3> points;
+    for (const pipework::Leg& leg : plan.run.legs) {
+        points.push_back(leg.from);
+        points.push_back(leg.to);
+    }
+    for (const plan::PlacementPlan& placement : plan.placements) {
+        points.insert(points.end(), placement.placed.corners.begin(), placement.placed.corners.end());
+    }
+    for (const Surface& surface : job.site.surfaces) {
+        if (!is_shown(surface, plan)) continue;
+        const std::vector<Point3> corners = corners_of(surface, job.site.sketch_up_azimuth_deg);
+        points.insert(points.end(), corners.begin(), corners.end());
+    }
+    if (!plan.run.legs.empty()) {
+        Point3 top = plan.run.legs.back().to;
+        top.z_m += plan.cylinder.height_m;
+        points.push_back(top);
+    }
+    return points;
+}
+
+QRectF flat_bounds(const Isometric& view, const std::vector<Point3>& points) {
+    double left = std::numeric_limits<double>::infinity();
+    double top = left;
+    double right = -left;
+    double bottom = -left;
+    for (Point3 p : points) {
+        const QPointF at = view.flat(p);
+        left = std::min(left, at.x());
+        right = std::max(right, at.x());
+        top = std::min(top, at.y());
+        bottom = std::max(bottom, at.y());
+    }
+    return {QPointF(left, top), QPointF(right, bottom)};
+}
+
+/// The quarter turn in which the legs are seen longest, so that none is looked at end-on.
+int best_quarter(const plan::Plan& plan) {
+    int best = 0;
+    double best_score = -1.0;
+    for (int quarter = 0; quarter < 4; ++quarter) {
+        Isometric view;
+        view.quarter = quarter;
+        double seen = 0.0;
+        for (const pipework::Leg& leg : plan.run.legs) {
+            const QPointF d = view.flat(leg.to) - view.flat(leg.from);
+            seen += std::hypot(d.x(), d.y());
+        }
+        // The collector's face should look towards the reader: its plate then covers the most area.
+        double area = 0.0;
+        if (!plan.placements.empty() && plan.placements.front().placed.corners.size() == 4) {
+            const auto& c = plan.placements.front().placed.corners;
+            const QPointF u = view.flat(c[1]) - view.flat(c[0]);
+            const QPointF v = view.flat(c[3]) - view.flat(c[0]);
+            area = -(u.x() * v.y() - u.y() * v.x());
+        }
+        const double score = seen + 3.0 * area;
+        if (score > best_score) {
+            best_score = score;
+            best = quarter;
+        }
+    }
+    return best;
+}
+
+void house(Pass& pass) {
+    QColor ink = pass.theme.muted;
+    ink.setAlphaF(0.55F);
+    for (const Surface& surface : pass.job.site.surfaces) {
+        if (!is_shown(surface, pass.plan)) continue;
+        QPolygonF polygon;
+        for (Point3 p : corners_of(surface, pass.job.site.sketch_up_azimuth_deg)) polygon << pass.view.map(p);
+        QColor tint = surface.kind == SurfaceKind::roof     ? pass.theme.roof
+                      : surface.kind == SurfaceKind::wall   ? pass.theme.wall
+                      : surface.kind == SurfaceKind::ground ? pass.theme.soil
+                                                            : pass.theme.terrace;
+        tint.setAlphaF(0.28F);
+        pass.painter.setBrush(tint);
+        pass.painter.setPen(QPen(ink, pass.line(0.8)));
+        pass.painter.drawPolygon(polygon);
+    }
+}
+
+void ends(Pass& pass) {
+    for (const plan::PlacementPlan& placement : pass.plan.placements) {
+        QPolygonF plate;
+        for (Point3 p : placement.placed.corners) plate << pass.view.map(p);
+        QColor fill = pass.theme.collector_fill;
+        pass.painter.setBrush(fill);
+        pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(2.0)));
+        pass.painter.drawPolygon(plate);
+        for (qsizetype i = 0; i < plate.size(); ++i) {
+            pass.placer.keep_free_line(plate[i], plate[(i + 1) % plate.size()], pass.line(3.0));
+        }
+    }
+    const Choice* choice = find_choice(pass.job, pass.plan.choice_id);
+    const CylinderSpot* spot = choice != nullptr ? find_spot(pass.job.site, choice->spot_id) : nullptr;
+    if (spot == nullptr) return;
+    // The cylinder as a can: two ellipses and its sides.
+    const QPointF foot = pass.view.map(spot->position);
+    const double height = pass.plan.cylinder.height_m * pass.view.units_per_m;
+    const double rx = pass.plan.cylinder.diameter_m / 2.0 * pass.view.units_per_m * 1.22;
+    const double ry = rx * 0.577;
+    QPainterPath can;
+    can.moveTo(foot.x() - rx, foot.y() - height);
+    can.lineTo(foot.x() - rx, foot.y());
+    can.arcTo(QRectF(foot.x() - rx, foot.y() - ry, 2 * rx, 2 * ry), 180.0, 180.0);
+    can.lineTo(foot.x() + rx, foot.y() - height);
+    can.arcTo(QRectF(foot.x() - rx, foot.y() - height - ry, 2 * rx, 2 * ry), 0.0, 180.0);
+    pass.painter.setBrush(pass.theme.panel);
+    pass.painter.setPen(QPen(pass.theme.text, pass.line(1.4)));
+    pass.painter.drawPath(can);
+    pass.painter.setBrush(Qt::NoBrush);
+    pass.painter.drawEllipse(QRectF(foot.x() - rx, foot.y() - height - ry, 2 * rx, 2 * ry));
+    pass.placer.keep_free(QRectF(foot.x() - rx, foot.y() - height - ry, 2 * rx, height + 2 * ry));
+}
+
+const char* passage_word(RoutePointKind kind) {
+    switch (kind) {
+        case RoutePointKind::roof_passage: return "through roof";
+        case RoutePointKind::wall_passage: return "through wall";
+        case RoutePointKind::floor_passage: return "through floor";
+        case RoutePointKind::free: break;
+    }
+    return "";
+}
+
+void label(Pass& pass, QPointF anchor, const QString& text, const QColor& colour, bool bold = false) {
+    const Lettering& letters = bold ? pass.bold : pass.letters;
+    const auto place = pass.placer.place(anchor, letters.size(text), pass.letters.line() * 0.5);
+    QColor plate = pass.theme.panel;
+    plate.setAlphaF(0.85F);
+    if (place.far) {
+        pass.painter.setPen(QPen(pass.theme.muted, pass.line(0.6)));
+        pass.painter.drawLine(anchor, place.box.center());
+    }
+    letters.draw_in(pass.painter, place.box, text, colour, plate);
+}
+
+void pipe(Pass& pass) {
+    QPolygonF line;
+    line << pass.view.map(pass.plan.run.legs.front().from);
+    for (const pipework::Leg& leg : pass.plan.run.legs) line << pass.view.map(leg.to);
+    pass.painter.setBrush(Qt::NoBrush);
+    pass.painter.setPen(QPen(pass.theme.panel, pass.line(6.0), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    pass.painter.drawPolyline(line);
+    pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(3.0), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    pass.painter.drawPolyline(line);
+    for (qsizetype i = 1; i < line.size(); ++i) pass.placer.keep_free_line(line[i - 1], line[i], pass.line(5.0));
+
+    const double r = pass.letters.line() * 0.28;
+    for (std::size_t i = 0; i < pass.plan.run.legs.size(); ++i) {
+        const pipework::Leg& leg = pass.plan.run.legs[i];
+        const QPointF at = pass.view.map(leg.to);
+        if (i + 1 == pass.plan.run.legs.size()) continue;
+        pass.painter.setBrush(pass.theme.panel);
+        pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(1.6)));
+        if (leg.ends_at == RoutePointKind::free) {
+            pass.painter.drawEllipse(at, r, r);
+        } else {
+            // A passage: the sleeve seen as two short bars across the pipe.
+            const QPointF before = line[static_cast<qsizetype>(i)];
+            QPointF d = at - before;
+            const double n = std::max(std::hypot(d.x(), d.y()), 1e-6);
+            d /= n;
+            const QPointF across(-d.y(), d.x());
+            pass.painter.setPen(QPen(pass.theme.text, pass.line(2.4), Qt::SolidLine, Qt::FlatCap));
+            for (double k : {-0.6, 0.6}) {
+                const QPointF bar = at + d * (r * k);
+                pass.painter.drawLine(bar - across * r * 2.0, bar + across * r * 2.0);
+            }
+        }
+        pass.placer.keep_free(QRectF(at.x() - 2 * r, at.y() - 2 * r, 4 * r, 4 * r));
+    }
+}
+
+void figures(Pass& pass) {
+    for (std::size_t i = 0; i < pass.plan.run.legs.size(); ++i) {
+        const pipework::Leg& leg = pass.plan.run.legs[i];
+        if (leg.ends_at != RoutePointKind::free && i + 1 < pass.plan.run.legs.size()) {
+            label(pass, pass.view.map(leg.to), QString::fromLatin1(passage_word(leg.ends_at)), pass.theme.text);
+        }
+    }
+    for (const pipework::Leg& leg : pass.plan.run.legs) {
+        if (leg.length_m < 0.005) continue;
+        label(pass, (pass.view.map(leg.from) + pass.view.map(leg.to)) / 2.0, length_m(leg.length_m),
+              pass.theme.text, true);
+    }
+    label(pass, pass.view.map(pass.plan.run.legs.front().from), u"collector"_s, pass.theme.collector_line);
+    label(pass, pass.view.map(pass.plan.run.legs.back().to), u"block on the cylinder"_s, pass.theme.text);
+}
+
+/// Lift as an upright dimension at the right: plumb line below the upper end, levels carried across from both.
+void lift(Pass& pass, double x) {
+    const QPointF collector = pass.view.map(pass.plan.run.legs.front().from);
+    const QPointF block = pass.view.map(pass.plan.run.legs.back().to);
+    const double lift_units = pass.plan.run.lift_m * pass.view.units_per_m;
+    if (std::abs(lift_units) < pass.letters.line() * 0.5) return;
+    // Heights are true upright in this view, so the block's level below the collector lies straight under it.
+    const QPointF level(collector.x(), collector.y() + lift_units);
+    pass.painter.setPen(QPen(pass.theme.muted, pass.line(0.8), Qt::DashLine));
+    pass.painter.drawLine(collector, level);
+    pass.painter.drawLine(level, block);
+    pass.painter.setPen(QPen(pass.theme.muted, pass.line(0.6), Qt::DotLine));
+    pass.painter.drawLine(collector, QPointF(x, collector.y()));
+    pass.painter.drawLine(level, QPointF(x, level.y()));
+    DimensionPen pen{&pass.letters, pass.theme.muted, pass.theme.text, QColor(), pass.line(1.0)};
+    const QString text = pass.plan.run.lift_m >= 0.0 ? u"lift %1"_s.arg(length_m(pass.plan.run.lift_m))
+                                                     : u"drop %1"_s.arg(length_m(-pass.plan.run.lift_m));
+    pass.placer.keep_free(draw_dimension(pass.painter, {x, level.y()}, {x, collector.y()}, text, pen));
+}
+
+}  // namespace
+
+void paint_run(QPainter& painter, const Job& job, const plan::Plan& plan, const QRectF& area, const Theme& theme,
+               double text_units, double line_units) {
+    const Lettering letters(text_units);
+    painter.save();
+    painter.setClipRect(area, Qt::IntersectClip);
+    painter.setRenderHint(QPainter::Antialiasing);
+    if (plan.run.legs.empty()) {
+        letters.draw(painter, area.center(), Qt::AlignCenter,
+                     u"No run yet: place a collector and choose a spot for the cylinder"_s, theme.muted);
+        painter.restore();
+        return;
+    }
+    const double line = letters.line();
+    const double head = line * 1.8;        // one line of summary on top
+    const double lift_room = line * 3.5;   // beside the picture for the lift
+    const QRectF room = area.adjusted(line * 1.5, head + line, -line - lift_room, -line * 1.5);
+    Isometric view;
+    view.quarter = best_quarter(plan);
+    const QRectF flat = flat_bounds(view, needed_points(job, plan));
+    view.units_per_m = std::min(std::max(room.width(), 1.0) / std::max(flat.width(), 0.1),
+                                std::max(room.height(), 1.0) / std::max(flat.height(), 0.1));
+    view.shift = room.center() - flat.center() * view.units_per_m;
+    Pass pass{painter, job, plan, theme, view, letters, Lettering(text_units, true),
+              LabelPlacer(area.adjusted(line * 0.2, head, -line * 0.2, -line * 0.2)), line_units};
+    house(pass);
+    ends(pass);
+    lift(pass, room.right() + lift_room * 0.7);
+    pipe(pass);
+    figures(pass);
+    const QString summary =
+        u"Run %1 one way, %2 bends, %3 passages, %4 %5"_s.arg(
+            length_m(plan.run.length_m), QString::number(plan.run.bends), QString::number(plan.run.passages),
+            plan.run.lift_m >= 0.0 ? u"lift"_s : u"drop"_s, length_m(std::abs(plan.run.lift_m)));
+    letters.draw(painter, area.topLeft() + QPointF(line * 0.4, line * 0.3), Qt::AlignLeft | Qt::AlignTop, summary,
+                 theme.text);
+    letters.draw(painter, area.bottomLeft() + QPointF(line * 0.4, -line * 0.3), Qt::AlignLeft | Qt::AlignBottom,
+                 u"Not to scale in depth; figures are true lengths"_s, theme.muted);
+    painter.restore();
+}
+
+}  // namespace wg::ui

@@ -1,0 +1,31 @@
+#pragma once
+// The record as a table, newest first; entries that a later one corrects are marked, never hidden.
+
+#include <QAbstractTableModel>
+#include <set>
+#include <vector>
+
+#include "core/job/job.h"
+
+namespace wg::ui {
+
+class RecordModel : public QAbstractTableModel {
+    Q_OBJECT
+   public:
+    enum Column { column_when, column_kind, column_value, column_instrument, column_by, column_note, column_count };
+
+    using QAbstractTableModel::QAbstractTableModel;
+    void set_record(const std::vector<Reading>& record);
+    [[nodiscard]] const Reading* reading_at(int row) const;
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
+
+   private:
+    std::vector<Reading> record_;  ///< newest first
+    std::set<std::string> corrected_;
+};
+
+}  // namespace wg::ui

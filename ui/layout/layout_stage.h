@@ -1,0 +1,66 @@
+#pragma once
+// Layout: collectors on a surface, the run in plan and in space, and the equipment of the choice on screen.
+
+#include <string>
+
+#include "ui/common/stage_widget.h"
+
+class QButtonGroup;
+class QCheckBox;
+class QLabel;
+class QPushButton;
+class QStackedWidget;
+class QToolButton;
+
+namespace wg::ui {
+
+class CollectorPanel;
+class EquipmentPanel;
+class RunPanel;
+class RunView;
+class ShadeService;
+class SiteCanvas;
+class SurfaceCanvas;
+
+class LayoutStage : public StageWidget {
+    Q_OBJECT
+   public:
+    enum class View { surface, site_plan, run };
+
+    explicit LayoutStage(QWidget* parent = nullptr);
+    void set_session(JobSession* session) override;
+    void show_place(const QString& place_id) override;
+
+    void show_view(View view);
+    [[nodiscard]] View view() const;
+    [[nodiscard]] SurfaceCanvas* surface_canvas() const { return surface_canvas_; }
+    [[nodiscard]] SiteCanvas* site_canvas() const { return site_canvas_; }
+
+   private:
+    QWidget* build_tools();
+    QWidget* build_drawing();
+    void connect_parts();
+    void show_surface(const std::string& surface_id);
+    void select_placement(const std::string& placement_id);
+    void after_job_change();
+    void step_surface(int direction);
+    void fit_view();
+
+    JobSession* session_ = nullptr;
+    ShadeService* shade_ = nullptr;
+    CollectorPanel* collectors_ = nullptr;
+    EquipmentPanel* equipment_ = nullptr;
+    RunPanel* run_panel_ = nullptr;
+    QStackedWidget* tools_ = nullptr;
+    QStackedWidget* drawings_ = nullptr;
+    QButtonGroup* views_ = nullptr;
+    SurfaceCanvas* surface_canvas_ = nullptr;
+    SiteCanvas* site_canvas_ = nullptr;
+    RunView* run_view_ = nullptr;
+    QCheckBox* snap_ = nullptr;
+    QCheckBox* shade_box_ = nullptr;
+    QPushButton* fit_ = nullptr;
+    QWidget* no_choice_ = nullptr;
+};
+
+}  // namespace wg::ui

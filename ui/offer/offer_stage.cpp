@@ -1,0 +1,308 @@
+#include "ui/offer/offer_stage.h"
+
+#include <QDateTime>
+#include <QFileDialog>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QSaveFile>
+#include <QStackedWidget>
+#include <QStandardPaths>
+#include <QTabWidget>
+#include <QTableView>
+#include <QTableWidget>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include "core/quantity/sha256.h"
+#include "core/store/store.h"
+#include "ui/common/edits.h"
+#include "ui/common/empty_pane.h"
+#include "ui/common/format.h"
+#include "ui/common/job_session.h"
+#include "ui/common/notice_bar.h"
+#include "ui/documents/paper_pane.h"
+#include "ui/documents/session_input.h"
+#include "ui/offer/firm_dialog.h"
+#include "ui/offer/firm_settings.h"
+#include "ui/offer/parts_model.h"
+
+namespace wg::ui {
+namespace {
+
+/// While a drag goes on plans come faster than pages need to be laid out.
+constexpr int refresh_delay_ms = 150;
+
+}  // namespace
+
+OfferStage::OfferStage(store::Store* store, QWidget* parent) : StageWidget(parent), store_(store) {
+    timer_ = new QTimer(this);
+    timer_->setSingleShot(true);
+    timer_->setInterval(refresh_delay_ms);
+    connect(timer_, &QTimer::timeout, this, &OfferStage::refresh);
+    notice_ = new NoticeBar(this);
+    empty_ = new EmptyPane(QString(), QString(), QString(), this);
+    tabs_ = new QTabWidget(this);
+    tabs_->setDocumentMode(true);
+    tabs_->addTab(make_quote_tab(), tr("Quote"));
+    tabs_->addTab(make_parts_tab(), tr("Parts"));
+    tabs_->addTab(make_issued_tab(), tr("Issued quotes"));
+    stack_ = new QStackedWidget(this);
+    stack_->addWidget(empty_);
+    stack_->addWidget(tabs_);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(notice_);
+    column->addWidget(stack_, 1);
+    connect(empty_, &EmptyPane::step_asked, this, [this] {
+        if (session_ != nullptr && session_->job().choices.empty()) add_choice(*session_);
+    });
+}
+
+QWidget* OfferStage::make_quote_tab() {
+    paper_ = new PaperPane(Paper::quote, this);
+    auto* firm = new QPushButton(tr("Firm's address"), paper_);
+    firm->setToolTip(tr("Name and address at the top of every paper"));
+    firm->setEnabled(store_ != nullptr);
+    connect(firm, &QPushButton::clicked, this, &OfferStage::edit_firm);
+    issue_ = new QPushButton(tr("Issue quote"), paper_);
+    issue_->setProperty("role", QStringLiteral("primary"));
+    connect(issue_, &QPushButton::clicked, this, [this] { issue_quote({QDateTime::currentSecsSinceEpoch()}); });
+    paper_->add_button(firm);
+    paper_->add_button(issue_);
+    connect(paper_, &PaperPane::failed, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
+    connect(paper_, &PaperPane::saved, this,
+            [this](const QString& path) { Q_EMIT status_text(tr("Quote saved as %1").arg(path)); });
+    return paper_;
+}
+
+QWidget* OfferStage::make_parts_tab() {
+    auto* tab = new QWidget(this);
+    parts_ = new PartsModel(this);
+    parts_view_ = new QTableView(tab);
+    parts_view_->setModel(parts_);
+    parts_view_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    parts_view_->setAlternatingRowColors(true);
+    parts_view_->setShowGrid(false);
+    parts_view_->setWordWrap(true);
+    parts_view_->verticalHeader()->hide();
+    parts_view_->verticalHeader()->setDefaultSectionSize(36);
+    parts_view_->horizontalHeader()->setSectionResizeMode(PartsModel::column_why, QHeaderView::Stretch);
+    parts_view_->setAccessibleName(tr("Parts list"));
+    totals_ = new QLabel(tab);
+    totals_->setTextFormat(Qt::PlainText);
+    totals_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    save_parts_ = new QPushButton(tr("Save parts CSV"), tab);
+    connect(save_parts_, &QPushButton::clicked, this, &OfferStage::ask_and_save_parts);
+    auto* foot = new QHBoxLayout;
+    foot->addWidget(totals_, 1);
+    foot->addWidget(save_parts_, 0, Qt::AlignTop);
+    auto* column = new QVBoxLayout(tab);
+    column->setContentsMargins(16, 16, 16, 16);
+    column->setSpacing(16);
+    column->addWidget(parts_view_, 1);
+    column->addLayout(foot);
+    return tab;
+}
+
+QWidget* OfferStage::make_issued_tab() {
+    issued_stack_ = new QStackedWidget(this);
+    auto* none = new EmptyPane(tr("No quote issued yet"),
+                               tr("An issued quote is kept here as it was, whatever changes in the job afterwards."),
+                               tr("Look at the quote"), issued_stack_);
+    connect(none, &EmptyPane::step_asked, this, [this] { tabs_->setCurrentIndex(0); });
+    issued_ = new QTableWidget(issued_stack_);
+    issued_->setColumnCount(4);
+    issued_->setHorizontalHeaderLabels({tr("Quote"), tr("Issued"), tr("Job revision"), tr("Total")});
+    issued_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    issued_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    issued_->setShowGrid(false);
+    issued_->verticalHeader()->hide();
+    issued_->verticalHeader()->setDefaultSectionSize(36);
+    issued_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    issued_->setAccessibleName(tr("Issued quotes"));
+    issued_stack_->addWidget(none);
+    issued_stack_->addWidget(issued_);
+    return issued_stack_;
+}
+
+void OfferStage::set_session(JobSession* session) {
+    if (session_ != nullptr) disconnect(session_, nullptr, this, nullptr);
+    session_ = session;
+    notice_->clear();
+    if (session != nullptr) {
+        connect(session, &JobSession::plan_changed, this, &OfferStage::refresh_soon);
+        connect(session, &JobSession::job_changed, this, &OfferStage::refresh_soon);
+        connect(session, &JobSession::planning_changed, this, &OfferStage::refresh_soon);
+        connect(session, &JobSession::saved_changed, this, &OfferStage::refresh_soon);
+    }
+    refresh();
+}
+
+void OfferStage::showEvent(QShowEvent* event) {
+    StageWidget::showEvent(event);
+    refresh();
+}
+
+void OfferStage::refresh_soon() {
+    if (isVisible() && !timer_->isActive()) timer_->start();
+}
+
+void OfferStage::refresh() {
+    const auto plan = session_ == nullptr ? nullptr : session_->plan();
+    if (plan == nullptr) {
+        if (session_ == nullptr) {
+            empty_->set_words(tr("No job open"), tr("Open a job from the desk."), QString());
+        } else if (session_->job().choices.empty()) {
+            empty_->set_words(
+                tr("Nothing to offer yet"),
+                tr("The quote and the parts list come from a choice: collector, heat pump and cylinder on this "
+                   "site."),
+                tr("Propose a choice"));
+        } else if (session_->planning()) {
+            empty_->set_words(tr("Working out the plan"), tr("The quote appears as soon as the figures are there."),
+                              QString());
+        } else {
+            empty_->set_words(tr("There is no plan to quote"), session_->plan_problem(), QString());
+        }
+        paper_->set_input(nullptr);
+        parts_->set_lines({}, QString());
+        stack_->setCurrentWidget(empty_);
+        return;
+    }
+    paper_->set_input(input_of(*session_, read_firm(store_), QDate::currentDate()));
+    paper_->set_ready(session_->settled(), tr("The figures are still being worked out"));
+    const QString why_not = why_not_issued();
+    issue_->setEnabled(why_not.isEmpty());
+    issue_->setToolTip(why_not.isEmpty() ? tr("Keep this quote as it is and mark it issued") : why_not);
+
+    const QString currency = qs(plan->currency);
+    parts_->set_lines(plan->parts.lines, currency);
+    for (int column = 0; column < PartsModel::column_why; ++column)
+        parts_view_->resizeColumnToContents(column);
+    QStringList totals{tr("Labour %1").arg(quantity(plan->parts.labour_h, QStringLiteral("h"), 1))};
+    if (plan->quote) {
+        totals += tr("Net %1").arg(money(plan->quote->net, currency));
+        for (const quote::TaxSum& tax : plan->quote->taxes) {
+            totals += tr("%1 %2: %3").arg(qs(tax.rate.label), percent(tax.rate.rate, 1), money(tax.tax, currency));
+        }
+        totals += tr("Total %1").arg(money(plan->quote->gross, currency));
+    } else {
+        totals += tr("No price: see the findings");
+    }
+    totals_->setText(totals.join(QStringLiteral("    ")));
+    save_parts_->setEnabled(!plan->parts.lines.empty());
+    refresh_issued();
+    stack_->setCurrentWidget(tabs_);
+}
+
+QString OfferStage::why_not_issued() const {
+    if (session_ == nullptr || session_->plan() == nullptr) return tr("There is no plan.");
+    const plan::Plan& plan = *session_->plan();
+    if (store_ == nullptr) return tr("No store is open to keep the quote in.");
+    if (!session_->settled()) return tr("The figures are still being worked out.");
+    if (plan.stopped()) {
+        for (const Finding& finding : plan.findings) {
+            if (finding.severity == Severity::stop) {
+                return tr("The plan has a stop: %1").arg(qs(finding.message));
+            }
+        }
+    }
+    if (!plan.quote) return tr("The plan has no price.");
+    if (session_->dirty()) return tr("The job has changes that are not saved yet.");
+    return {};
+}
+
+bool OfferStage::issue_quote(Instant now) {
+    const QString why_not = why_not_issued();
+    if (!why_not.isEmpty()) {
+        notice_->add(Mark::stop, tr("The quote was not issued. %1").arg(why_not));
+        return false;
+    }
+    plan::Plan plan = *session_->plan();
+    plan.job_revision = session_->job().revision;
+    const auto earlier = store_->quotes(plan.job_id);
+    if (!earlier.ok()) {
+        notice_->add(Mark::stop, qs(text_of(earlier.problems())));
+        return false;
+    }
+    store::IssuedQuote quote;
+    quote.id = new_id();
+    quote.job_id = plan.job_id;
+    quote.job_revision = plan.job_revision;
+    quote.number = plan.job_number + "-" + std::to_string(earlier.value().size() + 1);
+    quote.issued_at = iso8601(now);
+    quote.plan_json = plan::plan_to_json(plan);
+    quote.sha256 = sha256_hex(quote.plan_json);
+    quote.gross_minor = plan.quote->gross.minor;
+    quote.currency = plan.currency;
+    const auto issued = store_->issue_quote(quote);
+    if (!issued.ok()) {
+        notice_->add(Mark::stop, qs(text_of(issued.problems())));
+        return false;
+    }
+    Q_EMIT status_text(tr("Quote %1 issued").arg(qs(issued.value().number)));
+    if (session_->job().state == JobState::visit || session_->job().state == JobState::planning) {
+        set_state(*session_, JobState::offered);
+    }
+    refresh_issued();
+    return true;
+}
+
+void OfferStage::refresh_issued() {
+    issued_->setRowCount(0);
+    if (store_ != nullptr && session_ != nullptr) {
+        const auto quotes = store_->quotes(session_->job().id);
+        if (quotes.ok()) {
+            for (const store::IssuedQuote& quote : quotes.value()) {
+                const int row = issued_->rowCount();
+                issued_->insertRow(row);
+                const QDateTime at = QDateTime::fromString(qs(quote.issued_at), Qt::ISODate).toLocalTime();
+                const QString cells[] = {qs(quote.number), at.toString(QStringLiteral("yyyy-MM-dd HH:mm")),
+                                         QString::number(quote.job_revision),
+                                         money({quote.gross_minor}, qs(quote.currency))};
+                for (int column = 0; column < 4; ++column) {
+                    auto* item = new QTableWidgetItem(cells[column]);
+                    if (column >= 2) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+                    issued_->setItem(row, column, item);
+                }
+            }
+        }
+    }
+    issued_stack_->setCurrentIndex(issued_->rowCount() == 0 ? 0 : 1);
+}
+
+bool OfferStage::save_parts_csv(const QString& path) {
+    if (session_ == nullptr || session_->plan() == nullptr) return false;
+    const plan::Plan& plan = *session_->plan();
+    const QByteArray csv = QByteArray::fromStdString(parts::to_csv(plan.parts.lines, plan.currency));
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(csv) != csv.size() || !file.commit()) {
+        notice_->add(Mark::stop,
+                     tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
+        return false;
+    }
+    Q_EMIT status_text(tr("Parts saved as %1").arg(path));
+    return true;
+}
+
+void OfferStage::ask_and_save_parts() {
+    if (session_ == nullptr) return;
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString path = QFileDialog::getSaveFileName(
+        this, tr("Save parts list"), folder + QStringLiteral("/%1 parts.csv").arg(qs(session_->job().number)),
+        tr("CSV (*.csv)"));
+    if (!path.isEmpty()) save_parts_csv(path);
+}
+
+void OfferStage::edit_firm() {
+    if (store_ == nullptr) return;
+    FirmDialog dialog(read_firm(store_), this);
+    if (dialog.exec() != QDialog::Accepted) return;
+    const auto written = write_firm(*store_, dialog.firm());
+    if (!written.ok()) notice_->add(Mark::stop, qs(text_of(written.problems())));
+    refresh();
+}
+
+}  // namespace wg::ui

@@ -1,0 +1,13 @@
+#pragma once
+// First guesses for what is added to a sketch: usual sizes, to be measured and typed over.
+
+#include "core/job/job.h"
+
+namespace wg::ui {
+
+/// Looks to the equator; x and y are where its middle shall be in plan.
+[[nodiscard]] Surface new_surface(SurfaceKind kind, Point2 middle, const Site& site);
+[[nodiscard]] Obstacle new_obstacle(ObstacleKind kind, Point2 middle, const Site& site);
+[[nodiscard]] CylinderSpot new_spot(Point2 at);
+
+}  // namespace wg::ui

@@ -1,0 +1,171 @@
+#include "ui/visit/surface_editor.h"
+
+#include <QPushButton>
+#include <algorithm>
+#include <memory>
+
+#include "ui/common/edits.h"
+#include "ui/common/format.h"
+#include "ui/common/job_session.h"
+#include "ui/visit/corner_table.h"
+#include "ui/visit/guarded_edit.h"
+#include "ui/visit/keep_out_editor.h"
+
+namespace wg::ui {
+
+SurfaceEditor::SurfaceEditor(QWidget* parent) : FormColumn(parent) {
+    build_lie();
+    build_outline();
+    build_rafters();
+    heading(tr("Kept free"));
+    keep_outs_ = new KeepOutEditor(this);
+    add(keep_outs_);
+    finish();
+}
+
+NumberField* SurfaceEditor::surface_number(const QString& label, const QString& unit, const NumberField::Range& range,
+                                           std::function<double&(Surface&)> member) {
+    // The field is known only after it is made, but the change needs it to show a refusal.
+    const auto self = std::make_shared<NumberField*>(nullptr);
+    NumberField* field = number(label, unit, range, [this, self, member](std::optional<double> value) {
+        if (value) apply([&](Surface& s) { member(s) = *value; }, *self);
+    });
+    *self = field;
+    shows_.push_back([field, member](const Surface& s) {
+        Surface copy = s;
+        field->set_value(member(copy));
+    });
+    return field;
+}
+
+void SurfaceEditor::build_lie() {
+    heading(tr("Surface"));
+    TextField* label = text(tr("Name"), [this](const QString& value) {
+        apply([&](Surface& s) { s.label = value.trimmed().toStdString(); });
+    });
+    shows_.push_back([label](const Surface& s) { label->set_value(qs(s.label)); });
+    CalmCombo* kind = words_of<SurfaceKind>(tr("Kind"), [this](SurfaceKind value) {
+        apply([&](Surface& s) {
+            s.kind = value;
+            if (value == SurfaceKind::wall) s.tilt_deg = 90.0;
+            if (value != SurfaceKind::roof) s.roof_form = RoofForm::not_a_roof;
+            if (value == SurfaceKind::roof && s.roof_form == RoofForm::not_a_roof) s.roof_form = RoofForm::duo_pitch;
+        });
+    });
+    shows_.push_back([kind](const Surface& s) { kind->show_data(QString::fromLatin1(key_of(s.kind))); });
+    CalmCombo* form = words_of<RoofForm>(tr("Part of"), [this](RoofForm value) {
+        apply([&](Surface& s) { s.roof_form = value; });
+    });
+    shows_.push_back([form](const Surface& s) { form->show_data(QString::fromLatin1(key_of(s.roof_form))); });
+    pair_next();
+    surface_number(tr("Tilt from level"), tr("\u00b0"), {0.0, 90.0, 1, 1.0, false},
+                   [](Surface& s) -> double& { return s.tilt_deg; });
+    surface_number(tr("Faces (true bearing)"), tr("\u00b0"), {0.0, 360.0, 1, 1.0, false},
+                   [](Surface& s) -> double& { return s.azimuth_deg; });
+    pair_next();
+    surface_number(tr("Lower edge over ground"), tr("m"), {-50.0, 500.0, 3, 0.05, false},
+                   [](Surface& s) -> double& { return s.origin.z_m; });
+    surface_number(tr("Ridge over ground"), tr("m"), {0.0, 1000.0, 2, 0.05, false},
+                   [](Surface& s) -> double& { return s.ridge_height_m; });
+    CalmCombo* covering = words_of<Covering>(tr("Covering"), [this](Covering value) {
+        apply([&](Surface& s) { s.covering = value; });
+    });
+    shows_.push_back([covering](const Surface& s) { covering->show_data(QString::fromLatin1(key_of(s.covering))); });
+}
+
+void SurfaceEditor::build_outline() {
+    heading(tr("Outline, seen face-on"));
+    pair_next();
+    width_ = number(tr("Width"), tr("m"), {0.1, 1000.0, 3, 0.05, false},
+                    [this](std::optional<double>) { commit_size(); });
+    height_ = number(tr("Height up the slope"), tr("m"), {0.1, 1000.0, 3, 0.05, false},
+                     [this](std::optional<double>) { commit_size(); });
+    no_rectangle_ = new QLabel(tr("Not a rectangle: see the corners."), this);
+    no_rectangle_->setProperty("role", QStringLiteral("muted"));
+    add(no_rectangle_);
+    auto* show_corners = new QPushButton(tr("Corners"), this);
+    show_corners->setCheckable(true);
+    add(show_corners);
+    corners_ = new CornerTable(this);
+    corners_->hide();
+    add(corners_);
+    connect(show_corners, &QPushButton::toggled, corners_, &QWidget::setVisible);
+    corners_->set_taker([this](const std::vector<Point2>& outline) {
+        return apply([&](Surface& s) { s.outline = outline; });
+    });
+}
+
+void SurfaceEditor::build_rafters() {
+    heading(tr("Rafters or studs"));
+    QCheckBox* present = check(tr("Found and measured"), [this](bool on) {
+        apply([&](Surface& s) { s.rafters.present = on; });
+    });
+    shows_.push_back([present](const Surface& s) { show_checked(present, s.rafters.present); });
+    pair_next();
+    rafter_fields_.push_back(surface_number(tr("First from left"), tr("m"), {-100.0, 100.0, 3, 0.01, false},
+                                            [](Surface& s) -> double& { return s.rafters.first_m; }));
+    rafter_fields_.push_back(surface_number(tr("Centre to centre"), tr("m"), {0.2, 2.0, 3, 0.01, false},
+                                            [](Surface& s) -> double& { return s.rafters.spacing_m; }));
+    pair_next();
+    rafter_fields_.push_back(surface_number(tr("Width"), tr("m"), {0.01, 1.0, 3, 0.01, false},
+                                            [](Surface& s) -> double& { return s.rafters.width_m; }));
+    rafter_fields_.push_back(surface_number(tr("Depth"), tr("m"), {0.01, 2.0, 3, 0.01, false},
+                                            [](Surface& s) -> double& { return s.rafters.depth_m; }));
+}
+
+const Surface* SurfaceEditor::surface() const {
+    return session_ != nullptr ? find_surface(session_->job().site, surface_id_) : nullptr;
+}
+
+QString SurfaceEditor::apply(const std::function<void(Surface&)>& change, NumberField* field) {
+    const Surface* now = surface();
+    if (now == nullptr) return tr("The surface is gone");
+    Surface changed = *now;
+    change(changed);
+    const QString why = refusal(session_->job(), [&](Job& job) {
+        for (Surface& one : job.site.surfaces) {
+            if (one.id == surface_id_) one = changed;
+        }
+    });
+    if (!why.isEmpty()) {
+        if (field != nullptr) field->show_problem(why);
+        return why;
+    }
+    set_surface(*session_, changed);
+    return {};
+}
+
+void SurfaceEditor::commit_size() {
+    const Surface* now = surface();
+    if (now == nullptr || !width_->value() || !height_->value()) return;
+    const auto rectangle = as_rectangle(now->outline);
+    if (!rectangle) return;
+    Rectangle wanted = *rectangle;
+    wanted.width_m = *width_->value();
+    wanted.height_m = *height_->value();
+    apply([&](Surface& s) { s.outline = outline_of(wanted); }, width_);
+}
+
+void SurfaceEditor::show_surface(JobSession* session, const std::string& surface_id, const std::string& keep_out_id) {
+    session_ = session;
+    surface_id_ = surface_id;
+    refresh();
+    keep_outs_->show_zones(session_, surface_id_, keep_out_id);
+}
+
+void SurfaceEditor::refresh() {
+    const Surface* now = surface();
+    setEnabled(now != nullptr);
+    if (now == nullptr) return;
+    for (const auto& show : shows_) show(*now);
+    const auto rectangle = as_rectangle(now->outline);
+    width_->setEnabled(rectangle.has_value());
+    height_->setEnabled(rectangle.has_value());
+    no_rectangle_->setVisible(!rectangle);
+    width_->set_value(rectangle ? std::optional<double>(rectangle->width_m) : std::nullopt);
+    height_->set_value(rectangle ? std::optional<double>(rectangle->height_m) : std::nullopt);
+    corners_->set_outline(now->outline);
+    for (QWidget* field : rafter_fields_) field->setEnabled(now->rafters.present);
+}
+
+}  // namespace wg::ui

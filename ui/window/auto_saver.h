@@ -1,0 +1,40 @@
+#pragma once
+// Saves the open job to the store a second after the last edit.
+
+#include <QDateTime>
+#include <QObject>
+#include <QPointer>
+#include <QTimer>
+
+#include "core/store/store.h"
+
+namespace wg::ui {
+
+class JobSession;
+
+class AutoSaver : public QObject {
+    Q_OBJECT
+   public:
+    /// The store must outlive the saver.
+    explicit AutoSaver(store::Store& store, QObject* parent = nullptr);
+    void set_session(JobSession* session);
+    /// Saves at once when there is something to save. True: nothing is left unsaved.
+    bool save_now();
+    /// The last successful save of this session; invalid: none yet.
+    [[nodiscard]] QDateTime saved_at() const { return saved_at_; }
+    /// What kept the last try from saving; empty: it worked.
+    [[nodiscard]] QString problem() const { return problem_; }
+
+   Q_SIGNALS:
+    void saved(bool after_failure);
+    void failed(const QString& text);
+
+   private:
+    store::Store& store_;
+    QPointer<JobSession> session_;
+    QTimer delay_;
+    QDateTime saved_at_;
+    QString problem_;
+};
+
+}  // namespace wg::ui

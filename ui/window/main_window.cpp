@@ -1,0 +1,273 @@
+#include "ui/window/main_window.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QFileDialog>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QStackedWidget>
+
+#include "core/job/codec.h"
+#include "ui/common/format.h"
+#include "ui/common/notice_bar.h"
+#include "ui/common/problem_dialog.h"
+#include "ui/desk/desk_page.h"
+#include "ui/desk/new_job.h"
+#include "ui/window/auto_saver.h"
+#include "ui/window/job_files.h"
+#include "ui/window/job_page.h"
+#include "ui/window/paper_preview.h"
+#include "ui/window/settings.h"
+#include "ui/window/stage_factories.h"
+
+namespace wg::ui {
+namespace {
+
+Instant now() {
+    return {QDateTime::currentSecsSinceEpoch()};
+}
+
+QString file_filter() {
+    return MainWindow::tr("Job files (*.json);;All files (*)");
+}
+
+}  // namespace
+
+MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<const plan::Reference> reference,
+                       QWidget* parent)
+    : QMainWindow(parent), store_(std::move(store)), reference_(std::move(reference)) {
+    setWindowTitle(tr("Warmgable"));
+    resize(1366, 768);
+    setMinimumSize(1024, 640);
+    set_theme(theme_setting(*store_));
+
+    saver_ = new AutoSaver(*store_, this);
+    desk_ = new DeskPage(*store_, reference_);
+    job_page_ = new JobPage(stage_factories(*store_));
+    pages_ = new QStackedWidget(this);
+    pages_->addWidget(desk_);
+    pages_->addWidget(job_page_);
+    setCentralWidget(pages_);
+    make_file_menu();
+    make_edit_menu();
+    make_view_menu();
+    make_help_menu();
+
+    connect(desk_, &DeskPage::open_asked, this, [this](const QString& id) { open_job(id.toStdString()); });
+    connect(desk_, &DeskPage::new_asked, this, &MainWindow::start_job);
+    connect(desk_, &DeskPage::import_asked, this, &MainWindow::open_file);
+    connect(job_page_, &JobPage::desk_asked, this, &MainWindow::back_to_desk);
+    connect(saver_, &AutoSaver::saved, this, [this](bool after_failure) {
+        if (after_failure) job_page_->notice().clear();
+        refresh_saved();
+    });
+    connect(saver_, &AutoSaver::failed, this, [this](const QString& text) {
+        job_page_->notice().add_with_step(Mark::stop, tr("Not saved. %1").arg(text), tr("Save to a file"));
+        refresh_saved();
+    });
+    connect(&job_page_->notice(), &NoticeBar::step_asked, this, &MainWindow::save_file_as);
+    refresh_actions();
+}
+
+MainWindow::~MainWindow() {
+    // Stages hold on to the session until told otherwise; the session ends before the pages do.
+    saver_->set_session(nullptr);
+    job_page_->set_session(nullptr);
+    // Pages refer to the store, which goes before the base class would delete them.
+    delete takeCentralWidget();
+}
+
+NoticeBar& MainWindow::notice() {
+    return session_ != nullptr ? job_page_->notice() : desk_->notice();
+}
+
+void MainWindow::show_session(Job job) {
+    auto session = std::make_unique<JobSession>(std::move(job), reference_);
+    job_page_->set_session(session.get());
+    saver_->set_session(session.get());
+    undo_group_.addStack(&session->undo_stack());
+    undo_group_.setActiveStack(&session->undo_stack());
+    connect(session.get(), &JobSession::plan_changed, this, &MainWindow::show_paper_when_settled);
+    connect(session.get(), &JobSession::planning_changed, this, &MainWindow::show_paper_when_settled);
+    connect(session.get(), &JobSession::job_changed, this, &MainWindow::refresh_saved);
+    connect(session.get(), &JobSession::job_changed, this, &MainWindow::refresh_actions);
+    wanted_paper_.reset();
+    session_ = std::move(session);
+    pages_->setCurrentWidget(job_page_);
+    job_page_->show_stage(0);
+    refresh_actions();
+    refresh_saved();
+}
+
+bool MainWindow::open_job(const std::string& job_id) {
+    if (!leave_job()) return false;
+    Result<Job> job = store_->load(job_id);
+    if (!job.ok()) {
+        back_to_desk();
+        desk_->notice().add(Mark::stop, qs(text_of(job.problems())));
+        return false;
+    }
+    show_session(std::move(job).value());
+    return true;
+}
+
+bool MainWindow::open_job_text(const std::string& text, const std::string& file_name) {
+    Result<Job> read = job_from_json(text, file_name);
+    if (!read.ok()) {
+        show_problems(
+            this, tr("This job file cannot be opened"),
+            tr("%1 holds something that this program does not accept. Nothing was changed.").arg(qs(file_name)),
+            qs(text_of(read.problems())));
+        return false;
+    }
+    if (!leave_job()) return false;
+    Job job = std::move(read).value();
+    if (!settle_incoming(job)) return false;
+    show_session(std::move(job));
+    return true;
+}
+
+bool MainWindow::settle_incoming(Job& from_file) {
+    // A job that was removed from the desk comes back with its file; for any other this does nothing.
+    if (!store_->load(from_file.id).ok()) static_cast<void>(store_->restore(from_file.id));
+    const Incoming how = incoming(from_file, *store_);
+    if (how == Incoming::unknown) {
+        from_file.revision = 0;
+        return put_on_desk(from_file);
+    }
+    Result<Job> known = store_->load(from_file.id);
+    if (!known.ok()) return false;
+    std::optional<bool> take_file = how == Incoming::file_newer;
+    if (how == Incoming::differs) take_file = ask_which(known.value(), from_file);
+    if (!take_file) return false;
+    if (*take_file) {
+        from_file.revision = known.value().revision;
+        return put_on_desk(from_file);
+    }
+    from_file = std::move(known).value();
+    return true;
+}
+
+std::optional<bool> MainWindow::ask_which(const Job& on_desk, const Job& in_file) {
+    QMessageBox box(
+        QMessageBox::Question, tr("The desk knows this job"),
+        tr("Job %1 is on the desk already, and both the desk and the file have changed.").arg(qs(in_file.number)),
+        QMessageBox::NoButton, this);
+    box.setInformativeText(tr("On the desk: revision %1, changed %2.\nIn the file: changed %3.\n"
+                              "If you take the file, the desk's version stays in the job's history.")
+                               .arg(on_desk.revision)
+                               .arg(day(on_desk.changed_at), day(in_file.changed_at)));
+    const QAbstractButton* desk_button = box.addButton(tr("Open the desk's"), QMessageBox::AcceptRole);
+    const QAbstractButton* file_button = box.addButton(tr("Take the file's"), QMessageBox::DestructiveRole);
+    box.addButton(tr("Cancel"), QMessageBox::RejectRole);
+    box.exec();
+    if (box.clickedButton() == desk_button) return false;
+    if (box.clickedButton() == file_button) return true;
+    return std::nullopt;
+}
+
+bool MainWindow::put_on_desk(Job& job) {
+    Result<Job> stored = store_->save(job, now());
+    if (!stored.ok()) {
+        show_problems(this, tr("The job could not be put on the desk"),
+                      tr("The store refused it. Nothing was changed."), qs(text_of(stored.problems())));
+        return false;
+    }
+    job = std::move(stored).value();
+    return true;
+}
+
+void MainWindow::start_job() {
+    if (!leave_job()) return;
+    const Result<std::string> number = store_->next_job_number(QDate::currentDate().year());
+    const Result<Job> stored =
+        number.ok() ? store_->save(new_job(*reference_, number.value(), now()), now()) : Result<Job>(number.problems());
+    if (!stored.ok()) {
+        notice().add(Mark::stop, qs(text_of(stored.problems())));
+        return;
+    }
+    show_session(stored.value());
+}
+
+void MainWindow::open_file() {
+    const QString path = QFileDialog::getOpenFileName(this, tr("Open a job file"), QString(), file_filter());
+    if (path.isEmpty()) return;
+    const Result<std::string> text = read_job_file(path);
+    if (!text.ok()) {
+        show_problems(this, tr("This file cannot be opened"), tr("Nothing was changed."), qs(text_of(text.problems())));
+        return;
+    }
+    open_job_text(text.value(), QFileInfo(path).fileName().toStdString());
+}
+
+void MainWindow::save() {
+    if (session_ == nullptr) return;
+    saver_->save_now();
+    refresh_saved();
+}
+
+void MainWindow::save_file_as() {
+    if (session_ == nullptr) return;
+    const QString path =
+        QFileDialog::getSaveFileName(this, tr("Save the job as a file"), job_file_name(session_->job()), file_filter());
+    if (path.isEmpty()) return;
+    const Result<bool> written = write_job_file(path, session_->job());
+    if (written.ok()) {
+        job_page_->set_saved_text(tr("saved to %1").arg(QFileInfo(path).fileName()));
+    } else {
+        job_page_->notice().add(Mark::stop, qs(text_of(written.problems())));
+    }
+}
+
+bool MainWindow::leave_job() {
+    if (session_ == nullptr || saver_->save_now()) return true;
+    QMessageBox box(QMessageBox::Warning, tr("The job is not saved"), tr("The last changes could not be saved."),
+                    QMessageBox::NoButton, this);
+    box.setInformativeText(saver_->problem());
+    box.setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    const auto* leave = box.addButton(tr("Leave without saving"), QMessageBox::DestructiveRole);
+    auto* stay = box.addButton(tr("Stay"), QMessageBox::RejectRole);
+    box.setDefaultButton(stay);
+    box.exec();
+    return box.clickedButton() == leave;
+}
+
+void MainWindow::back_to_desk() {
+    if (!leave_job()) return;
+    const std::string id = session_ != nullptr ? session_->job().id : std::string();
+    saver_->set_session(nullptr);
+    job_page_->set_session(nullptr);
+    session_.reset();
+    desk_->reload(id);
+    pages_->setCurrentWidget(desk_);
+    refresh_actions();
+}
+
+void MainWindow::show_stage(int stage) {
+    job_page_->show_stage(stage);
+}
+
+void MainWindow::refresh_actions() {
+    for (QAction* action : need_job_)
+        action->setEnabled(session_ != nullptr);
+    setWindowTitle(session_ == nullptr ? tr("Warmgable") : tr("%1 - Warmgable").arg(qs(session_->job().number)));
+}
+
+void MainWindow::refresh_saved() {
+    if (session_ == nullptr) return;
+    if (!saver_->problem().isEmpty()) {
+        job_page_->set_saved_text(tr("not saved"));
+    } else if (session_->dirty()) {
+        job_page_->set_saved_text(tr("saving soon"));
+    } else if (saver_->saved_at().isValid()) {
+        job_page_->set_saved_text(tr("saved %1").arg(saver_->saved_at().toString(QStringLiteral("HH:mm"))));
+    } else {
+        job_page_->set_saved_text(tr("no changes"));
+    }
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    event->setAccepted(leave_job());
+}
+
+}  // namespace wg::ui

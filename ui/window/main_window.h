@@ -1,0 +1,83 @@
+#pragma once
+// The program's window: the desk, or one open job. Puts the parts together and routes what the user asks for.
+
+#include <QMainWindow>
+#include <QUndoGroup>
+#include <memory>
+#include <optional>
+#include <string>
+
+#include "core/plan/reference.h"
+#include "core/store/store.h"
+#include "ui/common/job_session.h"
+#include "ui/common/theme.h"
+#include "ui/documents/documents.h"
+
+class QActionGroup;
+class QStackedWidget;
+
+namespace wg::ui {
+
+class AutoSaver;
+class DeskPage;
+class JobPage;
+class NoticeBar;
+
+class MainWindow : public QMainWindow {
+    Q_OBJECT
+   public:
+    MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<const plan::Reference> reference,
+               QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    /// A job from a file's text. Problems are shown whole; a job that the desk knows with other content asks which of
+    /// the two to go on with. True: a job is open now.
+    bool open_job_text(const std::string& text, const std::string& file_name);
+    /// A job of the desk.
+    bool open_job(const std::string& job_id);
+    void show_stage(int stage);
+    [[nodiscard]] JobSession* session() { return session_.get(); }
+
+   protected:
+    void closeEvent(QCloseEvent* event) override;
+
+   private:
+    void make_file_menu();
+    void make_edit_menu();
+    void make_view_menu();
+    void make_help_menu();
+    void start_job();
+    void open_file();
+    void save();
+    void save_file_as();
+    /// True when the job page may be left: saved, or the user says to go without.
+    bool leave_job();
+    void back_to_desk();
+    void show_session(Job job);
+    bool settle_incoming(Job& from_file);
+    /// Which of the two to go on with: true for the file's; nullopt: neither.
+    std::optional<bool> ask_which(const Job& on_desk, const Job& in_file);
+    /// Saves and takes over revision and time; says what is wrong when the store refuses.
+    bool put_on_desk(Job& job);
+    void ask_for_paper(Paper paper);
+    void show_paper_when_settled();
+    void set_theme(ThemeKind kind);
+    void refresh_actions();
+    void refresh_saved();
+    /// Of the page on screen.
+    [[nodiscard]] NoticeBar& notice();
+
+    std::unique_ptr<store::Store> store_;
+    std::shared_ptr<const plan::Reference> reference_;
+    std::unique_ptr<JobSession> session_;
+    QUndoGroup undo_group_;
+    AutoSaver* saver_ = nullptr;
+    QStackedWidget* pages_ = nullptr;
+    DeskPage* desk_ = nullptr;
+    JobPage* job_page_ = nullptr;
+    QList<QAction*> need_job_;
+    QActionGroup* themes_ = nullptr;
+    std::optional<Paper> wanted_paper_;
+};
+
+}  // namespace wg::ui

@@ -1,0 +1,21 @@
+#include "ui/window/settings.h"
+
+#include "ui/common/format.h"
+
+namespace wg::ui {
+namespace {
+
+constexpr const char* theme_setting_key = "view.theme";
+
+}  // namespace
+
+ThemeKind theme_setting(store::Store& store) {
+    const Result<std::string> kept = store.setting(theme_setting_key, theme_key(ThemeKind::light).toStdString());
+    return kept.ok() ? theme_from_key(qs(kept.value())) : ThemeKind::light;
+}
+
+Result<bool> keep_theme(store::Store& store, ThemeKind kind) {
+    return store.set_setting(theme_setting_key, theme_key(kind).toStdString());
+}
+
+}  // namespace wg::ui

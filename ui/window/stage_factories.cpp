@@ -1,0 +1,24 @@
+#include "ui/window/stage_factories.h"
+
+#include "ui/aftercare/aftercare_stage.h"
+#include "ui/fitting/fitting_stage.h"
+#include "ui/layout/layout_stage.h"
+#include "ui/offer/offer_stage.h"
+#include "ui/visit/visit_stage.h"
+#include "ui/yield/yield_stage.h"
+
+namespace wg::ui {
+
+std::array<StageFactory, stage_count> stage_factories(store::Store& store) {
+    store::Store* const desk = &store;
+    return {
+        [](QWidget* parent) -> StageWidget* { return new VisitStage(parent); },
+        [](QWidget* parent) -> StageWidget* { return new LayoutStage(parent); },
+        [](QWidget* parent) -> StageWidget* { return new YieldStage(parent); },
+        [desk](QWidget* parent) -> StageWidget* { return new OfferStage(desk, parent); },
+        [](QWidget* parent) -> StageWidget* { return new FittingStage(parent); },
+        [](QWidget* parent) -> StageWidget* { return new AftercareStage(parent); },
+    };
+}
+
+}  // namespace wg::ui

@@ -1,0 +1,177 @@
+#include "ui/yield/yield_stage.h"
+
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QSaveFile>
+#include <QStackedWidget>
+#include <QStandardPaths>
+#include <QTabWidget>
+#include <QTimer>
+#include <QVBoxLayout>
+
+#include "ui/common/edits.h"
+#include "ui/common/empty_pane.h"
+#include "ui/common/format.h"
+#include "ui/common/job_session.h"
+#include "ui/common/notice_bar.h"
+#include "ui/yield/comparison.h"
+#include "ui/yield/cost_page.h"
+#include "ui/yield/day_page.h"
+#include "ui/yield/year_page.h"
+
+namespace wg::ui {
+namespace {
+
+constexpr int refresh_delay_ms = 100;
+
+}  // namespace
+
+YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
+    timer_ = new QTimer(this);
+    timer_->setSingleShot(true);
+    timer_->setInterval(refresh_delay_ms);
+    connect(timer_, &QTimer::timeout, this, &YieldStage::refresh);
+    notice_ = new NoticeBar(this);
+    empty_ = new EmptyPane(QString(), QString(), QString(), this);
+    tabs_ = new QTabWidget(this);
+    tabs_->setDocumentMode(true);
+    year_ = new YearPage(tabs_);
+    day_ = new DayPage(tabs_);
+    comparison_ = new Comparison(tabs_);
+    cost_ = new CostPage(tabs_);
+    tabs_->addTab(year_, tr("Year"));
+    tabs_->addTab(day_, tr("Day"));
+    tabs_->addTab(comparison_, tr("Comparison"));
+    tabs_->addTab(cost_, tr("Cost"));
+    auto* corner = new QWidget(tabs_);
+    picture_ = new QPushButton(tr("Save picture"), corner);
+    auto* figures = new QPushButton(tr("Save figures CSV"), corner);
+    auto* corner_row = new QHBoxLayout(corner);
+    corner_row->setContentsMargins(8, 4, 8, 4);
+    corner_row->setSpacing(8);
+    corner_row->addWidget(picture_);
+    corner_row->addWidget(figures);
+    tabs_->setCornerWidget(corner, Qt::TopRightCorner);
+    stack_ = new QStackedWidget(this);
+    stack_->addWidget(empty_);
+    stack_->addWidget(tabs_);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(notice_);
+    column->addWidget(stack_, 1);
+    for (ChartPage* page : std::initializer_list<ChartPage*>{year_, day_, cost_}) {
+        connect(page, &ChartPage::pointed_at, this, &YieldStage::status_text);
+    }
+    connect(picture_, &QPushButton::clicked, this, [this] { ask_and_save(true); });
+    connect(figures, &QPushButton::clicked, this, [this] { ask_and_save(false); });
+    connect(tabs_, &QTabWidget::currentChanged, this,
+            [this] { picture_->setEnabled(qobject_cast<ChartPage*>(tabs_->currentWidget()) != nullptr); });
+    connect(empty_, &EmptyPane::step_asked, this, [this] {
+        if (session_ != nullptr && session_->job().choices.empty()) add_choice(*session_);
+    });
+}
+
+void YieldStage::set_session(JobSession* session) {
+    if (session_ != nullptr) disconnect(session_, nullptr, this, nullptr);
+    session_ = session;
+    notice_->clear();
+    comparison_->set_session(session);
+    if (session != nullptr) {
+        connect(session, &JobSession::plan_changed, this, &YieldStage::refresh_soon);
+        connect(session, &JobSession::job_changed, this, &YieldStage::refresh_soon);
+        connect(session, &JobSession::planning_changed, this, &YieldStage::refresh_soon);
+        connect(session, &JobSession::choice_changed, this, &YieldStage::refresh_soon);
+    }
+    refresh();
+}
+
+void YieldStage::showEvent(QShowEvent* event) {
+    StageWidget::showEvent(event);
+    refresh();
+}
+
+void YieldStage::refresh_soon() {
+    if (isVisible() && !timer_->isActive()) timer_->start();
+}
+
+void YieldStage::refresh() {
+    const auto plan = session_ == nullptr ? nullptr : session_->plan();
+    const bool figures = plan != nullptr && (plan->has_yield || session_->yield_carried());
+    if (!figures) {
+        if (session_ == nullptr) {
+            empty_->set_words(tr("No job open"), tr("Open a job from the desk."), QString());
+        } else if (session_->job().choices.empty()) {
+            empty_->set_words(
+                tr("No yield yet"),
+                tr("A year of operation is worked out for a choice: collector, heat pump and cylinder on this site."),
+                tr("Propose a choice"));
+        } else if (session_->planning()) {
+            empty_->set_words(tr("Working out a year of operation"), tr("Usually less than a second."), QString());
+        } else if (plan == nullptr) {
+            empty_->set_words(tr("There is no plan"), session_->plan_problem(), QString());
+        } else {
+            empty_->set_words(tr("No yield for this choice"),
+                              tr("A stop keeps the year from being worked out: see the findings."), QString());
+        }
+        stack_->setCurrentWidget(empty_);
+        return;
+    }
+    year_->set_plan(plan, session_->yield_carried());
+    day_->set_plan(plan);
+    std::optional<CostBasis> basis;
+    const auto& lists = session_->reference().price_lists;
+    if (const auto list = lists.find(session_->job().price_list); list != lists.end()) {
+        basis = CostBasis{session_->job().demand, list->second.tariffs};
+    }
+    cost_->set_plan(plan, basis);
+    comparison_->refresh();
+    stack_->setCurrentWidget(tabs_);
+}
+
+FigureTable YieldStage::figures_shown() const {
+    if (const auto* page = qobject_cast<const ChartPage*>(tabs_->currentWidget())) return page->figures();
+    return comparison_->figures();
+}
+
+bool YieldStage::save_figures(const QString& path) {
+    const QByteArray csv = figures_shown().to_csv();
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(csv) != csv.size() || !file.commit()) {
+        notice_->add(Mark::stop,
+                     tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
+        return false;
+    }
+    Q_EMIT status_text(tr("FigureTable saved as %1").arg(path));
+    return true;
+}
+
+bool YieldStage::save_picture(const QString& path) {
+    const auto* page = qobject_cast<const ChartPage*>(tabs_->currentWidget());
+    if (page == nullptr || !page->save_picture(path)) {
+        notice_->add(Mark::stop, tr("%1 cannot be written. Choose a folder you may write to.").arg(path));
+        return false;
+    }
+    Q_EMIT status_text(tr("Picture saved as %1").arg(path));
+    return true;
+}
+
+void YieldStage::ask_and_save(bool picture) {
+    if (session_ == nullptr) return;
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString name = QStringLiteral("%1 %2.%3")
+                             .arg(qs(session_->job().number), tabs_->tabText(tabs_->currentIndex()).toLower(),
+                                  picture ? QStringLiteral("png") : QStringLiteral("csv"));
+    const QString path =
+        QFileDialog::getSaveFileName(this, picture ? tr("Save picture") : tr("Save figures"),
+                                     folder + QLatin1Char('/') + name, picture ? tr("PNG (*.png)") : tr("CSV (*.csv)"));
+    if (path.isEmpty()) return;
+    if (picture) {
+        save_picture(path);
+    } else {
+        save_figures(path);
+    }
+}
+
+}  // namespace wg::ui

@@ -1,0 +1,55 @@
+#pragma once
+// The Yield stage: year, day, comparison, cost.
+
+#include <QPointer>
+
+#include "ui/common/stage_widget.h"
+
+class QPushButton;
+class QStackedWidget;
+class QTabWidget;
+class QTimer;
+
+namespace wg::ui {
+
+class Comparison;
+class CostPage;
+class DayPage;
+class EmptyPane;
+class NoticeBar;
+class YearPage;
+struct FigureTable;
+
+class YieldStage : public StageWidget {
+    Q_OBJECT
+   public:
+    explicit YieldStage(QWidget* parent = nullptr);
+    void set_session(JobSession* session) override;
+
+    /// Of the tab that is shown.
+    bool save_figures(const QString& path);
+    bool save_picture(const QString& path);
+
+   protected:
+    void showEvent(QShowEvent* event) override;
+
+   private:
+    void refresh_soon();
+    void refresh();
+    void ask_and_save(bool picture);
+    [[nodiscard]] FigureTable figures_shown() const;
+
+    QPointer<JobSession> session_;
+    QTimer* timer_ = nullptr;
+    NoticeBar* notice_ = nullptr;
+    QStackedWidget* stack_ = nullptr;
+    EmptyPane* empty_ = nullptr;
+    QTabWidget* tabs_ = nullptr;
+    YearPage* year_ = nullptr;
+    DayPage* day_ = nullptr;
+    Comparison* comparison_ = nullptr;
+    CostPage* cost_ = nullptr;
+    QPushButton* picture_ = nullptr;
+};
+
+}  // namespace wg::ui
