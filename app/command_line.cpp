@@ -26,7 +26,8 @@ int bad_usage(std::ostream& err, const QString& what) {
 }
 
 int bad_input(std::ostream& err, const std::vector<Problem>& problems) {
-    for (const Problem& problem : problems) err << problem.text() << '\n';
+    for (const Problem& problem : problems)
+        err << problem.text() << '\n';
     return exit_bad_input;
 }
 
@@ -52,9 +53,9 @@ Result<double> number_option(const QCommandLineParser& parser, const QString& na
     bool ok = false;
     const double value = text.toDouble(&ok);
     if (!ok || !std::isfinite(value) || value < low || value > high) {
-        return Problem{"--" + name.toStdString(), "'" + text.toStdString() + "' is not a number from " +
-                                                      QString::number(low).toStdString() + " to " +
-                                                      QString::number(high).toStdString(),
+        return Problem{"--" + name.toStdString(),
+                       "'" + text.toStdString() + "' is not a number from " + QString::number(low).toStdString() +
+                           " to " + QString::number(high).toStdString(),
                        "Give decimal degrees or metres with a point, e.g. 47.4"};
     }
     return value;
@@ -62,7 +63,8 @@ Result<double> number_option(const QCommandLineParser& parser, const QString& na
 
 int run_sun(const QStringList& arguments, std::ostream& out, std::ostream& err) {
     Arguments args;
-    for (const char* name : {"lat", "lon", "time", "altitude"}) args.value_option(QString::fromLatin1(name));
+    for (const char* name : {"lat", "lon", "time", "altitude"})
+        args.value_option(QString::fromLatin1(name));
     QStringList files;
     QString error;
     if (!args.parse(arguments, files, error)) return bad_usage(err, error);
@@ -165,7 +167,8 @@ int write_documents(const Job& job, const plan::Plan& plan, const QString& folde
 
 int run_plan(const QStringList& arguments, std::ostream& out, std::ostream& err) {
     Arguments args;
-    for (const char* name : {"weather", "out", "choice"}) args.value_option(QString::fromLatin1(name));
+    for (const char* name : {"weather", "out", "choice"})
+        args.value_option(QString::fromLatin1(name));
     args.flag(QStringLiteral("json"));
     QStringList files;
     QString error;
@@ -232,7 +235,8 @@ QString usage() {
         "                                         (EPW, TMY3 CSV, PVGIS TMY CSV)\n"
         "  warmgable --help | --version\n"
         "\n"
-        "  --store FILE                           keeps the jobs in this file instead of the usual place (window only)\n"
+        "  --store FILE                           keeps the jobs in this file instead of the usual place (window "
+        "only)\n"
         "\n"
         "Exit: 0 done, 1 the plan has a stop, 2 bad usage, 3 bad input, 4 could not write.\n"
         "\n"

@@ -1,9 +1,9 @@
 // Starts the program: a command without a window, or the window.
 
 #include <QApplication>
-#include <QGuiApplication>
 #include <QDateTime>
 #include <QDir>
+#include <QGuiApplication>
 #include <QIcon>
 #include <QMessageBox>
 #include <QStandardPaths>
@@ -22,7 +22,15 @@ namespace {
 using namespace wg;
 
 /// Qt takes the machine's locale for the C library too; files and prints need points in numbers, whatever the locale.
-void keep_points_in_numbers() { std::setlocale(LC_NUMERIC, "C"); }
+void keep_points_in_numbers() {
+    std::setlocale(LC_NUMERIC, "C");
+}
+
+/// A machine without a login session has no runtime folder; Qt says so at every start, and nothing here needs one.
+void leave_out_runtime_folder(QtMsgType type, const QMessageLogContext& context, const QString& message) {
+    if (message.startsWith(QLatin1String("QStandardPaths: XDG_RUNTIME_DIR"))) return;
+    std::cerr << qFormatLogMessage(type, context, message).toStdString() << '\n';
+}
 
 int run_without_window(int argc, char** argv, const QStringList& arguments) {
     // PDF lettering needs fonts, fonts need a platform; the offscreen one works with and without a display.
@@ -107,8 +115,10 @@ int run_window(int argc, char** argv, const QStringList& arguments) {
 }  // namespace
 
 int main(int argc, char** argv) {
+    qInstallMessageHandler(leave_out_runtime_folder);
     QStringList arguments;
-    for (int i = 1; i < argc; ++i) arguments.append(QString::fromLocal8Bit(argv[i]));
+    for (int i = 1; i < argc; ++i)
+        arguments.append(QString::fromLocal8Bit(argv[i]));
     if (app::is_command(arguments)) return run_without_window(argc, argv, arguments);
     return run_window(argc, argv, arguments);
 }

@@ -32,6 +32,8 @@ Result<std::string> file_text(const std::string& path) {
     return file.readAll().toStdString();
 }
 
-Result<plan::Reference> built_in_reference() { return plan::load_reference(resource_text); }
+Result<plan::Reference> built_in_reference() {
+    return plan::load_reference(resource_text);
+}
 
 }  // namespace wg::app

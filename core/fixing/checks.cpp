@@ -141,6 +141,13 @@ void check_strength(const Checker& c, const Layout& layout, const Combined& comb
                  "Complete the method's data", "resistances");
         return;
     }
+    if (!r.by_maker) {
+        c.method(
+            Severity::caution, Stage::layout, "fixing.bracket-not-checked",
+            "Only the screws in the timber are checked: the method's data name no resistance for the bracket or hook "
+            "itself, which may hold less",
+            "Enter the design resistances to pull-out and shear from the maker's papers", "resistances of the bracket");
+    }
     const FixingPoint* worst = nullptr;
     double used = 0.0, pull = 0.0, shear = 0.0;
     std::string name;
@@ -200,7 +207,7 @@ void note_simplifications(const Checker& c, const Loads& loads) {
           "No published coefficient covers a plate " + fixed(100.0 * c.input.collector.stand_off_m, 0) +
               " cm off its surface: " + fixed(c.input.rules.standing_off_net_factor, 2) +
               " times the surface's own pressure is taken as the net force",
-          "", "Net pressure on a plate that stands off", "rule set (" + c.input.rules.source + "), assumed");
+          "", "Net pressure on a plate that stands off", c.input.rules.source);
     c.add(Severity::note, Stage::layout, "fixing.zones-simplified",
           surface.kind == SurfaceKind::wall
               ? "Wind zones are those of a building wide against the wind, measured from the ends of the surveyed wall"

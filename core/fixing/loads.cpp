@@ -164,24 +164,31 @@ Combined combine(const Input& input, const Loads& loads, const Layout& layout) {
 Resistance resistance_of(const FixingMethod& method, const ActionRules& rules) {
     Resistance r;
     r.by_screws = method.screw_diameter_mm > 0.0;
-    if (!r.by_screws) {
-        r.pull_n = method.pull_out_n;
-        r.shear_n = method.shear_n;
-        return r;
+    r.by_maker = method.pull_out_n > 0.0 && method.shear_n > 0.0;
+    if (r.by_screws) {
+        r.one_screw_pull_k_n =
+            screw_withdrawal_n(method.screw_diameter_mm, method.screw_grip_mm, rules.timber_density_kg_m3);
+        r.one_screw_shear_k_n =
+            screw_shear_n(method.screw_diameter_mm, method.screw_grip_mm, rules.timber_density_kg_m3);
+        const double design = rules.k_mod / rules.gamma_timber * screws_together(method.screws_per_point);
+        r.pull_n = r.screws_pull_n = design * r.one_screw_pull_k_n;
+        r.shear_n = r.screws_shear_n = design * r.one_screw_shear_k_n;
     }
-    r.one_screw_pull_k_n =
-        screw_withdrawal_n(method.screw_diameter_mm, method.screw_grip_mm, rules.timber_density_kg_m3);
-    r.one_screw_shear_k_n = screw_shear_n(method.screw_diameter_mm, method.screw_grip_mm, rules.timber_density_kg_m3);
-    const double design = rules.k_mod / rules.gamma_timber * screws_together(method.screws_per_point);
-    r.pull_n = design * r.one_screw_pull_k_n;
-    r.shear_n = design * r.one_screw_shear_k_n;
+    if (r.by_maker) {
+        r.maker_pull_n = method.pull_out_n;
+        r.maker_shear_n = method.shear_n;
+        r.pull_n = r.by_screws ? std::min(r.pull_n, r.maker_pull_n) : r.maker_pull_n;
+        r.shear_n = r.by_screws ? std::min(r.shear_n, r.maker_shear_n) : r.maker_shear_n;
+    }
     return r;
 }
 
-double utilisation(const Resistance& resistance, double pull_n, double shear_n) {
-    if (!(resistance.pull_n > 0.0) || !(resistance.shear_n > 0.0)) return 0.0;
-    const double pull = pull_n / resistance.pull_n, shear = shear_n / resistance.shear_n;
-    return resistance.by_screws ? std::hypot(pull, shear) : pull + shear;
+double utilisation(const Resistance& r, double pull_n, double shear_n) {
+    if (!(r.pull_n > 0.0) || !(r.shear_n > 0.0)) return 0.0;
+    double used = 0.0;
+    if (r.by_screws) used = std::hypot(pull_n / r.screws_pull_n, shear_n / r.screws_shear_n);
+    if (r.by_maker) used = std::max(used, pull_n / r.maker_pull_n + shear_n / r.maker_shear_n);
+    return used;
 }
 
 Ballast ballast_of(const Loads& loads, const ActionRules& rules) {

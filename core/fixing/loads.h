@@ -73,16 +73,22 @@ struct Combined {
 };
 [[nodiscard]] Combined combine(const Input& input, const Loads& loads, const Layout& layout);
 
-/// Design resistances of one point.
+/// Design resistances of one point: the screws' in timber, the maker's for hook, clamp or anchor, or both.
 struct Resistance {
-    bool by_screws = false;
-    double pull_n = 0.0;
+    bool by_screws = false;  ///< there are screws in timber
+    bool by_maker = false;   ///< the method's data give resistances
+    double pull_n = 0.0;     ///< the lesser of what counts; 0: not known
     double shear_n = 0.0;
+    double screws_pull_n = 0.0;
+    double screws_shear_n = 0.0;
+    double maker_pull_n = 0.0;
+    double maker_shear_n = 0.0;
     double one_screw_pull_k_n = 0.0;  ///< characteristic
     double one_screw_shear_k_n = 0.0;
 };
 [[nodiscard]] Resistance resistance_of(const FixingMethod& method, const ActionRules& rules);
-/// Screws: root of squares (EN 1995-1-1 8.3.3); data of the maker: sum, which is never less.
+/// Screws: root of squares (EN 1995-1-1 8.3.3); data of the maker: sum, which is never less. The greater of the two
+/// where both count; 0 when no resistance is known.
 [[nodiscard]] double utilisation(const Resistance& resistance, double pull_n, double shear_n);
 
 /// Ballast that holds a frame on a level surface without anchors, kg: against lifting and sliding.

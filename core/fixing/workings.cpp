@@ -92,9 +92,18 @@ std::vector<Working> workings_of(const Input& input, const Loads& l, const Layou
                         {"screw steel", fixed(screw_steel_n_mm2, 0) + " N/mm2 assumed"},
                         {"k_mod", fixed(input.rules.k_mod, 2)},
                         {"gamma_M", fixed(input.rules.gamma_timber, 2)}},
-                       newtons(r.pull_n) + " pull, " + newtons(r.shear_n) + " shear, design",
+                       newtons(r.screws_pull_n) + " pull, " + newtons(r.screws_shear_n) + " shear, design",
                        "EN 1995-1-1:2004+A1, 8.7.2 and 8.2.3 (simplified)",
                        true});
+    }
+    if (r.by_maker) {
+        out.push_back({"fixing.maker",
+                       "Hold of one point by the method's data",
+                       "as given",
+                       {{"method", input.method.label}},
+                       newtons(r.maker_pull_n) + " pull, " + newtons(r.maker_shear_n) + " shear, design",
+                       "equipment data",
+                       false});
     }
     const FixingPoint* worst = nullptr;
     for (const FixingPoint& p : layout.points) {
@@ -103,7 +112,7 @@ std::vector<Working> workings_of(const Input& input, const Loads& l, const Layou
     if (worst != nullptr) {
         out.push_back({"fixing.worst",
                        "Worst fixing point",
-                       r.by_screws ? "((F_p/R_p)^2 + (F_v/R_v)^2)^0.5" : "F_p/R_p + F_v/R_v",
+                       "screws: ((F_p/R_p)^2 + (F_v/R_v)^2)^0.5; maker's data: F_p/R_p + F_v/R_v; the greater",
                        {{"point", std::to_string(worst->number)},
                         {"combination", worst->worst_combination},
                         {"pull, worst", newtons(worst->pull_n) + " of " + newtons(r.pull_n)},

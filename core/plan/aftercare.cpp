@@ -11,7 +11,8 @@ namespace {
 /// Whether a service rule applies to what is fitted, and why, in words; empty: it does not apply.
 std::string why_due(const ServiceRule& rule, const Plan& plan, const refrigerant::Properties& refrigerant) {
     if (rule.when == "always") return "for every system";
-    if (rule.when == "anode") return plan.cylinder.anode.empty() ? "" : "the cylinder has an anode: " + plan.cylinder.anode;
+    if (rule.when == "anode")
+        return plan.cylinder.anode.empty() ? "" : "the cylinder has an anode: " + plan.cylinder.anode;
     if (rule.when == "flammable") {
         return refrigerant.lower_flammability_kg_m3() > 0.0
                    ? refrigerant.name() + " is flammable (class " + refrigerant.safety_class() + ")"
@@ -22,9 +23,9 @@ std::string why_due(const ServiceRule& rule, const Plan& plan, const refrigerant
         double limit_t = 0.0;
         const char* const end = rule.when.data() + rule.when.size();
         if (std::from_chars(rule.when.data() + by_emission.size(), end, limit_t).ptr != end) return "";
-        return plan.run.total_charge_t_co2e >= limit_t
-                   ? "the charge is " + fixed(plan.run.total_charge_t_co2e, 2) + " t CO2e, from " + fixed(limit_t, 0) + " t on"
-                   : "";
+        return plan.run.total_charge_t_co2e >= limit_t ? "the charge is " + fixed(plan.run.total_charge_t_co2e, 2) +
+                                                             " t CO2e, from " + fixed(limit_t, 0) + " t on"
+                                                       : "";
     }
     return "";
 }

@@ -15,8 +15,8 @@ constexpr double noticeable_shortfall = 0.03;  ///< share of the heat asked for
 class Findings {
    public:
     explicit Findings(Plan& plan) : to_(plan.findings) {}
-    void add(Severity severity, Stage stage, std::string code, std::string place, std::string message, std::string remedy,
-             std::string rule, std::string source, std::string place_id = {}) {
+    void add(Severity severity, Stage stage, std::string code, std::string place, std::string message,
+             std::string remedy, std::string rule, std::string source, std::string place_id = {}) {
         to_.push_back({std::move(code), severity, stage, std::move(place_id), std::move(place), std::move(message),
                        std::move(remedy), std::move(rule), std::move(source)});
     }
@@ -25,7 +25,9 @@ class Findings {
     std::vector<Finding>& to_;
 };
 
-std::string data_of(const std::string& maker, const std::string& name) { return "Equipment data of " + maker + ' ' + name; }
+std::string data_of(const std::string& maker, const std::string& name) {
+    return "Equipment data of " + maker + ' ' + name;
+}
 
 void check_layout_exists(const Selection& with, Findings& findings) {
     if (!with.choice->placements.empty()) return;
@@ -41,11 +43,12 @@ void check_equipment(const Job& job, const Selection& with, Findings& findings) 
     const double area_m2 = collector.face_area_m2 * static_cast<double>(with.choice->placements.size());
     if (area_m2 > 0.0 && (area_m2 < block.collector_area_min_m2 || area_m2 > block.collector_area_max_m2)) {
         const bool small = area_m2 < block.collector_area_min_m2;
-        findings.add(Severity::caution, Stage::layout, "block.collector-area", block.name,
-                     "The plates have " + fixed(area_m2, 2) + " m2 a face; the block is made for " +
-                         fixed(block.collector_area_min_m2, 2) + " to " + fixed(block.collector_area_max_m2, 2) + " m2",
-                     small ? "Add a collector, or take a smaller block" : "Take away a collector, or take a larger block",
-                     data_of(block.maker, block.name) + ": collector area", "equipment data");
+        findings.add(
+            Severity::caution, Stage::layout, "block.collector-area", block.name,
+            "The plates have " + fixed(area_m2, 2) + " m2 a face; the block is made for " +
+                fixed(block.collector_area_min_m2, 2) + " to " + fixed(block.collector_area_max_m2, 2) + " m2",
+            small ? "Add a collector, or take a smaller block" : "Take away a collector, or take a larger block",
+            data_of(block.maker, block.name) + ": collector area", "equipment data");
     }
     if (!cylinder.fits_blocks.empty() &&
         std::find(cylinder.fits_blocks.begin(), cylinder.fits_blocks.end(), block.id) == cylinder.fits_blocks.end()) {
@@ -84,8 +87,9 @@ void check_standstill(const Selection& with, const Plan& plan, Findings& finding
         {"the collector", with.collector->max_pressure_bar, data_of(with.collector->maker, with.collector->name)},
         {"the lines", with.block->line_max_pressure_bar, data_of(with.block->maker, with.block->name)},
         {"the block's low side", with.block->max_pressure_low_bar, data_of(with.block->maker, with.block->name)}};
-    const std::string conditions = " (" + fixed(still.light_w_m2, 0) + " W/m2 on the plate, air " + fixed(still.air_c, 0) +
-                                   " deg C, wind " + fixed(still.wind_m_s, 1) + " m/s, pump off)";
+    const std::string conditions = " (" + fixed(still.light_w_m2, 0) + " W/m2 on the plate, air " +
+                                   fixed(still.air_c, 0) + " deg C, wind " + fixed(still.wind_m_s, 1) +
+                                   " m/s, pump off)";
     for (const Part& part : parts) {
         if (!still.above_critical && still_bar <= part.limit_bar) continue;
         findings.add(Severity::stop, Stage::layout, "standstill.pressure", part.what,
@@ -94,15 +98,17 @@ void check_standstill(const Selection& with, const Plan& plan, Findings& finding
                                                : fixed(still_bar, 1) + " bar gauge") +
                          ", more than the " + fixed(part.limit_bar, 0) + " bar that " + part.what + " may carry",
                      "Choose a collector and block with a higher allowable pressure, or a place with less light",
-                     part.rule + ": maximum allowable pressure PS", "EN 378-2: no part above its PS, at standstill too");
+                     part.rule + ": maximum allowable pressure PS",
+                     "EN 378-2: no part above its PS, at standstill too");
     }
     if (with.block->test_pressure_bar > std::min(with.collector->max_pressure_bar, with.block->line_max_pressure_bar)) {
-        findings.add(Severity::stop, Stage::fitting, "test-pressure.above-allowable", with.block->name,
-                     "The tightness test at " + fixed(with.block->test_pressure_bar, 0) +
-                         " bar is above what collector or lines may carry (" +
-                         fixed(std::min(with.collector->max_pressure_bar, with.block->line_max_pressure_bar), 0) + " bar)",
-                     "Choose parts that match each other", data_of(with.block->maker, with.block->name) + ": test pressure",
-                     "EN 378-2: tightness test up to PS");
+        findings.add(
+            Severity::stop, Stage::fitting, "test-pressure.above-allowable", with.block->name,
+            "The tightness test at " + fixed(with.block->test_pressure_bar, 0) +
+                " bar is above what collector or lines may carry (" +
+                fixed(std::min(with.collector->max_pressure_bar, with.block->line_max_pressure_bar), 0) + " bar)",
+            "Choose parts that match each other", data_of(with.block->maker, with.block->name) + ": test pressure",
+            "EN 378-2: tightness test up to PS");
     } else if (!still.above_critical && with.block->test_pressure_bar < still_bar) {
         findings.add(Severity::caution, Stage::fitting, "test-pressure.below-standstill", with.block->name,
                      "The tightness test at " + fixed(with.block->test_pressure_bar, 0) +
@@ -124,10 +130,11 @@ void check_yield(const Job& job, const Plan& plan, Findings& findings) {
                      "Hot water at the wanted temperature", "EU 812/2013 draw-off cycle");
     }
     if (plan.season.off_too_cold_h > 1.0) {
-        findings.add(Severity::note, Stage::yield, "pump.too-cold", "",
-                     "In " + fixed(plan.season.off_too_cold_h, 0) +
-                         " hours of the year heat is wanted and the plate is too cold for the pump; the immersion heater serves",
-                     "", "Evaporating limit of the block", "equipment data");
+        findings.add(
+            Severity::note, Stage::yield, "pump.too-cold", "",
+            "In " + fixed(plan.season.off_too_cold_h, 0) +
+                " hours of the year heat is wanted and the plate is too cold for the pump; the immersion heater serves",
+            "", "Evaporating limit of the block", "equipment data");
     }
     if (t.rest_h > 1.0) {
         findings.add(Severity::note, Stage::yield, "plate.frost-rest", "",
@@ -164,18 +171,21 @@ void check_weather(const Job& job, const Selection& with, Findings& findings) {
     }
     const Location& at = job.site.location;
     const double dlat_km = 111.2 * (year.latitude_deg - at.latitude_deg);
-    const double dlon_km = 111.2 * std::cos(radians(at.latitude_deg)) * std::remainder(year.longitude_deg - at.longitude_deg, 360.0);
+    const double dlon_km =
+        111.2 * std::cos(radians(at.latitude_deg)) * std::remainder(year.longitude_deg - at.longitude_deg, 360.0);
     const double away_km = std::hypot(dlat_km, dlon_km);
     if (away_km > far_weather_km) {
         findings.add(Severity::caution, Stage::yield, "weather.far", year.source,
-                     "The weather year is from a place " + fixed(away_km, 0) + " km away", "Plan with a nearer file if there is one",
-                     "Weather within " + fixed(far_weather_km, 0) + " km", "common practice, no published source");
+                     "The weather year is from a place " + fixed(away_km, 0) + " km away",
+                     "Plan with a nearer file if there is one", "Weather within " + fixed(far_weather_km, 0) + " km",
+                     "common practice, no published source");
     }
     if (std::fabs(year.altitude_m - at.altitude_m) > far_weather_height_m) {
         findings.add(Severity::caution, Stage::yield, "weather.other-height", year.source,
-                     "The weather year is from " + fixed(year.altitude_m, 0) + " m, the site lies at " + fixed(at.altitude_m, 0) +
-                         " m; air temperature is not corrected for it",
-                     "Plan with a file from a similar height", "Weather within " + fixed(far_weather_height_m, 0) + " m of height",
+                     "The weather year is from " + fixed(year.altitude_m, 0) + " m, the site lies at " +
+                         fixed(at.altitude_m, 0) + " m; air temperature is not corrected for it",
+                     "Plan with a file from a similar height",
+                     "Weather within " + fixed(far_weather_height_m, 0) + " m of height",
                      "about 6.5 K per 1,000 m, ISO 2533");
     }
 }
@@ -185,12 +195,14 @@ void check_site_values(const Job& job, const Selection& with, Findings& findings
     if (!job.site.basic_wind_m_s) {
         findings.add(Severity::caution, Stage::visit, "site.wind-assumed", "",
                      "The basic wind velocity is not entered; " + fixed(actions.basic_wind_m_s, 1) + " m/s is assumed",
-                     "Enter the value for the place from the national annex or map", "EN 1991-1-4, 4.2", with.rules->source);
+                     "Enter the value for the place from the national annex or map", "EN 1991-1-4, 4.2",
+                     with.rules->source);
     }
     if (!job.site.ground_snow_kn_m2) {
-        findings.add(Severity::caution, Stage::visit, "site.snow-assumed", "",
-                     "The snow load on the ground is not entered; " + fixed(actions.ground_snow_kn_m2, 2) + " kN/m2 is assumed",
-                     "Enter the value for the place from the national annex or map", "EN 1991-1-3, 4.1", with.rules->source);
+        findings.add(
+            Severity::caution, Stage::visit, "site.snow-assumed", "",
+            "The snow load on the ground is not entered; " + fixed(actions.ground_snow_kn_m2, 2) + " kN/m2 is assumed",
+            "Enter the value for the place from the national annex or map", "EN 1991-1-3, 4.1", with.rules->source);
     }
 }
 
@@ -198,9 +210,10 @@ void check_market(const Selection& with, Findings& findings) {
     for (const MarketRule& rule : with.rules->market) {
         if (with.refrigerant->gwp100() < rule.gwp_from) continue;
         findings.add(Severity::caution, Stage::offer, "market.gwp", with.block->name,
-                     with.refrigerant->name() + " has a GWP of " + fixed(with.refrigerant->gwp100(), 0) + ". " + rule.text +
-                         " (since " + rule.since + ")",
-                     "Verify with the maker how the set is classed before offering it", "Placing on the market by GWP", rule.source);
+                     with.refrigerant->name() + " has a GWP of " + fixed(with.refrigerant->gwp100(), 0) + ". " +
+                         rule.text + " (since " + rule.since + ")",
+                     "Verify with the maker how the set is classed before offering it", "Placing on the market by GWP",
+                     rule.source);
     }
 }
 
@@ -212,14 +225,16 @@ void note_simplifications(const Selection& with, const Plan& plan, Findings& fin
     }
     if (plan.has_yield) {
         findings.add(Severity::note, Stage::yield, "simplified.hygiene-programme", "",
-                     "No hygiene programme is counted in the year: if local rules ask for one, its heat comes from the immersion heater "
+                     "No hygiene programme is counted in the year: if local rules ask for one, its heat comes from the "
+                     "immersion heater "
                      "and adds to the electricity",
                      "", "Method", "docs/handbook/season.md");
     }
     if (with.method->needs_rafters && !plan.placements.empty()) {
         findings.add(Severity::note, Stage::layout, "simplified.rafters-as-surveyed", with.method->label,
                      "Rafter positions are those of the survey; the roof structure itself is not checked",
-                     "Confirm the rafters on the day; ask a structural engineer where in doubt", "Method", "docs/handbook/fixings.md");
+                     "Confirm the rafters on the day; ask a structural engineer where in doubt", "Method",
+                     "docs/handbook/fixings.md");
     }
 }
 

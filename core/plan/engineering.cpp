@@ -26,7 +26,8 @@ Point3 collector_connection(const std::vector<PlacementPlan>& placements) {
 /// Heat taken up at 0 deg C evaporating, for the refrigerant flow in the lines, W.
 double rating_heat_w(const BlockModel& block, const refrigerant::Properties& refrigerant, double evaporating_c,
                      double condensing_c) {
-    const double ratio = refrigerant.saturation_pressure_pa(condensing_c) / refrigerant.saturation_pressure_pa(evaporating_c);
+    const double ratio =
+        refrigerant.saturation_pressure_pa(condensing_c) / refrigerant.saturation_pressure_pa(evaporating_c);
     const double filling = std::max(0.1, block.volumetric_at_unity - block.volumetric_slope * (ratio - 1.0));
     const refrigerant::Vapour suction = refrigerant.vapour(evaporating_c, block.superheat_k);
     const double swept_m3_s = block.displacement_cm3 * 1e-6 * block.speed_rpm / 60.0;

@@ -18,7 +18,8 @@ std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const O
             plan.placements.push_back(std::move(placed));
             continue;
         }
-        placed.shade = site::shade_of(job.site, placed.placed, surface.id, year, options.shade_samples_x, options.shade_samples_y);
+        placed.shade =
+            site::shade_of(job.site, placed.placed, surface.id, year, options.shade_samples_x, options.shade_samples_y);
 
         sky::PlaneInput input;
         input.tilt_deg = placed.placed.tilt_deg;
@@ -32,7 +33,8 @@ std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const O
         for (int hour = 0; hour < weather::hours_in_year; ++hour) {
             const auto h = static_cast<std::size_t>(hour);
             const auto month = static_cast<std::size_t>(month_of_hour(hour) - 1);
-            placed.plane_month_kwh_m2[month] += 1e-3 * (plane.beam_w_m2[h] + plane.sky_diffuse_w_m2[h] + plane.ground_w_m2[h]);
+            placed.plane_month_kwh_m2[month] +=
+                1e-3 * (plane.beam_w_m2[h] + plane.sky_diffuse_w_m2[h] + plane.ground_w_m2[h]);
         }
         planes.push_back(std::move(plane));
         plan.placements.push_back(std::move(placed));

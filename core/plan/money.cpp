@@ -24,8 +24,9 @@ void money(const Job& job, const Selection& with, Plan& plan) {
         plan.figures.price_gross = priced.value().gross;
     } else {
         for (const Problem& problem : priced.problems()) {
-            plan.findings.push_back({"quote.cannot-be-priced", Severity::stop, Stage::offer, "", with.prices->label, problem.text(),
-                                     problem.remedy, "Every line of a quote has a price and a tax class", with.rules->label});
+            plan.findings.push_back({"quote.cannot-be-priced", Severity::stop, Stage::offer, "", with.prices->label,
+                                     problem.text(), problem.remedy,
+                                     "Every line of a quote has a price and a tax class", with.rules->label});
         }
     }
 
@@ -39,7 +40,8 @@ void money(const Job& job, const Selection& with, Plan& plan) {
     plan.economy = economy::evaluate(economy);
     const double minor_kwh = with.prices->tariffs.electricity_minor_kwh;
     const Ranged& electricity = plan.figures.electricity_kwh;
-    plan.figures.running_cost_minor = {electricity.low * minor_kwh, electricity.mid * minor_kwh, electricity.high * minor_kwh};
+    plan.figures.running_cost_minor = {electricity.low * minor_kwh, electricity.mid * minor_kwh,
+                                       electricity.high * minor_kwh};
 }
 
 }  // namespace wg::plan::steps

@@ -27,7 +27,8 @@ struct Selection {
 [[nodiscard]] Point3 block_connection(const CylinderSpot& spot, const CylinderModel& cylinder);
 
 /// Light on each placed collector; fills `Plan::placements` and returns the plane years in the same order.
-[[nodiscard]] std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const Options& options, Plan& plan);
+[[nodiscard]] std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const Options& options,
+                                                Plan& plan);
 
 /// Run, fixings, services.
 void engineering(const Job& job, const Selection& with, Plan& plan);

@@ -36,7 +36,7 @@ struct PlacementPlan {
     std::string surface_label;
     site::PlacedCollector placed;
     site::Shade shade;
-    double plane_kwh_m2 = 0.0;           ///< a year on the front face after shade
+    double plane_kwh_m2 = 0.0;  ///< a year on the front face after shade
     double plane_unshaded_kwh_m2 = 0.0;
     std::array<double, 12> plane_month_kwh_m2{};
     fixing::Outcome fixing;
@@ -44,7 +44,7 @@ struct PlacementPlan {
 
 /// Yearly figures for ledger and quote.
 struct Figures {
-    Ranged heat_kwh;         ///< useful heat drawn
+    Ranged heat_kwh;  ///< useful heat drawn
     Ranged electricity_kwh;
     Ranged seasonal_factor;  ///< heat to water / electricity
     Ranged running_cost_minor;
@@ -85,7 +85,7 @@ struct Plan {
     std::string currency;
     // Rooms.
     std::vector<PlacementPlan> placements;
-    bool has_yield = false;      ///< false in a quick plan or when a stop prevents it
+    bool has_yield = false;  ///< false in a quick plan or when a stop prevents it
     season::Year season;
     season::Standstill standstill;
     std::optional<season::WarmUp> warm_up_good;  ///< 800 W/m2, 20 deg C
@@ -107,9 +107,9 @@ struct Plan {
 };
 
 struct Options {
-    std::string choice_id;     ///< empty: the chosen one
-    bool yield = true;         ///< false: geometry, run, fixings and price only (for the first figures while dragging)
-    bool ranges = true;        ///< the extra runs for Ranged
+    std::string choice_id;  ///< empty: the chosen one
+    bool yield = true;      ///< false: geometry, run, fixings and price only (for the first figures while dragging)
+    bool ranges = true;     ///< the extra runs for Ranged
     bool keep_hours = true;
     int shade_samples_x = 5;
     int shade_samples_y = 3;

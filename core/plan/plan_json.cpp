@@ -24,18 +24,23 @@ Json ranged(const Ranged& value, int decimals) {
     return {{"low", num(value.low, decimals)}, {"mid", num(value.mid, decimals)}, {"high", num(value.high, decimals)}};
 }
 
-Json point(Point2 p) { return Json::array({num(p.x_m, 3), num(p.y_m, 3)}); }
-Json point(Point3 p) { return Json::array({num(p.x_m, 3), num(p.y_m, 3), num(p.z_m, 3)}); }
+Json point(Point2 p) {
+    return Json::array({num(p.x_m, 3), num(p.y_m, 3)});
+}
+Json point(Point3 p) {
+    return Json::array({num(p.x_m, 3), num(p.y_m, 3), num(p.z_m, 3)});
+}
 
 Json to_json(const Finding& f) {
-    return {{"code", f.code},       {"severity", word(f.severity)}, {"stage", word(f.stage)}, {"place_id", f.place_id},
-            {"place", f.place},     {"message", f.message},         {"remedy", f.remedy},     {"rule", f.rule},
+    return {{"code", f.code},    {"severity", word(f.severity)}, {"stage", word(f.stage)}, {"place_id", f.place_id},
+            {"place", f.place},  {"message", f.message},         {"remedy", f.remedy},     {"rule", f.rule},
             {"source", f.source}};
 }
 
 Json to_json(const Working& w) {
     Json inputs = Json::array();
-    for (const auto& [name, value] : w.inputs) inputs.push_back({{"name", name}, {"value", value}});
+    for (const auto& [name, value] : w.inputs)
+        inputs.push_back({{"name", name}, {"value", value}});
     return {{"key", w.key},       {"title", w.title},   {"formula", w.formula}, {"inputs", inputs},
             {"result", w.result}, {"source", w.source}, {"assumed", w.assumed}};
 }
@@ -57,7 +62,8 @@ Json to_json(const fixing::FixingPoint& p) {
 
 Json to_json(const PlacementPlan& p) {
     Json points = Json::array();
-    for (const fixing::FixingPoint& f : p.fixing.points) points.push_back(to_json(f));
+    for (const fixing::FixingPoint& f : p.fixing.points)
+        points.push_back(to_json(f));
     Json causes = Json::array();
     for (const site::ShadeCause& c : p.shade.causes) {
         causes.push_back({{"label", c.label},
@@ -66,9 +72,11 @@ Json to_json(const PlacementPlan& p) {
                           {"worst_hour", c.worst_hour}});
     }
     Json months = Json::array();
-    for (const double m : p.plane_month_kwh_m2) months.push_back(num(m, 2));
+    for (const double m : p.plane_month_kwh_m2)
+        months.push_back(num(m, 2));
     Json outline = Json::array();
-    for (const Point2 corner : p.placed.outline) outline.push_back(point(corner));
+    for (const Point2 corner : p.placed.outline)
+        outline.push_back(point(corner));
     return {{"placement_id", p.placement_id},
             {"label", p.label},
             {"surface", p.surface_label},
@@ -126,7 +134,8 @@ Json warm_up(const std::optional<season::WarmUp>& warm) {
 Json yield_json(const Plan& plan) {
     if (!plan.has_yield) return nullptr;
     Json months = Json::array();
-    for (const season::MonthSums& m : plan.season.months) months.push_back(to_json(m));
+    for (const season::MonthSums& m : plan.season.months)
+        months.push_back(to_json(m));
     return {{"months", months},
             {"year", to_json(plan.season.total)},
             {"seasonal_factor", num(plan.season.seasonal_factor, 3)},
@@ -268,10 +277,12 @@ std::string plan_to_json(const Plan& plan) {
                       {"price_net_minor", f.price_net.minor},
                       {"price_gross_minor", f.price_gross.minor}};
     Json findings = Json::array();
-    for (const Finding& finding : plan.findings) findings.push_back(to_json(finding));
+    for (const Finding& finding : plan.findings)
+        findings.push_back(to_json(finding));
     out["findings"] = findings;
     Json placements = Json::array();
-    for (const PlacementPlan& placement : plan.placements) placements.push_back(to_json(placement));
+    for (const PlacementPlan& placement : plan.placements)
+        placements.push_back(to_json(placement));
     out["placements"] = placements;
     out["run"] = run_json(plan.run);
     out["services"] = services_json(plan.services);
@@ -280,16 +291,24 @@ std::string plan_to_json(const Plan& plan) {
     out["economy"] = economy_json(plan);
     Json service = Json::array();
     for (const ServiceDue& due : plan.service) {
-        service.push_back({{"id", due.id}, {"text", due.text}, {"every_months", due.every_months}, {"why", due.why}, {"source", due.source}});
+        service.push_back({{"id", due.id},
+                           {"text", due.text},
+                           {"every_months", due.every_months},
+                           {"why", due.why},
+                           {"source", due.source}});
     }
     out["service"] = service;
     Json verdicts = Json::array();
     for (const commissioning::Assessment& a : plan.assessments) {
-        verdicts.push_back({{"subject", a.subject}, {"verdict", commissioning::word(a.verdict)}, {"words", a.words}, {"next", a.next}});
+        verdicts.push_back({{"subject", a.subject},
+                            {"verdict", commissioning::word(a.verdict)},
+                            {"words", a.words},
+                            {"next", a.next}});
     }
     out["verdicts"] = verdicts;
     Json workings = Json::array();
-    for (const Working& working : plan.workings) workings.push_back(to_json(working));
+    for (const Working& working : plan.workings)
+        workings.push_back(to_json(working));
     out["workings"] = workings;
     return out.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + '\n';
 }

@@ -12,7 +12,8 @@ const T* in(const std::map<std::string, T>& by_id, const std::string& id) {
 }
 
 std::string place_of(const Job& job, const Choice& choice) {
-    const auto at = std::find_if(job.choices.begin(), job.choices.end(), [&](const Choice& c) { return c.id == choice.id; });
+    const auto at =
+        std::find_if(job.choices.begin(), job.choices.end(), [&](const Choice& c) { return c.id == choice.id; });
     return "choices[" + std::to_string(at - job.choices.begin()) + "] \"" + choice.label + "\"";
 }
 
@@ -22,15 +23,18 @@ Result<Selection> select(const Job& job, const Reference& reference, const Optio
     Selection with;
     with.choice = options.choice_id.empty() ? chosen_choice(job) : find_choice(job, options.choice_id);
     if (with.choice == nullptr) {
-        return Problem{"choices", options.choice_id.empty() ? "the job has no choice to plan" : "there is no choice " + options.choice_id,
-                       "Add a choice in Layout: collector, block, cylinder and where they go"};
+        return Problem{
+            "choices",
+            options.choice_id.empty() ? "the job has no choice to plan" : "there is no choice " + options.choice_id,
+            "Add a choice in Layout: collector, block, cylinder and where they go"};
     }
     const Choice& choice = *with.choice;
     const std::string place = place_of(job, choice);
     std::vector<Problem> problems;
     const auto need = [&](const void* found, const std::string& field, const std::string& id, const std::string& what) {
         if (found != nullptr) return;
-        problems.push_back({field, id.empty() ? "no " + what + " is named" : "there is no " + what + " '" + id + "' here",
+        problems.push_back({field,
+                            id.empty() ? "no " + what + " is named" : "there is no " + what + " '" + id + "' here",
                             "Choose one that this program's data hold"});
     };
     with.collector = find_collector(reference.catalogue, choice.collector_model);
@@ -50,8 +54,8 @@ Result<Selection> select(const Job& job, const Reference& reference, const Optio
     for (std::size_t i = 0; i < choice.placements.size(); ++i) {
         const Placement& placement = choice.placements[i];
         need(find_surface(job.site, placement.surface_id),
-             place + ".placements[" + std::to_string(i) + "] \"" + placement.label + "\".surface_id", placement.surface_id,
-             "surface");
+             place + ".placements[" + std::to_string(i) + "] \"" + placement.label + "\".surface_id",
+             placement.surface_id, "surface");
     }
     if (with.block != nullptr) {
         const auto found = reference.refrigerants.find(with.block->refrigerant);

@@ -17,7 +17,7 @@ struct Variation {
     double plate = 1.0;       ///< plate to refrigerant
     double compressor = 1.0;  ///< overall efficiency
     double condenser = 1.0;
-    double draw = 1.0;        ///< of the household
+    double draw = 1.0;  ///< of the household
 };
 constexpr Variation poorer{0.93, 0.80, 0.95, 0.85, 1.15};
 constexpr Variation better{1.07, 1.20, 1.05, 1.15, 0.85};
@@ -35,8 +35,10 @@ double roughness_m(Terrain terrain) {
 }
 
 season::Input varied(season::Input input, const Variation& by) {
-    for (double& w : input.front_w_m2) w *= by.light;
-    for (double& w : input.rear_w_m2) w *= by.light;
+    for (double& w : input.front_w_m2)
+        w *= by.light;
+    for (double& w : input.rear_w_m2)
+        w *= by.light;
     input.collector.plate_to_refrigerant_w_m2k *= by.plate;
     input.block.overall_peak *= by.compressor;
     input.block.condenser_w_k *= by.condenser;
@@ -80,7 +82,8 @@ season::Input season_input(const Job& job, const Selection& with, const std::vec
     input.pressure_pa = year.pressure_pa;
     input.wind_plate_m_s = year.wind_10m_m_s;
     const double wind_share = sky::wind_factor_other_terrain(height_m, roughness_m(job.site.terrain));
-    for (double& wind : input.wind_plate_m_s) wind *= wind_share;
+    for (double& wind : input.wind_plate_m_s)
+        wind *= wind_share;
     input.tilt_deg = tilt_deg;
     input.sky_view = sky_view;
     input.rear_free = all_free;
@@ -171,7 +174,8 @@ std::vector<Problem> yield(const Job& job, const Selection& with, const Options&
         take(std::move(poor), runs[1]);
         take(std::move(good), runs[2]);
         plan.range_method =
-            "two further years: light -7/+7 %, plate to refrigerant -20/+20 %, compressor -5/+5 %, condenser -15/+15 %, "
+            "two further years: light -7/+7 %, plate to refrigerant -20/+20 %, compressor -5/+5 %, condenser -15/+15 "
+            "%, "
             "draw-off +15/-15 % together (sizes assumed)";
     } else {
         take(season::run(input, full), runs[0]);

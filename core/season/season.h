@@ -21,51 +21,51 @@ struct Input {
     CylinderModel cylinder;
     const refrigerant::Properties* refrigerant = nullptr;  ///< not owned; must outlive the call
     // Hourly series of 8760 values.
-    std::vector<double> front_w_m2;      ///< light on the sunlit face after shade
-    std::vector<double> rear_w_m2;       ///< light on the rear face
-    std::vector<double> sun_up;          ///< sine of the sun's elevation: shapes light inside the hour
+    std::vector<double> front_w_m2;  ///< light on the sunlit face after shade
+    std::vector<double> rear_w_m2;   ///< light on the rear face
+    std::vector<double> sun_up;      ///< sine of the sun's elevation: shapes light inside the hour
     std::vector<double> air_c;
     std::vector<double> dew_point_c;
     std::vector<double> wind_plate_m_s;  ///< at plate height
     std::vector<double> sky_k;
     std::vector<double> pressure_pa;
     double tilt_deg = 35.0;
-    double sky_view = 1.0;           ///< of the sunlit face to the sky after obstacles, on top of (1 + cos b)/2
-    bool rear_free = false;          ///< rear sees sky and ground instead of roof or wall
-    double room_c = 18.0;            ///< around the cylinder
-    double line_ua_w_k = 0.0;        ///< suction line's heat gain (less than zero loss) to outdoor air
-    double suction_drop_k = 0.0;     ///< fall of saturation temperature along the suction line
+    double sky_view = 1.0;        ///< of the sunlit face to the sky after obstacles, on top of (1 + cos b)/2
+    bool rear_free = false;       ///< rear sees sky and ground instead of roof or wall
+    double room_c = 18.0;         ///< around the cylinder
+    double line_ua_w_k = 0.0;     ///< suction line's heat gain (less than zero loss) to outdoor air
+    double suction_drop_k = 0.0;  ///< fall of saturation temperature along the suction line
     Demand demand;
 };
 
 struct Options {
-    double step_s = 600.0;     ///< 60..900, divides an hour
-    int nodes = 10;            ///< 5..40
+    double step_s = 600.0;  ///< 60..900, divides an hour
+    int nodes = 10;         ///< 5..40
     int warm_up_days = 14;
-    bool mid_step = true;      ///< water temperature at mid-step; false only for comparison
-    bool keep_hours = true;    ///< fill `Year::hours`
+    bool mid_step = true;    ///< water temperature at mid-step; false only for comparison
+    bool keep_hours = true;  ///< fill `Year::hours`
 };
 
 struct MonthSums {
-    double light_kwh = 0.0;         ///< absorbed by the plate while running
-    double air_kwh = 0.0;           ///< convection
-    double long_wave_kwh = 0.0;     ///< net, signed
-    double latent_kwh = 0.0;        ///< condensation and frost less melt
-    double line_kwh = 0.0;          ///< gained or lost on the way
+    double light_kwh = 0.0;      ///< absorbed by the plate while running
+    double air_kwh = 0.0;        ///< convection
+    double long_wave_kwh = 0.0;  ///< net, signed
+    double latent_kwh = 0.0;     ///< condensation and frost less melt
+    double line_kwh = 0.0;       ///< gained or lost on the way
     double compressor_kwh = 0.0;
     double immersion_kwh = 0.0;
     double standby_kwh = 0.0;
-    double defrost_kwh = 0.0;       ///< electricity for defrost
+    double defrost_kwh = 0.0;  ///< electricity for defrost
     double shell_loss_kwh = 0.0;
-    double condenser_kwh = 0.0;     ///< heat given to the water by the heat pump
-    double drawn_kwh = 0.0;         ///< useful heat over cold inflow
+    double condenser_kwh = 0.0;  ///< heat given to the water by the heat pump
+    double drawn_kwh = 0.0;      ///< useful heat over cold inflow
     double standing_loss_kwh = 0.0;
     double store_change_kwh = 0.0;
-    double wanted_kwh = 0.0;        ///< useful heat asked for
-    double shortfall_kwh = 0.0;     ///< asked for and not met at the wanted temperature
+    double wanted_kwh = 0.0;     ///< useful heat asked for
+    double shortfall_kwh = 0.0;  ///< asked for and not met at the wanted temperature
     double running_h = 0.0;
     double frost_h = 0.0;
-    double rest_h = 0.0;            ///< resting to thaw
+    double rest_h = 0.0;  ///< resting to thaw
     double light_on_plane_kwh_m2 = 0.0;
     int starts = 0;
     [[nodiscard]] double electricity_kwh() const noexcept {
@@ -81,17 +81,17 @@ struct HourSeries {
 struct Year {
     std::array<MonthSums, 12> months{};
     MonthSums total;
-    double seasonal_factor = 0.0;         ///< heat to water by the pump and heaters / all electricity; 0 when none used
-    double useful_factor = 0.0;           ///< useful heat drawn / all electricity
-    double closure_circuit = 0.0;         ///< |sum of terms| / throughput over the year, refrigerant side
-    double closure_water = 0.0;           ///< the same, water side
-    double worst_step_closure = 0.0;      ///< largest of both over all steps, of that step's throughput
-    double off_too_cold_h = 0.0;          ///< hours in which heat was wanted and the pump stayed off: below envelope
-    double off_other_h = 0.0;             ///< beyond discharge, pressure ratio or condensing limit
+    double seasonal_factor = 0.0;     ///< heat to water by the pump and heaters / all electricity; 0 when none used
+    double useful_factor = 0.0;       ///< useful heat drawn / all electricity
+    double closure_circuit = 0.0;     ///< |sum of terms| / throughput over the year, refrigerant side
+    double closure_water = 0.0;       ///< the same, water side
+    double worst_step_closure = 0.0;  ///< largest of both over all steps, of that step's throughput
+    double off_too_cold_h = 0.0;      ///< hours in which heat was wanted and the pump stayed off: below envelope
+    double off_other_h = 0.0;         ///< beyond discharge, pressure ratio or condensing limit
     double pressure_limited_h = 0.0;
     double lowest_top_c = 0.0;
     int shortfall_draws = 0;
-    std::string models;                   ///< names of the models used, for print
+    std::string models;  ///< names of the models used, for print
     std::optional<HourSeries> hours;
 };
 

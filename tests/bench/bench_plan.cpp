@@ -12,14 +12,16 @@ void plan_quick(benchmark::State& state) {
     const wg::Job job = wg::test::demo_job();
     wg::plan::Options options;
     options.yield = false;
-    for (auto _ : state) benchmark::DoNotOptimize(wg::plan::plan(job, reference, options));
+    for (auto _ : state)
+        benchmark::DoNotOptimize(wg::plan::plan(job, reference, options));
 }
 BENCHMARK(plan_quick)->Unit(benchmark::kMillisecond);
 
 void plan_full(benchmark::State& state) {
     const wg::plan::Reference reference = wg::test::reference();
     const wg::Job job = wg::test::demo_job();
-    for (auto _ : state) benchmark::DoNotOptimize(wg::plan::plan(job, reference));
+    for (auto _ : state)
+        benchmark::DoNotOptimize(wg::plan::plan(job, reference));
 }
 BENCHMARK(plan_full)->Unit(benchmark::kMillisecond)->UseRealTime();
 

@@ -41,7 +41,10 @@ QPushButton[role="link"], QToolButton[role="link"] {
 }
 QPushButton[role="link"]:hover, QToolButton[role="link"]:hover { text-decoration: underline; }
 QPushButton[role="link"]:focus, QToolButton[role="link"]:focus { border: 2px solid <accent>; }
-QToolButton::menu-indicator { subcontrol-position: right center; right: 6px; }
+QToolButton[popupMode="1"], QToolButton[popupMode="2"] { padding-right: 26px; }
+QToolButton::menu-indicator, QPushButton::menu-indicator { image: none; width: 0; height: 0;
+    border-left: 4px solid <panel>; border-right: 4px solid <panel>; border-top: 5px solid <muted>;
+    subcontrol-origin: padding; subcontrol-position: right center; right: 10px; }
 
 QLineEdit, QComboBox, QSpinBox, QDoubleSpinBox, QDateEdit, QDateTimeEdit, QTimeEdit {
     background: <panel>; color: <text>; border: 1px solid <line>; border-radius: 4px;
@@ -85,6 +88,7 @@ QTableView, QTreeView, QListView {
 }
 QTableView:focus, QTreeView:focus, QListView:focus { border: 2px solid <accent>; }
 QTableView::item, QTreeView::item, QListView::item { padding: 0 8px; border: none; }
+QListWidget::item { min-height: 34px; }
 QTableView::item:selected, QTreeView::item:selected, QListView::item:selected {
     background: <chosen>; color: <text>;
 }
@@ -105,6 +109,7 @@ QStatusBar { background: <ground>; color: <muted>; border-top: 1px solid <line>;
 QStatusBar::item { border: none; }
 
 QTabWidget::pane { border: 1px solid <line>; background: <panel>; }
+QTabBar { qproperty-drawBase: 0; }
 QTabBar::tab { background: transparent; color: <muted>; padding: 9px 14px; border-bottom: 3px solid transparent; }
 QTabBar::tab:selected { color: <text>; border-bottom-color: <accent>; }
 QTabBar::tab:focus { color: <accent>; }

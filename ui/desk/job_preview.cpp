@@ -61,7 +61,10 @@ void SketchThumbnail::paintEvent(QPaintEvent*) {
     drawing.choice = chosen_choice(job_);
     drawing.grid = false;
     drawing.labels = false;
-    paint_site(painter, drawing, fit_site(site, QRectF(rect()), 16.0), theme);
+    drawing.area = QRectF(rect());
+    // The north arrow stands in the upper right corner; the site keeps clear of it.
+    const double arrow_px = 56.0;
+    paint_site(painter, drawing, fit_site(site, QRectF(rect()).adjusted(0, 0, -arrow_px, 0), 16.0), theme);
 }
 
 JobPreview::JobPreview(QWidget* parent) : QFrame(parent) {

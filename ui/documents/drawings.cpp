@@ -13,12 +13,6 @@
 namespace wg::ui::paper {
 namespace {
 
-// Room round a surface for its dimension lines; fixing points have theirs on the left and below.
-struct Border {
-    double left, top, right, bottom;
-};
-constexpr Border plain_border{10.0 * mm, 14.0 * mm, 20.0 * mm, 12.0 * mm};
-constexpr Border set_out_border{30.0 * mm, 14.0 * mm, 20.0 * mm, 40.0 * mm};
 constexpr double bar_room = 14.0 * mm;    ///< under a drawing for scale bar and words
 constexpr double line_units = 0.18 * mm;  ///< the painters' line of width 1 on paper
 constexpr double lettering = least_pt;
@@ -41,6 +35,20 @@ struct Extent {
     [[nodiscard]] double width() const { return right - left; }
     [[nodiscard]] double height() const { return high - low; }
 };
+
+SurfaceDrawing drawing_of(const PaperInput& input, const Surface& surface, bool set_out) {
+    SurfaceDrawing drawing;
+    drawing.job = &input.job;
+    drawing.surface = &surface;
+    drawing.choice = find_choice(input.job, input.plan.choice_id);
+    drawing.plan = &input.plan;
+    drawing.dimensions = true;
+    drawing.point_dimensions = set_out;
+    drawing.rafters = set_out;
+    drawing.text_units = text_units(lettering);
+    drawing.line_units = line_units;
+    return drawing;
+}
 
 QString scale_words(const DrawingScale& scale) {
     return QStringLiteral("Scale 1:%1 on A4 printed at full size. Check the bar with a rule before measuring.")
@@ -137,9 +145,9 @@ std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const
                            .arg(qs(surface.label)));
         return std::nullopt;
     }
-    const Border border = what.set_out ? set_out_border : plain_border;
-    const double across = border.left + border.right;
-    const double upright = border.top + border.bottom;
+    const QMarginsF border = margins_for(drawing_of(*input, surface, what.set_out));
+    const double across = border.left() + border.right();
+    const double upright = border.top() + border.bottom();
     const auto scale =
         scale_that_fits(extent.width(), extent.height(), body_width - across, what.most_height - upright - bar_room);
     if (!scale) {
@@ -160,19 +168,10 @@ std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const
                      PlaneView view;
                      view.units_per_m = used.units_per_m();
                      const double width = extent.width() * view.units_per_m;
-                     const double spare = frame.width() - width - border.left - border.right;
-                     view.origin = QPointF(frame.left() + border.left + spare / 2.0 - extent.left * view.units_per_m,
-                                           frame.top() + border.top + extent.high * view.units_per_m);
-                     SurfaceDrawing drawing;
-                     drawing.job = &input->job;
-                     drawing.surface = drawn;
-                     drawing.choice = find_choice(input->job, input->plan.choice_id);
-                     drawing.plan = &input->plan;
-                     drawing.dimensions = true;
-                     drawing.point_dimensions = set_out;
-                     drawing.rafters = set_out;
-                     drawing.text_units = text_units(lettering);
-                     drawing.line_units = line_units;
+                     const double spare = frame.width() - width - border.left() - border.right();
+                     view.origin = QPointF(frame.left() + border.left() + spare / 2.0 - extent.left * view.units_per_m,
+                                           frame.top() + border.top() + extent.high * view.units_per_m);
+                     const SurfaceDrawing drawing = drawing_of(*input, *drawn, set_out);
                      painter.save();
                      paint_surface(painter, drawing, view, paper_theme());
                      painter.restore();

@@ -1,6 +1,6 @@
 #include <algorithm>
 #include <cmath>
-#include <optional>
+#include <limits>
 
 #include "ui/drawing/surface_parts.h"
 
@@ -38,14 +38,22 @@ void stub(Pass& pass, QPointF a, QPointF b, double width) {
     pass.placer.keep_free(QRectF(a, b).normalized().adjusted(-r, -r, r, r));
 }
 
-void tubes(Pass& pass, const Drawn& one) {
+QPointF tube_end(const Pass& pass, const Drawn& one, Point2 from) {
     const double turn = one.placed.connection_turn_deg * M_PI / 180.0;
-    const Point2 out{std::sin(turn) * stub_m, -std::cos(turn) * stub_m};
-    const auto end_of = [&](Point2 from) { return pass.view.map({from.x_m + out.x_m, from.y_m + out.y_m}); };
-    const QPointF suction = end_of(one.placed.suction_connection);
-    const QPointF liquid = end_of(one.placed.liquid_connection);
-    stub(pass, pass.view.map(one.placed.suction_connection), suction, 3.2);
-    stub(pass, pass.view.map(one.placed.liquid_connection), liquid, 1.6);
+    return pass.view.map({from.x_m + std::sin(turn) * stub_m, from.y_m - std::cos(turn) * stub_m});
+}
+
+void tubes(Pass& pass, const Drawn& one) {
+    const Point2 suction = one.placed.suction_connection;
+    const Point2 liquid = one.placed.liquid_connection;
+    stub(pass, pass.view.map(suction), tube_end(pass, one, suction), 3.2);
+    stub(pass, pass.view.map(liquid), tube_end(pass, one, liquid), 1.6);
+}
+
+void tube_words(Pass& pass, const Drawn& one) {
+    const double turn = one.placed.connection_turn_deg * M_PI / 180.0;
+    const QPointF suction = tube_end(pass, one, one.placed.suction_connection);
+    const QPointF liquid = tube_end(pass, one, one.placed.liquid_connection);
     QColor plate = pass.theme.panel;
     plate.setAlphaF(0.85F);
     const QPointF downwards(std::sin(turn), std::cos(turn));
@@ -77,22 +85,44 @@ QStringList plate_words(const Pass& pass, const Drawn& one) {
     return lines;
 }
 
-/// True when at least the name was written.
+/// Writes along the plate's long side, so that a turned plate keeps its words too. True when at least the name is there.
 bool words_on_plate(Pass& pass, const Drawn& one) {
-    const QRectF box = bounds_of(one.placed.outline, pass.view);
-    QStringList lines = plate_words(pass, one);
+    const std::vector<Point2>& outline = one.placed.outline;
+    const QPointF a = pass.view.map(outline[0]);
+    const QPointF b = pass.view.map(outline[1]);
+    const QPointF c = pass.view.map(outline[2]);
+    const double length = std::hypot(b.x() - a.x(), b.y() - a.y());
+    const double depth = std::hypot(c.x() - b.x(), c.y() - b.y());
+    if (length < 1e-6) return false;
+    QPointF along = (b - a) / length;
+    // Read from below or from the right.
+    if (along.x() < -1e-6 || (std::abs(along.x()) <= 1e-6 && along.y() > 0.0)) along = -along;
+    const QPointF down(-along.y(), along.x());
+    const double turn_deg = std::atan2(along.y(), along.x()) * 180.0 / M_PI;
+    const QPointF middle = (a + c) / 2.0;
     const double line = pass.letters.line();
+    QStringList lines = plate_words(pass, one);
     for (; !lines.isEmpty(); lines.removeLast()) {
         double width = pass.bold.width(lines.front());
         for (const QString& text : lines) width = std::max(width, pass.letters.width(text));
-        const double height = line * static_cast<double>(lines.size());
-        const QRectF block(box.center().x() - width / 2.0, box.center().y() - height / 2.0, width, height);
-        if (width > box.width() * 0.9 || height > box.height() * 0.8 || !pass.placer.is_free(block)) continue;
-        for (qsizetype i = 0; i < lines.size(); ++i) {
-            const QRectF at(block.left(), block.top() + line * static_cast<double>(i), width, line);
-            (i == 0 ? pass.bold : pass.letters).draw_in(pass.painter, at, lines[i], pass.theme.collector_line);
+        const double rows = static_cast<double>(lines.size());
+        if (width > length * 0.9 || line * rows > depth * 0.8) continue;
+        std::vector<QRectF> cells;
+        bool free = true;
+        for (double row = 0.5; row < rows; row += 1.0) {
+            for (double x = -width / 2.0 + line / 2.0; x <= width / 2.0; x += line * 0.8) {
+                const QPointF at = middle + along * x + down * ((row - rows / 2.0) * line);
+                cells.emplace_back(at.x() - line * 0.4, at.y() - line * 0.4, line * 0.8, line * 0.8);
+                free = free && pass.placer.is_free(cells.back());
+            }
         }
-        pass.placer.keep_free(block);
+        if (!free) continue;
+        for (qsizetype i = 0; i < lines.size(); ++i) {
+            const QPointF at = middle + down * ((static_cast<double>(i) + 0.5 - rows / 2.0) * line);
+            (i == 0 ? pass.bold : pass.letters)
+                .draw(pass.painter, at, Qt::AlignCenter, lines[i], pass.theme.collector_line, turn_deg);
+        }
+        for (const QRectF& cell : cells) pass.placer.keep_free(cell);
         return true;
     }
     return false;
@@ -103,7 +133,6 @@ struct Mark {
     QPointF at;
     bool known = false;
     double utilisation = 0.0;
-    QPointF inwards;  ///< towards the plate's middle line and along its long side: where its number stands best
 };
 
 /// Cross in a ring filled from below like a gauge, so that the share can be read without colour.
@@ -137,28 +166,61 @@ void cross(Pass& pass, const Mark& mark, double radius) {
 }
 
 std::vector<Mark> marks_of(const Pass& pass, const Drawn& one) {
-    const double turn = one.placement->turn_deg * M_PI / 180.0;
-    const QPointF up(-std::sin(turn), -std::cos(turn));
-    const QPointF right(std::cos(turn), -std::sin(turn));
-    const QPointF middle = bounds_of(one.placed.outline, pass.view).center();
-    const auto inwards = [&](QPointF at) {
-        return (right + (QPointF::dotProduct(at - middle, up) >= 0.0 ? -up : up)) * M_SQRT1_2;
-    };
     std::vector<Mark> marks;
     if (one.planned != nullptr && !one.moved && !one.planned->fixing.points.empty()) {
         for (const fixing::FixingPoint& point : one.planned->fixing.points) {
-            const QPointF at = pass.view.map(point.position);
-            marks.push_back({point.number, at, true, point.utilisation, inwards(at)});
+            marks.push_back({point.number, pass.view.map(point.position), true, point.utilisation});
         }
         return marks;
     }
     const bool numbered = one.planned != nullptr && !one.planned->fixing.points.empty();
     int number = numbered ? one.planned->fixing.points.front().number : 1;
-    for (Point2 point : one.placed.fixing_points) {
-        const QPointF at = pass.view.map(point);
-        marks.push_back({number++, at, false, 0.0, inwards(at)});
-    }
+    for (Point2 point : one.placed.fixing_points) marks.push_back({number++, pass.view.map(point), false, 0.0});
     return marks;
+}
+
+struct Number {
+    const Mark* mark = nullptr;
+    QString text;
+    bool worst = false;
+    QRectF box;
+};
+
+/// All numbers of a plate stand on the same side of their crosses, or each on the outer side: which number belongs to
+/// which hole must never be a guess.
+void place_numbers(Pass& pass, std::vector<Number>& numbers, double gap) {
+    QPointF middle;
+    for (const Number& one : numbers) middle += one.mark->at / static_cast<double>(numbers.size());
+    // The last pattern (0, 0) means outwards, up or down by the half of the plate.
+    const QPointF patterns[] = {{1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {0, -1}, {0, 1}, {0, 0}};
+    double best = std::numeric_limits<double>::infinity();
+    std::vector<QRectF> best_boxes;
+    for (const QPointF& pattern : patterns) {
+        double crowded = 0.0;
+        LabelPlacer tried = pass.placer;
+        std::vector<QRectF> boxes;
+        for (const Number& one : numbers) {
+            const QSizeF size = (one.worst ? pass.bold : pass.letters).size(one.text);
+            QPointF side = pattern;
+            if (side.isNull()) side = {0.0, one.mark->at.y() > middle.y() ? 1.0 : -1.0};
+            const double reach = side.x() == 0.0 ? gap : gap * 0.75;
+            const QPointF at(one.mark->at.x() + side.x() * (reach + size.width() / 2.0),
+                             one.mark->at.y() + side.y() * (reach + size.height() * 0.42));
+            const QRectF box(at.x() - size.width() / 2.0, at.y() - size.height() * 0.42, size.width(),
+                             size.height() * 0.84);
+            crowded += tried.crowding(box);
+            tried.keep_free(box);
+            boxes.push_back(box);
+        }
+        if (crowded < best - 1e-9) {
+            best = crowded;
+            best_boxes = boxes;
+        }
+    }
+    for (std::size_t i = 0; i < numbers.size(); ++i) {
+        numbers[i].box = best_boxes[i];
+        pass.placer.keep_free(best_boxes[i]);
+    }
 }
 
 }  // namespace
@@ -218,40 +280,63 @@ void collector_names(Pass& pass, const std::vector<Drawn>& drawn) {
     for (const Drawn& one : drawn) {
         if (one.placed.outline.size() < 3 || words_on_plate(pass, one)) continue;
         const QString name = plate_words(pass, one).front();
-        const QRectF box = bounds_of(one.placed.outline, pass.view);
         QColor plate = pass.theme.panel;
         plate.setAlphaF(0.85F);
-        const auto place = pass.placer.place({box.right(), box.center().y()}, pass.bold.size(name),
-                                             pass.letters.line() * 0.5, {1.0, 0.0});
+        // Beside the middle of the side with the most room.
+        const std::vector<Point2>& outline = one.placed.outline;
+        const QPointF middle = bounds_of(outline, pass.view).center();
+        LabelPlacer::Label place;
+        QPointF anchor;
+        double least = std::numeric_limits<double>::infinity();
+        for (std::size_t i = 0; i < outline.size(); ++i) {
+            const QPointF at = (pass.view.map(outline[i]) + pass.view.map(outline[(i + 1) % outline.size()])) / 2.0;
+            const QPointF out = at - middle;
+            const double length = std::max(std::hypot(out.x(), out.y()), 1e-6);
+            const auto found = pass.placer.find(at, pass.bold.size(name), pass.letters.line() * 0.4, out / length);
+            const double crowded = pass.placer.crowding(found.box) + (found.far ? 0.5 : 0.0);
+            if (crowded >= least) continue;
+            least = crowded;
+            place = found;
+            anchor = at;
+        }
+        if (place.far) {
+            pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(0.7)));
+            pass.painter.drawLine(anchor, place.box.center());
+        }
+        pass.placer.keep_free(place.box);
         pass.bold.draw_in(pass.painter, place.box, name, pass.theme.collector_line, plate);
     }
 }
 
 void fixing_points(Pass& pass, const std::vector<Drawn>& drawn) {
     const double radius = std::max(pass.letters.line() * 0.30, pass.line(2.5));
+    std::vector<std::vector<Mark>> plates;
+    for (const Drawn& one : drawn) plates.push_back(marks_of(pass, one));
     const Mark* worst = nullptr;
-    std::vector<Mark> all;
-    for (const Drawn& one : drawn) {
-        for (const Mark& mark : marks_of(pass, one)) all.push_back(mark);
+    for (const std::vector<Mark>& marks : plates) {
+        for (const Mark& mark : marks) {
+            cross(pass, mark, radius);
+            if (mark.known && (worst == nullptr || mark.utilisation > worst->utilisation)) worst = &mark;
+        }
     }
-    for (const Mark& mark : all) {
-        if (mark.known && (worst == nullptr || mark.utilisation > worst->utilisation)) worst = &mark;
-    }
-    for (const Mark& mark : all) cross(pass, mark, radius);
     QColor plate = pass.theme.panel;
     plate.setAlphaF(0.85F);
-    for (const Mark& mark : all) {
-        const bool is_worst = &mark == worst;
-        QString text = QString::number(mark.number);
-        if (is_worst) text += u" \u00b7 %1\u202f%"_s.arg(std::lround(mark.utilisation * 100.0));
-        const Lettering& letters = is_worst ? pass.bold : pass.letters;
-        const auto place = pass.placer.place(mark.at, letters.size(text), radius * 1.3, mark.inwards);
-        if (place.far) {
-            pass.painter.setPen(QPen(pass.theme.muted, pass.line(0.7)));
-            pass.painter.drawLine(mark.at, place.box.center());
+    for (const std::vector<Mark>& marks : plates) {
+        std::vector<Number> numbers;
+        for (const Mark& mark : marks) {
+            Number one{&mark, QString::number(mark.number), &mark == worst, {}};
+            if (one.worst) one.text += u" \u00b7 %1\u202f%"_s.arg(std::lround(mark.utilisation * 100.0));
+            numbers.push_back(one);
         }
-        letters.draw_in(pass.painter, place.box, text, is_worst ? colour_of(pass.theme, mark.utilisation)
-                                                                : pass.theme.text, plate);
+        if (numbers.empty()) continue;
+        place_numbers(pass, numbers, radius * 1.5);
+        for (const Number& one : numbers) {
+            const QColor ink = one.worst ? colour_of(pass.theme, one.mark->utilisation) : pass.theme.text;
+            (one.worst ? pass.bold : pass.letters).draw_in(pass.painter, one.box, one.text, ink, plate);
+        }
+    }
+    for (const Drawn& one : drawn) {
+        if (one.placed.outline.size() >= 3) tube_words(pass, one);
     }
 }
 

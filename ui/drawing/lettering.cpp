@@ -87,6 +87,12 @@ double LabelPlacer::crowding(const QRectF& box) const {
 bool LabelPlacer::is_free(const QRectF& box) const { return crowding(box) <= 0.0; }
 
 LabelPlacer::Label LabelPlacer::place(QPointF anchor, QSizeF size, double gap, QPointF prefer) {
+    const Label label = find(anchor, size, gap, prefer);
+    taken_.push_back(label.box);
+    return label;
+}
+
+LabelPlacer::Label LabelPlacer::find(QPointF anchor, QSizeF size, double gap, QPointF prefer) const {
     static constexpr std::array<std::array<double, 2>, 8> directions{
         {{0.7, -0.7}, {1.0, 0.0}, {0.7, 0.7}, {0.0, -1.0}, {-0.7, -0.7}, {-1.0, 0.0}, {-0.7, 0.7}, {0.0, 1.0}}};
     static constexpr std::array<double, 6> rings{1.0, 2.5, 4.5, 7.0, 10.0, 14.0};
@@ -112,7 +118,6 @@ LabelPlacer::Label LabelPlacer::place(QPointF anchor, QSizeF size, double gap, Q
             }
         }
     }
-    taken_.push_back(best.box);
     return best;
 }
 

@@ -48,10 +48,13 @@ class LabelPlacer {
     /// The freest box of `size` at `gap` or a few gaps from the anchor; it is taken from then on. `prefer`: direction
     /// (unit length) to look in first; none by default.
     Label place(QPointF anchor, QSizeF size, double gap, QPointF prefer = {});
+    /// The same without taking it.
+    [[nodiscard]] Label find(QPointF anchor, QSizeF size, double gap, QPointF prefer = {}) const;
     [[nodiscard]] bool is_free(const QRectF& box) const;
+    /// How much of a box is taken, summed over what takes it; 0: free.
+    [[nodiscard]] double crowding(const QRectF& box) const;
 
    private:
-    [[nodiscard]] double crowding(const QRectF& box) const;
     QRectF bounds_;
     std::vector<QRectF> taken_;
 };

@@ -68,7 +68,10 @@ void SiteCanvas::answer(Point2 point) {
 }
 
 Canvas::Fit SiteCanvas::fit_into(const QRectF& area) const {
-    const SiteView fitted = fit_site(session_ != nullptr ? session_->job().site : Site{}, area, text_units() * 3.5);
+    Site shown = session_ != nullptr ? session_->job().site : Site{};
+    // The run stays on the house: neighbours and trees would only make it small.
+    if (drags_ == Drags::bends && !shown.surfaces.empty()) shown.obstacles.clear();
+    const SiteView fitted = fit_site(shown, area, text_units() * 3.5);
     return {fitted.units_per_m, fitted.origin};
 }
 

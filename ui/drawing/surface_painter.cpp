@@ -82,6 +82,11 @@ void paint_surface(QPainter& painter, const SurfaceDrawing& what, const PlaneVie
     if (what.rafters) face::rafters(pass);
     face::outline(pass);
     // What labels must stay clear of is noted before the first label is placed.
+    for (std::size_t i = 0; i < what.surface->outline.size(); ++i) {
+        pass.placer.keep_free_line(view.map(what.surface->outline[i]),
+                                   view.map(what.surface->outline[(i + 1) % what.surface->outline.size()]),
+                                   pass.line(2.0));
+    }
     for (const face::Drawn& one : drawn) {
         const std::size_t n = one.placed.outline.size();
         for (std::size_t i = 0; i < n; ++i) {

@@ -77,14 +77,20 @@ CornerTable::CornerTable(QWidget* parent) : QWidget(parent) {
     column->addWidget(problem_);
     auto* row = new QHBoxLayout;
     row->setSpacing(8);
-    auto* add = new QPushButton(tr("Add corner"), this);
-    auto* remove = new QPushButton(tr("Remove corner"), this);
+    auto* add = new QPushButton(tr("Add row"), this);
+    auto* remove = new QPushButton(tr("Remove row"), this);
     row->addWidget(add);
     row->addWidget(remove);
     column->addLayout(row);
     connect(table_, &QTableWidget::cellChanged, this, &CornerTable::cell_edited);
     connect(add, &QPushButton::clicked, this, &CornerTable::add_corner);
     connect(remove, &QPushButton::clicked, this, &CornerTable::remove_corner);
+}
+
+void CornerTable::set_meaning(const QString& first, const QString& second, Point2 first_row) {
+    table_->setHorizontalHeaderLabels({first, second});
+    table_->setAccessibleName(first + QStringLiteral(", ") + second);
+    first_row_ = first_row;
 }
 
 QString CornerTable::problem() const { return problem_->isHidden() ? QString() : problem_->text(); }
@@ -112,7 +118,7 @@ void CornerTable::offer(const std::vector<Point2>& outline) {
         outline_ = outline;
         problem_->hide();
     } else {
-        problem_->setText(tr("\u25b2 %1 The corners stay as they were.").arg(why.endsWith(u'.') ? why : why + u'.'));
+        problem_->setText(tr("\u25b2 %1 The figures stay as they were.").arg(why.endsWith(u'.') ? why : why + u'.'));
         problem_->show();
     }
     show_outline();
@@ -123,7 +129,7 @@ void CornerTable::cell_edited(int row, int column) {
     if (row < 0 || row >= static_cast<int>(outline.size())) return;
     const auto value = parsed_number(table_->item(row, column)->text());
     if (!value) {
-        problem_->setText(tr("\u25b2 '%1' is not a number. The corner stays as it was.")
+        problem_->setText(tr("\u25b2 '%1' is not a number. The figure stays as it was.")
                               .arg(table_->item(row, column)->text().left(20)));
         problem_->show();
         show_outline();
@@ -135,7 +141,12 @@ void CornerTable::cell_edited(int row, int column) {
 }
 
 void CornerTable::add_corner() {
-    if (outline_.size() < 2) return;
+    if (outline_.size() < 2) {
+        std::vector<Point2> begun = outline_;
+        begun.push_back({first_row_.x_m + 30.0 * static_cast<double>(begun.size()), first_row_.y_m});
+        offer(begun);
+        return;
+    }
     // In the middle of the edge behind the current corner, to be moved from there.
     const int current = std::max(table_->currentRow(), 0);
     const std::size_t i = std::min(static_cast<std::size_t>(current), outline_.size() - 1);

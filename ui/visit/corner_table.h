@@ -17,6 +17,8 @@ class CornerTable : public QWidget {
     Q_OBJECT
    public:
     explicit CornerTable(QWidget* parent = nullptr);
+    /// Other pairs of figures than corners: headings of the columns, and the pair that a first row begins with.
+    void set_meaning(const QString& first, const QString& second, Point2 first_row);
     void set_outline(const std::vector<Point2>& outline);
     /// Says why an outline cannot be taken, in words; empty: it was taken.
     void set_taker(std::function<QString(const std::vector<Point2>&)> taker) { taker_ = std::move(taker); }
@@ -31,6 +33,7 @@ class CornerTable : public QWidget {
     void show_outline();
 
     std::vector<Point2> outline_;
+    Point2 first_row_;
     std::function<QString(const std::vector<Point2>&)> taker_;
     QTableWidget* table_ = nullptr;
     QLabel* problem_ = nullptr;

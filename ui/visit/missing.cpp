@@ -72,10 +72,6 @@ void missing_of_elements(const Job& job, std::vector<Missing>& list) {
             list.push_back({tr("%1: way to a drain").arg(qs(spot.label)), tr("no drain pipe is counted"), spot.id, {}});
         }
     }
-    if (job.photographs.empty()) {
-        list.push_back({tr("Photographs"), tr("the fitters see the site for the first time on the day"), {},
-                        QStringLiteral("photographs")});
-    }
 }
 
 }  // namespace

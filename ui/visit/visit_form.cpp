@@ -5,6 +5,7 @@
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
+#include "ui/visit/corner_table.h"
 #include "ui/visit/guarded_edit.h"
 
 namespace wg::ui {
@@ -13,6 +14,7 @@ VisitForm::VisitForm(QWidget* parent) : FormColumn(parent) {
     build_client();
     build_visit();
     build_place();
+    build_horizon();
     build_demand();
     finish();
 }
@@ -165,6 +167,28 @@ void VisitForm::build_place() {
                              });
     fields_.insert(QStringLiteral("sketch_up"), up);
     shows_.push_back([up](const Job& job) { up->set_value(job.site.sketch_up_azimuth_deg); });
+}
+
+void VisitForm::build_horizon() {
+    heading(tr("Horizon"));
+    words(tr("Hills, woods and rows of houses far off: true bearing and how high they rise. None: the view is free."));
+    auto* table = new CornerTable(this);
+    table->set_meaning(tr("Bearing, \u00b0"), tr("Rises, \u00b0"), {90.0, 5.0});
+    table->set_taker([this](const std::vector<Point2>& rows) {
+        if (session_ == nullptr) return QString();
+        std::vector<HorizonPoint> horizon;
+        for (Point2 row : rows) horizon.push_back({row.x_m, row.y_m});
+        const QString why = refusal(session_->job(), [&](Job& job) { job.site.horizon = horizon; });
+        if (why.isEmpty()) set_horizon(*session_, horizon);
+        return why;
+    });
+    add(table);
+    fields_.insert(QStringLiteral("horizon"), table->table());
+    shows_.push_back([table](const Job& job) {
+        std::vector<Point2> rows;
+        for (const HorizonPoint& point : job.site.horizon) rows.push_back({point.azimuth_deg, point.elevation_deg});
+        table->set_outline(rows);
+    });
 }
 
 void VisitForm::build_demand() {

@@ -23,6 +23,7 @@ class VisitForm : public FormColumn {
     void build_client();
     void build_visit();
     void build_place();
+    void build_horizon();
     void build_demand();
     void refresh();
 

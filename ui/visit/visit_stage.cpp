@@ -90,15 +90,22 @@ QWidget* VisitStage::build_sheets() {
     missing_->setAccessibleName(tr("Still to measure"));
     missing_->setWordWrap(true);
     missing_->setSpacing(2);
+    missing_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    missing_->setResizeMode(QListView::Adjust);
     column->addWidget(missing_, 1);
     connect(missing_, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) {
         const QString place = item->data(place_role).toString();
+        const QString field = item->data(field_role).toString();
         if (!place.isEmpty()) {
             show_place(place);
-        } else if (form_->field(item->data(field_role).toString()) != nullptr) {
+        } else if (field == QStringLiteral("add_surface")) {
+            add_surface_at(static_cast<int>(SurfaceKind::roof));
+        } else if (field == QStringLiteral("add_spot")) {
+            add_spot_at();
+        } else if (form_->field(field) != nullptr) {
             sheets_->setCurrentIndex(sheet_form);
-            form_->go_to(item->data(field_role).toString());
-            form_area_->ensureWidgetVisible(form_->field(item->data(field_role).toString()));
+            form_->go_to(field);
+            form_area_->ensureWidgetVisible(form_->field(field));
         }
     });
     connect(missing_, &QListWidget::itemClicked, missing_, &QListWidget::itemActivated);

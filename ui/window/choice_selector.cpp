@@ -1,28 +1,41 @@
 #include "ui/window/choice_selector.h"
 
-#include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
+#include <QStyleOptionComboBox>
+#include <QStylePainter>
 #include <QToolButton>
 #include <QWidgetAction>
 
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
+#include "ui/common/mark.h"
+#include "ui/common/theme.h"
 
 namespace wg::ui {
+
+void ElidedCombo::paintEvent(QPaintEvent*) {
+    QStylePainter painter(this);
+    QStyleOptionComboBox option;
+    initStyleOption(&option);
+    const QRect field = style()->subControlRect(QStyle::CC_ComboBox, &option, QStyle::SC_ComboBoxEditField, this);
+    const int icon_width = option.currentIcon.isNull() ? 0 : option.iconSize.width() + 6;
+    option.currentText = fontMetrics().elidedText(option.currentText, Qt::ElideRight, field.width() - icon_width - 8);
+    painter.drawComplexControl(QStyle::CC_ComboBox, option);
+    painter.drawControl(QStyle::CE_ComboBoxLabel, option);
+}
 
 ChoiceSelector::ChoiceSelector(QWidget* parent) : QWidget(parent) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(4);
-    choices_ = new QComboBox(this);
+    choices_ = new ElidedCombo(this);
     choices_->setAccessibleName(tr("Choice on screen"));
-    choices_->setToolTip(tr("Choice on screen"));
     choices_->setMinimumWidth(150);
-    choices_->setMaximumWidth(220);
+    choices_->setMaximumWidth(260);
     more_ = new QToolButton(this);
     more_->setText(tr("Choice"));
     more_->setToolTip(tr("Add, duplicate, rename or remove a choice"));
@@ -95,7 +108,11 @@ void ChoiceSelector::refresh() {
         const Choice* chosen = chosen_choice(job);
         for (const Choice& choice : job.choices) {
             const bool is_chosen = chosen != nullptr && chosen->id == choice.id;
-            choices_->addItem(is_chosen ? tr("%1 (chosen)").arg(qs(choice.label)) : qs(choice.label), qs(choice.id));
+            // The mark goes before the label, which may be long and cut.
+            choices_->addItem(mark_icon(is_chosen ? Mark::ready : Mark::empty, current_theme()), qs(choice.label),
+                              qs(choice.id));
+            const QString words = is_chosen ? tr("%1 (chosen)") : tr("%1 (not chosen)");
+            choices_->setItemData(choices_->count() - 1, words.arg(qs(choice.label)), Qt::ToolTipRole);
             if (choice.id == current) {
                 choices_->setCurrentIndex(choices_->count() - 1);
                 rename_->setText(qs(choice.label));
@@ -104,6 +121,7 @@ void ChoiceSelector::refresh() {
         }
     }
     const bool any = choices_->count() > 0;
+    choices_->setToolTip(any ? tr("On screen: %1").arg(choices_->currentData(Qt::ToolTipRole).toString()) : QString());
     if (!any) choices_->addItem(tr("no choice yet"));
     choices_->setEnabled(any);
     more_->setEnabled(session_ != nullptr);

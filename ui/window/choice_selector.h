@@ -1,10 +1,10 @@
 #pragma once
 // Which choice of the job is on screen, and what can be done with it.
 
+#include <QComboBox>
 #include <QPointer>
 #include <QWidget>
 
-class QComboBox;
 class QLineEdit;
 class QMenu;
 class QToolButton;
@@ -12,6 +12,16 @@ class QToolButton;
 namespace wg::ui {
 
 class JobSession;
+
+/// A combo box that cuts its text with an ellipsis where it does not fit.
+class ElidedCombo : public QComboBox {
+    Q_OBJECT
+   public:
+    using QComboBox::QComboBox;
+
+   protected:
+    void paintEvent(QPaintEvent* event) override;
+};
 
 class ChoiceSelector : public QWidget {
     Q_OBJECT
@@ -25,7 +35,7 @@ class ChoiceSelector : public QWidget {
     [[nodiscard]] std::string current_id() const;
 
     QPointer<JobSession> session_;
-    QComboBox* choices_ = nullptr;
+    ElidedCombo* choices_ = nullptr;
     QToolButton* more_ = nullptr;
     QMenu* menu_ = nullptr;
     QLineEdit* rename_ = nullptr;

@@ -158,7 +158,11 @@ void JobPage::show_stage(int stage) {
     bar_->set_current(stage);
     StageWidget* shown = ensure_stage(stage);
     stack_->setCurrentIndex(stage);
-    shown->setFocus();
+    if (shown->focusPolicy() != Qt::NoFocus || shown->focusProxy() != nullptr) {
+        shown->setFocus(Qt::OtherFocusReason);
+    } else {
+        bar_->focus_current();
+    }
 }
 
 void JobPage::set_saved_text(const QString& text) {

@@ -82,7 +82,8 @@ NoticeBar& MainWindow::notice() {
 }
 
 void MainWindow::show_session(Job job) {
-    auto session = std::make_unique<JobSession>(std::move(job), reference_);
+    std::shared_ptr<const plan::Reference> reference = reference_for(job);
+    auto session = std::make_unique<JobSession>(std::move(job), std::move(reference));
     job_page_->set_session(session.get());
     saver_->set_session(session.get());
     undo_group_.addStack(&session->undo_stack());
@@ -262,7 +263,7 @@ void MainWindow::refresh_saved() {
     } else if (saver_->saved_at().isValid()) {
         job_page_->set_saved_text(tr("saved %1").arg(saver_->saved_at().toString(QStringLiteral("HH:mm"))));
     } else {
-        job_page_->set_saved_text(tr("no changes"));
+        job_page_->set_saved_text(tr("saved %1").arg(day(session_->job().changed_at)));
     }
 }
 

@@ -1,6 +1,7 @@
 #include "ui/window/stage_bar.h"
 
 #include <QButtonGroup>
+#include <QFocusEvent>
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QShortcut>
@@ -51,7 +52,7 @@ void StageButton::paintEvent(QPaintEvent*) {
         painter.fillRect(rect(), tint);
     }
     if (isChecked()) painter.fillRect(QRect(pad_px, height() - 3, width() - 2 * pad_px, 3), theme.accent);
-    if (hasFocus()) {
+    if (hasFocus() && by_keyboard_) {
         painter.setPen(QPen(theme.accent, 2));
         painter.drawRoundedRect(QRectF(rect()).adjusted(1, 1, -1, -1), 3, 3);
     }
@@ -61,6 +62,12 @@ void StageButton::paintEvent(QPaintEvent*) {
     painter.setFont(face);
     painter.setPen(theme.text);
     painter.drawText(rect().adjusted(pad_px + mark_px + 6, 0, -pad_px, 0), Qt::AlignVCenter | Qt::AlignLeft, text());
+}
+
+void StageButton::focusInEvent(QFocusEvent* event) {
+    by_keyboard_ = event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason ||
+                   event->reason() == Qt::ShortcutFocusReason;
+    QAbstractButton::focusInEvent(event);
 }
 
 StageBar::StageBar(QWidget* parent) : QWidget(parent) {
@@ -83,6 +90,12 @@ StageBar::StageBar(QWidget* parent) : QWidget(parent) {
 void StageBar::set_marks(const std::array<StageMark, stage_count>& marks) {
     for (std::size_t i = 0; i < marks.size(); ++i)
         buttons_[i]->set_mark(marks[i]);
+}
+
+void StageBar::focus_current() {
+    for (StageButton* button : buttons_) {
+        if (button->isChecked()) button->setFocus(Qt::OtherFocusReason);
+    }
 }
 
 void StageBar::set_current(int stage) {

@@ -19,10 +19,12 @@ class StageButton : public QAbstractButton {
 
    protected:
     void paintEvent(QPaintEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
 
    private:
     int stage_;
     StageMark mark_;
+    bool by_keyboard_ = false;  ///< the focus came by key: only then a ring shows where it is
 };
 
 class StageBar : public QWidget {
@@ -31,6 +33,8 @@ class StageBar : public QWidget {
     explicit StageBar(QWidget* parent = nullptr);
     void set_marks(const std::array<StageMark, stage_count>& marks);
     void set_current(int stage);
+    /// Takes the focus to the current stage's button, for stages that have no place of their own for it.
+    void focus_current();
 
    Q_SIGNALS:
     void stage_asked(int stage);

@@ -250,8 +250,25 @@ TEST(Fix, UtilisationStopsAboveOneAndCautionsAboveNinety) {
     ASSERT_NE(find_code(o.findings, "fixing.overloaded"), nullptr);
     EXPECT_EQ(find_code(o.findings, "fixing.overloaded")->severity, Severity::stop);
     in.method.pull_out_n = 0.0;
+    EXPECT_EQ(fixed_up(in).worst_utilisation, 0.0);
     ASSERT_NE(find_code(fixed_up(in).findings, "fixing.no-resistance"), nullptr);
     EXPECT_EQ(find_code(fixed_up(in).findings, "fixing.no-resistance")->severity, Severity::stop);
+}
+
+TEST(Fix, AHookWithItsOwnResistanceIsCheckedBesideItsScrews) {
+    Input in = plain_input();
+    const Outcome screws = fixed_up(in);
+    ASSERT_NE(find_code(screws.findings, "fixing.bracket-not-checked"), nullptr);
+    EXPECT_EQ(find_code(screws.findings, "fixing.bracket-not-checked")->severity, Severity::caution);
+    in.method.pull_out_n = 0.25 * screws.points[0].resistance_pull_n;
+    in.method.shear_n = 0.25 * screws.points[0].resistance_shear_n;
+    const Outcome both = fixed_up(in);
+    EXPECT_EQ(find_code(both.findings, "fixing.bracket-not-checked"), nullptr);
+    EXPECT_NEAR(both.points[0].resistance_pull_n, in.method.pull_out_n, 1e-9);
+    EXPECT_GT(both.worst_utilisation,
+              4.0 * screws.worst_utilisation - 1e-9);  // a sum is never less than a root of squares
+    in.method.pull_out_n = in.method.shear_n = 1e6;    // a strong hook leaves the screws to govern
+    EXPECT_NEAR(fixed_up(in).worst_utilisation, screws.worst_utilisation, 1e-12);
 }
 
 TEST(Fix, NumbersRunOnAndEachPointIsSetOutFromTwoEdges) {

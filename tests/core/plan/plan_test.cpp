@@ -42,7 +42,8 @@ Job* PlanTest::job_ = nullptr;
 
 TEST_F(PlanTest, demo_has_no_stop_and_every_room_speaks) {
     const Plan plan = planned(*job_);
-    for (const Finding& f : plan.findings) EXPECT_NE(f.severity, Severity::stop) << f.code << ": " << f.message;
+    for (const Finding& f : plan.findings)
+        EXPECT_NE(f.severity, Severity::stop) << f.code << ": " << f.message;
     EXPECT_FALSE(plan.placements.empty());
     EXPECT_TRUE(plan.has_yield);
     EXPECT_GT(plan.run.length_m, 3.0);
@@ -99,8 +100,10 @@ TEST_F(PlanTest, collector_bigger_than_its_surface_is_a_stop) {
 
 TEST_F(PlanTest, standstill_above_the_plates_allowable_pressure_is_a_stop) {
     Reference weak = *reference_;
-    for (CollectorModel& c : weak.catalogue.collectors) c.max_pressure_bar = 12.0;
-    for (BlockModel& b : weak.catalogue.blocks) b.test_pressure_bar = 12.0;
+    for (CollectorModel& c : weak.catalogue.collectors)
+        c.max_pressure_bar = 12.0;
+    for (BlockModel& b : weak.catalogue.blocks)
+        b.test_pressure_bar = 12.0;
     const Result<Plan> plan = wg::plan::plan(*job_, weak);
     ASSERT_TRUE(plan.ok());
     EXPECT_TRUE(has(plan.value(), "standstill.pressure", Severity::stop));
@@ -150,20 +153,25 @@ TEST_F(PlanTest, turning_site_and_sketch_together_changes_no_figure) {
     Job job = *job_;
     const auto turn = [](Point3& p) { p = {-p.y_m, p.x_m, p.z_m}; };
     job.site.sketch_up_azimuth_deg = std::fmod(job.site.sketch_up_azimuth_deg + 90.0, 360.0);
-    for (Surface& s : job.site.surfaces) turn(s.origin);
+    for (Surface& s : job.site.surfaces)
+        turn(s.origin);
     for (Obstacle& o : job.site.obstacles) {
         turn(o.base);
         o.turn_deg += 90.0;
-        for (Point2& p : o.outline) p = {-p.y_m, p.x_m};
+        for (Point2& p : o.outline)
+            p = {-p.y_m, p.x_m};
     }
-    for (CylinderSpot& s : job.site.spots) turn(s.position);
+    for (CylinderSpot& s : job.site.spots)
+        turn(s.position);
     for (Choice& c : job.choices) {
-        for (RoutePoint& r : c.route) turn(r.position);
+        for (RoutePoint& r : c.route)
+            turn(r.position);
     }
     const Plan before = planned(*job_);
     const Plan after = planned(job);
     EXPECT_NEAR(after.run.length_m, before.run.length_m, 1e-9);
-    EXPECT_NEAR(after.figures.electricity_kwh.mid, before.figures.electricity_kwh.mid, 1e-3 * before.figures.electricity_kwh.mid);
+    EXPECT_NEAR(after.figures.electricity_kwh.mid, before.figures.electricity_kwh.mid,
+                1e-3 * before.figures.electricity_kwh.mid);
     EXPECT_NEAR(after.placements[0].plane_kwh_m2, before.placements[0].plane_kwh_m2, 0.5);
 }
 

@@ -1,0 +1,149 @@
+#include "ui/window/main_window.h"
+
+#include <gtest/gtest.h>
+
+#include <QAbstractButton>
+#include <QAction>
+#include <QFile>
+#include <QLabel>
+#include <QMenuBar>
+#include <QTableView>
+#include <QTest>
+
+#include "ui/common/edits.h"
+#include "ui/desk/desk_page.h"
+#include "ui/window/job_page.h"
+
+namespace wg::ui {
+namespace {
+
+constexpr int patience_ms = 20000;  ///< a whole year of operation on a busy machine
+
+std::optional<std::string> resource(const std::string& path) {
+    QFile file(QStringLiteral(WG_RESOURCES_DIR "/") + QString::fromStdString(path));
+    if (!file.open(QIODevice::ReadOnly)) return std::nullopt;
+    return file.readAll().toStdString();
+}
+
+class MainWindowTest : public testing::Test {
+   protected:
+    void SetUp() override {
+        Result<plan::Reference> reference = plan::load_reference(&resource);
+        ASSERT_TRUE(reference.ok()) << text_of(reference.problems());
+        Result<std::unique_ptr<store::Store>> store = store::Store::open(":memory:", Instant{1'800'000'000});
+        ASSERT_TRUE(store.ok()) << text_of(store.problems());
+        store_ = store.value().get();
+        window_ = std::make_unique<MainWindow>(std::move(store).value(),
+                                               std::make_shared<const plan::Reference>(std::move(reference).value()));
+        window_->show();
+    }
+    [[nodiscard]] bool open_demo() { return window_->open_job_text(*resource("demo/job.json"), "demo/job.json"); }
+    [[nodiscard]] bool settle() {
+        return QTest::qWaitFor([this] { return window_->session()->settled(); }, patience_ms);
+    }
+    [[nodiscard]] QAction* action(const QKeySequence& keys) const {
+        for (QAction* candidate : window_->findChildren<QAction*>()) {
+            if (candidate->shortcut() == keys) return candidate;
+        }
+        return nullptr;
+    }
+
+    store::Store* store_ = nullptr;
+    std::unique_ptr<MainWindow> window_;
+};
+
+TEST_F(MainWindowTest, the_demonstration_job_opens_plans_and_shows_on_every_stage) {
+    ASSERT_TRUE(open_demo());
+    ASSERT_TRUE(settle()) << window_->session()->plan_problem().toStdString();
+    EXPECT_TRUE(window_->session()->plan()->has_yield);
+    EXPECT_GT(window_->session()->plan()->figures.heat_kwh.mid, 0.0);
+    for (int stage = 0; stage < stage_count; ++stage) {
+        window_->show_stage(stage);
+        QCoreApplication::processEvents();
+        EXPECT_FALSE(window_->grab().isNull());
+    }
+    EXPECT_EQ(window_->session()->undo_stack().count(), 0) << "looking at a stage must not edit the job";
+    EXPECT_EQ(store_->count("").value(), 1);
+}
+
+TEST_F(MainWindowTest, the_same_file_opened_again_neither_asks_nor_saves_anew) {
+    ASSERT_TRUE(open_demo());
+    const std::int64_t revision = window_->session()->job().revision;
+    ASSERT_TRUE(open_demo());
+    EXPECT_EQ(window_->session()->job().revision, revision);
+    EXPECT_EQ(store_->count("").value(), 1);
+}
+
+TEST_F(MainWindowTest, edits_are_undone_from_the_menu_and_saved_on_the_way_to_the_desk) {
+    ASSERT_TRUE(open_demo());
+    const Job before = window_->session()->job();
+    set_notes(*window_->session(), "Bring the long ladder");
+    QAction* undo = action(QKeySequence(QStringLiteral("Ctrl+Z")));
+    ASSERT_NE(undo, nullptr);
+    EXPECT_TRUE(undo->text().contains(QStringLiteral("notes"))) << undo->text().toStdString();
+    undo->trigger();
+    EXPECT_EQ(window_->session()->job(), before);
+    action(QKeySequence(QStringLiteral("Ctrl+Shift+Z")))->trigger();
+    action(QKeySequence(QStringLiteral("Ctrl+D")))->trigger();
+    EXPECT_EQ(window_->session(), nullptr);
+    EXPECT_FALSE(undo->isEnabled());
+    const Result<Job> stored = store_->load(before.id);
+    ASSERT_TRUE(stored.ok());
+    EXPECT_EQ(stored.value().notes, "Bring the long ladder");
+    auto* desk = window_->findChild<DeskPage*>();
+    ASSERT_NE(desk, nullptr);
+    EXPECT_TRUE(desk->isVisible());
+    EXPECT_EQ(desk->table()->model()->rowCount(), 1);
+}
+
+TEST_F(MainWindowTest, a_job_started_afresh_opens_and_can_be_saved) {
+    action(QKeySequence::New)->trigger();
+    ASSERT_NE(window_->session(), nullptr);
+    EXPECT_FALSE(window_->session()->job().number.empty());
+    EXPECT_EQ(window_->session()->job().revision, 1);
+    for (int stage = 0; stage < stage_count; ++stage) {
+        window_->show_stage(stage);
+        QCoreApplication::processEvents();
+    }
+    set_notes(*window_->session(), "first call");
+    action(QKeySequence::Save)->trigger();
+    EXPECT_EQ(window_->session()->job().revision, 2);
+}
+
+TEST_F(MainWindowTest, job_actions_wait_for_a_job) {
+    QAction* save = action(QKeySequence::Save);
+    ASSERT_NE(save, nullptr);
+    EXPECT_FALSE(save->isEnabled());
+    ASSERT_TRUE(open_demo());
+    EXPECT_TRUE(save->isEnabled());
+}
+
+TEST_F(MainWindowTest, fits_a_small_laptop_screen_on_every_stage) {
+    ASSERT_TRUE(open_demo());
+    ASSERT_TRUE(settle());
+    for (int stage = 0; stage < stage_count; ++stage) {
+        window_->show_stage(stage);
+        QCoreApplication::processEvents();
+        window_->resize(1366, 740);
+        QCoreApplication::processEvents();
+        EXPECT_LE(window_->width(), 1366) << stage_title(stage).toStdString();
+        EXPECT_LE(window_->height(), 740) << stage_title(stage).toStdString();
+    }
+}
+
+TEST_F(MainWindowTest, no_word_on_any_control_ends_with_an_exclamation_mark) {
+    ASSERT_TRUE(open_demo());
+    for (int stage = 0; stage < stage_count; ++stage)
+        window_->show_stage(stage);
+    const QChar mark = u'!';
+    for (const QAbstractButton* button : window_->findChildren<QAbstractButton*>()) {
+        EXPECT_FALSE(button->text().contains(mark)) << button->text().toStdString();
+        EXPECT_FALSE(button->toolTip().contains(mark)) << button->toolTip().toStdString();
+    }
+    for (const QLabel* label : window_->findChildren<QLabel*>()) {
+        EXPECT_FALSE(label->text().contains(mark)) << label->text().toStdString();
+    }
+}
+
+}  // namespace
+}  // namespace wg::ui
