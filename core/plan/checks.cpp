@@ -206,14 +206,17 @@ void check_site_values(const Job& job, const Selection& with, Findings& findings
     }
 }
 
+/// The strictest rule that the refrigerant meets: rule sets list them in that order, and the later steps follow from
+/// it.
 void check_market(const Selection& with, Findings& findings) {
     for (const MarketRule& rule : with.rules->market) {
         if (with.refrigerant->gwp100() < rule.gwp_from) continue;
-        findings.add(Severity::caution, Stage::offer, "market.gwp", with.block->name,
-                     with.refrigerant->name() + " has a GWP of " + fixed(with.refrigerant->gwp100(), 0) + ". " +
-                         rule.text + " (since " + rule.since + ")",
-                     "Verify with the maker how the set is classed before offering it", "Placing on the market by GWP",
-                     rule.source);
+        findings.add(
+            Severity::caution, Stage::offer, "market.gwp", with.block->name,
+            with.refrigerant->name() + " has a GWP of " + fixed(with.refrigerant->gwp100(), 0) + ". " + rule.text,
+            "Verify with the maker how the set is classed before offering it", "Placing on the market by GWP",
+            rule.source);
+        return;
     }
 }
 

@@ -79,6 +79,14 @@ QAbstractSpinBox::down-arrow { image: none; width: 0; height: 0; border-left: 4p
 QCheckBox, QRadioButton { min-height: 34px; spacing: 8px; color: <text>; border: 2px solid transparent;
     border-radius: 4px; }
 QCheckBox:focus, QRadioButton:focus { border-color: <accent>; }
+QCheckBox::indicator, QTreeView::indicator, QListView::indicator, QTableView::indicator {
+    width: 16px; height: 16px; border: 2px solid <muted>; border-radius: 3px; background: <panel>;
+}
+QCheckBox::indicator:checked, QTreeView::indicator:checked, QListView::indicator:checked,
+QTableView::indicator:checked { background: <accent>; border-color: <accent>; image: url(:/icons/<tick>.svg); }
+QRadioButton::indicator { width: 16px; height: 16px; border: 2px solid <muted>; border-radius: 10px;
+    background: <panel>; }
+QRadioButton::indicator:checked { width: 8px; height: 8px; border: 6px solid <accent>; background: <panel>; }
 QGroupBox { border: none; border-top: 1px solid <line>; margin-top: 28px; padding-top: 8px; font-weight: 600; }
 QGroupBox::title { subcontrol-origin: margin; subcontrol-position: top left; padding: 4px 0; color: <text>; }
 
@@ -176,6 +184,8 @@ QString style_sheet(const Theme& theme) {
     QString text = QString::fromUtf8(sheet);
     for (const auto& [name, colour] : colours)
         text.replace(name, colour.name());
+    text.replace(QStringLiteral("<tick>"),
+                 theme.kind == ThemeKind::dark ? QStringLiteral("tick-slate") : QStringLiteral("tick-white"));
     return text;
 }
 

@@ -1,11 +1,10 @@
 #include "ui/documents/install_tables.h"
 
-#include <cmath>
-
 #include "core/job/words.h"
 #include "ui/common/format.h"
 #include "ui/documents/drawings.h"
 #include "ui/documents/install_steps.h"
+#include "ui/documents/papers.h"
 
 namespace wg::ui::paper {
 namespace {
@@ -16,13 +15,6 @@ QString whole_mm(double value_m) {
 
 QString kilonewton(double value_n) {
     return number(value_n / 1000.0, 2);
-}
-
-QString service_words(const Service& service) {
-    if (service.present) return QStringLiteral("there");
-    return service.distance_m > 0.0
-               ? QStringLiteral("bring over %1").arg(quantity(service.distance_m, QStringLiteral("m"), 1))
-               : QStringLiteral("missing");
 }
 
 QString extra_words(const plan::Plan& plan) {
@@ -203,9 +195,8 @@ void load_list(Flow& flow, const PaperInput& input) {
                      {QStringLiteral("On van"), 16.0, false, true}};
     for (const parts::Line& line : input.plan.parts.lines) {
         if (line.labour) continue;
-        const bool exact = std::fabs(line.to_buy - std::round(line.to_buy)) < 1e-9;
         table.rows.push_back(
-            {QStringList{qs(line.text), quantity(line.to_buy, qs(line.unit), exact ? 0 : 2), qs(line.why), QString()}});
+            {QStringList{qs(line.text), amount_words(line.to_buy, line.unit), qs(line.why), QString()}});
     }
     if (table.rows.empty())
         flow.paragraph(QStringLiteral("No parts are listed."));

@@ -1,6 +1,7 @@
 #include "ui/documents/papers.h"
 
 #include <QLocale>
+#include <cmath>
 
 #include "ui/common/format.h"
 
@@ -32,8 +33,16 @@ QString hand_words(Hand hand) {
                               : QStringLiteral("right-hand (connections on the right)");
 }
 
-QString or_line(const std::string& text) {
-    return qs(text);
+QString service_words(const Service& service) {
+    if (service.present) return QStringLiteral("there");
+    return service.distance_m > 0.0
+               ? QStringLiteral("bring over %1").arg(quantity(service.distance_m, QStringLiteral("m"), 1))
+               : QStringLiteral("missing");
+}
+
+QString amount_words(double value, const std::string& unit) {
+    const bool whole = std::fabs(value - std::round(value)) < 1e-9;
+    return quantity(value, qs(unit), whole ? 0 : 2);
 }
 
 Furniture furniture_of(Paper paper, const PaperInput& input) {

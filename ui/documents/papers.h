@@ -24,7 +24,9 @@ using SharedInput = std::shared_ptr<const PaperInput>;
 [[nodiscard]] QString date_words(const QDate& date);         ///< "21 June 2027"
 [[nodiscard]] QString client_address(const Client& client);  ///< on one line
 [[nodiscard]] QString hand_words(Hand hand);
-[[nodiscard]] QString or_line(const std::string& text);  ///< the text, or an empty value that leaves a line to write on
+[[nodiscard]] QString service_words(const Service& service);  ///< "there", "bring over 9.0 m", "missing"
+/// An amount of a part: whole numbers without decimals.
+[[nodiscard]] QString amount_words(double value, const std::string& unit);
 /// Findings of at least `least` severity in ruled boxes, worst first.
 void findings_boxes(Flow& flow, const std::vector<Finding>& findings, Severity least);
 

@@ -124,12 +124,6 @@ bool is_equipment(const parts::Line& line, const plan::Plan& plan) {
     return line.item_id == plan.collector.id || line.item_id == plan.block.id || line.item_id == plan.cylinder.id;
 }
 
-QString amount(const parts::Line& line) {
-    const double whole = std::round(line.to_buy);
-    const bool exact = std::fabs(line.to_buy - whole) < 1e-9;
-    return quantity(line.to_buy, qs(line.unit), exact ? 0 : 2);
-}
-
 void price_table(Flow& flow, const PaperInput& input) {
     const plan::Plan& plan = input.plan;
     // Table, rules and terms stay together where they can.
@@ -150,7 +144,8 @@ void price_table(Flow& flow, const PaperInput& input) {
         {QStringLiteral("What"), 0.0}, {QStringLiteral("Quantity"), 26.0, true}, {QStringLiteral("Net"), 36.0, true}};
     for (const parts::Line& line : quote.lines) {
         if (is_equipment(line, plan)) {
-            table.rows.push_back({QStringList{qs(line.text), amount(line), money(line.net, currency)}});
+            table.rows.push_back(
+                {QStringList{qs(line.text), amount_words(line.to_buy, line.unit), money(line.net, currency)}});
             equipment += line.net;
         } else if (line.labour) {
             labour += line.net;

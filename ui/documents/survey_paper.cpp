@@ -110,13 +110,6 @@ void obstacles_table(Flow& flow, const Site& site) {
     }
 }
 
-QString service_words(const Service& service) {
-    if (service.present) return QStringLiteral("there");
-    return service.distance_m > 0.0
-               ? QStringLiteral("bring over %1").arg(quantity(service.distance_m, QStringLiteral("m"), 1))
-               : QStringLiteral("missing");
-}
-
 void spots_table(Flow& flow, const Site& site) {
     flow.heading(QStringLiteral("Places for the cylinder"));
     for (const CylinderSpot& spot : site.spots) {

@@ -45,7 +45,9 @@ void Canvas::zoom_by(double factor, QPointF about) {
     update();
 }
 
-double Canvas::text_units() const { return static_cast<double>(QFontInfo(font()).pixelSize()); }
+double Canvas::text_units() const {
+    return static_cast<double>(QFontInfo(font()).pixelSize());
+}
 
 void Canvas::paint_ground(QPainter& painter) const {
     painter.fillRect(rect(), current_theme().panel);

@@ -12,8 +12,8 @@ class Canvas : public QWidget {
    public:
     explicit Canvas(QWidget* parent = nullptr);
 
-    void fit();                                     ///< everything in view; stays fitted while the window is resized
-    void zoom_by(double factor, QPointF about);     ///< within sensible limits
+    void fit();                                  ///< everything in view; stays fitted while the window is resized
+    void zoom_by(double factor, QPointF about);  ///< within sensible limits
     [[nodiscard]] double units_per_m() const { return units_per_m_; }
     [[nodiscard]] QPointF origin() const { return origin_; }
 

@@ -16,7 +16,8 @@ constexpr double stub_m = 0.18;     ///< tubes are drawn this far out of the pla
 bool same_place(const site::PlacedCollector& a, const site::PlacedCollector& b) {
     if (a.outline.size() != b.outline.size()) return false;
     for (std::size_t i = 0; i < a.outline.size(); ++i) {
-        if (std::hypot(a.outline[i].x_m - b.outline[i].x_m, a.outline[i].y_m - b.outline[i].y_m) > moved_m) return false;
+        if (std::hypot(a.outline[i].x_m - b.outline[i].x_m, a.outline[i].y_m - b.outline[i].y_m) > moved_m)
+            return false;
     }
     return std::hypot(a.liquid_connection.x_m - b.liquid_connection.x_m,
                       a.liquid_connection.y_m - b.liquid_connection.y_m) <= moved_m;
@@ -85,7 +86,8 @@ QStringList plate_words(const Pass& pass, const Drawn& one) {
     return lines;
 }
 
-/// Writes along the plate's long side, so that a turned plate keeps its words too. True when at least the name is there.
+/// Writes along the plate's long side, so that a turned plate keeps its words too. True when at least the name is
+/// there.
 bool words_on_plate(Pass& pass, const Drawn& one) {
     const std::vector<Point2>& outline = one.placed.outline;
     const QPointF a = pass.view.map(outline[0]);
@@ -104,7 +106,8 @@ bool words_on_plate(Pass& pass, const Drawn& one) {
     QStringList lines = plate_words(pass, one);
     for (; !lines.isEmpty(); lines.removeLast()) {
         double width = pass.bold.width(lines.front());
-        for (const QString& text : lines) width = std::max(width, pass.letters.width(text));
+        for (const QString& text : lines)
+            width = std::max(width, pass.letters.width(text));
         const double rows = static_cast<double>(lines.size());
         if (width > length * 0.9 || line * rows > depth * 0.8) continue;
         std::vector<QRectF> cells;
@@ -122,7 +125,8 @@ bool words_on_plate(Pass& pass, const Drawn& one) {
             (i == 0 ? pass.bold : pass.letters)
                 .draw(pass.painter, at, Qt::AlignCenter, lines[i], pass.theme.collector_line, turn_deg);
         }
-        for (const QRectF& cell : cells) pass.placer.keep_free(cell);
+        for (const QRectF& cell : cells)
+            pass.placer.keep_free(cell);
         return true;
     }
     return false;
@@ -147,9 +151,9 @@ void cross(Pass& pass, const Mark& mark, double radius) {
         QPainterPath disc;
         disc.addEllipse(ring);
         pass.painter.setClipPath(disc, Qt::IntersectClip);
-        pass.painter.fillRect(QRectF(ring.left(), ring.bottom() - ring.height() * share, ring.width(),
-                                     ring.height() * share),
-                              colour_of(pass.theme, mark.utilisation));
+        pass.painter.fillRect(
+            QRectF(ring.left(), ring.bottom() - ring.height() * share, ring.width(), ring.height() * share),
+            colour_of(pass.theme, mark.utilisation));
         pass.painter.restore();
     }
     pass.painter.setBrush(Qt::NoBrush);
@@ -175,7 +179,8 @@ std::vector<Mark> marks_of(const Pass& pass, const Drawn& one) {
     }
     const bool numbered = one.planned != nullptr && !one.planned->fixing.points.empty();
     int number = numbered ? one.planned->fixing.points.front().number : 1;
-    for (Point2 point : one.placed.fixing_points) marks.push_back({number++, pass.view.map(point), false, 0.0});
+    for (Point2 point : one.placed.fixing_points)
+        marks.push_back({number++, pass.view.map(point), false, 0.0});
     return marks;
 }
 
@@ -190,7 +195,8 @@ struct Number {
 /// which hole must never be a guess.
 void place_numbers(Pass& pass, std::vector<Number>& numbers, double gap) {
     QPointF middle;
-    for (const Number& one : numbers) middle += one.mark->at / static_cast<double>(numbers.size());
+    for (const Number& one : numbers)
+        middle += one.mark->at / static_cast<double>(numbers.size());
     // The last pattern (0, 0) means outwards, up or down by the half of the plate.
     const QPointF patterns[] = {{1, -1}, {1, 1}, {-1, -1}, {-1, 1}, {0, -1}, {0, 1}, {0, 0}};
     double best = std::numeric_limits<double>::infinity();
@@ -265,8 +271,8 @@ void collectors(Pass& pass, const std::vector<Drawn>& drawn) {
             pass.painter.setPen(QPen(glow, pass.line(8.0), Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
             pass.painter.drawPath(path);
         }
-        pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(2.4), Qt::SolidLine, Qt::SquareCap,
-                                 Qt::MiterJoin));
+        pass.painter.setPen(
+            QPen(pass.theme.collector_line, pass.line(2.4), Qt::SolidLine, Qt::SquareCap, Qt::MiterJoin));
         pass.painter.drawPath(path);
         for (const Mark& mark : marks_of(pass, one)) {
             const double reach = pass.letters.line() * 0.55;
@@ -311,7 +317,8 @@ void collector_names(Pass& pass, const std::vector<Drawn>& drawn) {
 void fixing_points(Pass& pass, const std::vector<Drawn>& drawn) {
     const double radius = std::max(pass.letters.line() * 0.30, pass.line(2.5));
     std::vector<std::vector<Mark>> plates;
-    for (const Drawn& one : drawn) plates.push_back(marks_of(pass, one));
+    for (const Drawn& one : drawn)
+        plates.push_back(marks_of(pass, one));
     const Mark* worst = nullptr;
     for (const std::vector<Mark>& marks : plates) {
         for (const Mark& mark : marks) {

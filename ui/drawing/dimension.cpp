@@ -26,7 +26,8 @@ QString mark_text(const ChainMark& mark) {
 std::vector<double> spread(const std::vector<ChainMark>& marks, double spacing) {
     std::vector<double> at;
     at.reserve(marks.size());
-    for (const ChainMark& mark : marks) at.push_back(mark.at);
+    for (const ChainMark& mark : marks)
+        at.push_back(mark.at);
     // A few relaxation passes share the shift between neighbours instead of pushing everything one way.
     for (int pass = 0; pass < 200; ++pass) {
         bool moved = false;
@@ -72,8 +73,8 @@ QRectF draw_dimension(QPainter& painter, QPointF a, QPointF b, const QString& fi
     QPointF middle = (a + b) / 2.0;
     if (w + half * 2.0 > length && std::abs(along.y()) > 0.7) {
         // No room between the ticks of an upright line: the figure stands level beside it.
-        const QRectF beside = letters.box(middle + QPointF(letters.line() * 0.35, 0.0),
-                                          Qt::AlignLeft | Qt::AlignVCenter, figure);
+        const QRectF beside =
+            letters.box(middle + QPointF(letters.line() * 0.35, 0.0), Qt::AlignLeft | Qt::AlignVCenter, figure);
         letters.draw_in(painter, beside, figure, pen.text, pen.plate);
         return beside;
     }
@@ -94,7 +95,8 @@ QRectF draw_dimension(QPainter& painter, QPointF a, QPointF b, const QString& fi
 
 double chain_depth(const std::vector<ChainMark>& marks, const Lettering& lettering) {
     double longest = 0.0;
-    for (const ChainMark& mark : marks) longest = std::max(longest, lettering.width(mark_text(mark)));
+    for (const ChainMark& mark : marks)
+        longest = std::max(longest, lettering.width(mark_text(mark)));
     return longest + lettering.line() * (knee_lines + figure_gap + 0.3);
 }
 

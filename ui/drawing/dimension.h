@@ -24,10 +24,10 @@ QRectF draw_dimension(QPainter& painter, QPointF a, QPointF b, const QString& fi
 
 /// One mark of a running chain: where it is on the axis, and what stands there.
 struct ChainMark {
-    double at = 0.0;   ///< painter x (chain along x) or painter y (chain along y)
-    double to = 0.0;   ///< where the projection line starts at the object: painter y, or x
-    QString figure;    ///< e.g. "1 240"
-    QString numbers;   ///< points it serves, e.g. "1, 4"
+    double at = 0.0;  ///< painter x (chain along x) or painter y (chain along y)
+    double to = 0.0;  ///< where the projection line starts at the object: painter y, or x
+    QString figure;   ///< e.g. "1 240"
+    QString numbers;  ///< points it serves, e.g. "1, 4"
 };
 
 /// Running dimensions from one datum along x, hanging below `line_y`: figures turned to be read from the right. Marks

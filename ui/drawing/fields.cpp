@@ -15,7 +15,8 @@ namespace wg::ui {
 using namespace Qt::StringLiterals;
 
 std::optional<double> parsed_number(QString text) {
-    for (const QChar space : {QChar(u' '), QChar(0x2009), QChar(0x00a0), QChar(0x202f)}) text.remove(space);
+    for (const QChar space : {QChar(u' '), QChar(0x2009), QChar(0x00a0), QChar(0x202f)})
+        text.remove(space);
     text.replace(QChar(0x2212), u'-');
     // '1,234.5' is ambiguous between habits: refused rather than guessed.
     if (text.contains(u',') && text.contains(u'.')) return std::nullopt;
@@ -62,13 +63,14 @@ QString NumberField::text_of(std::optional<double> value) const {
     QString text = QString::number(*value, 'f', range_.decimals);
     if (text.contains(u'.')) {
         // Whole and half figures are read more easily without the zeros behind them; one decimal stays as a sign of it.
-        while (text.endsWith(u'0') && !text.endsWith(u".0"_s)) text.chop(1);
+        while (text.endsWith(u'0') && !text.endsWith(u".0"_s))
+            text.chop(1);
     }
     return text;
 }
 
 void NumberField::set_value(std::optional<double> value) {
-    if (value == value_ && (!problem_->isHidden() || edit_->hasFocus()) && !edit_->text().isEmpty()) return;
+    if (value == value_ && (!problem_->isHidden() || edit_->hasFocus())) return;
     value_ = value;
     edit_->setText(text_of(value));
     show_problem({});
@@ -87,7 +89,9 @@ void NumberField::show_problem(const QString& text) {
                                         : u"QLineEdit { border: 2px solid %1; }"_s.arg(current_theme().stop.name()));
 }
 
-QString NumberField::problem() const { return problem_->isHidden() ? QString() : problem_->text(); }
+QString NumberField::problem() const {
+    return problem_->isHidden() ? QString() : problem_->text();
+}
 
 void NumberField::finish() {
     const QString text = edit_->text().trimmed();
@@ -102,9 +106,7 @@ void NumberField::finish() {
         return;
     }
     const std::optional<double> number = parsed_number(text);
-    const QString limits = tr("%1 to %2 %3")
-                               .arg(text_of(range_.least), text_of(range_.most), unit_)
-                               .trimmed();
+    const QString limits = tr("%1 to %2 %3").arg(text_of(range_.least), text_of(range_.most), unit_).trimmed();
     if (!number) {
         show_problem(tr("Not a number. Give %1.").arg(limits));
         return;

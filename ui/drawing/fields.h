@@ -21,7 +21,7 @@ class NumberField : public QWidget {
         double least = 0.0;
         double most = 0.0;
         int decimals = 2;
-        double step = 0.0;  ///< of the up and down keys; 0: none
+        double step = 0.0;      ///< of the up and down keys; 0: none
         bool optional = false;  ///< empty is allowed and means 'not known'
     };
     NumberField(const QString& name, const QString& unit, const Range& range, QWidget* parent = nullptr);

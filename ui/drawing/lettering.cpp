@@ -24,13 +24,15 @@ QFont font_for(double text_units, bool bold) {
 }  // namespace
 
 Lettering::Lettering(double text_units, bool bold)
-    : font_(font_for(text_units, bold)),
-      scale_(text_units / static_cast<double>(font_.pixelSize())),
-      metrics_(font_) {}
+    : font_(font_for(text_units, bold)), scale_(text_units / static_cast<double>(font_.pixelSize())), metrics_(font_) {}
 
-double Lettering::width(const QString& text) const { return metrics_.horizontalAdvance(text) * scale_; }
+double Lettering::width(const QString& text) const {
+    return metrics_.horizontalAdvance(text) * scale_;
+}
 
-double Lettering::line() const { return (metrics_.ascent() + metrics_.descent()) * scale_; }
+double Lettering::line() const {
+    return (metrics_.ascent() + metrics_.descent()) * scale_;
+}
 
 QRectF Lettering::box(QPointF anchor, Qt::Alignment hold, const QString& text) const {
     const double w = width(text);
@@ -77,14 +79,17 @@ double LabelPlacer::crowding(const QRectF& box) const {
     double covered = 0.0;
     for (const QRectF& other : taken_) {
         const QRectF both = box.intersected(other);
-        if (both.isValid()) covered += both.width() * both.height() / std::min(box.width() * box.height(),
-                                                                               other.width() * other.height());
+        if (both.isValid())
+            covered +=
+                both.width() * both.height() / std::min(box.width() * box.height(), other.width() * other.height());
     }
     if (!bounds_.isEmpty() && !bounds_.contains(box)) covered += 4.0;
     return covered;
 }
 
-bool LabelPlacer::is_free(const QRectF& box) const { return crowding(box) <= 0.0; }
+bool LabelPlacer::is_free(const QRectF& box) const {
+    return crowding(box) <= 0.0;
+}
 
 LabelPlacer::Label LabelPlacer::place(QPointF anchor, QSizeF size, double gap, QPointF prefer) {
     const Label label = find(anchor, size, gap, prefer);

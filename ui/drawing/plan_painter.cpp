@@ -32,12 +32,15 @@ struct Bounds {
 Bounds bounds_of(const Site& site) {
     Bounds all;
     for (const Surface& surface : site.surfaces) {
-        for (Point2 p : outline_in_plan(surface, site.sketch_up_azimuth_deg)) all.take(p.x_m, p.y_m);
+        for (Point2 p : outline_in_plan(surface, site.sketch_up_azimuth_deg))
+            all.take(p.x_m, p.y_m);
     }
     for (const Obstacle& obstacle : site.obstacles) {
-        for (Point2 p : outline_in_plan(obstacle)) all.take(p.x_m, p.y_m);
+        for (Point2 p : outline_in_plan(obstacle))
+            all.take(p.x_m, p.y_m);
     }
-    for (const CylinderSpot& spot : site.spots) all.take(spot.position.x_m, spot.position.y_m);
+    for (const CylinderSpot& spot : site.spots)
+        all.take(spot.position.x_m, spot.position.y_m);
     if (all.empty()) {
         // An empty sketch shows ten metres square to start on.
         all.take(-5.0, -5.0);
@@ -59,7 +62,8 @@ struct Pass {
 
 QPolygonF mapped(const std::vector<Point2>& outline, const SiteView& view) {
     QPolygonF polygon;
-    for (Point2 p : outline) polygon << view.map(p.x_m, p.y_m);
+    for (Point2 p : outline)
+        polygon << view.map(p.x_m, p.y_m);
     return polygon;
 }
 
@@ -189,7 +193,9 @@ void obstacle_in_plan(Pass& pass, const Obstacle& obstacle) {
 }
 
 /// True to scale as far as a cylinder of 0.6 m can be seen.
-double spot_radius(const Pass& pass) { return std::max(0.30 * pass.view.units_per_m, pass.letters.line() * 0.42); }
+double spot_radius(const Pass& pass) {
+    return std::max(0.30 * pass.view.units_per_m, pass.letters.line() * 0.42);
+}
 
 void spot_in_plan(Pass& pass, const CylinderSpot& spot) {
     const QPointF at = pass.view.map(spot.position.x_m, spot.position.y_m);
@@ -217,7 +223,8 @@ void collectors_and_route(Pass& pass) {
             const site::PlacedCollector placed =
                 site::place(*surface, pass.what.job->site.sketch_up_azimuth_deg, placement, plan->collector);
             QPolygonF seen;
-            for (Point3 corner : placed.corners) seen << pass.view.map(corner.x_m, corner.y_m);
+            for (Point3 corner : placed.corners)
+                seen << pass.view.map(corner.x_m, corner.y_m);
             pass.painter.setBrush(pass.theme.collector_fill);
             pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(1.8)));
             pass.painter.drawPolygon(seen);
@@ -232,8 +239,8 @@ void collectors_and_route(Pass& pass) {
         pass.painter.setBrush(Qt::NoBrush);
         pass.painter.setPen(QPen(pass.theme.panel, pass.line(5.0), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
         pass.painter.drawPolyline(route);
-        pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(2.2), Qt::SolidLine, Qt::RoundCap,
-                                 Qt::RoundJoin));
+        pass.painter.setPen(
+            QPen(pass.theme.collector_line, pass.line(2.2), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
         pass.painter.drawPolyline(route);
         for (qsizetype i = 1; i < route.size(); ++i) {
             pass.placer.keep_free_line(route[i - 1], route[i], pass.line(3.0));
@@ -286,8 +293,8 @@ void labels(Pass& pass) {
         const QPolygonF polygon = mapped(outline_in_plan(obstacle), pass.view);
         if (polygon.isEmpty()) continue;
         const QRectF box = polygon.boundingRect();
-        const QPointF anchor = obstacle.kind == ObstacleKind::tree ? box.center()
-                                                                  : QPointF(box.right(), box.center().y());
+        const QPointF anchor =
+            obstacle.kind == ObstacleKind::tree ? box.center() : QPointF(box.right(), box.center().y());
         label(pass, anchor, u"%1, top %2"_s.arg(qs(obstacle.label), length_m(obstacle.base.z_m + obstacle.height_m)),
               pass.theme.text, obstacle.id == pass.what.selected_id);
     }
@@ -346,8 +353,10 @@ void paint_site(QPainter& painter, const SiteDrawing& what, const SiteView& view
         }
     }
     collectors_and_route(pass);
-    for (const Obstacle& obstacle : site.obstacles) obstacle_in_plan(pass, obstacle);
-    for (const CylinderSpot& spot : site.spots) spot_in_plan(pass, spot);
+    for (const Obstacle& obstacle : site.obstacles)
+        obstacle_in_plan(pass, obstacle);
+    for (const CylinderSpot& spot : site.spots)
+        spot_in_plan(pass, spot);
     const double line = letters.line();
     const QPointF arrow(area.right() - line * 2.4, area.top() + line * 2.4);
     pass.placer.keep_free(QRectF(arrow.x() - line * 2.2, arrow.y() - line * 2.2, line * 4.4, line * 4.4));

@@ -15,8 +15,12 @@ namespace wg::ui {
 struct SiteView {
     double units_per_m = 20.0;
     QPointF origin;  ///< painter position of sketch (0, 0)
-    [[nodiscard]] QPointF map(double x_m, double y_m) const { return {origin.x() + x_m * units_per_m, origin.y() - y_m * units_per_m}; }
-    [[nodiscard]] Point2 unmap(QPointF p) const { return {(p.x() - origin.x()) / units_per_m, (origin.y() - p.y()) / units_per_m}; }
+    [[nodiscard]] QPointF map(double x_m, double y_m) const {
+        return {origin.x() + x_m * units_per_m, origin.y() - y_m * units_per_m};
+    }
+    [[nodiscard]] Point2 unmap(QPointF p) const {
+        return {(p.x() - origin.x()) / units_per_m, (origin.y() - p.y()) / units_per_m};
+    }
 };
 [[nodiscard]] SiteView fit_site(const Site& site, const QRectF& area, double margin_units);
 

@@ -52,7 +52,8 @@ std::vector<Point3> corners_of(const Surface& surface, double up_azimuth_deg) {
     const site::Frame frame = site::frame_of(surface, up_azimuth_deg);
     std::vector<Point3> corners;
     corners.reserve(surface.outline.size());
-    for (Point2 p : surface.outline) corners.push_back(site::to_space(frame, p));
+    for (Point2 p : surface.outline)
+        corners.push_back(site::to_space(frame, p));
     return corners;
 }
 
@@ -136,7 +137,8 @@ void house(Pass& pass) {
     for (const Surface& surface : pass.job.site.surfaces) {
         if (!is_shown(surface, pass.plan)) continue;
         QPolygonF polygon;
-        for (Point3 p : corners_of(surface, pass.job.site.sketch_up_azimuth_deg)) polygon << pass.view.map(p);
+        for (Point3 p : corners_of(surface, pass.job.site.sketch_up_azimuth_deg))
+            polygon << pass.view.map(p);
         QColor tint = surface.kind == SurfaceKind::roof     ? pass.theme.roof
                       : surface.kind == SurfaceKind::wall   ? pass.theme.wall
                       : surface.kind == SurfaceKind::ground ? pass.theme.soil
@@ -151,7 +153,8 @@ void house(Pass& pass) {
 void ends(Pass& pass) {
     for (const plan::PlacementPlan& placement : pass.plan.placements) {
         QPolygonF plate;
-        for (Point3 p : placement.placed.corners) plate << pass.view.map(p);
+        for (Point3 p : placement.placed.corners)
+            plate << pass.view.map(p);
         QColor fill = pass.theme.collector_fill;
         pass.painter.setBrush(fill);
         pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(2.0)));
@@ -207,13 +210,15 @@ void label(Pass& pass, QPointF anchor, const QString& text, const QColor& colour
 void pipe(Pass& pass) {
     QPolygonF line;
     line << pass.view.map(pass.plan.run.legs.front().from);
-    for (const pipework::Leg& leg : pass.plan.run.legs) line << pass.view.map(leg.to);
+    for (const pipework::Leg& leg : pass.plan.run.legs)
+        line << pass.view.map(leg.to);
     pass.painter.setBrush(Qt::NoBrush);
     pass.painter.setPen(QPen(pass.theme.panel, pass.line(6.0), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     pass.painter.drawPolyline(line);
     pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(3.0), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     pass.painter.drawPolyline(line);
-    for (qsizetype i = 1; i < line.size(); ++i) pass.placer.keep_free_line(line[i - 1], line[i], pass.line(5.0));
+    for (qsizetype i = 1; i < line.size(); ++i)
+        pass.placer.keep_free_line(line[i - 1], line[i], pass.line(5.0));
 
     const double r = pass.letters.line() * 0.28;
     for (std::size_t i = 0; i < pass.plan.run.legs.size(); ++i) {
@@ -250,8 +255,8 @@ void figures(Pass& pass) {
     }
     for (const pipework::Leg& leg : pass.plan.run.legs) {
         if (leg.length_m < 0.005) continue;
-        label(pass, (pass.view.map(leg.from) + pass.view.map(leg.to)) / 2.0, length_m(leg.length_m),
-              pass.theme.text, true);
+        label(pass, (pass.view.map(leg.from) + pass.view.map(leg.to)) / 2.0, length_m(leg.length_m), pass.theme.text,
+              true);
     }
     label(pass, pass.view.map(pass.plan.run.legs.front().from), u"collector"_s, pass.theme.collector_line);
     label(pass, pass.view.map(pass.plan.run.legs.back().to), u"block on the cylinder"_s, pass.theme.text);
@@ -292,8 +297,8 @@ void paint_run(QPainter& painter, const Job& job, const plan::Plan& plan, const 
         return;
     }
     const double line = letters.line();
-    const double head = line * 1.8;        // one line of summary on top
-    const double lift_room = line * 3.5;   // beside the picture for the lift
+    const double head = line * 1.8;       // one line of summary on top
+    const double lift_room = line * 3.5;  // beside the picture for the lift
     const QRectF room = area.adjusted(line * 1.5, head + line, -line - lift_room, -line * 1.5);
     Isometric view;
     view.quarter = best_quarter(plan);
@@ -301,17 +306,23 @@ void paint_run(QPainter& painter, const Job& job, const plan::Plan& plan, const 
     view.units_per_m = std::min(std::max(room.width(), 1.0) / std::max(flat.width(), 0.1),
                                 std::max(room.height(), 1.0) / std::max(flat.height(), 0.1));
     view.shift = room.center() - flat.center() * view.units_per_m;
-    Pass pass{painter, job, plan, theme, view, letters, Lettering(text_units, true),
-              LabelPlacer(area.adjusted(line * 0.2, head, -line * 0.2, -line * 0.2)), line_units};
+    Pass pass{painter,
+              job,
+              plan,
+              theme,
+              view,
+              letters,
+              Lettering(text_units, true),
+              LabelPlacer(area.adjusted(line * 0.2, head, -line * 0.2, -line * 0.2)),
+              line_units};
     house(pass);
     ends(pass);
     lift(pass, room.right() + lift_room * 0.7);
     pipe(pass);
     figures(pass);
-    const QString summary =
-        u"Run %1 one way, %2 bends, %3 passages, %4 %5"_s.arg(
-            length_m(plan.run.length_m), QString::number(plan.run.bends), QString::number(plan.run.passages),
-            plan.run.lift_m >= 0.0 ? u"lift"_s : u"drop"_s, length_m(std::abs(plan.run.lift_m)));
+    const QString summary = u"Run %1 one way, %2 bends, %3 passages, %4 %5"_s.arg(
+        length_m(plan.run.length_m), QString::number(plan.run.bends), QString::number(plan.run.passages),
+        plan.run.lift_m >= 0.0 ? u"lift"_s : u"drop"_s, length_m(std::abs(plan.run.lift_m)));
     letters.draw(painter, area.topLeft() + QPointF(line * 0.4, line * 0.3), Qt::AlignLeft | Qt::AlignTop, summary,
                  theme.text);
     letters.draw(painter, area.bottomLeft() + QPointF(line * 0.4, -line * 0.3), Qt::AlignLeft | Qt::AlignBottom,

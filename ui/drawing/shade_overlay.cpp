@@ -70,14 +70,13 @@ void shade_overlay(Pass& pass) {
         }
     }
     const QPointF low_left = pass.view.map(map.origin);
-    const QPointF high_right = pass.view.map({map.origin.x_m + map.columns * map.cell_m,
-                                              map.origin.y_m + map.rows * map.cell_m});
+    const QPointF high_right =
+        pass.view.map({map.origin.x_m + map.columns * map.cell_m, map.origin.y_m + map.rows * map.cell_m});
     pass.painter.save();
     pass.painter.setClipPath(path_of(pass.what.surface->outline, pass.view), Qt::IntersectClip);
     pass.painter.setOpacity(overlay_opacity);
     pass.painter.setRenderHint(QPainter::SmoothPixmapTransform, false);
-    pass.painter.drawImage(QRectF(QPointF(low_left.x(), high_right.y()), QPointF(high_right.x(), low_left.y())),
-                           cells);
+    pass.painter.drawImage(QRectF(QPointF(low_left.x(), high_right.y()), QPointF(high_right.x(), low_left.y())), cells);
     pass.painter.restore();
     legend(pass, end);
 }

@@ -91,8 +91,9 @@ void SiteCanvas::paintEvent(QPaintEvent*) {
     paint_site(painter, drawing, view(), current_theme());
     if (then_) {
         const Lettering letters(text_units(), true);
-        const QRectF box = letters.box(QPointF(width() / 2.0, text_units() * 1.2), Qt::AlignHCenter | Qt::AlignTop,
-                                       prompt_).adjusted(-8, -4, 8, 4);
+        const QRectF box =
+            letters.box(QPointF(width() / 2.0, text_units() * 1.2), Qt::AlignHCenter | Qt::AlignTop, prompt_)
+                .adjusted(-8, -4, 8, 4);
         painter.fillRect(box, current_theme().panel);
         painter.setPen(QPen(current_theme().accent, 1.5));
         painter.drawRect(box);
@@ -116,14 +117,18 @@ std::vector<std::string> SiteCanvas::ids_in_order() const {
     if (session_ == nullptr) return ids;
     if (drags_ == Drags::bends) {
         if (const Choice* choice = session_->current_choice()) {
-            for (const RoutePoint& point : choice->route) ids.push_back(point.id);
+            for (const RoutePoint& point : choice->route)
+                ids.push_back(point.id);
         }
         return ids;
     }
     const Site& site = session_->job().site;
-    for (const Surface& surface : site.surfaces) ids.push_back(surface.id);
-    for (const Obstacle& obstacle : site.obstacles) ids.push_back(obstacle.id);
-    for (const CylinderSpot& spot : site.spots) ids.push_back(spot.id);
+    for (const Surface& surface : site.surfaces)
+        ids.push_back(surface.id);
+    for (const Obstacle& obstacle : site.obstacles)
+        ids.push_back(obstacle.id);
+    for (const CylinderSpot& spot : site.spots)
+        ids.push_back(spot.id);
     return ids;
 }
 
@@ -215,7 +220,9 @@ void SiteCanvas::release(QPointF) {
 QString SiteCanvas::words_for(const std::string& id) const {
     const Site& site = session_->job().site;
     if (const Surface* surface = find_surface(site, id)) {
-        return tr("%1: tilt %2\u00b0, faces %3").arg(qs(surface->label)).arg(surface->tilt_deg, 0, 'f', 0)
+        return tr("%1: tilt %2\u00b0, faces %3")
+            .arg(qs(surface->label))
+            .arg(surface->tilt_deg, 0, 'f', 0)
             .arg(bearing(surface->azimuth_deg));
     }
     if (const CylinderSpot* spot = find_spot(site, id)) {
@@ -274,8 +281,7 @@ void SiteCanvas::insert_bend(QPointF at) {
     const Point3 b = line.points[*segment + 1];
     const Point2 here = view().unmap(at);
     const std::size_t index = *segment + 1 >= line.first_bend ? *segment + 1 - line.first_bend : 0;
-    const std::string id =
-        add_route_point(*session_, index, {here.x_m, here.y_m, a.z_m + (b.z_m - a.z_m) * share});
+    const std::string id = add_route_point(*session_, index, {here.x_m, here.y_m, a.z_m + (b.z_m - a.z_m) * share});
     select(id);
 }
 

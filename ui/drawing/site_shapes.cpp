@@ -32,7 +32,8 @@ double to_outline_m(Point2 p, const std::vector<Point2>& outline) {
 double top_m(const Surface& surface, double up_azimuth_deg) {
     const site::Frame frame = site::frame_of(surface, up_azimuth_deg);
     double top = -std::numeric_limits<double>::infinity();
-    for (Point2 corner : surface.outline) top = std::max(top, site::to_space(frame, corner).z_m);
+    for (Point2 corner : surface.outline)
+        top = std::max(top, site::to_space(frame, corner).z_m);
     return top;
 }
 
@@ -124,7 +125,8 @@ RouteLine route_line(const Job& job, const Choice& choice, const CollectorModel*
         }
     }
     line.first_bend = line.points.size();
-    for (const RoutePoint& point : choice.route) line.points.push_back(point.position);
+    for (const RoutePoint& point : choice.route)
+        line.points.push_back(point.position);
     if (const CylinderSpot* spot = find_spot(job.site, choice.spot_id)) line.points.push_back(spot->position);
     return line;
 }

@@ -18,8 +18,8 @@ std::optional<double> reach_m(const std::vector<Point2>& outline, Point2 from, d
         const double across_b = dx != 0.0 ? b.y_m - from.y_m : b.x_m - from.x_m;
         if ((across_a > 0.0) == (across_b > 0.0)) continue;
         const double t = across_a / (across_a - across_b);
-        const double along = dx != 0.0 ? (a.x_m + t * (b.x_m - a.x_m) - from.x_m) * dx
-                                       : (a.y_m + t * (b.y_m - a.y_m) - from.y_m) * dy;
+        const double along =
+            dx != 0.0 ? (a.x_m + t * (b.x_m - a.x_m) - from.x_m) * dx : (a.y_m + t * (b.y_m - a.y_m) - from.y_m) * dy;
         if (along > -1e-9 && along < nearest) nearest = along;
     }
     if (!std::isfinite(nearest)) return std::nullopt;
@@ -33,7 +33,7 @@ using namespace Qt::StringLiterals;
 namespace {
 
 struct Side {
-    Point2 from;       ///< corner or middle of the collector's side
+    Point2 from;  ///< corner or middle of the collector's side
     double dx = 0.0;
     double dy = 0.0;
     std::optional<double> distance_m;
@@ -78,14 +78,16 @@ std::vector<Side> sides_of(const SurfaceDrawing& what, const Drawn& one, const s
 void draw_side(Pass& pass, const Side& side) {
     if (!side.distance_m || *side.distance_m < 0.005) return;
     const QPointF a = pass.view.map(side.from);
-    const QPointF b = pass.view.map({side.from.x_m + side.dx * *side.distance_m,
-                                     side.from.y_m + side.dy * *side.distance_m});
+    const QPointF b =
+        pass.view.map({side.from.x_m + side.dx * *side.distance_m, side.from.y_m + side.dy * *side.distance_m});
     const QRectF box = draw_dimension(pass.painter, a, b, millimetres(*side.distance_m), pass.dimension_pen());
     pass.placer.keep_free(box);
     pass.placer.keep_free_line(a, b, pass.line(2.0));
 }
 
-double distance_or_far(const Side& side) { return side.distance_m.value_or(std::numeric_limits<double>::infinity()); }
+double distance_or_far(const Side& side) {
+    return side.distance_m.value_or(std::numeric_limits<double>::infinity());
+}
 
 }  // namespace
 
@@ -94,7 +96,8 @@ void collector_dimensions(Pass& pass, const std::vector<Drawn>& drawn) {
         if (one.placed.outline.size() < 3) continue;
         const std::vector<Side> sides = sides_of(pass.what, one, drawn);
         if (pass.what.collector_dimensions_all_round && one.placement->id == pass.what.selected_id) {
-            for (const Side& side : sides) draw_side(pass, side);
+            for (const Side& side : sides)
+                draw_side(pass, side);
         } else {
             draw_side(pass, distance_or_far(sides[0]) < distance_or_far(sides[1]) ? sides[0] : sides[1]);
             draw_side(pass, distance_or_far(sides[2]) < distance_or_far(sides[3]) ? sides[2] : sides[3]);
@@ -148,14 +151,16 @@ Chains chains_of(const SurfaceDrawing& what, const PlaneView& view, const std::v
     };
     for (const Drawn& one : drawn) {
         if (one.planned == nullptr || one.moved) continue;
-        for (const fixing::FixingPoint& point : one.planned->fixing.points) note(point.number, point.position);
+        for (const fixing::FixingPoint& point : one.planned->fixing.points)
+            note(point.number, point.position);
     }
     const auto joined = [](const QStringList& numbers) {
         // Runs of three and more are closed up: "1-4".
         QStringList pieces;
         for (qsizetype i = 0; i < numbers.size();) {
             qsizetype end = i;
-            while (end + 1 < numbers.size() && numbers[end + 1].toInt() == numbers[end].toInt() + 1) ++end;
+            while (end + 1 < numbers.size() && numbers[end + 1].toInt() == numbers[end].toInt() + 1)
+                ++end;
             if (end - i >= 2) {
                 pieces << u"%1\u2013%2"_s.arg(numbers[i], numbers[end]);
                 i = end + 1;
@@ -168,13 +173,13 @@ Chains chains_of(const SurfaceDrawing& what, const PlaneView& view, const std::v
     };
     for (const auto& [mm, entry] : by_x) {
         const Point2 at{datum.x_m + static_cast<double>(mm) / 1000.0, entry.object_y_m};
-        chains.x.push_back({view.map(at).x(), view.map(at).y(), millimetres(static_cast<double>(mm) / 1000.0),
-                            joined(entry.numbers)});
+        chains.x.push_back(
+            {view.map(at).x(), view.map(at).y(), millimetres(static_cast<double>(mm) / 1000.0), joined(entry.numbers)});
     }
     for (const auto& [mm, entry] : by_y) {
         const Point2 at{entry.object_x_m, datum.y_m + static_cast<double>(mm) / 1000.0};
-        chains.y.push_back({view.map(at).y(), view.map(at).x(), millimetres(static_cast<double>(mm) / 1000.0),
-                            joined(entry.numbers)});
+        chains.y.push_back(
+            {view.map(at).y(), view.map(at).x(), millimetres(static_cast<double>(mm) / 1000.0), joined(entry.numbers)});
     }
     return chains;
 }
@@ -205,7 +210,8 @@ void caption(Pass& pass, double chain_depth_units) {
     DimensionPen pen = pass.dimension_pen();
     pen.plate = pass.theme.panel;
     const double bar = std::min(box.width() * 0.25, line * 9.0);
-    if (pass.what.scale_bar) draw_scale_bar(pass.painter, {box.right() - bar, y + line * 1.2}, pass.view.units_per_m, bar - line * 1.2, pen);
+    if (pass.what.scale_bar)
+        draw_scale_bar(pass.painter, {box.right() - bar, y + line * 1.2}, pass.view.units_per_m, bar - line * 1.2, pen);
     QString text = u"Dimensions in mm"_s;
     if (chain_depth_units > 0.0) {
         const QString full = text + u"; fixing points: number \u00b7 distance from the dot"_s;

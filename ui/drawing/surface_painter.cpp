@@ -67,13 +67,8 @@ double margin_for(const SurfaceDrawing& what) {
 void paint_surface(QPainter& painter, const SurfaceDrawing& what, const PlaneView& view, const Theme& theme) {
     if (what.surface == nullptr || what.surface->outline.size() < 3) return;
     const QRectF bounds = face::bounds_of(what.surface->outline, view);
-    face::Pass pass{painter,
-                     what,
-                     view,
-                     theme,
-                     Lettering(what.text_units),
-                     Lettering(what.text_units, true),
-                     LabelPlacer(bounds)};
+    face::Pass pass{
+        painter, what, view, theme, Lettering(what.text_units), Lettering(what.text_units, true), LabelPlacer(bounds)};
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     const std::vector<face::Drawn> drawn = face::drawn_placements(what);

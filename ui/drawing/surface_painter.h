@@ -20,8 +20,12 @@ namespace wg::ui {
 struct PlaneView {
     double units_per_m = 100.0;
     QPointF origin;  ///< painter position of plane (0, 0)
-    [[nodiscard]] QPointF map(Point2 p) const { return {origin.x() + p.x_m * units_per_m, origin.y() - p.y_m * units_per_m}; }
-    [[nodiscard]] Point2 unmap(QPointF p) const { return {(p.x() - origin.x()) / units_per_m, (origin.y() - p.y()) / units_per_m}; }
+    [[nodiscard]] QPointF map(Point2 p) const {
+        return {origin.x() + p.x_m * units_per_m, origin.y() - p.y_m * units_per_m};
+    }
+    [[nodiscard]] Point2 unmap(QPointF p) const {
+        return {(p.x() - origin.x()) / units_per_m, (origin.y() - p.y()) / units_per_m};
+    }
 };
 
 /// View that fits the surface's outline into `area` with a margin for dimensions.
@@ -34,12 +38,13 @@ struct SurfaceDrawing {
     const plan::Plan* plan = nullptr;  ///< may be null: then no fixing points
     const site::ShadeMap* shade_map = nullptr;
     std::string selected_id;
-    bool dimensions = true;       ///< collector's distances to edges, fixing points' set-out on paper
-    bool point_dimensions = false;///< every fixing point from the nearest two edges
+    bool dimensions = true;         ///< collector's distances to edges, fixing points' set-out on paper
+    bool point_dimensions = false;  ///< every fixing point from the nearest two edges
     bool rafters = true;
-    double text_units = 11.0;     ///< height of lettering in painter units
+    double text_units = 11.0;  ///< height of lettering in painter units
     double line_units = 1.0;
-    /// Draws placements as the choice has them now, ahead of a plan that is still being computed. Null: the plan's model.
+    /// Draws placements as the choice has them now, ahead of a plan that is still being computed. Null: the plan's
+    /// model.
     const CollectorModel* collector = nullptr;
     bool scale_bar = false;
     bool collector_dimensions_all_round = false;  ///< all four sides instead of the nearest two: while placing

@@ -46,11 +46,15 @@ Courses courses_of(Covering covering) {
     return {};
 }
 
-constexpr double least_course_lines = 5.0;  ///< courses closer than this many line widths would only make the tint darker
+constexpr double least_course_lines =
+    5.0;  ///< courses closer than this many line widths would only make the tint darker
+
+constexpr double most_courses = 1000.0;  ///< beyond this a surface is no roof, and drawing it must not hang the program
 
 void hatch_lines(Pass& pass, const QRectF& box, double step, const QPen& pen) {
     pass.painter.setPen(pen);
     const double reach = box.height();
+    if (step <= 0.0 || (box.width() + reach) / step > most_courses) return;
     for (double x = box.left() - reach; x < box.right(); x += step) {
         pass.painter.drawLine(QPointF(x, box.bottom()), QPointF(x + reach, box.top()));
     }
@@ -60,7 +64,8 @@ void hatch_lines(Pass& pass, const QRectF& box, double step, const QPen& pen) {
 
 QPainterPath path_of(const std::vector<Point2>& outline, const PlaneView& view) {
     QPolygonF polygon;
-    for (Point2 corner : outline) polygon << view.map(corner);
+    for (Point2 corner : outline)
+        polygon << view.map(corner);
     QPainterPath path;
     path.addPolygon(polygon);
     path.closeSubpath();
@@ -75,7 +80,8 @@ QString millimetres(double metres) {
     if (!std::isfinite(metres)) return u"\u2014"_s;
     const long long whole = std::llround(metres * 1000.0);
     QString digits = QString::number(std::abs(whole));
-    for (qsizetype at = digits.size() - 3; at > 0; at -= 3) digits.insert(at, QChar(0x2009));
+    for (qsizetype at = digits.size() - 3; at > 0; at -= 3)
+        digits.insert(at, QChar(0x2009));
     return whole < 0 ? u"\u2212"_s + digits : digits;
 }
 
@@ -91,8 +97,8 @@ void fill_surface(Pass& pass) {
     pass.painter.setClipPath(path, Qt::IntersectClip);
     pass.painter.setPen(QPen(ink, pass.line(0.6)));
     const double least = pass.line(least_course_lines);
-    const bool level = courses.course_m * unit >= least;
-    const bool upright = courses.upright_m * unit >= least;
+    const bool level = courses.course_m * unit >= least && box.height() < most_courses * courses.course_m * unit;
+    const bool upright = courses.upright_m * unit >= least && box.width() < most_courses * courses.upright_m * unit;
     int row = 0;
     const double course = level ? courses.course_m * unit : box.height() + 1.0;
     for (double y = box.bottom(); y > box.top(); y -= course, ++row) {
@@ -111,6 +117,7 @@ void rafters(Pass& pass) {
     const Surface& surface = *pass.what.surface;
     if (!surface.rafters.present) return;
     const std::vector<double> lines = site::rafter_lines(surface);
+    if (static_cast<double>(lines.size()) > most_courses) return;
     const QPainterPath path = path_of(surface.outline, pass.view);
     const QRectF box = path.boundingRect();
     QColor ink = pass.theme.muted;
@@ -131,7 +138,7 @@ void rafter_figure(Pass& pass) {
     const Surface& surface = *pass.what.surface;
     if (!surface.rafters.present) return;
     const std::vector<double> lines = site::rafter_lines(surface);
-    if (lines.size() < 2) return;
+    if (lines.size() < 2 || static_cast<double>(lines.size()) > most_courses) return;
     const QRectF box = bounds_of(surface.outline, pass.view);
     const double line = pass.letters.line();
     const QString figure = millimetres(surface.rafters.spacing_m);

@@ -134,9 +134,15 @@ void CollectorPanel::build_selected(QVBoxLayout* column) {
             session_->end_merge();
         });
     };
-    commits(left_, [this](std::optional<double> v) { if (v) commit_offset(true, *v); });
-    commits(low_, [this](std::optional<double> v) { if (v) commit_offset(false, *v); });
-    commits(turn_, [this](std::optional<double> v) { if (v) turn_placement(*session_, placement_id_, *v); });
+    commits(left_, [this](std::optional<double> v) {
+        if (v) commit_offset(true, *v);
+    });
+    commits(low_, [this](std::optional<double> v) {
+        if (v) commit_offset(false, *v);
+    });
+    commits(turn_, [this](std::optional<double> v) {
+        if (v) turn_placement(*session_, placement_id_, *v);
+    });
     commits(frame_tilt_, [this](std::optional<double>) { commit_frame(); });
     commits(frame_azimuth_, [this](std::optional<double>) { commit_frame(); });
     connect(quarter, &QPushButton::clicked, this, [this] {
@@ -191,8 +197,10 @@ void CollectorPanel::refresh() {
     if (session_ == nullptr) return;
     surface_->show_data(qs(surface_id_));
     if (const Surface* on = find_surface(session_->job().site, surface_id_)) {
-        QString words = tr("%1, tilt %2\u00b0, faces %3").arg(QString::fromUtf8(wg::text_of(on->covering)))
-                            .arg(on->tilt_deg, 0, 'f', 0).arg(bearing(on->azimuth_deg));
+        QString words = tr("%1, tilt %2\u00b0, faces %3")
+                            .arg(QString::fromUtf8(wg::text_of(on->covering)))
+                            .arg(on->tilt_deg, 0, 'f', 0)
+                            .arg(bearing(on->azimuth_deg));
         surface_words_->setText(words);
     } else {
         surface_words_->setText(tr("Add a surface on the Visit stage."));

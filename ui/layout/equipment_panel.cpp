@@ -61,21 +61,24 @@ void EquipmentPanel::set_session(JobSession* session) {
 void EquipmentPanel::refresh() {
     const Choice* choice = session_ != nullptr ? session_->current_choice() : nullptr;
     setEnabled(choice != nullptr);
-    for (CalmCombo* combo : {collector_, block_, cylinder_, spot_, fixing_}) combo->clear();
+    for (CalmCombo* combo : {collector_, block_, cylinder_, spot_, fixing_})
+        combo->clear();
     words_->clear();
     if (choice == nullptr) return;
     const Catalogue& catalogue = session_->reference().catalogue;
     for (const CollectorModel& m : catalogue.collectors) {
         collector_->addItem(name_with_mark(m.name, m.invented), qs(m.id));
     }
-    for (const BlockModel& m : catalogue.blocks) block_->addItem(name_with_mark(m.name, m.invented), qs(m.id));
+    for (const BlockModel& m : catalogue.blocks)
+        block_->addItem(name_with_mark(m.name, m.invented), qs(m.id));
     for (const CylinderModel& m : catalogue.cylinders) {
         const bool fits = m.fits_blocks.empty() || std::find(m.fits_blocks.begin(), m.fits_blocks.end(),
                                                              choice->block_model) != m.fits_blocks.end();
         const QString name = name_with_mark(m.name, m.invented);
         cylinder_->addItem(fits ? name : tr("%1 \u2013 not for this block").arg(name), qs(m.id));
     }
-    for (const CylinderSpot& s : session_->job().site.spots) spot_->addItem(qs(s.label), qs(s.id));
+    for (const CylinderSpot& s : session_->job().site.spots)
+        spot_->addItem(qs(s.label), qs(s.id));
     for (const FixingMethod& m : catalogue.fixing_methods) {
         fixing_->addItem(name_with_mark(m.label, m.invented), qs(m.id));
     }
@@ -84,7 +87,8 @@ void EquipmentPanel::refresh() {
     cylinder_->show_data(qs(choice->cylinder_model));
     spot_->show_data(qs(choice->spot_id));
     fixing_->show_data(qs(choice->fixing_method));
-    for (CalmCombo* combo : {collector_, block_, cylinder_, spot_, fixing_}) combo->setToolTip(combo->currentText());
+    for (CalmCombo* combo : {collector_, block_, cylinder_, spot_, fixing_})
+        combo->setToolTip(combo->currentText());
     if (const CollectorModel* m = find_collector(catalogue, choice->collector_model)) {
         words_->setText(tr("Plate %1 \u00d7 %2, %3, keep %4 free all round")
                             .arg(length_mm(m->length_m), length_mm(m->width_m), quantity(m->mass_kg, tr("kg"), 1),

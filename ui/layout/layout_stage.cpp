@@ -86,9 +86,10 @@ QWidget* LayoutStage::build_drawing() {
         View view;
         QString text;
         QString tip;
-    } switches[] = {{View::surface, tr("Surface"), tr("One surface seen face-on")},
-                    {View::site_plan, tr("Site plan"), tr("Everything seen from above; the run's bends are moved here")},
-                    {View::run, tr("Run"), tr("The pipe run in space with its lengths")}};
+    } switches[] = {
+        {View::surface, tr("Surface"), tr("One surface seen face-on")},
+        {View::site_plan, tr("Site plan"), tr("Everything seen from above; the run's bends are moved here")},
+        {View::run, tr("Run"), tr("The pipe run in space with its lengths")}};
     for (const auto& one : switches) {
         auto* button = new QToolButton(holder);
         button->setText(one.text);
@@ -191,7 +192,8 @@ void LayoutStage::after_job_change() {
     std::string selected = surface_canvas_->selected();
     bool known = false;
     if (choice != nullptr) {
-        for (const Placement& one : choice->placements) known = known || one.id == selected;
+        for (const Placement& one : choice->placements)
+            known = known || one.id == selected;
     }
     if (!known && !selected.empty()) {
         selected.clear();
@@ -243,7 +245,9 @@ void LayoutStage::show_view(View view) {
     fit_->setVisible(view != View::run);
 }
 
-LayoutStage::View LayoutStage::view() const { return static_cast<View>(drawings_->currentIndex()); }
+LayoutStage::View LayoutStage::view() const {
+    return static_cast<View>(drawings_->currentIndex());
+}
 
 void LayoutStage::fit_view() {
     if (view() == View::surface) surface_canvas_->fit();

@@ -124,11 +124,11 @@ void RunPanel::refresh() {
                          : tr("No run worked out yet."));
     int number = 1;
     for (const RoutePoint& point : choice->route) {
-        auto* item = new QListWidgetItem(tr("%1  %2, %3 high")
-                                             .arg(number++)
-                                             .arg(QString::fromUtf8(wg::text_of(point.kind)),
-                                                  length_m(point.position.z_m)),
-                                         list_);
+        auto* item =
+            new QListWidgetItem(tr("%1  %2, %3 high")
+                                    .arg(number++)
+                                    .arg(QString::fromUtf8(wg::text_of(point.kind)), length_m(point.position.z_m)),
+                                list_);
         item->setData(Qt::UserRole, qs(point.id));
         if (point.id == point_id_) list_->setCurrentItem(item);
     }
@@ -164,9 +164,8 @@ void RunPanel::add_bend() {
         const Point3 a = line.points[i];
         const Point3 b = line.points[i + 1];
         const double length = std::hypot(b.x_m - a.x_m, std::hypot(b.y_m - a.y_m, b.z_m - a.z_m));
-        const bool after_selected =
-            i >= line.first_bend && i - line.first_bend < choice->route.size() &&
-            choice->route[i - line.first_bend].id == point_id_;
+        const bool after_selected = i >= line.first_bend && i - line.first_bend < choice->route.size() &&
+                                    choice->route[i - line.first_bend].id == point_id_;
         if (after_selected) {
             leg = i;
             break;
@@ -179,8 +178,8 @@ void RunPanel::add_bend() {
     const Point3 a = line.points[leg];
     const Point3 b = line.points[leg + 1];
     const std::size_t index = leg + 1 >= line.first_bend ? leg + 1 - line.first_bend : 0;
-    const std::string id = add_route_point(
-        *session_, index, {(a.x_m + b.x_m) / 2.0, (a.y_m + b.y_m) / 2.0, (a.z_m + b.z_m) / 2.0});
+    const std::string id =
+        add_route_point(*session_, index, {(a.x_m + b.x_m) / 2.0, (a.y_m + b.y_m) / 2.0, (a.z_m + b.z_m) / 2.0});
     point_id_ = id;
     refresh();
     Q_EMIT point_chosen(qs(id));

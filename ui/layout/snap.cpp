@@ -12,9 +12,11 @@
 namespace wg::ui {
 namespace {
 
-constexpr double on_rafter_m = 0.010;      ///< a screw still meets the middle third of a 60 mm rafter
+constexpr double on_rafter_m = 0.010;  ///< a screw still meets the middle third of a 60 mm rafter
 
-QString tr(const char* text) { return QCoreApplication::translate("Snap", text); }
+QString tr(const char* text) {
+    return QCoreApplication::translate("Snap", text);
+}
 
 struct Pull {
     double shift = 0.0;
@@ -64,8 +66,8 @@ void rafter_pulls(const std::vector<double>& rafters, const std::vector<Point2>&
                 if (meets) ++met;
             }
             const int all = static_cast<int>(points.size());
-            pulls.push_back({shift, 1.0 + static_cast<double>(met),
-                             tr("rafters: %1 of %2 points meet").arg(met).arg(all)});
+            pulls.push_back(
+                {shift, 1.0 + static_cast<double>(met), tr("rafters: %1 of %2 points meet").arg(met).arg(all)});
         }
     }
 }
@@ -98,10 +100,9 @@ void edge_pulls(const SnapInput& input, const Box& mine, std::vector<Pull>& x, s
 
 void neighbour_pulls(const SnapInput& input, const Box& mine, std::vector<Pull>& x, std::vector<Pull>& y) {
     for (const Placement* other : input.others) {
-        const Box box =
-            box_of(site::place(*input.surface, input.sketch_up_azimuth_deg, *other, *input.model).outline);
-        const QString in_line = tr("in line with %1").arg(other->label.empty() ? tr("the other collector")
-                                                                             : qs(other->label));
+        const Box box = box_of(site::place(*input.surface, input.sketch_up_azimuth_deg, *other, *input.model).outline);
+        const QString in_line =
+            tr("in line with %1").arg(other->label.empty() ? tr("the other collector") : qs(other->label));
         y.push_back({box.low - mine.low, 1.5, in_line});
         x.push_back({box.left - mine.left, 1.5, in_line});
     }
@@ -115,8 +116,7 @@ Snapped snap(const SnapInput& input, double x_m, double y_m) {
     Placement wanted = *input.placement;
     wanted.x_m = x_m;
     wanted.y_m = y_m;
-    const site::PlacedCollector placed =
-        site::place(*input.surface, input.sketch_up_azimuth_deg, wanted, *input.model);
+    const site::PlacedCollector placed = site::place(*input.surface, input.sketch_up_azimuth_deg, wanted, *input.model);
     const Box mine = box_of(placed.outline);
     std::vector<Pull> x;
     std::vector<Pull> y;

@@ -12,11 +12,11 @@ namespace wg::ui {
 
 struct SnapInput {
     const Surface* surface = nullptr;
-    const Placement* placement = nullptr;          ///< turned and handed as it is; its position is not used
+    const Placement* placement = nullptr;  ///< turned and handed as it is; its position is not used
     const CollectorModel* model = nullptr;
-    std::vector<const Placement*> others;          ///< further collectors on the same surface
+    std::vector<const Placement*> others;  ///< further collectors on the same surface
     double sketch_up_azimuth_deg = 0.0;
-    double reach_m = 0.08;                         ///< how far a target pulls
+    double reach_m = 0.08;  ///< how far a target pulls
 };
 
 struct Snapped {

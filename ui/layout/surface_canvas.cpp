@@ -126,9 +126,9 @@ void SurfaceCanvas::paintEvent(QPaintEvent*) {
     if (shade_shown_) what.shade_map = shade_->map_of(surface_id_);
     paint_surface(painter, what, view(), theme);
     if (placements().empty()) {
-        const QRectF box = letters.box(QPointF(width() / 2.0, height() - text_units() * 1.0),
-                                       Qt::AlignHCenter | Qt::AlignBottom,
-                                       tr("No collector here. 'Add collector' puts one on this surface."));
+        const QRectF box =
+            letters.box(QPointF(width() / 2.0, height() - text_units() * 1.0), Qt::AlignHCenter | Qt::AlignBottom,
+                        tr("No collector here. 'Add collector' puts one on this surface."));
         letters.draw_in(painter, box, tr("No collector here. 'Add collector' puts one on this surface."), theme.muted,
                         theme.panel);
     }

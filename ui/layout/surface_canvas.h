@@ -60,9 +60,9 @@ class SurfaceCanvas : public Canvas {
     bool snapping_ = true;
     bool shade_shown_ = false;
     bool moving_ = false;
-    Point2 grab_;    ///< collector's middle less the pointer, when the drag began
-    Point2 start_;   ///< collector's middle when the drag began
-    QString reason_; ///< why the dragged collector rests where it is
+    Point2 grab_;     ///< collector's middle less the pointer, when the drag began
+    Point2 start_;    ///< collector's middle when the drag began
+    QString reason_;  ///< why the dragged collector rests where it is
 };
 
 }  // namespace wg::ui

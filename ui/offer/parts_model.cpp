@@ -1,19 +1,9 @@
 #include "ui/offer/parts_model.h"
 
-#include <cmath>
-
 #include "ui/common/format.h"
+#include "ui/documents/papers.h"
 
 namespace wg::ui {
-namespace {
-
-QString amount(double value, const std::string& unit) {
-    const bool whole = std::fabs(value - std::round(value)) < 1e-9;
-    return quantity(value, qs(unit), whole ? 0 : 2);
-}
-
-}  // namespace
-
 void PartsModel::set_lines(std::vector<parts::Line> lines, const QString& currency) {
     beginResetModel();
     lines_ = std::move(lines);
@@ -40,8 +30,8 @@ QVariant PartsModel::data(const QModelIndex& index, int role) const {
     if (role != Qt::DisplayRole) return {};
     switch (index.column()) {
         case column_text: return qs(line.text);
-        case column_needed: return amount(line.quantity, line.unit);
-        case column_to_buy: return amount(line.to_buy, line.unit);
+        case column_needed: return paper::amount_words(line.quantity, line.unit);
+        case column_to_buy: return paper::amount_words(line.to_buy, line.unit);
         case column_price: return line.priced ? money(line.unit_price, currency_) : tr("not in the list");
         case column_net: return line.priced ? money(line.net, currency_) : QStringLiteral("\u2014");
         case column_why: return qs(line.why);

@@ -93,7 +93,9 @@ void CornerTable::set_meaning(const QString& first, const QString& second, Point
     first_row_ = first_row;
 }
 
-QString CornerTable::problem() const { return problem_->isHidden() ? QString() : problem_->text(); }
+QString CornerTable::problem() const {
+    return problem_->isHidden() ? QString() : problem_->text();
+}
 
 void CornerTable::set_outline(const std::vector<Point2>& outline) {
     if (outline == outline_ && table_->rowCount() == static_cast<int>(outline.size())) return;

@@ -79,12 +79,13 @@ CalmCombo* FormColumn::choice(const QString& label, std::function<void(const QSt
     combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     combo->setMinimumContentsLength(8);
     place(label, combo);
-    connect(combo, &QComboBox::activated, this,
-            [combo, then](int index) { then(combo->itemData(index).toString()); });
+    connect(combo, &QComboBox::activated, this, [combo, then](int index) { then(combo->itemData(index).toString()); });
     return combo;
 }
 
-void FormColumn::add(QWidget* widget) { column_->addWidget(widget); }
+void FormColumn::add(QWidget* widget) {
+    column_->addWidget(widget);
+}
 
 void FormColumn::pair_next() {
     pair_ = new QHBoxLayout;
@@ -98,7 +99,9 @@ void FormColumn::show_row(QWidget* field, bool shown) {
     if (QLabel* name = names_.value(field)) name->setVisible(shown);
 }
 
-void FormColumn::finish() { column_->addStretch(1); }
+void FormColumn::finish() {
+    column_->addStretch(1);
+}
 
 void show_checked(QCheckBox* box, bool on) {
     const QSignalBlocker quiet(box);

@@ -14,7 +14,7 @@
 namespace wg::ui {
 namespace {
 
-constexpr double new_zone_m = 0.8;           ///< a common roof window's width; typed over at once
+constexpr double new_zone_m = 0.8;  ///< a common roof window's width; typed over at once
 constexpr double new_zone_clearance_m = 0.2;
 
 }  // namespace
@@ -45,9 +45,8 @@ KeepOutEditor::KeepOutEditor(QWidget* parent) : FormColumn(parent) {
     label_ = text(tr("Name"), [this](const QString& value) {
         apply([&](KeepOut& k) { k.label = value.trimmed().toStdString(); }, nullptr);
     });
-    kind_ = words_of<KeepOutKind>(tr("Kind"), [this](KeepOutKind value) {
-        apply([&](KeepOut& k) { k.kind = value; }, nullptr);
-    });
+    kind_ = words_of<KeepOutKind>(tr("Kind"),
+                                  [this](KeepOutKind value) { apply([&](KeepOut& k) { k.kind = value; }, nullptr); });
     const NumberField::Range place{-1000.0, 1000.0, 3, 0.01, false};
     const NumberField::Range size{0.01, 1000.0, 3, 0.01, false};
     pair_next();
@@ -56,10 +55,10 @@ KeepOutEditor::KeepOutEditor(QWidget* parent) : FormColumn(parent) {
     pair_next();
     width_ = number(tr("Width"), tr("m"), size, [this](std::optional<double>) { commit_rectangle(width_); });
     height_ = number(tr("Height"), tr("m"), size, [this](std::optional<double>) { commit_rectangle(height_); });
-    clearance_ = number(tr("Kept free all round"), tr("m"), {0.0, 100.0, 3, 0.01, false},
-                        [this](std::optional<double> value) {
-                            if (value) apply([&](KeepOut& k) { k.clearance_m = *value; }, clearance_);
-                        });
+    clearance_ =
+        number(tr("Kept free all round"), tr("m"), {0.0, 100.0, 3, 0.01, false}, [this](std::optional<double> value) {
+            if (value) apply([&](KeepOut& k) { k.clearance_m = *value; }, clearance_);
+        });
 }
 
 const Surface* KeepOutEditor::surface() const {
@@ -105,13 +104,15 @@ void KeepOutEditor::refresh_selected() {
     }
     if (now == nullptr) {
         label_->set_value({});
-        for (NumberField* field : {left_, low_, width_, height_, clearance_}) field->set_value(std::nullopt);
+        for (NumberField* field : {left_, low_, width_, height_, clearance_})
+            field->set_value(std::nullopt);
         return;
     }
     label_->set_value(qs(now->label));
     kind_->show_data(QString::fromLatin1(key_of(now->kind)));
     const auto rectangle = as_rectangle(now->outline);
-    for (NumberField* field : {left_, low_, width_, height_}) field->setEnabled(rectangle.has_value());
+    for (NumberField* field : {left_, low_, width_, height_})
+        field->setEnabled(rectangle.has_value());
     left_->set_value(rectangle ? std::optional<double>(rectangle->left_m) : std::nullopt);
     low_->set_value(rectangle ? std::optional<double>(rectangle->low_m) : std::nullopt);
     width_->set_value(rectangle ? std::optional<double>(rectangle->width_m) : std::nullopt);

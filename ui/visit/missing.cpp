@@ -7,22 +7,30 @@
 namespace wg::ui {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Missing", text); }
+QString tr(const char* text) {
+    return QCoreApplication::translate("Missing", text);
+}
 
 void missing_of_client(const Job& job, std::vector<Missing>& list) {
-    if (job.client.name.empty()) list.push_back({tr("Client's name"), tr("papers stay without a name"), {}, QStringLiteral("name")});
+    if (job.client.name.empty())
+        list.push_back({tr("Client's name"), tr("papers stay without a name"), {}, QStringLiteral("name")});
     if (job.client.street.empty() || job.client.town.empty()) {
         list.push_back({tr("Address of the site"), tr("papers stay without an address"), {}, QStringLiteral("street")});
     }
     if (job.survey.visited_on.empty()) {
-        list.push_back({tr("Day of the visit"), tr("the job counts as not yet visited"), {}, QStringLiteral("visited_on")});
+        list.push_back(
+            {tr("Day of the visit"), tr("the job counts as not yet visited"), {}, QStringLiteral("visited_on")});
     }
     if (job.survey.access.empty()) {
-        list.push_back({tr("Access and where a scaffold can stand"), tr("the fitters will have to ask"), {},
+        list.push_back({tr("Access and where a scaffold can stand"),
+                        tr("the fitters will have to ask"),
+                        {},
                         QStringLiteral("access")});
     }
     if (job.survey.roof_condition.empty()) {
-        list.push_back({tr("Condition of the roof or wall"), tr("the fixings count on sound timber and covering"), {},
+        list.push_back({tr("Condition of the roof or wall"),
+                        tr("the fixings count on sound timber and covering"),
+                        {},
                         QStringLiteral("roof_condition")});
     }
 }
@@ -30,15 +38,21 @@ void missing_of_client(const Job& job, std::vector<Missing>& list) {
 void missing_of_place(const Job& job, std::vector<Missing>& list) {
     const Location& at = job.site.location;
     if (at.latitude_deg == 0.0 && at.longitude_deg == 0.0) {
-        list.push_back({tr("Latitude and longitude"), tr("the sun is taken for the Gulf of Guinea"), {},
+        list.push_back({tr("Latitude and longitude"),
+                        tr("the sun is taken for the Gulf of Guinea"),
+                        {},
                         QStringLiteral("latitude")});
     }
     if (!job.site.basic_wind_m_s) {
-        list.push_back({tr("Wind: basic speed for the place"), tr("the rule set's assumption is used"), {},
+        list.push_back({tr("Wind: basic speed for the place"),
+                        tr("the rule set's assumption is used"),
+                        {},
                         QStringLiteral("wind")});
     }
     if (!job.site.ground_snow_kn_m2) {
-        list.push_back({tr("Snow: load on the ground for the place"), tr("the rule set's assumption is used"), {},
+        list.push_back({tr("Snow: load on the ground for the place"),
+                        tr("the rule set's assumption is used"),
+                        {},
                         QStringLiteral("snow")});
     }
     if (job.site.horizon.empty()) {
@@ -48,12 +62,15 @@ void missing_of_place(const Job& job, std::vector<Missing>& list) {
 
 void missing_of_elements(const Job& job, std::vector<Missing>& list) {
     if (job.site.surfaces.empty()) {
-        list.push_back({tr("A surface for the collector"), tr("nothing can be placed"), {}, QStringLiteral("add_surface")});
+        list.push_back(
+            {tr("A surface for the collector"), tr("nothing can be placed"), {}, QStringLiteral("add_surface")});
     }
     for (const Surface& surface : job.site.surfaces) {
         if (surface.kind == SurfaceKind::roof && !surface.rafters.present) {
-            list.push_back({tr("%1: rafters").arg(qs(surface.label)), tr("fixing points cannot be set on timber"),
-                            surface.id, {}});
+            list.push_back({tr("%1: rafters").arg(qs(surface.label)),
+                            tr("fixing points cannot be set on timber"),
+                            surface.id,
+                            {}});
         }
     }
     if (job.site.spots.empty()) {
@@ -62,11 +79,13 @@ void missing_of_elements(const Job& job, std::vector<Missing>& list) {
     for (const CylinderSpot& spot : job.site.spots) {
         if (!spot.floor_load_measured) {
             list.push_back({tr("%1: what the floor carries").arg(qs(spot.label)),
-                            tr("%1 assumed").arg(quantity(spot.floor_load_kg, tr("kg"))), spot.id, {}});
+                            tr("%1 assumed").arg(quantity(spot.floor_load_kg, tr("kg"))),
+                            spot.id,
+                            {}});
         }
         if (!spot.supply.present && spot.supply.distance_m <= 0.0) {
-            list.push_back({tr("%1: way to an electrical supply").arg(qs(spot.label)), tr("no cable is counted"),
-                            spot.id, {}});
+            list.push_back(
+                {tr("%1: way to an electrical supply").arg(qs(spot.label)), tr("no cable is counted"), spot.id, {}});
         }
         if (!spot.drain.present && spot.drain.distance_m <= 0.0) {
             list.push_back({tr("%1: way to a drain").arg(qs(spot.label)), tr("no drain pipe is counted"), spot.id, {}});

@@ -33,8 +33,8 @@ Surface new_surface(SurfaceKind kind, Point2 middle, const Site& site) {
     surface.azimuth_deg = site.location.latitude_deg < 0.0 ? 0.0 : 180.0;
     surface.outline = {{0.0, 0.0}, {is.width_m, 0.0}, {is.width_m, is.height_m}, {0.0, is.height_m}};
     surface.origin = {0.0, 0.0, is.lower_edge_m};
-    const Point3 at = site::to_space(site::frame_of(surface, site.sketch_up_azimuth_deg),
-                                     {is.width_m / 2.0, is.height_m / 2.0});
+    const Point3 at =
+        site::to_space(site::frame_of(surface, site.sketch_up_azimuth_deg), {is.width_m / 2.0, is.height_m / 2.0});
     surface.origin.x_m = middle.x_m - at.x_m;
     surface.origin.y_m = middle.y_m - at.y_m;
     return surface;

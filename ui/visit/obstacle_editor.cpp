@@ -55,14 +55,13 @@ ObstacleEditor::ObstacleEditor(QWidget* parent) : FormColumn(parent) {
     shown_.push_back({to, {K::tree}});
     sized(tr("Sun let through in leaf, 0 to 1"), QString(), {0.0, 1.0, 2, 0.05, false}, &Obstacle::transmittance_leaf,
           {K::tree});
-    sized(tr("Sun let through when bare, 0 to 1"), QString(), {0.0, 1.0, 2, 0.05, false},
-          &Obstacle::transmittance_bare, {K::tree});
+    sized(tr("Sun let through when bare, 0 to 1"), QString(), {0.0, 1.0, 2, 0.05, false}, &Obstacle::transmittance_bare,
+          {K::tree});
     auto* corners = new CornerTable(this);
     add(corners);
     shown_.push_back({corners, {K::prism}});
-    corners->set_taker([this](const std::vector<Point2>& outline) {
-        return apply([&](Obstacle& o) { o.outline = outline; });
-    });
+    corners->set_taker(
+        [this](const std::vector<Point2>& outline) { return apply([&](Obstacle& o) { o.outline = outline; }); });
     shows_.push_back([corners](const Obstacle& o) { corners->set_outline(o.outline); });
     finish();
 }
@@ -78,11 +77,11 @@ void ObstacleEditor::sized(const QString& label, const QString& unit, const Numb
 }
 
 CalmCombo* ObstacleEditor::month(const QString& label, int Obstacle::*member) {
-    CalmCombo* combo = choice(label, [this, member](const QString& value) {
-        apply([&](Obstacle& o) { o.*member = value.toInt(); });
-    });
+    CalmCombo* combo =
+        choice(label, [this, member](const QString& value) { apply([&](Obstacle& o) { o.*member = value.toInt(); }); });
     const QLocale english(QLocale::English);
-    for (int m = 1; m <= 12; ++m) combo->addItem(english.monthName(m), QString::number(m));
+    for (int m = 1; m <= 12; ++m)
+        combo->addItem(english.monthName(m), QString::number(m));
     shows_.push_back([combo, member](const Obstacle& o) { combo->show_data(QString::number(o.*member)); });
     return combo;
 }
@@ -127,7 +126,8 @@ void ObstacleEditor::refresh() {
         const bool counts = std::find(one.kinds.begin(), one.kinds.end(), now->kind) != one.kinds.end();
         show_row(one.field, counts);
     }
-    for (const auto& show : shows_) show(*now);
+    for (const auto& show : shows_)
+        show(*now);
 }
 
 }  // namespace wg::ui

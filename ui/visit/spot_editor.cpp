@@ -17,10 +17,10 @@ SpotEditor::SpotEditor(QWidget* parent) : FormColumn(parent) {
     });
     shows_.push_back([label](const CylinderSpot& s) { label->set_value(qs(s.label)); });
     pair_next();
-    NumberField* floor = number(tr("Floor over ground"), tr("m"), {-50.0, 200.0, 2, 0.05, false},
-                                [this](std::optional<double> value) {
-                                    if (value) apply([&](CylinderSpot& s) { s.position.z_m = *value; });
-                                });
+    NumberField* floor =
+        number(tr("Floor over ground"), tr("m"), {-50.0, 200.0, 2, 0.05, false}, [this](std::optional<double> value) {
+            if (value) apply([&](CylinderSpot& s) { s.position.z_m = *value; });
+        });
     shows_.push_back([floor](const CylinderSpot& s) { floor->set_value(s.position.z_m); });
     sized(tr("Headroom"), tr("m"), {0.0, 100.0, 2, 0.05, false}, &CylinderSpot::headroom_m);
     pair_next();
@@ -114,7 +114,8 @@ void SpotEditor::refresh() {
     const CylinderSpot* now = spot();
     setEnabled(now != nullptr);
     if (now == nullptr) return;
-    for (const auto& show : shows_) show(*now);
+    for (const auto& show : shows_)
+        show(*now);
 }
 
 }  // namespace wg::ui

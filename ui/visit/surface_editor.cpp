@@ -53,9 +53,8 @@ void SurfaceEditor::build_lie() {
         });
     });
     shows_.push_back([kind](const Surface& s) { kind->show_data(QString::fromLatin1(key_of(s.kind))); });
-    CalmCombo* form = words_of<RoofForm>(tr("Part of"), [this](RoofForm value) {
-        apply([&](Surface& s) { s.roof_form = value; });
-    });
+    CalmCombo* form =
+        words_of<RoofForm>(tr("Part of"), [this](RoofForm value) { apply([&](Surface& s) { s.roof_form = value; }); });
     shows_.push_back([form](const Surface& s) { form->show_data(QString::fromLatin1(key_of(s.roof_form))); });
     pair_next();
     surface_number(tr("Tilt from level"), tr("\u00b0"), {0.0, 90.0, 1, 1.0, false},
@@ -67,17 +66,16 @@ void SurfaceEditor::build_lie() {
                    [](Surface& s) -> double& { return s.origin.z_m; });
     surface_number(tr("Ridge over ground"), tr("m"), {0.0, 1000.0, 2, 0.05, false},
                    [](Surface& s) -> double& { return s.ridge_height_m; });
-    CalmCombo* covering = words_of<Covering>(tr("Covering"), [this](Covering value) {
-        apply([&](Surface& s) { s.covering = value; });
-    });
+    CalmCombo* covering =
+        words_of<Covering>(tr("Covering"), [this](Covering value) { apply([&](Surface& s) { s.covering = value; }); });
     shows_.push_back([covering](const Surface& s) { covering->show_data(QString::fromLatin1(key_of(s.covering))); });
 }
 
 void SurfaceEditor::build_outline() {
     heading(tr("Outline, seen face-on"));
     pair_next();
-    width_ = number(tr("Width"), tr("m"), {0.1, 1000.0, 3, 0.05, false},
-                    [this](std::optional<double>) { commit_size(); });
+    width_ =
+        number(tr("Width"), tr("m"), {0.1, 1000.0, 3, 0.05, false}, [this](std::optional<double>) { commit_size(); });
     height_ = number(tr("Height up the slope"), tr("m"), {0.1, 1000.0, 3, 0.05, false},
                      [this](std::optional<double>) { commit_size(); });
     no_rectangle_ = new QLabel(tr("Not a rectangle: see the corners."), this);
@@ -90,16 +88,14 @@ void SurfaceEditor::build_outline() {
     corners_->hide();
     add(corners_);
     connect(show_corners, &QPushButton::toggled, corners_, &QWidget::setVisible);
-    corners_->set_taker([this](const std::vector<Point2>& outline) {
-        return apply([&](Surface& s) { s.outline = outline; });
-    });
+    corners_->set_taker(
+        [this](const std::vector<Point2>& outline) { return apply([&](Surface& s) { s.outline = outline; }); });
 }
 
 void SurfaceEditor::build_rafters() {
     heading(tr("Rafters or studs"));
-    QCheckBox* present = check(tr("Found and measured"), [this](bool on) {
-        apply([&](Surface& s) { s.rafters.present = on; });
-    });
+    QCheckBox* present =
+        check(tr("Found and measured"), [this](bool on) { apply([&](Surface& s) { s.rafters.present = on; }); });
     shows_.push_back([present](const Surface& s) { show_checked(present, s.rafters.present); });
     pair_next();
     rafter_fields_.push_back(surface_number(tr("First from left"), tr("m"), {-100.0, 100.0, 3, 0.01, false},
@@ -157,7 +153,8 @@ void SurfaceEditor::refresh() {
     const Surface* now = surface();
     setEnabled(now != nullptr);
     if (now == nullptr) return;
-    for (const auto& show : shows_) show(*now);
+    for (const auto& show : shows_)
+        show(*now);
     const auto rectangle = as_rectangle(now->outline);
     width_->setEnabled(rectangle.has_value());
     height_->setEnabled(rectangle.has_value());
@@ -165,7 +162,8 @@ void SurfaceEditor::refresh() {
     width_->set_value(rectangle ? std::optional<double>(rectangle->width_m) : std::nullopt);
     height_->set_value(rectangle ? std::optional<double>(rectangle->height_m) : std::nullopt);
     corners_->set_outline(now->outline);
-    for (QWidget* field : rafter_fields_) field->setEnabled(now->rafters.present);
+    for (QWidget* field : rafter_fields_)
+        field->setEnabled(now->rafters.present);
 }
 
 }  // namespace wg::ui

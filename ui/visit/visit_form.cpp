@@ -145,14 +145,12 @@ void VisitForm::build_place() {
     CalmCombo* terrain = words_of<Terrain>(tr("Terrain, for the wind"), [this](Terrain value) {
         if (session_ != nullptr) set_terrain(*session_, value);
     });
-    shows_.push_back([terrain](const Job& job) {
-        terrain->show_data(QString::fromLatin1(key_of(job.site.terrain)));
-    });
+    shows_.push_back([terrain](const Job& job) { terrain->show_data(QString::fromLatin1(key_of(job.site.terrain))); });
     pair_next();
-    NumberField* wind = number(tr("Basic wind speed"), tr("m/s"), {1.0, 100.0, 1, 0.0, true},
-                               [this](std::optional<double> value) {
-                                   if (session_ != nullptr) set_basic_wind(*session_, value);
-                               });
+    NumberField* wind =
+        number(tr("Basic wind speed"), tr("m/s"), {1.0, 100.0, 1, 0.0, true}, [this](std::optional<double> value) {
+            if (session_ != nullptr) set_basic_wind(*session_, value);
+        });
     NumberField* snow = number(tr("Snow on the ground"), tr("kN/m\u00b2"), {0.0, 50.0, 2, 0.0, true},
                                [this](std::optional<double> value) {
                                    if (session_ != nullptr) set_ground_snow(*session_, value);
@@ -177,7 +175,8 @@ void VisitForm::build_horizon() {
     table->set_taker([this](const std::vector<Point2>& rows) {
         if (session_ == nullptr) return QString();
         std::vector<HorizonPoint> horizon;
-        for (Point2 row : rows) horizon.push_back({row.x_m, row.y_m});
+        for (Point2 row : rows)
+            horizon.push_back({row.x_m, row.y_m});
         const QString why = refusal(session_->job(), [&](Job& job) { job.site.horizon = horizon; });
         if (why.isEmpty()) set_horizon(*session_, horizon);
         return why;
@@ -186,7 +185,8 @@ void VisitForm::build_horizon() {
     fields_.insert(QStringLiteral("horizon"), table->table());
     shows_.push_back([table](const Job& job) {
         std::vector<Point2> rows;
-        for (const HorizonPoint& point : job.site.horizon) rows.push_back({point.azimuth_deg, point.elevation_deg});
+        for (const HorizonPoint& point : job.site.horizon)
+            rows.push_back({point.azimuth_deg, point.elevation_deg});
         table->set_outline(rows);
     });
 }
@@ -202,8 +202,8 @@ void VisitForm::build_demand() {
     fields_.insert(QStringLiteral("cycle"), cycle);
     shows_.push_back([cycle](const Job& job) { cycle->show_data(QString::fromLatin1(key_of(job.demand.cycle))); });
     pair_next();
-    bound_number(QStringLiteral("set_point"), tr("Set point"), tr("\u00b0C"), {40.0, 65.0, 1, 1.0, false},
-                 &Job::demand, &Demand::set_point_c, &set_demand);
+    bound_number(QStringLiteral("set_point"), tr("Set point"), tr("\u00b0C"), {40.0, 65.0, 1, 1.0, false}, &Job::demand,
+                 &Demand::set_point_c, &set_demand);
     bound_number(QStringLiteral("scale"), tr("Times the cycle"), QString(), {0.2, 3.0, 2, 0.05, false}, &Job::demand,
                  &Demand::scale, &set_demand);
     CalmCombo* fuel = words_of<Fuel>(tr("Present heater"), [this](Fuel value) {
@@ -212,9 +212,7 @@ void VisitForm::build_demand() {
         changed.present_fuel = value;
         set_demand(*session_, changed);
     });
-    shows_.push_back([fuel](const Job& job) {
-        fuel->show_data(QString::fromLatin1(key_of(job.demand.present_fuel)));
-    });
+    shows_.push_back([fuel](const Job& job) { fuel->show_data(QString::fromLatin1(key_of(job.demand.present_fuel))); });
     bound_number(QStringLiteral("efficiency"), tr("Its efficiency over the year"), QString(),
                  {0.01, 10.0, 2, 0.01, false}, &Job::demand, &Demand::present_efficiency, &set_demand);
     words(tr("1: all the energy bought reaches the water. Below 1: losses of boiler and pipes."));
@@ -231,7 +229,8 @@ void VisitForm::set_session(JobSession* session) {
 
 void VisitForm::refresh() {
     if (session_ == nullptr) return;
-    for (const auto& show : shows_) show(session_->job());
+    for (const auto& show : shows_)
+        show(session_->job());
 }
 
 bool VisitForm::go_to(const QString& key) {

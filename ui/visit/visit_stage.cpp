@@ -141,7 +141,8 @@ QWidget* VisitStage::build_sketch() {
     remove_ = remove;
     auto* fit = new QPushButton(tr("Fit"), holder);
     fit->setToolTip(tr("Everything in view (F). Wheel zooms, middle button or space pans."));
-    for (QPushButton* button : {surface, obstacle, spot, remove}) bar->addWidget(button);
+    for (QPushButton* button : {surface, obstacle, spot, remove})
+        bar->addWidget(button);
     bar->addStretch(1);
     bar->addWidget(fit);
     column->addLayout(bar);
@@ -174,15 +175,14 @@ void VisitStage::refresh_missing() {
     if (session_ == nullptr) return;
     const std::vector<Missing> list = still_to_measure(session_->job());
     for (const Missing& one : list) {
-        auto* item = new QListWidgetItem(one.what + QStringLiteral("\n") + tr("until then: %1").arg(one.until_then),
-                                         missing_);
+        auto* item =
+            new QListWidgetItem(one.what + QStringLiteral("\n") + tr("until then: %1").arg(one.until_then), missing_);
         item->setData(place_role, qs(one.place_id));
         item->setData(field_role, one.field);
     }
     missing_words_->setText(list.empty() ? tr("Nothing is missing that the plan asks for.")
                                          : tr("Click a line to go where it is entered."));
-    sheets_->setTabText(sheet_missing, list.empty() ? tr("To measure")
-                                                    : tr("To measure (%1)").arg(list.size()));
+    sheets_->setTabText(sheet_missing, list.empty() ? tr("To measure") : tr("To measure (%1)").arg(list.size()));
 }
 
 void VisitStage::select(const std::string& id, bool bring_forward) {

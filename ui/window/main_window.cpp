@@ -82,7 +82,8 @@ NoticeBar& MainWindow::notice() {
 }
 
 void MainWindow::show_session(Job job) {
-    std::shared_ptr<const plan::Reference> reference = reference_for(job);
+    QString caution;
+    std::shared_ptr<const plan::Reference> reference = reference_for(job, caution);
     auto session = std::make_unique<JobSession>(std::move(job), std::move(reference));
     job_page_->set_session(session.get());
     saver_->set_session(session.get());
@@ -98,6 +99,7 @@ void MainWindow::show_session(Job job) {
     job_page_->show_stage(0);
     refresh_actions();
     refresh_saved();
+    if (!caution.isEmpty()) notice().add(Mark::caution, caution);
 }
 
 bool MainWindow::open_job(const std::string& job_id) {

@@ -53,8 +53,9 @@ class MainWindow : public QMainWindow {
     void choose_weather_file();
     /// Plans the open job with this file from now on; an empty path: with its own climate.
     void plan_with_weather(const QString& path);
-    /// Reference data for a job, with the weather file it is planned with on this desk.
-    std::shared_ptr<const plan::Reference> reference_for(const Job& job);
+    /// Reference data for a job, with the weather file it is planned with on this desk. `caution` says when that file
+    /// cannot be read any more.
+    std::shared_ptr<const plan::Reference> reference_for(const Job& job, QString& caution);
     /// True when the job page may be left: saved, or the user says to go without.
     bool leave_job();
     void back_to_desk();

@@ -140,14 +140,13 @@ void MainWindow::plan_with_weather(const QString& path) {
     job_page_->show_stage(stage);
 }
 
-std::shared_ptr<const plan::Reference> MainWindow::reference_for(const Job& job) {
+std::shared_ptr<const plan::Reference> MainWindow::reference_for(const Job& job, QString& caution) {
     const QString path = weather_file_of(*store_, job.id);
     if (path.isEmpty()) return reference_;
     const auto own = with_weather_file(*reference_, path);
     if (own.ok()) return own.value();
-    job_page_->notice().add(Mark::caution, tr("The weather file of this job cannot be read; it is planned with its own "
-                                              "climate. %1")
-                                               .arg(QString::fromStdString(text_of(own.problems()))));
+    caution = tr("The weather file of this job cannot be read; it is planned with its own climate. %1")
+                  .arg(QString::fromStdString(text_of(own.problems())));
     return reference_;
 }
 

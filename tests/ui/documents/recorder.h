@@ -3,6 +3,7 @@
 
 #include <QPaintDevice>
 #include <QPaintEngine>
+#include <QPainterPath>
 #include <QPainter>
 #include <QString>
 #include <cmath>

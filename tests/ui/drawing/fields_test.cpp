@@ -89,11 +89,13 @@ TEST(LabelPlacer, KeepsLabelsOffEachOtherAndOffWhatIsDrawn) {
     const QRectF drawn(190, 190, 20, 20);
     placer.keep_free(drawn);
     std::vector<QRectF> boxes;
-    for (int i = 0; i < 8; ++i) boxes.push_back(placer.place({200, 200}, {50, 14}, 14).box);
+    for (int i = 0; i < 8; ++i)
+        boxes.push_back(placer.place({200, 200}, {50, 14}, 14).box);
     for (std::size_t i = 0; i < boxes.size(); ++i) {
         EXPECT_FALSE(boxes[i].intersects(drawn)) << i;
         EXPECT_TRUE(QRectF(0, 0, 400, 400).contains(boxes[i])) << i;
-        for (std::size_t j = 0; j < i; ++j) EXPECT_FALSE(boxes[i].intersects(boxes[j])) << i << " and " << j;
+        for (std::size_t j = 0; j < i; ++j)
+            EXPECT_FALSE(boxes[i].intersects(boxes[j])) << i << " and " << j;
     }
 }
 

@@ -101,9 +101,8 @@ TEST(ShadeScale, EndsAtTheNextTenPercentAndNeverBelowTen) {
 TEST(RunPainter, KeepsInsideItsArea) {
     const Job job = sample::job();
     const plan::Plan plan = picture::plan_of(job);
-    const QRect ink = picture::ink_of(sheet, [&](QPainter& painter) {
-        paint_run(painter, job, plan, QRectF(area), paper_theme(), 13.0, 1.0);
-    });
+    const QRect ink = picture::ink_of(
+        sheet, [&](QPainter& painter) { paint_run(painter, job, plan, QRectF(area), paper_theme(), 13.0, 1.0); });
     EXPECT_TRUE(area.contains(ink));
     EXPECT_GT(ink.height(), area.height() / 2);
 }

@@ -36,7 +36,8 @@ struct Stage : testing::Test {
     [[nodiscard]] QPoint on_screen(Point2 at) const { return canvas->view().map(at).toPoint(); }
     void drag(QPoint from, QPoint to) {
         QTest::mousePress(canvas, Qt::LeftButton, Qt::NoModifier, from);
-        for (int i = 1; i <= 5; ++i) QTest::mouseMove(canvas, from + (to - from) * i / 5);
+        for (int i = 1; i <= 5; ++i)
+            QTest::mouseMove(canvas, from + (to - from) * i / 5);
         QTest::mouseRelease(canvas, Qt::LeftButton, Qt::NoModifier, to);
     }
 };
@@ -90,7 +91,8 @@ TEST_F(Stage, RTurnsByAQuarterAndHChangesTheHand) {
     EXPECT_NEAR(placement().turn_deg, 90.0, 1e-9);
     QTest::keyClick(canvas, Qt::Key_H);
     EXPECT_EQ(placement().hand, Hand::left);
-    for (int i = 0; i < 3; ++i) QTest::keyClick(canvas, Qt::Key_R);
+    for (int i = 0; i < 3; ++i)
+        QTest::keyClick(canvas, Qt::Key_R);
     EXPECT_NEAR(std::remainder(placement().turn_deg, 360.0), 0.0, 1e-9);
 }
 

@@ -89,7 +89,8 @@ TEST_F(Visit, DraggingASpotMovesItInOneUndoStep) {
     const QPoint from = canvas->view().map(before.position.x_m, before.position.y_m).toPoint();
     const QPoint by(70, -30);
     QTest::mousePress(canvas, Qt::LeftButton, Qt::NoModifier, from);
-    for (int i = 1; i <= 4; ++i) QTest::mouseMove(canvas, from + by * i / 4);
+    for (int i = 1; i <= 4; ++i)
+        QTest::mouseMove(canvas, from + by * i / 4);
     const double units = canvas->units_per_m();
     QTest::mouseRelease(canvas, Qt::LeftButton, Qt::NoModifier, from + by);
     const Point3 after = session.job().site.spots.front().position;
@@ -166,14 +167,14 @@ TEST(Refusal, NamesWhatIsNewlyWrongOnly) {
 }
 
 bool lists(const std::vector<Missing>& list, const char* field) {
-    return std::any_of(list.begin(), list.end(),
-                       [&](const Missing& one) { return one.field == QLatin1String(field); });
+    return std::any_of(list.begin(), list.end(), [&](const Missing& one) { return one.field == QLatin1String(field); });
 }
 
 TEST(StillToMeasure, NamesWindSnowAccessAndUnmeasuredFloorsUntilTheyAreKnown) {
     Job job = sample::job();
     std::vector<Missing> list = still_to_measure(job);
-    for (const char* field : {"wind", "snow", "access", "visited_on"}) EXPECT_TRUE(lists(list, field)) << field;
+    for (const char* field : {"wind", "snow", "access", "visited_on"})
+        EXPECT_TRUE(lists(list, field)) << field;
     const auto about_spot = [&](const Missing& one) { return one.place_id == job.site.spots.front().id; };
     EXPECT_TRUE(std::any_of(list.begin(), list.end(), about_spot));
     job.site.basic_wind_m_s = 25.0;
@@ -184,7 +185,8 @@ TEST(StillToMeasure, NamesWindSnowAccessAndUnmeasuredFloorsUntilTheyAreKnown) {
     spot.supply.present = true;
     spot.drain.present = true;
     list = still_to_measure(job);
-    for (const char* field : {"wind", "snow", "access"}) EXPECT_FALSE(lists(list, field)) << field;
+    for (const char* field : {"wind", "snow", "access"})
+        EXPECT_FALSE(lists(list, field)) << field;
     EXPECT_FALSE(std::any_of(list.begin(), list.end(), about_spot));
 }
 
