@@ -17,7 +17,7 @@ esac
 packages_program=(
     g++ cmake ninja-build ccache
     qt6-base-dev libqt6sql6-sqlite qt6-charts-dev qt6-svg-dev libgl1-mesa-dev
-    libeigen3-dev nlohmann-json3-dev
+    nlohmann-json3-dev
     fonts-noto-core
 )
 packages_tests=(

@@ -14,6 +14,24 @@ void append(std::vector<T>& to, const std::vector<T>& from) {
     to.insert(to.end(), from.begin(), from.end());
 }
 
+/// Two collectors on one surface say the same of it: once is enough, with both named. Stops and cautions stay apart,
+/// since each has its own place to be mended at.
+void merge_same_notes(std::vector<Finding>& findings) {
+    std::vector<Finding> kept;
+    for (Finding& finding : findings) {
+        const auto same = std::find_if(kept.begin(), kept.end(), [&finding](const Finding& k) {
+            return k == finding || (k.severity == Severity::note && finding.severity == Severity::note &&
+                                    k.code == finding.code && k.message == finding.message && k.rule == finding.rule);
+        });
+        if (same == kept.end()) {
+            kept.push_back(std::move(finding));
+        } else if (*same != finding && !finding.place.empty()) {
+            same->place += ", " + finding.place;
+        }
+    }
+    findings = std::move(kept);
+}
+
 /// Gathers what the rooms found into the plan's own lists.
 void gather(Plan& plan) {
     for (const PlacementPlan& placement : plan.placements) {
@@ -24,9 +42,8 @@ void gather(Plan& plan) {
     append(plan.workings, plan.services.workings);
     append(plan.findings, plan.parts.findings);
     append(plan.workings, plan.economy.workings);
-    // Two collectors on one surface say the same of it: once is enough.
     sort_findings(plan.findings);
-    plan.findings.erase(std::unique(plan.findings.begin(), plan.findings.end()), plan.findings.end());
+    merge_same_notes(plan.findings);
 }
 
 void identify(const Job& job, const steps::Selection& with, Plan& plan) {

@@ -70,8 +70,8 @@ std::string summary(const Plan& plan) {
         line(out, "standstill in full sun",
              fixed(plan.standstill.plate_c, 0) + " deg C, " + fixed(plan.standstill.pressure_bar_abs, 1) +
                  " bar absolute");
-        line(out, "heat balance closes to",
-             fixed(100.0 * std::max(plan.season.closure_circuit, plan.season.closure_water), 5) + " %");
+        const double miss = std::max(plan.season.closure_circuit, plan.season.closure_water);
+        line(out, "heat balance closes to", miss < 1e-5 ? "better than 0.001 %" : fixed(100.0 * miss, 3) + " %");
     }
     out += "\nEngineering\n";
     line(out, "run",

@@ -96,8 +96,12 @@ void JobSession::edit(const QString& what, const std::function<void(Job&)>& chan
     change(changed);
     copy_bookkeeping(job_, changed);
     if (changed == job_) return;
+    // Only this class pushes, and only commands of this kind.
+    const auto* last = static_cast<const SnapshotCommand*>(undo_.command(undo_.index() - 1));
+    continues_step_ = last != nullptr && last->takes_in(merge_key, merge_generation_);
     undo_.push(new SnapshotCommand(*this, what, std::make_shared<const Job>(job_),
                                    std::make_shared<const Job>(std::move(changed)), merge_key, merge_generation_));
+    continues_step_ = false;
 }
 
 void JobSession::end_merge() {
@@ -144,7 +148,7 @@ void JobSession::replace_job(const Job& job) {
 }
 
 void JobSession::remember_earlier_plan() {
-    // During a drag the plan is hardly ever complete, so 'earlier' stays the plan from before the drag began.
+    if (continues_step_) return;
     if (plan_ != nullptr && !yield_carried_ && plan_ == full_plan_) earlier_plan_ = plan_;
 }
 

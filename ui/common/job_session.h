@@ -43,7 +43,8 @@ class JobSession : public QObject {
     [[nodiscard]] bool yield_carried() const { return yield_carried_; }
     /// True when plan() is complete and belongs to the job as it stands now.
     [[nodiscard]] bool settled() const { return plan_ != nullptr && !yield_carried_ && !planning(); }
-    /// Plan as it stood before the last edit with complete yield, for the signed differences in the ledger.
+    /// Complete plan as it stood before the last step, for the signed differences in the ledger. All of a drag counts
+    /// from where the drag began.
     [[nodiscard]] std::shared_ptr<const plan::Plan> earlier_plan() const { return earlier_plan_; }
     /// Why there is no plan; empty when there is one.
     [[nodiscard]] QString plan_problem() const { return plan_problem_; }
@@ -88,7 +89,8 @@ class JobSession : public QObject {
     std::shared_ptr<const plan::Plan> full_plan_;  ///< newest with yield, of whichever edit; source of carried figures
     std::vector<std::shared_ptr<const plan::Reference>> references_;  ///< all handed out so far, kept alive
     bool yield_carried_ = false;
-    std::uint64_t shown_ = 0;  ///< number of the order behind plan_
+    bool continues_step_ = false;  ///< the edit under way becomes part of the step before it
+    std::uint64_t shown_ = 0;      ///< number of the order behind plan_
 };
 
 }  // namespace wg::ui

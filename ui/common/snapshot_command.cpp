@@ -21,12 +21,14 @@ void SnapshotCommand::redo() {
     session_.replace_job(*after_);
 }
 
+bool SnapshotCommand::takes_in(const QString& merge_key, int merge_generation) const {
+    return !merge_key_.isEmpty() && merge_key == merge_key_ && merge_generation == merge_generation_;
+}
+
 bool SnapshotCommand::mergeWith(const QUndoCommand* later) {
     // All commands of the stack are of this class: only JobSession::edit() pushes.
     const auto* other = static_cast<const SnapshotCommand*>(later);
-    if (merge_key_.isEmpty() || other->merge_key_ != merge_key_ || other->merge_generation_ != merge_generation_) {
-        return false;
-    }
+    if (!takes_in(other->merge_key_, other->merge_generation_)) return false;
     after_ = other->after_;
     // A drag that ends where it began leaves nothing to undo.
     setObsolete(*before_ == *after_);

@@ -21,6 +21,8 @@ class SnapshotCommand : public QUndoCommand {
     void redo() override;
     [[nodiscard]] int id() const override { return 1; }
     bool mergeWith(const QUndoCommand* later) override;
+    /// Whether a step with this key and generation would become part of this one.
+    [[nodiscard]] bool takes_in(const QString& merge_key, int merge_generation) const;
 
    private:
     JobSession& session_;  ///< owns the stack that owns this command

@@ -144,7 +144,7 @@ QSlider::handle:horizontal:focus { background: <accent>; }
 QProgressBar { background: <ground>; border: 1px solid <line>; border-radius: 4px; min-height: 10px;
     text-align: center; color: <text>; }
 QProgressBar::chunk { background: <accent>; border-radius: 3px; }
-QDialog { background: <ground>; }
+QDialog { background: <ground>; border: 1px solid <line>; }
 
 QFrame[role="panel"], QWidget[role="panel"] { background: <panel>; border: 1px solid <line>; border-radius: 4px; }
 QFrame[role="rule"] { background: <line>; border: none; max-height: 1px; min-height: 1px; }

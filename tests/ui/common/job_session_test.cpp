@@ -131,6 +131,21 @@ TEST(JobSession, the_quick_plan_comes_first_and_carries_the_yield_of_before) {
     EXPECT_DOUBLE_EQ(session.earlier_plan()->figures.heat_kwh.mid, 400.0);
 }
 
+TEST(JobSession, all_of_a_drag_is_compared_with_the_plan_from_before_it) {
+    JobSession session(sample::job(), sample::reference(), &sample::quick_to_read_plan);
+    ASSERT_TRUE(settle(session));
+    for (const double x_m : {3.5, 3.0, 2.5}) {
+        move_placement(session, placement_id, x_m, 2.5);
+        ASSERT_TRUE(settle(session));
+    }
+    ASSERT_NE(session.earlier_plan(), nullptr);
+    EXPECT_DOUBLE_EQ(session.earlier_plan()->figures.run_m, 4.0);
+    session.end_merge();
+    move_placement(session, placement_id, 2.0, 2.5);
+    ASSERT_TRUE(settle(session));
+    EXPECT_DOUBLE_EQ(session.earlier_plan()->figures.run_m, 2.5);
+}
+
 TEST(JobSession, an_older_full_plan_does_not_take_the_place_of_a_newer_quick_one) {
     Gate gate;
     gate.hold();
