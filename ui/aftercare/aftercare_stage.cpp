@@ -52,7 +52,8 @@ QTableWidget* quiet_table(const QStringList& heads, QWidget* parent) {
     table->setShowGrid(false);
     table->setWordWrap(true);
     table->verticalHeader()->hide();
-    table->verticalHeader()->setDefaultSectionSize(row_px);
+    table->verticalHeader()->setMinimumSectionSize(row_px);
+    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     return table;
 }
 
@@ -69,6 +70,7 @@ AftercareStage::AftercareStage(QWidget* parent) : StageWidget(parent) {
     split->addWidget(make_side());
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 2);
+    split->setSizes({660, 320});
     split->setChildrenCollapsible(false);
     stack_ = new QStackedWidget(this);
     stack_->addWidget(empty_);
@@ -85,7 +87,7 @@ QWidget* AftercareStage::make_services() {
     auto* part = new QWidget(this);
     started_ = new QLabel(part);
     started_->setWordWrap(true);
-    services_ = quiet_table({tr("Due"), tr("Service"), tr("How often"), tr("Counted from"), tr("Why")}, part);
+    services_ = quiet_table({tr("Due"), tr("Service"), tr("How often"), tr("Counted from")}, part);
     services_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
     services_->setAccessibleName(tr("Services due"));
     by_ = new QLineEdit(part);
@@ -115,6 +117,11 @@ QWidget* AftercareStage::make_services() {
     record_ = quiet_table({tr("When"), tr("Entry"), tr("By"), tr("Note")}, part);
     record_->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Stretch);
     record_->setAccessibleName(tr("Record, newest first"));
+    no_record_ = new QLabel(
+        tr("Nothing yet. Readings are entered on the Fitting stage; services noted as done come here too."), part);
+    no_record_->setProperty("role", QStringLiteral("muted"));
+    no_record_->setWordWrap(true);
+    column->addWidget(no_record_);
     column->addWidget(record_, 2);
     connect(done_, &QPushButton::clicked, this, [this] {
         const QDateTime now = QDateTime::currentDateTime();
@@ -221,19 +228,19 @@ void AftercareStage::fill_services(const plan::Plan& plan) {
         if (date.overdue) due += tr(", overdue");
         QString from = date.counted_from.isValid() ? date.counted_from.toString(Qt::ISODate) : QString();
         if (date.was_done) from += tr(", last done");
-        const QString cells[] = {due, qs(date.service.text), interval_words(date.service.every_months), from,
-                                 qs(date.service.why)};
-        for (int column = 0; column < 5; ++column) {
+        const QString what = date.service.why.empty() ? qs(date.service.text)
+                                                      : tr("%1 (%2)").arg(qs(date.service.text), qs(date.service.why));
+        const QString cells[] = {due, what, interval_words(date.service.every_months), from};
+        for (int column = 0; column < 4; ++column) {
             auto* item = new QTableWidgetItem(cells[column]);
             if (column == 0) item->setIcon(mark_icon(mark, theme));
-            item->setToolTip(column == 4 ? tr("%1. Source: %2").arg(qs(date.service.why), qs(date.service.source))
-                                         : cells[column]);
+            item->setToolTip(column == 1 ? tr("%1. Source: %2").arg(what, qs(date.service.source)) : cells[column]);
             services_->setItem(static_cast<int>(i), column, item);
         }
     }
     for (const int column : {0, 2, 3})
         services_->resizeColumnToContents(column);
-    services_->setColumnWidth(4, 160);
+
     services_->resizeRowsToContents();
     if (selected >= 0 && selected < services_->rowCount()) services_->selectRow(selected);
     done_->setEnabled(services_->currentRow() >= 0);
@@ -261,7 +268,7 @@ void AftercareStage::fill_register(const plan::Plan& plan) {
                       entries == 0 ? tr(" before any extra charge") : QString());
     lines += tr("Planned total: %1, as carbon dioxide %2")
                  .arg(quantity(plan.run.total_charge_kg, QStringLiteral("kg"), 3),
-                      quantity(plan.run.total_charge_t_co2e, QStringLiteral("t"), 2));
+                      quantity(plan.run.total_charge_t_co2e, QStringLiteral("t"), 3));
     lines += tr("What is taken out at a service is entered as a remark with its weight.");
     register_->setText(lines.join(QLatin1Char('\n')));
 }
@@ -272,6 +279,8 @@ QString AftercareStage::register_words() const {
 
 void AftercareStage::fill_record() {
     const std::vector<Reading>& record = session_->job().record;
+    no_record_->setVisible(record.empty());
+    record_->setVisible(!record.empty());
     record_->setRowCount(static_cast<int>(record.size()));
     for (std::size_t i = 0; i < record.size(); ++i) {
         const Reading& reading = record[record.size() - 1 - i];

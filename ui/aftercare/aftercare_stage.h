@@ -57,6 +57,7 @@ class AftercareStage : public StageWidget {
     QLabel* problem_ = nullptr;
     QLabel* register_ = nullptr;
     QTableWidget* record_ = nullptr;
+    QLabel* no_record_ = nullptr;
     QPlainTextEdit* notes_ = nullptr;
 };
 

@@ -1,5 +1,6 @@
 #include "ui/common/style_sheet.h"
 
+#include <QFile>
 #include <utility>
 #include <vector>
 
@@ -83,7 +84,7 @@ QCheckBox::indicator, QTreeView::indicator, QListView::indicator, QTableView::in
     width: 16px; height: 16px; border: 2px solid <muted>; border-radius: 3px; background: <panel>;
 }
 QCheckBox::indicator:checked, QTreeView::indicator:checked, QListView::indicator:checked,
-QTableView::indicator:checked { background: <accent>; border-color: <accent>; image: url(:/icons/<tick>.svg); }
+QTableView::indicator:checked { background: <accent>; border-color: <accent>; image: <tick>; }
 QRadioButton::indicator { width: 16px; height: 16px; border: 2px solid <muted>; border-radius: 10px;
     background: <panel>; }
 QRadioButton::indicator:checked { width: 8px; height: 8px; border: 6px solid <accent>; background: <panel>; }
@@ -184,8 +185,11 @@ QString style_sheet(const Theme& theme) {
     QString text = QString::fromUtf8(sheet);
     for (const auto& [name, colour] : colours)
         text.replace(name, colour.name());
+    const QString tick = theme.kind == ThemeKind::dark ? QStringLiteral(":/icons/tick-slate.svg")
+                                                       : QStringLiteral(":/icons/tick-white.svg");
+    // The icons are compiled into the program, not into each room: elsewhere a filled box has to do.
     text.replace(QStringLiteral("<tick>"),
-                 theme.kind == ThemeKind::dark ? QStringLiteral("tick-slate") : QStringLiteral("tick-white"));
+                 QFile::exists(tick) ? QStringLiteral("url(%1)").arg(tick) : QStringLiteral("none"));
     return text;
 }
 

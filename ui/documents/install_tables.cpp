@@ -88,7 +88,7 @@ void values_table(Flow& flow, const PaperInput& input) {
          {QStringLiteral("Lift"), quantity(p.run.lift_m, QStringLiteral("m"), 1)},
          {QStringLiteral("Extra charge"), extra_words(p)},
          {QStringLiteral("Total charge"), quantity(p.run.total_charge_kg, QStringLiteral("kg"), 3)},
-         {QStringLiteral("As carbon dioxide"), quantity(p.run.total_charge_t_co2e, QStringLiteral("t"), 2)},
+         {QStringLiteral("As carbon dioxide"), quantity(p.run.total_charge_t_co2e, QStringLiteral("t"), 3)},
          {QStringLiteral("Rated current"), quantity(p.expected.rated_current_a, QStringLiteral("A"), 1)},
          {QStringLiteral("Breaker"),
           qs(e.breaker_curve) + QLatin1Char(' ') + quantity(e.breaker_a, QStringLiteral("A"))},

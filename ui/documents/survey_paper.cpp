@@ -169,9 +169,9 @@ std::vector<Page> lay_out_survey_sheet(const SharedInput& input) {
     flow.heading(QStringLiteral("The place"));
     place_table(flow, job);
 
-    draw_site(flow, input);
     surfaces_table(flow, job.site);
     obstacles_table(flow, job.site);
+    draw_site(flow, input);
     spots_table(flow, job.site);
     flow.heading(QStringLiteral("Still to be measured or asked"));
     Table open;

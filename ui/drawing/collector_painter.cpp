@@ -299,7 +299,9 @@ void collector_names(Pass& pass, const std::vector<Drawn>& drawn) {
             const QPointF out = at - middle;
             const double length = std::max(std::hypot(out.x(), out.y()), 1e-6);
             const auto found = pass.placer.find(at, pass.bold.size(name), pass.letters.line() * 0.4, out / length);
-            const double crowded = pass.placer.crowding(found.box) + (found.far ? 0.5 : 0.0);
+            // A label pushed round to the other side would need a leader across the plate.
+            const bool astray = QPointF::dotProduct(found.box.center() - at, out) <= 0.0;
+            const double crowded = pass.placer.crowding(found.box) + (found.far ? 0.5 : 0.0) + (astray ? 10.0 : 0.0);
             if (crowded >= least) continue;
             least = crowded;
             place = found;

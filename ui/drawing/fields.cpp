@@ -115,10 +115,12 @@ void NumberField::finish() {
         show_problem(tr("Outside %1. Kept: %2.").arg(limits, value_ ? text_of(value_) : tr("nothing")));
         return;
     }
+    const bool same = value_ && *value_ == *number;
     value_ = number;
     edit_->setText(text_of(value_));
     show_problem({});
-    Q_EMIT committed(value_);
+    // "40" where "40.0" stood is no edit.
+    if (!same) Q_EMIT committed(value_);
 }
 
 void NumberField::step(int direction) {

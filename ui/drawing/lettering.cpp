@@ -79,9 +79,11 @@ double LabelPlacer::crowding(const QRectF& box) const {
     double covered = 0.0;
     for (const QRectF& other : taken_) {
         const QRectF both = box.intersected(other);
-        if (both.isValid())
-            covered +=
-                both.width() * both.height() / std::min(box.width() * box.height(), other.width() * other.height());
+        // Any touch costs more than the next ring out does: a corner over a line is read as a blot.
+        if (both.isValid()) {
+            covered += 0.1 + both.width() * both.height() /
+                                 std::min(box.width() * box.height(), other.width() * other.height());
+        }
     }
     if (!bounds_.isEmpty() && !bounds_.contains(box)) covered += 4.0;
     return covered;

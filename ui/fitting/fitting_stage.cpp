@@ -92,7 +92,17 @@ QWidget* FittingStage::make_record_tab() {
     left_column->setContentsMargins(16, 16, 8, 16);
     left_column->setSpacing(8);
     left_column->addLayout(head);
-    left_column->addWidget(record_view_, 1);
+    record_stack_ = new QStackedWidget(left);
+    auto* none = new EmptyPane(tr("No reading yet"),
+                               tr("What is read on the day stands here, newest first. The pressure hold comes first."),
+                               tr("Enter the pressure hold"), record_stack_);
+    connect(none, &EmptyPane::step_asked, this, [this] {
+        form_->choose_kind(ReadingKind::pressure_hold_start);
+        form_->start();
+    });
+    record_stack_->addWidget(none);
+    record_stack_->addWidget(record_view_);
+    left_column->addWidget(record_stack_, 1);
 
     auto* right = new QWidget(split);
     form_ = new ReadingForm(right);
@@ -114,6 +124,7 @@ QWidget* FittingStage::make_record_tab() {
     split->addWidget(right);
     split->setStretchFactor(0, 3);
     split->setStretchFactor(1, 2);
+    split->setSizes({600, 380});
     split->setChildrenCollapsible(false);
     return split;
 }
@@ -173,6 +184,7 @@ void FittingStage::refresh() {
     record_->set_record(record);
     for (int column = 0; column < RecordModel::column_note; ++column)
         record_view_->resizeColumnToContents(column);
+    record_stack_->setCurrentIndex(record.empty() ? 0 : 1);
     correct_->setEnabled(!record.empty());
     form_->setEnabled(session_ != nullptr);
     form_->set_record(record);

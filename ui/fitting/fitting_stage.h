@@ -53,6 +53,7 @@ class FittingStage : public StageWidget {
     EmptyPane* empty_ = nullptr;
     PaperPane* paper_ = nullptr;
     RecordModel* record_ = nullptr;
+    QStackedWidget* record_stack_ = nullptr;
     QTableView* record_view_ = nullptr;
     QPushButton* correct_ = nullptr;
     ReadingForm* form_ = nullptr;

@@ -53,6 +53,8 @@ ReadingForm::ReadingForm(QWidget* parent) : QWidget(parent) {
     form->setVerticalSpacing(8);
     form->setHorizontalSpacing(16);
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
+    kind_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    corrects_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);  // long entries must not widen the form
     form->addRow(tr("&Reading"), kind_);
     form->addRow(value_label_, value_);
     form->addRow(second_label_, second_);
@@ -101,6 +103,14 @@ void ReadingForm::correct(const Reading& reading) {
     corrects_->setCurrentIndex(std::max(0, corrects_->findData(qs(reading.id))));
     value_->setFocus();
     value_->selectAll();
+}
+
+void ReadingForm::start() {
+    if (value_->isVisible()) {
+        value_->setFocus();
+    } else {
+        note_->setFocus();
+    }
 }
 
 void ReadingForm::clear_figures() {

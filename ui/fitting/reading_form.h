@@ -27,6 +27,7 @@ class ReadingForm : public QWidget {
     /// What is in the form, ready to be added; nullopt when something is missing, then said in the form.
     [[nodiscard]] std::optional<Reading> reading(const QString& taken_at);
     void clear_figures();
+    void start();  ///< puts the cursor where the first figure is typed
 
    Q_SIGNALS:
     void add_asked();

@@ -13,6 +13,7 @@
 #include <QTableWidget>
 #include <QTimer>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/quantity/sha256.h"
 #include "core/store/store.h"
@@ -87,7 +88,7 @@ QWidget* OfferStage::make_parts_tab() {
     parts_view_->setShowGrid(false);
     parts_view_->setWordWrap(true);
     parts_view_->verticalHeader()->hide();
-    parts_view_->verticalHeader()->setDefaultSectionSize(36);
+    parts_view_->verticalHeader()->setMinimumSectionSize(36);
     parts_view_->horizontalHeader()->setSectionResizeMode(PartsModel::column_why, QHeaderView::Stretch);
     parts_view_->setAccessibleName(tr("Parts list"));
     totals_ = new QLabel(tab);
@@ -108,6 +109,7 @@ QWidget* OfferStage::make_parts_tab() {
 
 QWidget* OfferStage::make_issued_tab() {
     issued_stack_ = new QStackedWidget(this);
+    issued_stack_->setContentsMargins(16, 16, 16, 16);
     auto* none = new EmptyPane(tr("No quote issued yet"),
                                tr("An issued quote is kept here as it was, whatever changes in the job afterwards."),
                                tr("Look at the quote"), issued_stack_);
@@ -179,8 +181,13 @@ void OfferStage::refresh() {
 
     const QString currency = qs(plan->currency);
     parts_->set_lines(plan->parts.lines, currency);
-    for (int column = 0; column < PartsModel::column_why; ++column)
+    for (int column = 0; column < PartsModel::column_why; ++column) {
         parts_view_->resizeColumnToContents(column);
+    }
+    constexpr int widest_text_px = 300;
+    parts_view_->setColumnWidth(PartsModel::column_text,
+                                std::min(widest_text_px, parts_view_->columnWidth(PartsModel::column_text)));
+    parts_view_->resizeRowsToContents();
     QStringList totals{tr("Labour %1").arg(quantity(plan->parts.labour_h, QStringLiteral("h"), 1))};
     if (plan->quote) {
         totals += tr("Net %1").arg(money(plan->quote->net, currency));
@@ -264,7 +271,7 @@ void OfferStage::refresh_issued() {
                                          money({quote.gross_minor}, qs(quote.currency))};
                 for (int column = 0; column < 4; ++column) {
                     auto* item = new QTableWidgetItem(cells[column]);
-                    if (column >= 2) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+                    if (column == 3) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
                     issued_->setItem(row, column, item);
                 }
             }

@@ -40,7 +40,12 @@ QVariant PartsModel::data(const QModelIndex& index, int role) const {
 }
 
 QVariant PartsModel::headerData(int section, Qt::Orientation orientation, int role) const {
-    if (orientation != Qt::Horizontal || role != Qt::DisplayRole) return {};
+    if (orientation != Qt::Horizontal) return {};
+    if (role == Qt::TextAlignmentRole) {
+        const bool figures = section != column_text && section != column_why;
+        return QVariant::fromValue((figures ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    }
+    if (role != Qt::DisplayRole) return {};
     switch (section) {
         case column_text: return tr("Part or work");
         case column_needed: return tr("Needed");

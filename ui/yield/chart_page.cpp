@@ -105,13 +105,15 @@ void ChartPage::dress_chart() const {
     chart_->setBackgroundRoundness(0);
     chart_->setMargins(QMargins(8, 8, 8, 8));
     chart_->legend()->setAlignment(Qt::AlignTop);
+    chart_->legend()->setMarkerShape(QLegend::MarkerShapeFromSeries);  // dashed and dotted lines look so there too
     chart_->legend()->setFont(base_font(10.0));
     chart_->legend()->setLabelColor(theme.text);
     chart_->setAnimationOptions(QChart::NoAnimation);
 }
 
 bool ChartPage::save_picture(const QString& path) const {
-    const QSize size = view_->size() * 2;
+    // A picture to pass on: as on screen, but never smaller than a page's width asks.
+    const QSize size = (view_->size() * 2).expandedTo(QSize(1600, 1000));
     QImage image(size, QImage::Format_RGB32);
     image.fill(current_theme().panel);
     QPainter painter(&image);

@@ -117,6 +117,11 @@ Comparison::Comparison(QWidget* parent) : QWidget(parent) {
     table_->setShowGrid(false);
     table_->setWordWrap(true);
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    table_->horizontalHeader()->setDefaultAlignment(Qt::AlignRight | Qt::AlignVCenter |
+                                                    Qt::Alignment(Qt::TextWordWrap));
+    table_->horizontalHeader()->setMinimumHeight(64);  // labels of choices take two lines
+    table_->verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    table_->verticalHeader()->setMinimumSectionSize(34);
     table_->setAccessibleName(tr("Choices compared"));
     progress_ = new QLabel(this);
     progress_->setProperty("role", QStringLiteral("muted"));
@@ -240,6 +245,7 @@ void Comparison::fill() {
     }
     table_->setHorizontalHeaderLabels(heads);
     table_->setVerticalHeaderLabels(sides);
+    table_->resizeRowsToContents();
     const auto left = static_cast<int>(choices.size() - std::min(choices.size(), plans_.size()));
     cancel_->setVisible(busy() && !cancelled_);
     if (left > 0 && cancelled_) {

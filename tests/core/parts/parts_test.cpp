@@ -100,7 +100,9 @@ TEST(ListParts, coils_are_bought_whole) {
 }
 
 TEST(ListParts, insulation_has_five_per_cent_for_cutting) {
-    const Line* line = find(list_parts(two_plates()), "insulation-13");
+    const Outcome out = list_parts(two_plates());
+    const Line* line = find(out, "insulation-13");
+    ASSERT_NE(line, nullptr);
     EXPECT_DOUBLE_EQ(line->quantity, 11.4);
     EXPECT_DOUBLE_EQ(line->to_buy, 12.0) << "11.97 m sold by 2 m";
 }

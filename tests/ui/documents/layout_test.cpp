@@ -201,7 +201,9 @@ TEST(PaperFlow, wrapping_loses_no_word) {
     const QString text = QStringLiteral("Mark all six fixing points from the set-out table, from the two edges named.");
     for (const double width : {20.0, 35.0, 60.0, 120.0}) {
         const QStringList lines = paper::wrap(text, {}, width * paper::mm);
-        EXPECT_EQ(lines.join(QLatin1Char(' ')), text);
+        // A line may also end behind a hyphen.
+        QString joined = lines.join(QLatin1Char(' '));
+        EXPECT_EQ(joined.replace(QStringLiteral("- "), QStringLiteral("-")), text);
         for (const QString& line : lines)
             EXPECT_LE(paper::text_width(line, {}), width * paper::mm + rounding);
     }

@@ -3,8 +3,8 @@
 
 #include <QPaintDevice>
 #include <QPaintEngine>
-#include <QPainterPath>
 #include <QPainter>
+#include <QPainterPath>
 #include <QString>
 #include <cmath>
 #include <vector>

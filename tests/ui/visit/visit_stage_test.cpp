@@ -102,7 +102,7 @@ TEST_F(Visit, DraggingASpotMovesItInOneUndoStep) {
 
 TEST_F(Visit, TabGoesThroughTheElementsAndArrowsMoveThem) {
     SiteCanvas* canvas = stage.canvas();
-    canvas->set_selected(session.job().site.obstacles.front().id);
+    stage.show_place(QString::fromStdString(session.job().site.obstacles.front().id));
     const double x = session.job().site.obstacles.front().base.x_m;
     QTest::keyClick(canvas, Qt::Key_Left);
     EXPECT_NEAR(session.job().site.obstacles.front().base.x_m, x - 0.01, 1e-9);

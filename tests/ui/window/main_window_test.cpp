@@ -27,14 +27,18 @@ std::optional<std::string> resource(const std::string& path) {
 
 class MainWindowTest : public testing::Test {
    protected:
-    void SetUp() override {
+    static void SetUpTestSuite() {
         Result<plan::Reference> reference = plan::load_reference(&resource);
         ASSERT_TRUE(reference.ok()) << text_of(reference.problems());
+        reference_ = std::make_shared<const plan::Reference>(std::move(reference).value());
+    }
+    static void TearDownTestSuite() { reference_.reset(); }
+    void SetUp() override {
+        ASSERT_NE(reference_, nullptr);
         Result<std::unique_ptr<store::Store>> store = store::Store::open(":memory:", Instant{1'800'000'000});
         ASSERT_TRUE(store.ok()) << text_of(store.problems());
         store_ = store.value().get();
-        window_ = std::make_unique<MainWindow>(std::move(store).value(),
-                                               std::make_shared<const plan::Reference>(std::move(reference).value()));
+        window_ = std::make_unique<MainWindow>(std::move(store).value(), reference_);
         window_->show();
     }
     [[nodiscard]] bool open_demo() { return window_->open_job_text(*resource("demo/job.json"), "demo/job.json"); }
@@ -48,9 +52,12 @@ class MainWindowTest : public testing::Test {
         return nullptr;
     }
 
+    static std::shared_ptr<const plan::Reference> reference_;  ///< never changes, so one serves all
     store::Store* store_ = nullptr;
     std::unique_ptr<MainWindow> window_;
 };
+
+std::shared_ptr<const plan::Reference> MainWindowTest::reference_;
 
 TEST_F(MainWindowTest, the_demonstration_job_opens_plans_and_shows_on_every_stage) {
     ASSERT_TRUE(open_demo());
