@@ -146,9 +146,10 @@ class Reader {
     }
     void extra(std::string& extra_json) {
         json rest = json::object();
-        for (const auto& [key, value] : object_.items()) {
+        for (const auto& item : object_.items()) {
+            const std::string& key = item.key();
             const bool known = std::any_of(known_.begin(), known_.end(), [&key](const char* k) { return key == k; });
-            if (!known) rest[key] = value;
+            if (!known) rest[key] = item.value();
         }
         if (!rest.empty()) extra_json = rest.dump();
     }
@@ -266,10 +267,11 @@ class Writer {
         // What is not a JSON object, and what this program knows better, is left out; `validate` reports both.
         const Result<json> read = parse_json(extra_json, "");
         if (!read || !read.value().is_object()) return;
-        for (const auto& [key, value] : read.value().items()) {
+        for (const auto& item : read.value().items()) {
+            const std::string& key = item.key();
             const bool known = out_.contains(key) || std::any_of(left_out_.begin(), left_out_.end(),
                                                                  [&key](const char* k) { return key == k; });
-            if (!known) out_[key] = value;
+            if (!known) out_[key] = item.value();
         }
     }
 

@@ -25,7 +25,7 @@ std::string reason_of(const std::string& what) {
     std::string_view rest = what;
     for (const std::string_view end : {std::string_view("] "), std::string_view("column ")}) {
         const std::size_t at = rest.find(end);
-        if (at != std::string_view::npos && at < 80) rest.remove_prefix(at + end.size());
+        if (at < 80) rest.remove_prefix(at + end.size());
     }
     const std::size_t colon = rest.find(": ");
     if (!rest.empty() && rest.front() >= '0' && rest.front() <= '9' && colon != std::string_view::npos) {

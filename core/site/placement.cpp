@@ -61,7 +61,9 @@ PlacedCollector place(const Surface& surface, double sketch_up_azimuth_deg, cons
         wrap_360(on_frame ? placement.frame_azimuth_deg.value_or(surface.azimuth_deg) : surface.azimuth_deg);
     const Frame plate = on_frame ? frame_from({}, out.tilt_deg, out.azimuth_deg, sketch_up_azimuth_deg) : base;
 
-    const auto [turn_cos, turn_sin] = cos_sin(placement.turn_deg);
+    const std::array<double, 2> turn = cos_sin(placement.turn_deg);  // by name: lambdas here take it along
+    const double turn_cos = turn[0];
+    const double turn_sin = turn[1];
     const Point2 half{0.5 * model.length_m, 0.5 * model.width_m};
     // Own coordinates to an arrow from the plate's middle, in space.
     const auto arrow = [&](Point2 own, bool mirrored) {

@@ -109,6 +109,10 @@ void ChartPage::dress_chart() const {
     chart_->legend()->setFont(base_font(10.0));
     chart_->legend()->setLabelColor(theme.text);
     chart_->setAnimationOptions(QChart::NoAnimation);
+    // A legend that is already laid out keeps the widths of its former font and cuts its words: laid out anew it does
+    // not.
+    chart_->legend()->hide();
+    chart_->legend()->show();
 }
 
 bool ChartPage::save_picture(const QString& path) const {
