@@ -4,6 +4,7 @@
 #include <QChartView>
 #include <QLabel>
 #include <QLegend>
+#include <QLegendMarker>
 #include <QPainter>
 #include <QSaveFile>
 #include <QVBoxLayout>
@@ -105,10 +106,14 @@ void ChartPage::dress_chart() const {
     chart_->setBackgroundRoundness(0);
     chart_->setMargins(QMargins(8, 8, 8, 8));
     chart_->legend()->setAlignment(Qt::AlignTop);
-    chart_->legend()->setMarkerShape(QLegend::MarkerShapeFromSeries);  // dashed and dotted lines look so there too
+    chart_->legend()->setMarkerShape(QLegend::MarkerShapeRectangle);
     chart_->legend()->setFont(base_font(10.0));
     chart_->legend()->setLabelColor(theme.text);
     chart_->setAnimationOptions(QChart::NoAnimation);
+    // Dashed and dotted lines look so in the legend too; bars drawn from their series would be hollow there.
+    for (QLegendMarker* marker : chart_->legend()->markers()) {
+        if (marker->type() == QLegendMarker::LegendMarkerTypeXY) marker->setShape(QLegend::MarkerShapeFromSeries);
+    }
     // A legend that is already laid out keeps the widths of its former font and cuts its words: laid out anew it does
     // not.
     chart_->legend()->hide();
