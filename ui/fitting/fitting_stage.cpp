@@ -93,8 +93,7 @@ QWidget* FittingStage::make_record_tab() {
     left_column->setSpacing(8);
     left_column->addLayout(head);
     record_stack_ = new QStackedWidget(left);
-    auto* none = new EmptyPane(tr("No reading yet"),
-                               tr("What is read on the day stands here, newest first. The pressure hold comes first."),
+    auto* none = new EmptyPane(tr("No reading yet"), tr("They stand here, newest first."),
                                tr("Enter the pressure hold"), record_stack_);
     connect(none, &EmptyPane::step_asked, this, [this] {
         form_->choose_kind(ReadingKind::pressure_hold_start);
@@ -143,8 +142,8 @@ void FittingStage::set_session(JobSession* session) {
     refresh();
 }
 
-void FittingStage::set_firm(const Firm& firm) {
-    firm_ = firm;
+void FittingStage::set_firm_source(std::function<Firm()> source) {
+    firm_source_ = std::move(source);
     refresh();
 }
 
@@ -175,7 +174,8 @@ void FittingStage::refresh() {
             empty_->set_words(tr("There is no plan to fit from"), session_->plan_problem(), QString());
         }
     }
-    paper_->set_input(plan == nullptr ? nullptr : input_of(*session_, firm_, QDate::currentDate()));
+    const Firm firm = firm_source_ ? firm_source_() : Firm();
+    paper_->set_input(plan == nullptr ? nullptr : input_of(*session_, firm, QDate::currentDate()));
     if (session_ != nullptr) paper_->set_ready(session_->settled(), tr("The figures are still being worked out"));
     sheet_stack_->setCurrentWidget(plan == nullptr ? static_cast<QWidget*>(empty_) : paper_);
 

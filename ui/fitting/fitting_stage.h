@@ -2,6 +2,7 @@
 // The Fitting stage: install sheet and the record of the day.
 
 #include <QPointer>
+#include <functional>
 
 #include "ui/common/stage_widget.h"
 #include "ui/documents/documents.h"
@@ -27,8 +28,9 @@ class FittingStage : public StageWidget {
     explicit FittingStage(QWidget* parent = nullptr);
 
     void set_session(JobSession* session) override;
-    /// The firm's block on the install sheet.
-    void set_firm(const Firm& firm);
+    /// Where the firm's block on the install sheet comes from, asked anew whenever the sheet is composed: the Offer
+    /// stage can change it in between. Without one the sheet says that it is not entered.
+    void set_firm_source(std::function<Firm()> source);
     /// Adds what stands in the entry form to the record; false when the form refuses it. `taken_at`: ISO 8601 with
     /// offset.
     bool add_reading(const QString& taken_at);
@@ -45,7 +47,7 @@ class FittingStage : public StageWidget {
     void correct_selected();
 
     QPointer<JobSession> session_;
-    Firm firm_;
+    std::function<Firm()> firm_source_;
     QTimer* timer_ = nullptr;
     NoticeBar* notice_ = nullptr;
     QTabWidget* tabs_ = nullptr;

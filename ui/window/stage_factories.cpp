@@ -3,6 +3,7 @@
 #include "ui/aftercare/aftercare_stage.h"
 #include "ui/fitting/fitting_stage.h"
 #include "ui/layout/layout_stage.h"
+#include "ui/offer/firm_settings.h"
 #include "ui/offer/offer_stage.h"
 #include "ui/visit/visit_stage.h"
 #include "ui/yield/yield_stage.h"
@@ -16,7 +17,11 @@ std::array<StageFactory, stage_count> stage_factories(store::Store& store) {
         [](QWidget* parent) -> StageWidget* { return new LayoutStage(parent); },
         [](QWidget* parent) -> StageWidget* { return new YieldStage(parent); },
         [desk](QWidget* parent) -> StageWidget* { return new OfferStage(desk, parent); },
-        [](QWidget* parent) -> StageWidget* { return new FittingStage(parent); },
+        [desk](QWidget* parent) -> StageWidget* {
+            auto* stage = new FittingStage(parent);
+            stage->set_firm_source([desk] { return read_firm(desk); });
+            return stage;
+        },
         [](QWidget* parent) -> StageWidget* { return new AftercareStage(parent); },
     };
 }

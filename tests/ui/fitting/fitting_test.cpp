@@ -8,6 +8,7 @@
 #include "core/job/words.h"
 #include "tests/ui/documents/sample.h"
 #include "ui/common/job_session.h"
+#include "ui/documents/paper_pane.h"
 #include "ui/fitting/fitting_stage.h"
 #include "ui/fitting/reading_form.h"
 #include "ui/fitting/reading_words.h"
@@ -104,6 +105,22 @@ TEST(FittingStageTest, a_correction_is_a_new_entry_that_names_the_old_one) {
     EXPECT_EQ(session->job().record.front(), first) << "the old entry stays as it was";
     EXPECT_EQ(session->job().record.back().corrects_id, first.id);
     EXPECT_DOUBLE_EQ(session->job().record.back().value, 4.8);
+    stage.set_session(nullptr);
+}
+
+TEST(FittingStageTest, the_sheet_carries_the_firm_as_it_stands_when_the_stage_is_shown) {
+    const auto session = open_session();
+    Firm firm;
+    FittingStage stage;
+    stage.set_firm_source([&firm] { return firm; });
+    stage.set_session(session.get());
+    const auto* pane = stage.findChild<PaperPane*>();
+    ASSERT_NE(pane, nullptr);
+    ASSERT_NE(pane->input(), nullptr);
+    EXPECT_TRUE(pane->input()->firm.name.isEmpty());
+    firm.name = QStringLiteral("Entered on the Offer stage");  // while this stage exists already
+    stage.show();
+    EXPECT_EQ(pane->input()->firm.name, firm.name);
     stage.set_session(nullptr);
 }
 
