@@ -53,6 +53,7 @@ QTableWidget* quiet_table(const QStringList& heads, QWidget* parent) {
     table->setWordWrap(true);
     table->verticalHeader()->hide();
     table->verticalHeader()->setMinimumSectionSize(row_px);
+    table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     return table;
 }
@@ -228,20 +229,20 @@ void AftercareStage::fill_services(const plan::Plan& plan) {
         if (date.overdue) due += tr(", overdue");
         QString from = date.counted_from.isValid() ? date.counted_from.toString(Qt::ISODate) : QString();
         if (date.was_done) from += tr(", last done");
-        const QString what = date.service.why.empty() ? qs(date.service.text)
-                                                      : tr("%1 (%2)").arg(qs(date.service.text), qs(date.service.why));
-        const QString cells[] = {due, what, interval_words(date.service.every_months), from};
+        const QString cells[] = {due, qs(date.service.text), interval_words(date.service.every_months), from};
         for (int column = 0; column < 4; ++column) {
             auto* item = new QTableWidgetItem(cells[column]);
             if (column == 0) item->setIcon(mark_icon(mark, theme));
-            item->setToolTip(column == 1 ? tr("%1. Source: %2").arg(what, qs(date.service.source)) : cells[column]);
+            item->setToolTip(
+                column == 1
+                    ? tr("%1\nWhy: %2. Source: %3").arg(cells[column], qs(date.service.why), qs(date.service.source))
+                    : cells[column]);
             services_->setItem(static_cast<int>(i), column, item);
         }
     }
     for (const int column : {0, 2, 3})
         services_->resizeColumnToContents(column);
 
-    services_->resizeRowsToContents();
     if (selected >= 0 && selected < services_->rowCount()) services_->selectRow(selected);
     done_->setEnabled(services_->currentRow() >= 0);
     done_->setToolTip(tr("Select a service first"));

@@ -14,6 +14,7 @@ namespace {
 
 constexpr int row_height = 46;
 constexpr int side_px = 12;
+constexpr int gap_px = 12;  ///< between texts in one line
 constexpr double small_print_pt = 9.0;
 
 }  // namespace
@@ -77,27 +78,25 @@ void LedgerRow::paintEvent(QPaintEvent*) {
 
     QFont small = font();
     small.setPointSizeF(small_print_pt);
+    QFont change_font = small;
+    change_font.setWeight(QFont::DemiBold);
+    const QString offer = has_working ? tr("show working") : QString();
+    const auto width_of = [](const QFont& with, const QString& text) {
+        return text.isEmpty() ? 0 : QFontMetrics(with).horizontalAdvance(text) + gap_px;
+    };
+    const int right_part = width_of(small, line_.range) + width_of(change_font, line_.change);
     painter.setFont(small);
-    const QFontMetrics small_metrics(small);
     painter.setPen(theme.muted);
     painter.drawText(lower, Qt::AlignRight | Qt::AlignVCenter, line_.range);
-    int used = small_metrics.horizontalAdvance(line_.range) + 12;
-    int left = lower.left();
-    if (has_working) {
-        const QString offer = tr("show working");
+    // In a narrow panel the figures go before the offer, which the pointer and the tooltip still make.
+    if (width_of(small, offer) + right_part - gap_px <= lower.width()) {
         painter.setPen(theme.accent);
         painter.drawText(lower, Qt::AlignLeft | Qt::AlignVCenter, offer);
-        left += small_metrics.horizontalAdvance(offer) + 10;
     }
-    if (!line_.change.isEmpty()) {
-        // Beside the range when there is room, so that the eye finds both in one place.
-        QFont change_font = small;
-        change_font.setWeight(QFont::DemiBold);
-        painter.setFont(change_font);
-        painter.setPen(theme.text);
-        const QRect room(left, lower.top(), std::max(0, lower.right() - used - left + 1), lower.height());
-        painter.drawText(room, Qt::AlignRight | Qt::AlignVCenter, line_.change);
-    }
+    painter.setFont(change_font);
+    painter.setPen(theme.text);
+    painter.drawText(lower.adjusted(0, 0, -width_of(small, line_.range), 0), Qt::AlignRight | Qt::AlignVCenter,
+                     line_.change);
 }
 
 Ledger::Ledger(QWidget* parent) : QWidget(parent) {

@@ -25,11 +25,11 @@ QString working_key(const plan::Plan* plan, std::initializer_list<const char*> k
     return {};
 }
 
-QString span(const plan::Ranged& value, double divisor, int decimals) {
+QString span(const plan::Ranged& value, double divisor, const QString& unit, int decimals) {
     if (!std::isfinite(value.low) || !std::isfinite(value.high)) return {};
     const QString low = number(value.low / divisor, decimals);
-    const QString high = number(value.high / divisor, decimals);
-    return low == high ? QString() : words("%1 to %2").arg(low, high);
+    const QString high = quantity(value.high / divisor, unit, decimals);
+    return low == number(value.high / divisor, decimals) ? QString() : words("%1 to %2").arg(low, high);
 }
 
 struct YearFigure {
@@ -47,14 +47,14 @@ LedgerLine year_line(const YearFigure& figure, const plan::Plan* plan, const pla
     if (plan == nullptr || (!plan->has_yield && !carried)) return line;
     const plan::Ranged& value = plan->figures.*figure.member;
     line.value = words("about %1").arg(quantity(value.mid / figure.divisor, figure.unit, figure.decimals));
-    line.range = span(value, figure.divisor, figure.decimals);
+    line.range = span(value, figure.divisor, figure.unit, figure.decimals);
     line.carried = carried;
     if (earlier != nullptr && earlier->has_yield && !carried) {
         const double before = (earlier->figures.*figure.member).mid;
         // Of the rounded figures, so that what is shown adds up.
         const double unit_step = std::pow(10.0, figure.decimals);
         const auto rounded = [&](double v) { return std::round(v / figure.divisor * unit_step) / unit_step; };
-        line.change = difference(rounded(value.mid) - rounded(before), QString(), figure.decimals);
+        line.change = difference(rounded(value.mid) - rounded(before), figure.unit, figure.decimals);
     }
     return line;
 }
@@ -85,7 +85,7 @@ LedgerLine fixing_line(const plan::Plan* plan, const plan::Plan* earlier) {
     if (earlier != nullptr) {
         const double change = std::round(plan->figures.worst_utilisation * 100.0) -
                               std::round(earlier->figures.worst_utilisation * 100.0);
-        line.change = difference(change, QString());
+        line.change = difference(change, QStringLiteral("%"));
     }
     return line;
 }
@@ -97,9 +97,9 @@ LedgerLine price_line(const plan::Plan* plan, const plan::Plan* earlier) {
     if (plan == nullptr || !plan->quote) return line;
     line.working_key = QStringLiteral("quote.price");
     line.value = money(plan->figures.price_gross, qs(plan->currency));
-    line.range = words("net %1").arg(money(plan->figures.price_net, QString()));
+    line.range = words("net %1").arg(money(plan->figures.price_net, qs(plan->currency)));
     if (earlier != nullptr && earlier->quote) {
-        line.change = money_difference(plan->figures.price_gross - earlier->figures.price_gross, QString());
+        line.change = money_difference(plan->figures.price_gross - earlier->figures.price_gross, qs(plan->currency));
     }
     return line;
 }

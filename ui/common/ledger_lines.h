@@ -11,7 +11,7 @@ namespace wg::ui {
 struct LedgerLine {
     QString title;   ///< "Annual heat"
     QString value;   ///< "about 1 240 kWh"; an em dash when there is none yet
-    QString range;   ///< "1 080 to 1 390"; may hold other small print, e.g. "net 6 235.29 EUR"
+    QString range;   ///< "1 080 to 1 390 kWh"; may hold other small print, e.g. "net 6 235.29 EUR"
     QString change;  ///< signed, against the earlier plan; empty when it did not change or there is no earlier one
     bool carried = false;  ///< from before the last edit: to be shown muted
     QString working_key;   ///< of the plan's working behind it; empty when the plan has none

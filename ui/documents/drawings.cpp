@@ -156,28 +156,28 @@ std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const
         return std::nullopt;
     }
     const double drawn_height = extent.height() * scale->units_per_m() + upright;
-    const double caption = 8.0 * mm;
-    if (!what.heading.isEmpty()) flow.heading(what.heading, drawn_height + bar_room + caption);
+    if (!what.heading.isEmpty()) flow.heading(what.heading);
     const std::string surface_id = surface.id;
     const bool set_out = what.set_out;
     const DrawingScale used = *scale;
-    flow.picture(qs(surface.label) + QStringLiteral(", seen face-on"), drawn_height + bar_room, used.units_per_m(),
-                 [input, surface_id, set_out, border, used, extent](QPainter& painter, const QRectF& frame) {
-                     const Surface* drawn = find_surface(input->job.site, surface_id);
-                     if (drawn == nullptr) return;
-                     PlaneView view;
-                     view.units_per_m = used.units_per_m();
-                     const double width = extent.width() * view.units_per_m;
-                     const double spare = frame.width() - width - border.left() - border.right();
-                     view.origin = QPointF(frame.left() + border.left() + spare / 2.0 - extent.left * view.units_per_m,
-                                           frame.top() + border.top() + extent.high * view.units_per_m);
-                     const SurfaceDrawing drawing = drawing_of(*input, *drawn, set_out);
-                     painter.save();
-                     paint_surface(painter, drawing, view, paper_theme());
-                     painter.restore();
-                     paint_scale_line(painter, used, frame);
-                 });
-    flow.paragraph(scale_words(used), Style{least_pt, false, false});
+    flow.picture(
+        qs(surface.label) + QStringLiteral(", seen face-on"), drawn_height + bar_room, used.units_per_m(),
+        [input, surface_id, set_out, border, used, extent](QPainter& painter, const QRectF& frame) {
+            const Surface* drawn = find_surface(input->job.site, surface_id);
+            if (drawn == nullptr) return;
+            PlaneView view;
+            view.units_per_m = used.units_per_m();
+            const double width = extent.width() * view.units_per_m;
+            const double spare = frame.width() - width - border.left() - border.right();
+            view.origin = QPointF(frame.left() + border.left() + spare / 2.0 - extent.left * view.units_per_m,
+                                  frame.top() + border.top() + extent.high * view.units_per_m);
+            const SurfaceDrawing drawing = drawing_of(*input, *drawn, set_out);
+            painter.save();
+            paint_surface(painter, drawing, view, paper_theme());
+            painter.restore();
+            paint_scale_line(painter, used, frame);
+        },
+        scale_words(used));
     return scale;
 }
 
@@ -229,28 +229,29 @@ std::optional<DrawingScale> draw_site(Flow& flow, const std::shared_ptr<const Pa
     }
     const DrawingScale used = *scale;
     const double height = extent.height() * used.units_per_m() + 2.0 * border + bar_room;
-    flow.heading(QStringLiteral("Site in plan"), height + caption);
-    flow.picture(QStringLiteral("Site in plan"), height, used.units_per_m(),
-                 [input, used, extent](QPainter& painter, const QRectF& frame) {
-                     const QRectF area = frame.adjusted(0.0, 0.0, 0.0, -bar_room);
-                     SiteView view;
-                     view.units_per_m = used.units_per_m();
-                     view.origin = QPointF(area.center().x() - (extent.left + extent.right) / 2.0 * view.units_per_m,
-                                           area.center().y() + (extent.low + extent.high) / 2.0 * view.units_per_m);
-                     SiteDrawing drawing;
-                     drawing.job = &input->job;
-                     drawing.choice = find_choice(input->job, input->plan.choice_id);
-                     drawing.plan = input->plan.choice_id.empty() ? nullptr : &input->plan;
-                     drawing.text_units = text_units(lettering);
-                     drawing.line_units = line_units;
-                     drawing.area = area;
-                     drawing.scale_bar = false;
-                     painter.save();
-                     paint_site(painter, drawing, view, paper_theme());
-                     painter.restore();
-                     paint_scale_line(painter, used, frame);
-                 });
-    flow.paragraph(scale_words(used), Style{least_pt, false, false});
+    flow.heading(QStringLiteral("Site in plan"));
+    flow.picture(
+        QStringLiteral("Site in plan"), height, used.units_per_m(),
+        [input, used, extent](QPainter& painter, const QRectF& frame) {
+            const QRectF area = frame.adjusted(0.0, 0.0, 0.0, -bar_room);
+            SiteView view;
+            view.units_per_m = used.units_per_m();
+            view.origin = QPointF(area.center().x() - (extent.left + extent.right) / 2.0 * view.units_per_m,
+                                  area.center().y() + (extent.low + extent.high) / 2.0 * view.units_per_m);
+            SiteDrawing drawing;
+            drawing.job = &input->job;
+            drawing.choice = find_choice(input->job, input->plan.choice_id);
+            drawing.plan = input->plan.choice_id.empty() ? nullptr : &input->plan;
+            drawing.text_units = text_units(lettering);
+            drawing.line_units = line_units;
+            drawing.area = area;
+            drawing.scale_bar = false;
+            painter.save();
+            paint_site(painter, drawing, view, paper_theme());
+            painter.restore();
+            paint_scale_line(painter, used, frame);
+        },
+        scale_words(used));
     return scale;
 }
 

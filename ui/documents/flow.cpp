@@ -3,28 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "ui/common/theme.h"
+#include "ui/documents/flow_measures.h"
 
 namespace wg::ui::paper {
-namespace {
-
-constexpr double gap_small = 2.0 * mm;
-constexpr double gap_block = 4.0 * mm;
-constexpr double head_gap = 3.0 * mm;
-constexpr double mark_height = 7.0 * mm;
-constexpr double cell_pad = 1.0 * mm;
-constexpr double row_pad = 1.2 * mm;
-constexpr double sign_side = 11.0 * mm;
-constexpr double notice_pad = 1.6 * mm;
-constexpr double tick_side = 4.0 * mm;
-const Style body{};
-const Style small{least_pt, false, false};
-const Style strong{body_pt, true, false};
-const Style title_style{13.0, true, false};
-const Style heading_style{12.0, true, false};
-const Style subheading_style{10.0, true, false};
-
-}  // namespace
+using namespace measures;
 
 Flow::Flow(Furniture furniture) : furniture_(std::move(furniture)) {
     new_page();
@@ -49,7 +31,10 @@ double Flow::body_bottom() const {
 }
 
 double Flow::left() const {
-    return body_bottom() - y_;
+    double below = body_bottom() - y_;
+    for (const Waiting& heading : waiting_)
+        below -= height_of(heading);
+    return below;
 }
 
 double Flow::full_height() const {
@@ -61,12 +46,17 @@ void Flow::new_page() {
     y_ = body_top(pages_.size() - 1);
 }
 
+bool Flow::at_top() const {
+    return y_ <= body_top(pages_.size() - 1) + 1.0;
+}
+
 void Flow::page_break() {
-    if (y_ > body_top(pages_.size() - 1) + 1.0) new_page();
+    if (!at_top()) new_page();
 }
 
 void Flow::keep(double height) {
     if (height > left()) page_break();
+    set_headings();
 }
 
 void Flow::gap(double height_mm) {
@@ -90,32 +80,41 @@ void Flow::lines_at(double x, double& top, const QStringList& lines, const Style
     }
 }
 
-void Flow::heading(const QString& text, double room) {
-    const QStringList lines = wrap(text, heading_style, body_width);
-    // A heading alone at the foot of a page leads nowhere: it takes room for a few lines along.
-    keep(static_cast<double>(lines.size()) * line_height(heading_style) + gap_block +
-         std::max(room, 5.0 * line_height(body)));
-    if (y_ > body_top(pages_.size() - 1) + 1.0) y_ += gap_block;
-    page().text += text;
-    lines_at(margin, y_, lines, heading_style);
-    page().rules.push_back({QLineF(margin, y_ + 0.5 * mm, margin + body_width, y_ + 0.5 * mm), firm_rule});
-    y_ += gap_small;
+void Flow::heading(const QString& text) {
+    waiting_.push_back({wrap(text, heading_style, body_width), text, false});
 }
 
-void Flow::subheading(const QString& text, double room) {
-    const QStringList lines = wrap(text, subheading_style, body_width);
-    keep(static_cast<double>(lines.size()) * line_height(subheading_style) + gap_small +
-         std::max(room, 4.0 * line_height(body)));
-    if (y_ > body_top(pages_.size() - 1) + 1.0) y_ += gap_small;
-    page().text += text;
-    lines_at(margin, y_, lines, subheading_style);
-    y_ += 0.5 * mm;
+void Flow::subheading(const QString& text) {
+    waiting_.push_back({wrap(text, subheading_style, body_width), text, true});
+}
+
+double Flow::height_of(const Waiting& heading) const {
+    const double lines = static_cast<double>(heading.lines.size());
+    return heading.sub ? gap_small + lines * line_height(subheading_style) + 0.5 * mm
+                       : gap_block + lines * line_height(heading_style) + gap_small;
+}
+
+void Flow::set_headings() {
+    const std::vector<Waiting> headings = std::move(waiting_);
+    waiting_.clear();
+    for (const Waiting& heading : headings) {
+        if (!at_top()) y_ += heading.sub ? gap_small : gap_block;
+        page().text += heading.text;
+        lines_at(margin, y_, heading.lines, heading.sub ? subheading_style : heading_style);
+        if (heading.sub) {
+            y_ += 0.5 * mm;
+        } else {
+            page().rules.push_back({QLineF(margin, y_ + 0.5 * mm, margin + body_width, y_ + 0.5 * mm), firm_rule});
+            y_ += gap_small;
+        }
+    }
 }
 
 void Flow::paragraph(const QString& text, const Style& style) {
     if (text.isEmpty()) return;
     const QStringList lines = wrap(text, style, body_width);
     const double each = line_height(style);
+    keep(static_cast<double>(std::min<qsizetype>(2, lines.size())) * each);
     qsizetype at = 0;
     while (at < lines.size()) {
         // At least two lines stay together on either side of a break.
@@ -152,173 +151,6 @@ void Flow::bullet(const QString& text) {
         y_ += line_height(body);
     }
     y_ += 0.8 * mm;
-}
-
-namespace {
-
-std::vector<double> widths_of(const Table& table) {
-    double fixed = 0.0;
-    int shared = 0;
-    for (const Column& column : table.columns) {
-        fixed += column.width_mm * mm;
-        if (column.width_mm <= 0.0) ++shared;
-    }
-    std::vector<double> widths;
-    for (const Column& column : table.columns) {
-        widths.push_back(column.width_mm > 0.0 ? column.width_mm * mm : (body_width - fixed) / std::max(1, shared));
-    }
-    return widths;
-}
-
-}  // namespace
-
-namespace {
-
-/// A column of words straight after one of figures needs more air than the cells' padding gives.
-double inset_of(const Table& table, std::size_t column) {
-    const bool after_figures = column > 0 && table.columns[column - 1].right && !table.columns[column].right;
-    return after_figures ? 3.5 * mm : cell_pad;
-}
-
-}  // namespace
-
-void Flow::header_row(const Table& table, const std::vector<double>& widths) {
-    const Style style{least_pt, true, false};
-    std::vector<QStringList> cells;
-    qsizetype most = 1;
-    bool any = false;
-    for (std::size_t i = 0; i < table.columns.size(); ++i) {
-        cells.push_back(wrap(table.columns[i].title, style, widths[i] - inset_of(table, i) - cell_pad));
-        most = std::max(most, cells.back().size());
-        any = any || !table.columns[i].title.isEmpty();
-    }
-    if (!any) return;
-    double x = margin;
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        const double inset = inset_of(table, i);
-        if (!table.columns[i].title.isEmpty()) page().text += table.columns[i].title;
-        // Titles of one line stand on the rule beside those of two.
-        double top = y_ + static_cast<double>(most - cells[i].size()) * line_height(style);
-        for (const QString& line : cells[i]) {
-            letter(x + inset, top, line, style, widths[i] - inset - cell_pad, table.columns[i].right);
-            top += line_height(style);
-        }
-        x += widths[i];
-    }
-    y_ += static_cast<double>(most) * line_height(style) + 0.8 * mm;
-    page().rules.push_back({QLineF(margin, y_, margin + body_width, y_), firm_rule});
-}
-
-std::vector<Flow::Cell> Flow::cells_of(const Table& table, const std::vector<double>& widths, const Row& row) const {
-    const Style style = row.kind == Row::Kind::plain ? body : strong;
-    std::vector<Cell> cells;
-    for (std::size_t i = 0; i < table.columns.size(); ++i) {
-        const auto at = static_cast<qsizetype>(i);
-        const QString text = at < row.cells.size() ? row.cells[at] : QString();
-        const double width = row.kind == Row::Kind::group ? body_width : widths[i];
-        cells.push_back({wrap(text, style, width - inset_of(table, i) - cell_pad), style});
-        if (row.kind == Row::Kind::group) break;
-    }
-    return cells;
-}
-
-double Flow::height_of(const Table& table, const std::vector<double>& widths, const Row& row) const {
-    qsizetype most = 1;
-    double each = line_height(body);
-    for (const Cell& cell : cells_of(table, widths, row)) {
-        most = std::max(most, cell.lines.size());
-        each = line_height(cell.style);
-    }
-    return std::max(static_cast<double>(most) * each + row_pad, table.least_row_mm * mm);
-}
-
-void Flow::body_row(const Table& table, const std::vector<double>& widths, const Row& row) {
-    const std::vector<Cell> cells = cells_of(table, widths, row);
-    qsizetype most = 1;
-    for (const Cell& cell : cells)
-        most = std::max(most, cell.lines.size());
-    const double each = line_height(row.kind == Row::Kind::plain ? body : strong);
-    double height = height_of(table, widths, row);
-    // A group's title goes with its first rows.
-    const double wanted = row.kind == Row::Kind::group ? height + 2.0 * (each + row_pad) : height;
-    if (wanted > left() && y_ > body_top(pages_.size() - 1) + 1.0) {
-        new_page();
-        header_row(table, widths);
-    }
-    for (const QString& cell : row.cells) {
-        if (!cell.isEmpty()) page().text += cell;
-    }
-    // A row longer than a page goes on over pages line by line.
-    qsizetype from = 0;
-    while (from < most) {
-        const auto room = std::max<qsizetype>(1, static_cast<qsizetype>(std::floor((left() - row_pad + 1.0) / each)));
-        const qsizetype count = std::min(room, most - from);
-        double x = margin;
-        for (std::size_t i = 0; i < cells.size(); ++i) {
-            const double inset = inset_of(table, i);
-            double top = y_ + row_pad / 2.0;
-            for (const QString& line : cells[i].lines.mid(from, count)) {
-                const bool right = table.columns[i].right && row.kind != Row::Kind::group;
-                letter(x + inset, top, line, cells[i].style, widths[i] - inset - cell_pad, right);
-                top += each;
-            }
-            if (table.columns[i].tick && from == 0 && row.kind == Row::Kind::plain) {
-                page().boxes.push_back(
-                    {QRectF(x + inset, y_ + row_pad / 2.0 + 0.3 * mm, 3.4 * mm, 3.4 * mm), firm_rule});
-            }
-            x += widths[i];
-        }
-        from += count;
-        height = std::max(static_cast<double>(count) * each + row_pad, from < most ? 0.0 : table.least_row_mm * mm);
-        if (table.grid) {
-            double upright = margin;
-            for (std::size_t i = 0; i + 1 < widths.size(); ++i) {
-                upright += widths[i];
-                page().rules.push_back({QLineF(upright, y_, upright, y_ + height), thin_rule});
-            }
-        }
-        y_ += height;
-        page().rules.push_back(
-            {QLineF(margin, y_, margin + body_width, y_), row.kind == Row::Kind::plain ? thin_rule : firm_rule});
-        if (from < most) {
-            new_page();
-            header_row(table, widths);
-        }
-    }
-}
-
-void Flow::table(const Table& table) {
-    const std::vector<double> widths = widths_of(table);
-    // The header goes with at least the first three rows.
-    double wanted = 2.0 * (line_height(body) + row_pad);
-    std::size_t together = table.whole ? table.rows.size() : std::min<std::size_t>(table.rows.size(), 3);
-    if (!table.whole && !table.rows.empty() && table.rows.front().kind == Row::Kind::group) ++together;
-    for (std::size_t i = 0; i < std::min(together, table.rows.size()); ++i) {
-        wanted += height_of(table, widths, table.rows[i]);
-    }
-    if (wanted <= full_height()) keep(wanted);
-    header_row(table, widths);
-    for (const Row& row : table.rows)
-        body_row(table, widths, row);
-    y_ += gap_small;
-}
-
-void Flow::pairs(const std::vector<std::pair<QString, QString>>& entries, bool two_columns) {
-    Table sheet;
-    if (two_columns) {
-        sheet.columns = {{QString(), 34.0}, {QString(), 0.0}, {QString(), 34.0}, {QString(), 0.0}};
-        const std::size_t half = (entries.size() + 1) / 2;
-        for (std::size_t i = 0; i < half; ++i) {
-            QStringList cells{entries[i].first, entries[i].second};
-            if (i + half < entries.size()) cells << entries[i + half].first << entries[i + half].second;
-            sheet.rows.push_back({cells});
-        }
-    } else {
-        sheet.columns = {{QString(), 46.0}, {QString(), 0.0}};
-        for (const auto& [what, value] : entries)
-            sheet.rows.push_back({QStringList{what, value}});
-    }
-    table(sheet);
 }
 
 double Flow::notice_height(double width, const Notice& notice) const {
@@ -440,83 +272,16 @@ void Flow::sign_off(const QString& title, const QString& text, const QStringList
 }
 
 void Flow::picture(const QString& name, double height, double units_per_m,
-                   std::function<void(QPainter&, const QRectF&)> paint) {
-    height = std::min(height, full_height());
-    keep(height);
+                   std::function<void(QPainter&, const QRectF&)> paint, const QString& caption) {
+    const QStringList lines = caption.isEmpty() ? QStringList() : wrap(caption, small, body_width);
+    const double words = static_cast<double>(lines.size()) * line_height(small);
+    keep(height + words);
     page().text += name;
     page().pictures.push_back({QRectF(margin, y_, body_width, height), name, units_per_m, std::move(paint)});
-    y_ += height + gap_small;
-}
-
-void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) const {
-    const QString page_text =
-        QStringLiteral("Page %1 of %2").arg(static_cast<int>(index) + 1).arg(static_cast<int>(count));
-    QStringList head;
-    const auto put = [&](double x, double top, const QString& text, const Style& style, double right_edge = 0.0) {
-        if (text.isEmpty()) return;
-        Lettering piece;
-        const double room = right_edge > 0.0 ? right_edge - x : body_width * 0.48;
-        // One line each: a long firm or choice label is shortened rather than run into its neighbour.
-        piece.text = QFontMetricsF(font_of(style)).elidedText(text, Qt::ElideRight, room);
-        piece.style = style;
-        piece.width = text_width(piece.text, style);
-        piece.baseline = QPointF(right_edge > 0.0 ? right_edge - piece.width : x, top + line_height(style) * 0.78);
-        page_to_dress.lettering.push_back(piece);
-        head += text;
-    };
-    const double edge = margin + body_width;
-    const double half = margin + body_width * 0.5;
-    double top = margin;
-    double rule_y = margin;
-    if (index == 0) {
-        for (qsizetype i = 0; i < furniture_.firm.size(); ++i) {
-            put(margin, top, furniture_.firm[i], Style{least_pt, i == 0, false});
-            top += line_height(small);
-        }
-        rule_y = top;
-        top = margin;
-        put(half, top, furniture_.title, title_style, edge);
-        top += line_height(title_style);
-        for (const QString& text : {furniture_.job, furniture_.choice, page_text}) {
-            put(half, top, text, small, edge);
-            top += line_height(small);
-        }
-        rule_y = std::max(rule_y, top);
-    } else {
-        put(margin, top, furniture_.firm.isEmpty() ? QString() : furniture_.firm.front(), Style{least_pt, true, false});
-        put(half, top, page_text, small, edge);
-        top += line_height(small);
-        put(margin, top, furniture_.title + QStringLiteral(", ") + furniture_.job, small);
-        put(half, top, furniture_.choice, small, edge);
-        rule_y = top + line_height(small);
-    }
-    rule_y += gap_small / 2.0;
-    page_to_dress.rules.push_back({QLineF(margin, rule_y, edge, rule_y), firm_rule});
-    double x = margin;
-    const double mark_top = rule_y + gap_small;
-    for (const QString& mark : furniture_.marks) {
-        const double width = text_width(mark, strong) + 6.0 * mm;
-        page_to_dress.boxes.push_back({QRectF(x, mark_top, width, mark_height - 1.0 * mm), 0.5 * mm});
-        put(x + 3.0 * mm, mark_top + (mark_height - 1.0 * mm - line_height(strong)) / 2.0, mark, strong);
-        x += width + 3.0 * mm;
-    }
-    const double foot_top = page_height - margin - line_height(small);
-    page_to_dress.rules.push_back({QLineF(margin, foot_top - 0.6 * mm, edge, foot_top - 0.6 * mm), thin_rule});
-    page_to_dress.text = head + page_to_dress.text;
-    Lettering foot;
-    foot.style = Style{least_pt, false, true};
-    foot.text = QFontMetricsF(font_of(foot.style)).elidedText(furniture_.foot, Qt::ElideRight, body_width);
-    foot.width = text_width(foot.text, foot.style);
-    foot.baseline = QPointF(margin, foot_top + line_height(small) * 0.78);
-    page_to_dress.lettering.push_back(foot);
-    page_to_dress.text += furniture_.foot;
-}
-
-std::vector<Page> Flow::finish() {
-    const std::size_t count = pages_.size();
-    for (std::size_t i = 0; i < count; ++i)
-        dress(pages_[i], i, count);
-    return std::move(pages_);
+    y_ += height;
+    if (!caption.isEmpty()) page().text += caption;
+    lines_at(margin, y_, lines, small);
+    y_ += gap_small;
 }
 
 }  // namespace wg::ui::paper

@@ -47,9 +47,9 @@ class Flow {
    public:
     explicit Flow(Furniture furniture);
 
-    /// `room`: height that must follow on the same page, for what belongs to it.
-    void heading(const QString& text, double room = 0.0);
-    void subheading(const QString& text, double room = 0.0);
+    /// Headings wait for the block that follows and go to a new page together with it.
+    void heading(const QString& text);
+    void subheading(const QString& text);
     void paragraph(const QString& text, const Style& style = {});
     void bullet(const QString& text);
     void table(const Table& table);
@@ -69,13 +69,14 @@ class Flow {
     void hold_point(const QString& title, const QString& text);
     /// Lines to sign on, one for each role.
     void sign_off(const QString& title, const QString& text, const QStringList& roles);
+    /// `caption` stands below, on the same page.
     void picture(const QString& name, double height, double units_per_m,
-                 std::function<void(QPainter&, const QRectF&)> paint);
+                 std::function<void(QPainter&, const QRectF&)> paint, const QString& caption = {});
     void gap(double height_mm);
     void page_break();
-    /// Starts a new page unless this much height is left.
+    /// Starts a new page unless this much height is left; headings that wait come first.
     void keep(double height);
-    [[nodiscard]] double left() const;         ///< height left on this page
+    [[nodiscard]] double left() const;         ///< height left on this page, below headings that wait
     [[nodiscard]] double full_height() const;  ///< of an empty following page's body
 
     /// The pages with header, marks, foot and "page n of m". The flow is used up.
@@ -89,6 +90,14 @@ class Flow {
     [[nodiscard]] double body_top(std::size_t page_index) const;
     [[nodiscard]] double body_bottom() const;
     Page& page() { return pages_.back(); }
+    struct Waiting {
+        QStringList lines;
+        QString text;
+        bool sub = false;
+    };
+    [[nodiscard]] bool at_top() const;
+    [[nodiscard]] double height_of(const Waiting& heading) const;
+    void set_headings();
     void new_page();
     void letter(double x, double top, const QString& text, const Style& style, double width = 0.0, bool right = false);
     void lines_at(double x, double& top, const QStringList& lines, const Style& style);
@@ -103,6 +112,7 @@ class Flow {
 
     Furniture furniture_;
     std::vector<Page> pages_;
+    std::vector<Waiting> waiting_;
     double y_ = 0.0;
 };
 

@@ -85,7 +85,7 @@ void drawings(Flow& flow, const SharedInput& input) {
 }
 
 void steps(Flow& flow, const PaperInput& input) {
-    flow.heading(QStringLiteral("The work in order"), 50.0 * mm);
+    flow.heading(QStringLiteral("The work in order"));
     flow.paragraph(
         QStringLiteral("Tick each step when it is done. At a hold point the work stops until it is signed."));
     for (const Step& step : steps_for(input.job, input.plan)) {
@@ -109,7 +109,7 @@ std::vector<Page> lay_out_install_sheet(const SharedInput& input) {
     hazards(flow, *input);
     values_table(flow, *input);
     drawings(flow, input);
-    flow.heading(QStringLiteral("Pipe run"), 110.0 * mm);
+    flow.heading(QStringLiteral("Pipe run"));
     draw_run(flow, input, 105.0 * mm);
     cut_list(flow, *input);
     spot_table(flow, *input);

@@ -35,7 +35,7 @@ void set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) 
     const auto name = [&](std::size_t edge) {
         return static_cast<qsizetype>(edge) < edges.size() ? edges[static_cast<qsizetype>(edge)] : QStringLiteral("?");
     };
-    flow.subheading(QStringLiteral("Fixing points, in millimetres along the surface from the edges named"), 40.0 * mm);
+    flow.subheading(QStringLiteral("Fixing points, in millimetres along the surface from the edges named"));
     Table table;
     table.columns = {{QStringLiteral("Point"), 12.0, true},    {QStringLiteral("Across, from edge"), 0.0},
                      {QStringLiteral("mm"), 17.0, true},       {QStringLiteral("Up or down, from edge"), 0.0},
@@ -212,7 +212,7 @@ void load_list(Flow& flow, const PaperInput& input) {
 
 void readings_table(Flow& flow, const PaperInput& input) {
     const plan::Plan& p = input.plan;
-    flow.heading(QStringLiteral("Readings on the day"), 45.0 * mm);
+    flow.heading(QStringLiteral("Readings on the day"));
     Table table;
     table.columns = {{QStringLiteral("What"), 52.0},
                      {QStringLiteral("Expected"), 0.0},

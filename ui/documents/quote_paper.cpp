@@ -126,8 +126,7 @@ bool is_equipment(const parts::Line& line, const plan::Plan& plan) {
 
 void price_table(Flow& flow, const PaperInput& input) {
     const plan::Plan& plan = input.plan;
-    // Table, rules and terms stay together where they can.
-    flow.heading(QStringLiteral("Price"), plan.quote ? 100.0 * mm : 0.0);
+    flow.heading(QStringLiteral("Price"));
     if (!plan.quote) {
         flow.paragraph(QStringLiteral("There is no price yet: see what stands against it below."));
         return;
@@ -140,6 +139,7 @@ void price_table(Flow& flow, const PaperInput& input) {
     int material_items = 0;
     double hours = 0.0;
     Table table;
+    table.whole = true;
     table.columns = {
         {QStringLiteral("What"), 0.0}, {QStringLiteral("Quantity"), 26.0, true}, {QStringLiteral("Net"), 36.0, true}};
     for (const parts::Line& line : quote.lines) {

@@ -171,7 +171,6 @@ std::vector<Page> lay_out_survey_sheet(const SharedInput& input) {
 
     surfaces_table(flow, job.site);
     obstacles_table(flow, job.site);
-    draw_site(flow, input);
     spots_table(flow, job.site);
     flow.heading(QStringLiteral("Still to be measured or asked"));
     Table open;
@@ -188,6 +187,7 @@ std::vector<Page> lay_out_survey_sheet(const SharedInput& input) {
         flow.paragraph(qs(job.notes));
     }
     flow.sign_off(QStringLiteral("Survey"), QString(), {QStringLiteral("Surveyor")});
+    draw_site(flow, input);
     return flow.finish();
 }
 

@@ -21,7 +21,10 @@ using namespace Qt::StringLiterals;
 namespace {
 
 constexpr int legend_cells = 5;
-constexpr double overlay_opacity = 0.72;
+/// On a dark surface the light end of the scale must stay dark enough for light lines and figures to be read on it.
+double overlay_opacity(const Theme& theme) {
+    return theme.kind == ThemeKind::dark ? 0.42 : 0.72;
+}
 
 void legend(Pass& pass, double end) {
     const QRectF box = bounds_of(pass.what.surface->outline, pass.view);
@@ -41,8 +44,13 @@ void legend(Pass& pass, double end) {
     x += pass.letters.width(none) + line * 0.3;
     pass.painter.setPen(QPen(pass.theme.text, pass.line(0.6)));
     for (int i = 0; i < legend_cells; ++i) {
-        pass.painter.setBrush(quantity_colour(static_cast<double>(i) / (legend_cells - 1)));
-        pass.painter.drawRect(QRectF(x, y - line * 0.35, cell, line * 0.7));
+        // Mixed with the surface's tint as on the map, so that legend and map agree to the eye.
+        const QRectF box_of_cell(x, y - line * 0.35, cell, line * 0.7);
+        QColor ink = quantity_colour(static_cast<double>(i) / (legend_cells - 1));
+        ink.setAlphaF(static_cast<float>(overlay_opacity(pass.theme)));
+        pass.painter.fillRect(box_of_cell, surface_tint(pass.theme, pass.what.surface->kind));
+        pass.painter.setBrush(ink);
+        pass.painter.drawRect(box_of_cell);
         x += cell;
     }
     pass.letters.draw(pass.painter, {x + line * 0.3, y}, Qt::AlignLeft | Qt::AlignVCenter, most, pass.theme.text);
@@ -74,7 +82,7 @@ void shade_overlay(Pass& pass) {
         pass.view.map({map.origin.x_m + map.columns * map.cell_m, map.origin.y_m + map.rows * map.cell_m});
     pass.painter.save();
     pass.painter.setClipPath(path_of(pass.what.surface->outline, pass.view), Qt::IntersectClip);
-    pass.painter.setOpacity(overlay_opacity);
+    pass.painter.setOpacity(overlay_opacity(pass.theme));
     pass.painter.setRenderHint(QPainter::SmoothPixmapTransform, false);
     pass.painter.drawImage(QRectF(QPointF(low_left.x(), high_right.y()), QPointF(high_right.x(), low_left.y())), cells);
     pass.painter.restore();

@@ -13,16 +13,6 @@ namespace {
 
 using namespace Qt::StringLiterals;
 
-QColor tint_of(const Theme& theme, SurfaceKind kind) {
-    switch (kind) {
-        case SurfaceKind::roof: return theme.roof;
-        case SurfaceKind::wall: return theme.wall;
-        case SurfaceKind::terrace: return theme.terrace;
-        case SurfaceKind::ground: return theme.soil;
-    }
-    return theme.panel;
-}
-
 /// How a covering is suggested: distance of level courses and of upright lines (0: none), every other course staggered.
 struct Courses {
     double course_m = 0.0;
@@ -62,6 +52,16 @@ void hatch_lines(Pass& pass, const QRectF& box, double step, const QPen& pen) {
 
 }  // namespace
 
+QColor surface_tint(const Theme& theme, SurfaceKind kind) {
+    switch (kind) {
+        case SurfaceKind::roof: return theme.roof;
+        case SurfaceKind::wall: return theme.wall;
+        case SurfaceKind::terrace: return theme.terrace;
+        case SurfaceKind::ground: return theme.soil;
+    }
+    return theme.panel;
+}
+
 QPainterPath path_of(const std::vector<Point2>& outline, const PlaneView& view) {
     QPolygonF polygon;
     for (Point2 corner : outline)
@@ -87,7 +87,7 @@ QString millimetres(double metres) {
 
 void fill_surface(Pass& pass) {
     const QPainterPath path = path_of(pass.what.surface->outline, pass.view);
-    pass.painter.fillPath(path, tint_of(pass.theme, pass.what.surface->kind));
+    pass.painter.fillPath(path, surface_tint(pass.theme, pass.what.surface->kind));
     const Courses courses = courses_of(pass.what.surface->covering);
     const double unit = pass.view.units_per_m;
     const QRectF box = path.boundingRect();
@@ -242,7 +242,7 @@ void outline(Pass& pass) {
     const auto edge_word = [&](const QString& word, QPointF at, Qt::Alignment hold) {
         if (word.isEmpty() || pass.letters.width(word) > box.width() * 0.5) return;
         const QRectF place = pass.letters.box(at, hold, word);
-        QColor plate = tint_of(pass.theme, surface.kind);
+        QColor plate = surface_tint(pass.theme, surface.kind);
         plate.setAlphaF(0.85F);
         pass.letters.draw_in(pass.painter, place, word, pass.theme.muted, plate);
         pass.placer.keep_free(place);

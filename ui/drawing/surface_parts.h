@@ -36,6 +36,7 @@ struct Drawn {
 };
 [[nodiscard]] std::vector<Drawn> drawn_placements(const SurfaceDrawing& what);
 
+[[nodiscard]] QColor surface_tint(const Theme& theme, SurfaceKind kind);
 [[nodiscard]] QPainterPath path_of(const std::vector<Point2>& outline, const PlaneView& view);
 [[nodiscard]] QRectF bounds_of(const std::vector<Point2>& outline, const PlaneView& view);
 /// Metres as whole millimetres with a thin space between thousands, no unit: drawings state the unit once.

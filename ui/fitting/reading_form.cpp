@@ -54,7 +54,9 @@ ReadingForm::ReadingForm(QWidget* parent) : QWidget(parent) {
     form->setHorizontalSpacing(16);
     form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
     kind_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    corrects_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);  // long entries must not widen the form
+    corrects_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    corrects_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    corrects_->setMinimumContentsLength(12);  // long entries must not widen the form
     form->addRow(tr("&Reading"), kind_);
     form->addRow(value_label_, value_);
     form->addRow(second_label_, second_);

@@ -89,6 +89,7 @@ QWidget* OfferStage::make_parts_tab() {
     parts_view_->setWordWrap(true);
     parts_view_->verticalHeader()->hide();
     parts_view_->verticalHeader()->setMinimumSectionSize(36);
+    parts_view_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     parts_view_->horizontalHeader()->setSectionResizeMode(PartsModel::column_why, QHeaderView::Stretch);
     parts_view_->setAccessibleName(tr("Parts list"));
     totals_ = new QLabel(tab);
@@ -187,7 +188,6 @@ void OfferStage::refresh() {
     constexpr int widest_text_px = 300;
     parts_view_->setColumnWidth(PartsModel::column_text,
                                 std::min(widest_text_px, parts_view_->columnWidth(PartsModel::column_text)));
-    parts_view_->resizeRowsToContents();
     QStringList totals{tr("Labour %1").arg(quantity(plan->parts.labour_h, QStringLiteral("h"), 1))};
     if (plan->quote) {
         totals += tr("Net %1").arg(money(plan->quote->net, currency));

@@ -122,6 +122,7 @@ Comparison::Comparison(QWidget* parent) : QWidget(parent) {
     table_->horizontalHeader()->setMinimumHeight(64);  // labels of choices take two lines
     table_->verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table_->verticalHeader()->setMinimumSectionSize(34);
+    table_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table_->setAccessibleName(tr("Choices compared"));
     progress_ = new QLabel(this);
     progress_->setProperty("role", QStringLiteral("muted"));
@@ -245,7 +246,6 @@ void Comparison::fill() {
     }
     table_->setHorizontalHeaderLabels(heads);
     table_->setVerticalHeaderLabels(sides);
-    table_->resizeRowsToContents();
     const auto left = static_cast<int>(choices.size() - std::min(choices.size(), plans_.size()));
     cancel_->setVisible(busy() && !cancelled_);
     if (left > 0 && cancelled_) {

@@ -38,7 +38,7 @@ TEST(Ledger, every_estimate_says_about_and_has_a_unit_and_a_range) {
     const std::vector<LedgerLine> lines = ledger_lines(&plan, nullptr, false);
     ASSERT_EQ(lines.size(), 7U);
     EXPECT_EQ(lines[0].value, QStringLiteral("about 1\u202f240\u202fkWh"));
-    EXPECT_EQ(lines[0].range, QStringLiteral("1\u202f080 to 1\u202f390"));
+    EXPECT_EQ(lines[0].range, QStringLiteral("1\u202f080 to 1\u202f390\u202fkWh"));
     EXPECT_EQ(lines[2].value, QStringLiteral("about 2.72"));
     EXPECT_EQ(lines[3].value, QStringLiteral("about 135\u202fEUR"));
     EXPECT_EQ(lines[4].value, QStringLiteral("11.4\u202fm, 1.32\u202fkg"));
@@ -75,10 +75,10 @@ TEST(Ledger, differences_are_those_of_the_figures_shown) {
     earlier.figures.run_m = 12.4;
     earlier.figures.price_gross = {741000};
     const std::vector<LedgerLine> lines = ledger_lines(&plan, &earlier, false);
-    EXPECT_EQ(lines[0].change, QStringLiteral("+12"));
+    EXPECT_EQ(lines[0].change, QStringLiteral("+12\u202fkWh"));
     EXPECT_TRUE(lines[1].change.isEmpty());
     EXPECT_EQ(lines[4].change, QStringLiteral("\u22121.0\u202fm"));
-    EXPECT_EQ(lines[6].change, QStringLiteral("+10.00"));
+    EXPECT_EQ(lines[6].change, QStringLiteral("+10.00\u202fEUR"));
 }
 
 TEST(Ledger, only_figures_with_a_working_offer_it) {

@@ -118,7 +118,9 @@ TEST(Papers, the_quote_groups_material_and_the_install_sheet_lists_every_part) {
     const QString sheet = all_text(Paper::install_sheet, input);
     EXPECT_FALSE(quote.contains(QStringLiteral("Wood screw")));
     for (const parts::Line& line : input.plan.parts.lines) {
-        if (!line.labour) EXPECT_TRUE(sheet.contains(QString::fromStdString(line.text))) << line.text;
+        if (!line.labour) {
+            EXPECT_TRUE(sheet.contains(QString::fromStdString(line.text))) << line.text;
+        }
     }
     for (const char* wanted : {"Collector Marl 21", "Equipment", "Material", "Labour", "Net", "Total to pay"}) {
         EXPECT_TRUE(quote.contains(QString::fromUtf8(wanted))) << wanted;

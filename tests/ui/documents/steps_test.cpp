@@ -27,7 +27,9 @@ TEST(InstallSteps, numbers_run_from_one_without_gaps_for_every_refrigerant_and_p
             input.job.site.surfaces.front().kind = kind;
             int expected = 0;
             for (const Step& step : steps_for(input.job, input.plan)) {
-                if (step.kind == Step::Kind::work) EXPECT_EQ(step.number, ++expected);
+                if (step.kind == Step::Kind::work) {
+                    EXPECT_EQ(step.number, ++expected);
+                }
             }
             EXPECT_GT(expected, 30);
         }
@@ -92,7 +94,9 @@ TEST(InstallSteps, pressure_test_comes_before_vacuum_before_charge_before_power)
                                 text.indexOf(QStringLiteral("Switch on, set"))};
     for (std::size_t i = 0; i < std::size(places); ++i) {
         ASSERT_GE(places[i], 0) << i;
-        if (i > 0) EXPECT_GT(places[i], places[i - 1]) << i;
+        if (i > 0) {
+            EXPECT_GT(places[i], places[i - 1]) << i;
+        }
     }
 }
 
@@ -100,7 +104,9 @@ TEST(InstallSteps, nitrogen_and_vacuum_steps_keep_the_blocks_valves_shut) {
     for (const Step& step : steps_for(sample::job(), sample::plan(sample::job()))) {
         const bool opens = step.text.contains(QStringLiteral("only, fill collector")) ||
                            step.text.startsWith(QStringLiteral("Evacuate collector"));
-        if (opens) EXPECT_TRUE(step.text.contains(QStringLiteral("SHUT"))) << step.text.toStdString();
+        if (opens) {
+            EXPECT_TRUE(step.text.contains(QStringLiteral("SHUT"))) << step.text.toStdString();
+        }
     }
 }
 

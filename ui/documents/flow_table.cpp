@@ -1,0 +1,181 @@
+// Tables: widths, header that comes again, rows that never run off.
+
+#include "ui/documents/flow.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "ui/documents/flow_measures.h"
+
+namespace wg::ui::paper {
+
+using namespace measures;
+
+namespace {
+
+std::vector<double> widths_of(const Table& table) {
+    double fixed = 0.0;
+    int shared = 0;
+    for (const Column& column : table.columns) {
+        fixed += column.width_mm * mm;
+        if (column.width_mm <= 0.0) ++shared;
+    }
+    std::vector<double> widths;
+    for (const Column& column : table.columns) {
+        widths.push_back(column.width_mm > 0.0 ? column.width_mm * mm : (body_width - fixed) / std::max(1, shared));
+    }
+    return widths;
+}
+
+}  // namespace
+
+namespace {
+
+/// A column of words straight after one of figures needs more air than the cells' padding gives.
+double inset_of(const Table& table, std::size_t column) {
+    const bool after_figures = column > 0 && table.columns[column - 1].right && !table.columns[column].right;
+    return after_figures ? 3.5 * mm : cell_pad;
+}
+
+}  // namespace
+
+void Flow::header_row(const Table& table, const std::vector<double>& widths) {
+    const Style style{least_pt, true, false};
+    std::vector<QStringList> cells;
+    qsizetype most = 1;
+    bool any = false;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        cells.push_back(wrap(table.columns[i].title, style, widths[i] - inset_of(table, i) - cell_pad));
+        most = std::max(most, cells.back().size());
+        any = any || !table.columns[i].title.isEmpty();
+    }
+    if (!any) return;
+    double x = margin;
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        const double inset = inset_of(table, i);
+        if (!table.columns[i].title.isEmpty()) page().text += table.columns[i].title;
+        // Titles of one line stand on the rule beside those of two.
+        double top = y_ + static_cast<double>(most - cells[i].size()) * line_height(style);
+        for (const QString& line : cells[i]) {
+            letter(x + inset, top, line, style, widths[i] - inset - cell_pad, table.columns[i].right);
+            top += line_height(style);
+        }
+        x += widths[i];
+    }
+    y_ += static_cast<double>(most) * line_height(style) + 0.8 * mm;
+    page().rules.push_back({QLineF(margin, y_, margin + body_width, y_), firm_rule});
+}
+
+std::vector<Flow::Cell> Flow::cells_of(const Table& table, const std::vector<double>& widths, const Row& row) const {
+    const Style style = row.kind == Row::Kind::plain ? body : strong;
+    std::vector<Cell> cells;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        const auto at = static_cast<qsizetype>(i);
+        const QString text = at < row.cells.size() ? row.cells[at] : QString();
+        const double width = row.kind == Row::Kind::group ? body_width : widths[i];
+        cells.push_back({wrap(text, style, width - inset_of(table, i) - cell_pad), style});
+        if (row.kind == Row::Kind::group) break;
+    }
+    return cells;
+}
+
+double Flow::height_of(const Table& table, const std::vector<double>& widths, const Row& row) const {
+    qsizetype most = 1;
+    double each = line_height(body);
+    for (const Cell& cell : cells_of(table, widths, row)) {
+        most = std::max(most, cell.lines.size());
+        each = line_height(cell.style);
+    }
+    return std::max(static_cast<double>(most) * each + row_pad, table.least_row_mm * mm);
+}
+
+void Flow::body_row(const Table& table, const std::vector<double>& widths, const Row& row) {
+    const std::vector<Cell> cells = cells_of(table, widths, row);
+    qsizetype most = 1;
+    for (const Cell& cell : cells)
+        most = std::max(most, cell.lines.size());
+    const double each = line_height(row.kind == Row::Kind::plain ? body : strong);
+    double height = height_of(table, widths, row);
+    // A group's title goes with its first rows.
+    const double wanted = row.kind == Row::Kind::group ? height + 2.0 * (each + row_pad) : height;
+    if (wanted > left() && !at_top()) {
+        new_page();
+        header_row(table, widths);
+    }
+    for (const QString& cell : row.cells) {
+        if (!cell.isEmpty()) page().text += cell;
+    }
+    // A row longer than a page goes on over pages line by line.
+    qsizetype from = 0;
+    while (from < most) {
+        const auto room = std::max<qsizetype>(1, static_cast<qsizetype>(std::floor((left() - row_pad + 1.0) / each)));
+        const qsizetype count = std::min(room, most - from);
+        double x = margin;
+        for (std::size_t i = 0; i < cells.size(); ++i) {
+            const double inset = inset_of(table, i);
+            double top = y_ + row_pad / 2.0;
+            for (const QString& line : cells[i].lines.mid(from, count)) {
+                const bool right = table.columns[i].right && row.kind != Row::Kind::group;
+                letter(x + inset, top, line, cells[i].style, widths[i] - inset - cell_pad, right);
+                top += each;
+            }
+            if (table.columns[i].tick && from == 0 && row.kind == Row::Kind::plain) {
+                page().boxes.push_back(
+                    {QRectF(x + inset, y_ + row_pad / 2.0 + 0.3 * mm, 3.4 * mm, 3.4 * mm), firm_rule});
+            }
+            x += widths[i];
+        }
+        from += count;
+        height = std::max(static_cast<double>(count) * each + row_pad, from < most ? 0.0 : table.least_row_mm * mm);
+        if (table.grid) {
+            double upright = margin;
+            for (std::size_t i = 0; i + 1 < widths.size(); ++i) {
+                upright += widths[i];
+                page().rules.push_back({QLineF(upright, y_, upright, y_ + height), thin_rule});
+            }
+        }
+        y_ += height;
+        page().rules.push_back(
+            {QLineF(margin, y_, margin + body_width, y_), row.kind == Row::Kind::plain ? thin_rule : firm_rule});
+        if (from < most) {
+            new_page();
+            header_row(table, widths);
+        }
+    }
+}
+
+void Flow::table(const Table& table) {
+    const std::vector<double> widths = widths_of(table);
+    // The header goes with at least the first three rows.
+    double wanted = 2.0 * (line_height(body) + row_pad);
+    std::size_t together = table.whole ? table.rows.size() : std::min<std::size_t>(table.rows.size(), 3);
+    if (!table.whole && !table.rows.empty() && table.rows.front().kind == Row::Kind::group) ++together;
+    for (std::size_t i = 0; i < std::min(together, table.rows.size()); ++i) {
+        wanted += height_of(table, widths, table.rows[i]);
+    }
+    keep(wanted <= full_height() ? wanted : 0.0);
+    header_row(table, widths);
+    for (const Row& row : table.rows)
+        body_row(table, widths, row);
+    y_ += gap_small;
+}
+
+void Flow::pairs(const std::vector<std::pair<QString, QString>>& entries, bool two_columns) {
+    Table sheet;
+    if (two_columns) {
+        sheet.columns = {{QString(), 34.0}, {QString(), 0.0}, {QString(), 34.0}, {QString(), 0.0}};
+        const std::size_t half = (entries.size() + 1) / 2;
+        for (std::size_t i = 0; i < half; ++i) {
+            QStringList cells{entries[i].first, entries[i].second};
+            if (i + half < entries.size()) cells << entries[i + half].first << entries[i + half].second;
+            sheet.rows.push_back({cells});
+        }
+    } else {
+        sheet.columns = {{QString(), 46.0}, {QString(), 0.0}};
+        for (const auto& [what, value] : entries)
+            sheet.rows.push_back({QStringList{what, value}});
+    }
+    table(sheet);
+}
+
+}  // namespace wg::ui::paper
