@@ -150,6 +150,7 @@ Occluder Occluder::from_obstacle(const Obstacle& obstacle) {
 Occluder Occluder::from_surface(const Surface& surface, double sketch_up_azimuth_deg) {
     Occluder o;
     o.shape_ = Shape::plane;
+    o.id_ = surface.id;
     o.label_ = surface.label;
     if (surface.outline.size() < 3) return o;
     o.outline_ = surface.outline;
@@ -172,6 +173,15 @@ std::vector<Occluder> Occluder::of(const Site& site, const std::string& without_
         if (o.extends()) out.push_back(std::move(o));
     }
     return out;
+}
+
+std::vector<Occluder> Occluder::seen_by(const Site& site, const std::string& own_surface_id, Point3 plate_normal) {
+    constexpr double parallel = 1e-9;
+    const Surface* own = find_surface(site, own_surface_id);
+    const bool leads_away =
+        own != nullptr && (own->tilt_deg == 0.0 || dot(frame_of(*own, site.sketch_up_azimuth_deg).normal,
+                                                       plate_normal) > (1.0 - parallel) * norm(plate_normal));
+    return of(site, leads_away ? own_surface_id : std::string());
 }
 
 bool Occluder::may_meet(Point3 from, double radius_m, Point3 to_sun) const noexcept {

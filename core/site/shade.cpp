@@ -88,15 +88,6 @@ Plate sampled(const std::vector<Point3>& corners, int samples_x, int samples_y) 
     return plate;
 }
 
-/// Rays from a plate that lies parallel to its surface, or over a level one, lead away from it.
-bool never_meets(const Site& site, const std::string& own_surface_id, const Plate& plate) {
-    constexpr double parallel = 1e-9;
-    const Surface* own = find_surface(site, own_surface_id);
-    if (own == nullptr) return false;
-    return own->tilt_deg == 0.0 ||
-           dot(frame_of(*own, site.sketch_up_azimuth_deg).normal, plate.normal) > 1.0 - parallel;
-}
-
 /// Share of the isotropic sky before the plane that is open, seen from the plate's middle: directions spread evenly
 /// over the sky's half-sphere (equal steps of height are equal areas, Archimedes), each weighted by its cosine on the
 /// plane.
@@ -142,8 +133,7 @@ Shade shade_of(const Site& site, const PlacedCollector& collector, const std::st
     const Plate plate = sampled(collector.corners, std::max(1, samples_x), std::max(1, samples_y));
     const std::size_t samples = plate.samples.size();
     out.rays_per_hour = static_cast<int>(samples);
-    const std::vector<Occluder> occluders =
-        Occluder::of(site, never_meets(site, own_surface_id, plate) ? own_surface_id : std::string());
+    const std::vector<Occluder> occluders = Occluder::seen_by(site, own_surface_id, plate.normal);
     const Horizon horizon(site.horizon);
 
     std::vector<Tally> tallies(occluders.size());
@@ -185,8 +175,8 @@ Shade shade_of(const Site& site, const PlacedCollector& collector, const std::st
         if (!occluders[k].own_building())
             out.causes.push_back(tallies[k].cause(occluders[k].id(), occluders[k].label()));
     }
-    out.causes.push_back(building_tally.cause({}, "the building itself"));
-    out.causes.push_back(horizon_tally.cause({}, "the horizon"));
+    out.causes.push_back(building_tally.cause({}, building_label));
+    out.causes.push_back(horizon_tally.cause({}, horizon_label));
     out.causes.erase(std::remove_if(out.causes.begin(), out.causes.end(),
                                     [](const ShadeCause& c) { return !(c.lost_kwh_m2 > least_cause_kwh_m2); }),
                      out.causes.end());
