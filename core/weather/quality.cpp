@@ -148,7 +148,8 @@ void add_remarks(const Year& year, QualityReport& report) {
                (report.best_shift_min > 0.0 ? "later" : "earlier") +
                ": check the time zone and what the stamps mean, or expect hills and haze on one side.");
     }
-    const double solar_offset_h = year.utc_offset_h - year.longitude_deg / 15.0;
+    // Across the date line the two differ by a day.
+    const double solar_offset_h = std::remainder(year.utc_offset_h - year.longitude_deg / 15.0, 24.0);
     if (std::fabs(solar_offset_h) > 3.0) {
         remark("Time zone and longitude differ by " + fixed(std::fabs(solar_offset_h), 1) +
                " hours: check the sign of the longitude (east is positive).");

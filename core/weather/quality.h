@@ -26,8 +26,8 @@ struct QualityReport {
     int hours_light_below_horizon = 0;  ///< global over 5 W/m2 with the sun lower than -1 deg through the hour
     int hours_closure_off = 0;          ///< |global - diffuse - beam cos z| over 50 W/m2 and over 15 %
     int hours_above_extraterrestrial = 0;
-    /// Shift of the stamps which makes clear mornings and afternoons symmetric, minutes; positive: light later than the
-    /// stamps say. Haze and slopes that favour one half of the day move it by up to about 15 minutes. 0 with too few
+    /// Shift of the stamps which makes clear mornings and afternoons symmetric, minutes; positive: the stamps stand too
+    /// early. Haze and slopes that favour one half of the day move it by up to about 15 minutes. 0 with too few
     /// clear days.
     double best_shift_min = 0.0;
     int clear_days = 0;  ///< days best_shift_min rests on
