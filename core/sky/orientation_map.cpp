@@ -47,26 +47,24 @@ double OrientationMap::at(double tilt_deg, double azimuth_deg) const noexcept {
            up * ((1.0 - right) * value(1, 0) + right * value(1, 1));
 }
 
-OrientationMap orientation_map(const PreparedYear& source, double albedo) {
-    const DaylightYear year = daylight(source);
+OrientationMap orientation_map(const PreparedYear& source, double albedo, DiffuseModel model) {
+    const DaylightYear year = daylight(source, model);
     OrientationMap map;
     map.model = year.model;
-    map.kwh_m2.resize(index(OrientationMap::tilts, 0));
-    map.least_kwh_m2 = map.best_kwh_m2 = orientation_kwh_m2(year, 0.0, 0.0, albedo);
+    map.kwh_m2 = orientation_grid(year, even_steps(0.0, 90.0, OrientationMap::step_deg),
+                                  even_steps(0.0, 360.0, OrientationMap::step_deg), albedo)
+                     .kwh_m2;
+    map.least_kwh_m2 = map.best_kwh_m2 = map.kwh_m2.front();
     // A level plate looks nowhere; its bearing is taken as that of the noon sun.
     map.best_azimuth_deg = source.latitude_deg < 0.0 ? 0.0 : 180.0;
     for (int tilt = 0; tilt < OrientationMap::tilts; ++tilt) {
-        for (int azimuth = 0; azimuth < OrientationMap::azimuths; ++azimuth) {
-            const double tilt_deg = tilt * OrientationMap::step_deg;
-            const double azimuth_deg = (azimuth % (OrientationMap::azimuths - 1)) * OrientationMap::step_deg;
-            const double kwh_m2 = orientation_kwh_m2(year, tilt_deg, azimuth_deg, albedo);
-            map.kwh_m2[index(tilt, azimuth)] = kwh_m2;
+        for (int azimuth = 0; azimuth + 1 < OrientationMap::azimuths; ++azimuth) {
+            const double kwh_m2 = map.kwh_m2[index(tilt, azimuth)];
             map.least_kwh_m2 = std::min(map.least_kwh_m2, kwh_m2);
-            if (tilt > 0 && kwh_m2 > map.best_kwh_m2) {
-                map.best_tilt_deg = tilt_deg;
-                map.best_azimuth_deg = azimuth_deg;
-                map.best_kwh_m2 = kwh_m2;
-            }
+            if (tilt == 0 || kwh_m2 <= map.best_kwh_m2) continue;
+            map.best_tilt_deg = tilt * OrientationMap::step_deg;
+            map.best_azimuth_deg = azimuth * OrientationMap::step_deg;
+            map.best_kwh_m2 = kwh_m2;
         }
     }
     climb(year, albedo, map);

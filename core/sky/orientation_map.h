@@ -21,6 +21,7 @@ struct OrientationMap {
     [[nodiscard]] double at(double tilt_deg, double azimuth_deg) const noexcept;
 };
 
-[[nodiscard]] OrientationMap orientation_map(const PreparedYear& year, double albedo);
+[[nodiscard]] OrientationMap orientation_map(const PreparedYear& year, double albedo,
+                                             DiffuseModel model = DiffuseModel::hay_davies);
 
 }  // namespace wg::sky

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/site/occluders.h"
+#include "core/site/skyline.h"
 #include "ui/common/format.h"
 #include "ui/drawing/picture_view.h"
 
@@ -76,7 +77,12 @@ void SunPathPage::show_site(const Site& site, const plan::PlacementPlan* placed)
     picture_.horizon = site.horizon;
     picture_.skyline.clear();
     picture_.plate.reset();
-    if (placed != nullptr) picture_.plate = {placed->placed.tilt_deg, placed->placed.azimuth_deg};
+    if (placed != nullptr) {
+        picture_.plate = {placed->placed.tilt_deg, placed->placed.azimuth_deg};
+        for (const site::SkylinePoint& point : site::skyline(site, placed->placed, placed->surface_id).things)
+            picture_.skyline.push_back(
+                {point.azimuth_deg, point.elevation_deg, point.id, qs(point.label), point.is_tree});
+    }
     view().show_picture([this](QPainter& painter, const QRectF& area, const Theme& theme,
                                double text_units) { paint_sun_path(painter, picture_, area, theme, text_units); },
                         [this](const QRectF& area, QPointF pointer, double text_units) {
