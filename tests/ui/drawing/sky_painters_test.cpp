@@ -25,7 +25,8 @@ SunPathPicture sky_over(double latitude) {
     for (int bearing = 0; bearing < 360; bearing += 3) {
         SkylineStep step;
         step.azimuth_deg = bearing;
-        if (bearing > 120 && bearing < 150) step = {step.azimuth_deg, 18.0, "house", QStringLiteral("Neighbour"), false};
+        if (bearing > 120 && bearing < 150)
+            step = {step.azimuth_deg, 18.0, "house", QStringLiteral("Neighbour"), false};
         if (bearing > 330 || bearing < 20) step = {step.azimuth_deg, 25.0, "tree", QStringLiteral("Walnut"), true};
         picture.skyline.push_back(step);
     }
@@ -44,9 +45,8 @@ TEST(SunPathPainterTest, every_latitude_stays_inside_its_area_and_covers_every_b
             ASSERT_LE(static_cast<double>(picture.sun->elevation_deg[i]), where.frame.y_to) << latitude;
         }
         for (const Theme& theme : {theme_of(ThemeKind::light), theme_of(ThemeKind::dark), paper_theme()}) {
-            const QRect ink = picture::ink_of(QSize(900, 500), [&](QPainter& painter) {
-                paint_sun_path(painter, picture, area, theme, text_units);
-            });
+            const QRect ink = picture::ink_of(
+                QSize(900, 500), [&](QPainter& painter) { paint_sun_path(painter, picture, area, theme, text_units); });
             EXPECT_TRUE(area.toAlignedRect().adjusted(-1, -1, 1, 1).contains(ink)) << latitude;
             EXPECT_GT(ink.width(), 700) << latitude;
         }
@@ -63,7 +63,8 @@ TEST(SunPathPainterTest, the_noon_side_is_in_the_middle_and_morning_lies_where_o
     for (const double bearing : {0.0, 33.0, 180.0, 271.0}) {
         EXPECT_NEAR(south.bearing_of(south.x_of(bearing)), bearing, 1e-9);
     }
-    EXPECT_DOUBLE_EQ(sun_path_frame(sky_over(78.2), area, text_units).frame.x_to, 180.0) << "the midnight sun runs round";
+    EXPECT_DOUBLE_EQ(sun_path_frame(sky_over(78.2), area, text_units).frame.x_to, 180.0)
+        << "the midnight sun runs round";
 }
 
 TEST(SunPathPainterTest, words_tell_time_and_what_stands_in_front) {
@@ -211,9 +212,9 @@ TEST(PictureViewTest, saves_what_it_shows_and_refuses_without_a_picture) {
     QString said;
     QObject::connect(&view, &PictureView::pointed_at, [&said](const QString& text) { said = text; });
     EXPECT_FALSE(view.save(QStringLiteral("/nowhere/at/all.png")));
-    view.show_picture(
-        [](QPainter& painter, const QRectF& where, const Theme& theme, double) { painter.fillRect(where, theme.accent); },
-        [](const QRectF&, QPointF at, double) { return QStringLiteral("x %1").arg(at.x()); });
+    view.show_picture([](QPainter& painter, const QRectF& where, const Theme& theme,
+                         double) { painter.fillRect(where, theme.accent); },
+                      [](const QRectF&, QPointF at, double) { return QStringLiteral("x %1").arg(at.x()); });
     view.show();
     QTest::mouseMove(&view, QPoint(50, 60));
     QCoreApplication::processEvents();
