@@ -85,6 +85,8 @@ TEST(WeatherPicturesTest, hours_in_doubt_are_counted_by_kind) {
     auto wrong = std::make_shared<YearLook>(*look());
     wrong->report.flags.assign(8760, 0);
     wrong->report.flags[12] = static_cast<std::uint8_t>(weather::Flag::jump);
+    wrong->report.flagged_hours = {};
+    wrong->report.flagged_hours[5][0] = 1;  // the same, counted: jumps, in January
     WeatherPictures pictures;
     pictures.show_year(wrong);
     pictures.show_view(WeatherPictures::View::doubts);
