@@ -30,6 +30,14 @@ struct Selection {
 [[nodiscard]] std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const Options& options,
                                                 Plan& plan);
 
+/// What a year of operation needs, from the light on each collector (mean of all) and the run.
+[[nodiscard]] season::Input season_input(const Job& job, const Selection& with,
+                                         const std::vector<sky::PlaneYear>& planes,
+                                         const std::vector<PlacementPlan>& placements, const pipework::Run& run);
+
+/// Everything a run needs but where it goes.
+[[nodiscard]] pipework::Input run_input(const Selection& with);
+
 /// Run, fixings, services.
 void engineering(const Job& job, const Selection& with, Plan& plan);
 

@@ -35,6 +35,7 @@ struct PlacementPlan {
     std::string surface_id;
     std::string surface_label;
     site::PlacedCollector placed;
+    bool on_frame = false;
     site::Shade shade;
     double plane_kwh_m2 = 0.0;  ///< a year on the front face after shade
     double plane_unshaded_kwh_m2 = 0.0;
