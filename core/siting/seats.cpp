@@ -1,7 +1,6 @@
 #include "core/siting/seats.h"
 
 #include <algorithm>
-#include <utility>
 
 namespace wg::siting {
 namespace {
@@ -10,7 +9,8 @@ bool suits(const FixingMethod& method, Covering covering) {
     return std::find(method.coverings.begin(), method.coverings.end(), covering) != method.coverings.end();
 }
 
-const FixingMethod* method_for(const Catalogue& catalogue, const std::string& preferred, std::vector<Covering> on) {
+const FixingMethod* method_for(const Catalogue& catalogue, const std::string& preferred,
+                               const std::vector<Covering>& on) {
     const auto suits_all = [&on](const FixingMethod& method) {
         return std::all_of(on.begin(), on.end(), [&method](Covering covering) { return suits(method, covering); });
     };
@@ -31,7 +31,7 @@ std::vector<Seat> seats_of(const Site& site, const CollectorModel& collector, co
         if (surface.outline.size() < 3) continue;
         std::vector<Covering> on = also_on;
         on.push_back(surface.covering);
-        const FixingMethod* method = method_for(catalogue, preferred_method, std::move(on));
+        const FixingMethod* method = method_for(catalogue, preferred_method, on);
         if (method == nullptr || surface.tilt_deg > collector.tilt_max_deg) continue;
         Seat seat{surface.id, surface.label, 0.0, {}, {}, method->id, surface.tilt_deg, surface.azimuth_deg};
         if (surface.tilt_deg < collector.tilt_min_deg) {

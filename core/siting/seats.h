@@ -25,9 +25,10 @@ struct Seat {
 /// Every way that the collector's data allow: surfaces within its tilt range as they are; surfaces flatter than that on
 /// a frame of the least recommended tilt, facing the equator; long or short side level as the maker says. The fixing
 /// method is `preferred` where it suits the covering, else the first of the catalogue that does; surfaces that no
-/// method suits are left out.
+/// method suits are left out. A choice has one method: it must suit `also_on`, what its other collectors lie on.
 [[nodiscard]] std::vector<Seat> seats_of(const Site& site, const CollectorModel& collector, const Catalogue& catalogue,
-                                         const std::string& preferred_method);
+                                         const std::string& preferred_method,
+                                         const std::vector<Covering>& also_on = {});
 
 /// A placement in this seat, without id and label.
 [[nodiscard]] Placement placement_in(const Seat& seat, Point2 middle, Hand hand);

@@ -22,7 +22,7 @@ class BestPlaces : public ::testing::Test {
         static const Job value = [] {
             Job one = test::demo_job();
             for (Choice& choice : one.choices)
-                choice.placements.resize(1);
+                choice.placements.erase(choice.placements.begin() + 1, choice.placements.end());
             return one;
         }();
         return value;
