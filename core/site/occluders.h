@@ -14,8 +14,14 @@ class Occluder {
    public:
     enum class Shape { box, prism, post, tree, plane };
 
-    /// Obstacles without height or extent are left out, and so is the surface of that id (empty: none).
+    /// Obstacles without height or extent (touch_m), with numbers that are not finite or farther than `most_m` are left
+    /// out, and so is the surface of that id (empty: none).
+    static constexpr double most_m = 1e7;
     [[nodiscard]] static std::vector<Occluder> of(const Site& site, const std::string& without_surface_id);
+    /// As seen by a plate of that front normal (any length) on the surface of that id: the surface is left out where
+    /// rays from the plate's front lead away from it, that is when the plate lies parallel to it or it is level.
+    [[nodiscard]] static std::vector<Occluder> seen_by(const Site& site, const std::string& own_surface_id,
+                                                       Point3 plate_normal);
 
     /// Share of light that passes along the ray from `from` towards the unit vector `to_sun`: 1 free, 0 stopped.
     [[nodiscard]] double passes(Point3 from, Point3 to_sun, double crown_transmittance) const noexcept;
@@ -24,19 +30,27 @@ class Occluder {
     /// Of the crown in that month (1..12); 0 for everything that is not a tree.
     [[nodiscard]] double crown_transmittance(int month) const noexcept;
 
+    /// Highest elevation that it hides from a point in an upright half-plane, `level_dir` being a level unit vector; 0
+    /// when it hides nothing above the level. Of a tree: its crown.
+    [[nodiscard]] double hidden_up_to_deg(Point3 from, Point3 level_dir) const noexcept;
+    /// The same for a tree's trunk; 0 for everything else.
+    [[nodiscard]] double trunk_hides_up_to_deg(Point3 from, Point3 level_dir) const noexcept;
+
     /// Ball round the whole thing.
     [[nodiscard]] Point3 bound_middle() const noexcept { return bound_middle_; }
     [[nodiscard]] double bound_radius_m() const noexcept { return bound_radius_m_; }
 
     [[nodiscard]] bool own_building() const noexcept { return shape_ == Shape::plane; }
+    [[nodiscard]] bool is_tree() const noexcept { return shape_ == Shape::tree; }
     [[nodiscard]] const std::string& id() const noexcept { return id_; }
     [[nodiscard]] const std::string& label() const noexcept { return label_; }
 
    private:
+    friend class Shadow;  // takes the shape apart
     Occluder() = default;
     [[nodiscard]] static Occluder from_obstacle(const Obstacle& obstacle);
     [[nodiscard]] static Occluder from_surface(const Surface& surface, double sketch_up_azimuth_deg);
-    [[nodiscard]] bool extends() const noexcept { return bound_radius_m_ > 0.0; }
+    [[nodiscard]] bool extends() const noexcept;
 
     Shape shape_ = Shape::box;
     std::string id_, label_;
@@ -55,6 +69,9 @@ class Occluder {
     Frame frame_;                  ///< plane
 };
 
+inline constexpr const char* building_label = "the building itself";
+inline constexpr const char* horizon_label = "the horizon";
+
 /// Direction to the sun in the sketch from its true-north form.
 [[nodiscard]] Point3 to_sketch(double east, double north, double up, double sketch_up_azimuth_deg) noexcept;
 
@@ -65,11 +82,12 @@ class Horizon {
     [[nodiscard]] bool empty() const noexcept { return points_.empty(); }
     /// Elevation in degrees at a true bearing.
     [[nodiscard]] double elevation_deg(double azimuth_deg) const noexcept;
-    /// Whether a direction (true north form) is below it.
+    /// Whether a direction (true north form, unit vector) is below it.
     [[nodiscard]] bool hides(double east, double north, double up) const noexcept;
 
    private:
-    std::vector<HorizonPoint> points_;  ///< sorted by azimuth
+    std::vector<HorizonPoint> points_;                ///< sorted by azimuth
+    double surely_open_ = 0.0, surely_hidden_ = 0.0;  ///< `up` of directions over and under every point
 };
 
 }  // namespace wg::site
