@@ -45,9 +45,10 @@ Normal normal_of(double tilt_deg, double azimuth_deg) {
     return {std::sin(tilt) * std::sin(azimuth), std::sin(tilt) * std::cos(azimuth), std::cos(tilt)};
 }
 
-// Beam with circumsolar (`direct`) and the rest of the sky (`sky`) on a plane for every hour. Plain loops over plain
-// arrays: each vectorises.
-void front(const PreparedYear& year, const HourLight& light, const Normal& n, double* direct, double* sky) {
+// Beam with circumsolar (`direct`) and the rest of the sky (`sky`, times `sky_view`) on a plane for every hour. Plain
+// loops over plain arrays without branches: each vectorises.
+void front(const PreparedYear& year, const HourLight& light, const Normal& n, double sky_view,
+           double* __restrict direct, double* __restrict sky) {
     const std::size_t count = year.sun_up.size();
     const double* east = year.sun_east.data();
     const double* north = year.sun_north.data();
@@ -58,29 +59,36 @@ void front(const PreparedYear& year, const HourLight& light, const Normal& n, do
     if (light.circumsolar == nullptr) {
         for (std::size_t i = 0; i < count; ++i) {
             const double c = n.east * east[i] + n.north * north[i] + n.up * up[i];
-            direct[i] = (c > 0.0 ? c : 0.0) * (up[i] > 0.0 ? beam[i] : 0.0);
-            sky[i] = isotropic[i] * view;
+            const double from_sun = beam[i];  // loaded in any case, or the loop would not vectorise
+            direct[i] = (c > 0.0 ? c : 0.0) * (up[i] > 0.0 ? from_sun : 0.0);
+            sky[i] = isotropic[i] * view * sky_view;
         }
         return;
     }
     const double* circumsolar = light.circumsolar;
-    for (std::size_t i = 0; i < count; ++i) {
-        const double c = n.east * east[i] + n.north * north[i] + n.up * up[i];
-        direct[i] = (c > 0.0 ? c : 0.0) * (up[i] > 0.0 ? beam[i] + circumsolar[i] : 0.0);
-        sky[i] = isotropic[i] * view;
+    if (light.horizon == nullptr) {
+        for (std::size_t i = 0; i < count; ++i) {
+            const double c = n.east * east[i] + n.north * north[i] + n.up * up[i];
+            const double from_sun = beam[i] + circumsolar[i];
+            direct[i] = (c > 0.0 ? c : 0.0) * (up[i] > 0.0 ? from_sun : 0.0);
+            sky[i] = isotropic[i] * view * sky_view;
+        }
+        return;
     }
-    if (light.horizon == nullptr) return;
     const double* horizon = light.horizon;
     const double sin_tilt = std::sqrt(std::fmax(0.0, 1.0 - n.up * n.up));
     for (std::size_t i = 0; i < count; ++i) {
         const double c = n.east * east[i] + n.north * north[i] + n.up * up[i];
-        const double around_sun = (c > 0.0 ? c : 0.0) * circumsolar[i];
-        const double rest = sky[i] + horizon[i] * sin_tilt;
+        const double facing = c > 0.0 ? c : 0.0;
+        const double around_sun = facing * circumsolar[i];
+        const double rest = isotropic[i] * view + horizon[i] * sin_tilt;
         // A negative horizon term first eats the rest of the sky, then the circumsolar light, never the beam: the sum
         // equals the model's, and shade on the beam cannot turn the total negative.
         const double short_of = rest < 0.0 ? rest : 0.0;
-        sky[i] = rest < 0.0 ? 0.0 : rest;
-        direct[i] += around_sun + short_of > 0.0 ? short_of : -around_sun;
+        const double kept = around_sun + short_of;
+        const double from_sun = beam[i];
+        direct[i] = facing * (up[i] > 0.0 ? from_sun : 0.0) + (kept > 0.0 ? kept : 0.0);
+        sky[i] = (rest < 0.0 ? 0.0 : rest) * sky_view;
     }
 }
 
@@ -100,16 +108,18 @@ double sum(const std::vector<double>& values) {
 
 }  // namespace
 
-PlaneYear plane_year(const PreparedYear& year, const PlaneInput& input, const std::vector<float>& beam_share) {
+void plane_year(const PreparedYear& year, const PlaneInput& input, const std::vector<float>& beam_share,
+                PlaneYear& plane) {
     if (!is_derived(year)) {
         PreparedYear complete = year;
         derive(complete);
-        return plane_year(complete, input, beam_share);
+        plane_year(complete, input, beam_share, plane);
+        return;
     }
     const std::size_t count = year.sun_up.size();
     assert(beam_share.empty() || beam_share.size() == count);
+    assert(input.albedo_of_hour.empty() || input.albedo_of_hour.size() == count);
 
-    PlaneYear plane;
     plane.beam_w_m2.resize(count);
     plane.sky_diffuse_w_m2.resize(count);
     plane.ground_w_m2.resize(count);
@@ -119,28 +129,43 @@ PlaneYear plane_year(const PreparedYear& year, const PlaneInput& input, const st
     const Normal n = normal_of(input.tilt_deg, input.azimuth_deg);
     const double* global = year.global_w_m2.data();
 
+    const double* albedo = input.albedo_of_hour.empty() ? nullptr : input.albedo_of_hour.data();
+    // Light from the ground on a face that sees it with the share `view`.
+    const auto ground = [&](double view, double* __restrict out) {
+        if (albedo == nullptr) {
+            const double share = input.albedo * view;
+            for (std::size_t i = 0; i < count; ++i)
+                out[i] = share * global[i];
+            return;
+        }
+        for (std::size_t i = 0; i < count; ++i)
+            out[i] = view * albedo[i] * global[i];
+    };
+
     if (input.rear_open > 0.0) {
         std::vector<double>& direct = plane.beam_w_m2;  // scratch until the front is worked out
-        front(year, light, {-n.east, -n.north, -n.up}, direct.data(), plane.rear_w_m2.data());
-        const double ground_view = input.albedo * 0.5 * (1.0 + n.up);
-        for (std::size_t i = 0; i < count; ++i) {
-            plane.rear_w_m2[i] = input.rear_open * (plane.rear_w_m2[i] + direct[i] + ground_view * global[i]);
-        }
+        std::vector<double>& below = plane.ground_w_m2;
+        front(year, light, {-n.east, -n.north, -n.up}, 1.0, direct.data(), plane.rear_w_m2.data());
+        ground(0.5 * (1.0 + n.up), below.data());
+        for (std::size_t i = 0; i < count; ++i)
+            plane.rear_w_m2[i] = input.rear_open * (plane.rear_w_m2[i] + direct[i] + below[i]);
     }
 
-    front(year, light, n, plane.beam_w_m2.data(), plane.sky_diffuse_w_m2.data());
-    const double ground_view = input.albedo * 0.5 * (1.0 - n.up);
-    for (std::size_t i = 0; i < count; ++i) {
-        plane.ground_w_m2[i] = ground_view * global[i];
-        plane.sky_diffuse_w_m2[i] *= input.sky_view;
-    }
+    front(year, light, n, input.sky_view, plane.beam_w_m2.data(), plane.sky_diffuse_w_m2.data());
+    ground(0.5 * (1.0 - n.up), plane.ground_w_m2.data());
     const double under_open_sky = sum(plane.sky_diffuse_w_m2) + sum(plane.ground_w_m2);
     plane.unshaded_kwh_m2 = 1e-3 * (sum(plane.beam_w_m2) + under_open_sky);
+    plane.total_kwh_m2 = plane.unshaded_kwh_m2;
     if (!beam_share.empty()) {
         for (std::size_t i = 0; i < count; ++i)
             plane.beam_w_m2[i] *= static_cast<double>(beam_share[i]);
+        plane.total_kwh_m2 = 1e-3 * (sum(plane.beam_w_m2) + under_open_sky);
     }
-    plane.total_kwh_m2 = 1e-3 * (sum(plane.beam_w_m2) + under_open_sky);
+}
+
+PlaneYear plane_year(const PreparedYear& year, const PlaneInput& input, const std::vector<float>& beam_share) {
+    PlaneYear plane;
+    plane_year(year, input, beam_share, plane);
     return plane;
 }
 

@@ -54,10 +54,15 @@ struct PlaneInput {
     DiffuseModel model = DiffuseModel::hay_davies;
     double sky_view = 1.0;   ///< share of the unobstructed sky diffuse that reaches the plane, 0..1
     double rear_open = 0.0;  ///< 1: free rear face sees ground and sky; 0: close to a roof or wall, no light
+    /// Reflectance of the ground in each hour, 0..1, in place of `albedo`: snow (ground.h). Empty: `albedo` all year.
+    std::vector<double> albedo_of_hour;
 };
 
 /// The sums of `beam_w_m2`, `sky_diffuse_w_m2` and `ground_w_m2` over the year make `total_kwh_m2`.
 [[nodiscard]] PlaneYear plane_year(const PreparedYear& year, const PlaneInput& input,
                                    const std::vector<float>& beam_share);
+/// The same into `plane`, whose memory is used again: for many planes one after the other.
+void plane_year(const PreparedYear& year, const PlaneInput& input, const std::vector<float>& beam_share,
+                PlaneYear& plane);
 
 }  // namespace wg::sky

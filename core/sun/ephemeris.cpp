@@ -6,17 +6,16 @@
 
 #include "core/quantity/angle.h"
 #include "core/quantity/constants.h"
+#include "core/sun/ephemeris_detail.h"
 #include "core/sun/geocentric.h"
 
 namespace wg::sun {
 namespace {
 
-// Four days: the shortest strong terms (the moon's pull, 29.5 days; nutation, 13.7 days) are still well resolved.
-constexpr double cell_s = 4.0 * 86400.0;
+using detail::cell_s;
 constexpr double flattening_term = 0.99664719;  // as in geocentric.cpp
 constexpr double earth_radius_m = 6378140.0;
 constexpr double parallax_at_1_au_rad = 8.794 / 3600.0 * (pi / 180.0);
-constexpr double sin_upper_limb = -0.014543898;  // sin(upper_limb_elevation_deg)
 
 using Six = std::array<double, 6>;
 
@@ -38,58 +37,7 @@ Six through(const Six& values) {
 }
 
 double at(const Six& c, double t) noexcept {
-    return c[0] + t * (c[1] + t * (c[2] + t * (c[3] + t * (c[4] + t * c[5]))));
-}
-
-struct SinCos {
-    double sin, cos;
-};
-
-// Sine and cosine of an angle in turns, within 1e-11: the nearest quarter turn taken off, then the series, written out
-// so that loops over many moments need no call.
-SinCos sin_cos_of_turns(double turns) noexcept {
-    const double quarter = std::floor(4.0 * turns + 0.5);
-    const double x = 2.0 * pi * (turns - 0.25 * quarter);
-    const double q = x * x;
-    const double s =
-        x * (1.0 + q * (-1.0 / 6.0 + q * (1.0 / 120.0 + q * (-1.0 / 5040.0 + q * (1.0 / 362880.0 - q / 39916800.0)))));
-    const double c =
-        1.0 + q * (-0.5 + q * (1.0 / 24.0 +
-                               q * (-1.0 / 720.0 + q * (1.0 / 40320.0 + q * (-1.0 / 3628800.0 + q / 479001600.0)))));
-    const auto which = static_cast<int>(quarter) & 3;
-    const double sin_part = (which & 1) != 0 ? c : s;
-    const double cos_part = (which & 1) != 0 ? s : c;
-    return {(which & 2) != 0 ? -sin_part : sin_part, (which == 1 || which == 2) ? -cos_part : cos_part};
-}
-
-// Arc sine within 2e-8 rad (Abramowitz and Stegun, Handbook of Mathematical Functions, 4.4.46), for refraction only,
-// which changes by less than 1e-8 rad with it. `x` from -0.015 to 1.
-double refraction_asin(double x) noexcept {
-    if (x < 0.0) return x * (1.0 + x * x / 6.0);
-    const double p = 1.5707963050 +
-                     x * (-0.2145988016 +
-                          x * (0.0889789874 +
-                               x * (-0.0501743046 +
-                                    x * (0.0308918810 + x * (-0.0170881256 + x * (0.0066700901 - x * 0.0012624911))))));
-    return 0.5 * pi - std::sqrt(std::fmax(0.0, 1.0 - x)) * p;
-}
-
-// Turns the direction upwards by the refraction of eq. 42 of the report, 1.02' cot(e + 10.3/(e + 5.11)), e in degrees.
-// The cotangent of the sum comes from the direction itself and the short series for the tangent of the second part
-// (under 0.05 rad); the turn (under 0.012 rad) by series as well.
-void refract(Direction& d, double air) noexcept {
-    const double level = std::sqrt(d.east * d.east + d.north * d.north);
-    const double elevation_deg = degrees(refraction_asin(d.up));
-    const double extra = radians(10.3 / (elevation_deg + 5.11));
-    const double tan_extra = extra * (1.0 + extra * extra * (1.0 / 3.0 + extra * extra * (2.0 / 15.0)));
-    const double cotangent = (level - d.up * tan_extra) / (d.up + level * tan_extra);
-    const double lift = radians(air * 1.02 / 60.0) * cotangent;
-    const double sin_lift = lift * (1.0 - lift * lift / 6.0);
-    const double cos_lift = 1.0 - lift * lift / 2.0 * (1.0 - lift * lift / 12.0);
-    const double stretch = level > 0.0 ? cos_lift - d.up / level * sin_lift : 1.0;
-    d.up = d.up * cos_lift + level * sin_lift;
-    d.east *= stretch;
-    d.north *= stretch;
+    return detail::horner_5(c.data(), t);
 }
 
 }  // namespace
@@ -144,8 +92,8 @@ Direction Ephemeris::direction(double unix_s, const Place& place) const noexcept
     double t = 0.0;
     const Cell& c = cell(unix_s, t);
     const double days = (unix_s - start_unix_s_) * (1.0 / 86400.0);
-    const SinCos hour_angle =
-        sin_cos_of_turns(at(c.hour_angle_offset_turns, t) + (days - std::floor(days)) + place.longitude_turns_);
+    const detail::SinCos hour_angle =
+        detail::sin_cos_of_turns(at(c.hour_angle_offset_turns, t) + (days - std::floor(days)) + place.longitude_turns_);
     const double cos_declination = at(c.cos_declination, t);
     Direction d;
     d.distance_au = at(c.distance_au, t);
@@ -160,7 +108,12 @@ Direction Ephemeris::direction(double unix_s, const Place& place) const noexcept
     d.east = -west * inverse_length;
     d.north = (pole * place.cos_latitude_ - meridian * place.sin_latitude_) * inverse_length;
     d.up = (pole * place.sin_latitude_ + meridian * place.cos_latitude_) * inverse_length;
-    if (d.up > sin_upper_limb && place.air_ > 0.0) refract(d, place.air_);
+    if (d.up > detail::sin_upper_limb && place.air_ > 0.0) {
+        const detail::Lifted seen = detail::refracted(std::sqrt(d.east * d.east + d.north * d.north), d.up, place.air_);
+        d.up = seen.up;
+        d.east *= seen.stretch;
+        d.north *= seen.stretch;
+    }
     return d;
 }
 
@@ -168,6 +121,12 @@ double Ephemeris::declination_deg(double unix_s) const noexcept {
     double t = 0.0;
     const Cell& c = cell(unix_s, t);
     return degrees(std::asin(at(c.sin_declination, t)));
+}
+
+double Ephemeris::distance_au(double unix_s) const noexcept {
+    double t = 0.0;
+    const Cell& c = cell(unix_s, t);
+    return at(c.distance_au, t);
 }
 
 double Ephemeris::greenwich_hour_angle_deg(double unix_s) const noexcept {

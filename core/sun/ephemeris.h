@@ -4,6 +4,8 @@
 // distance), and the hour angle, parallax and refraction of every single moment worked out for itself.
 
 #include <array>
+#include <cstddef>
+#include <span>
 #include <vector>
 
 #include "core/quantity/time.h"
@@ -40,7 +42,13 @@ class Ephemeris {
 
     /// `unix_s` inside the span; outside it the nearest polynomial is extended and accuracy is lost.
     [[nodiscard]] Direction direction(double unix_s, const Place& place) const noexcept;
+    /// The same for the moments first_unix_s + i * step_s, i from 0, as structure of arrays and several times faster:
+    /// within 1e-6 deg of `direction`. The three spans have one length, which says how many; `step_s` over 0. Meant for
+    /// steps of up to some hours; longer ones cost as much as single calls.
+    void directions(double first_unix_s, double step_s, const Place& place, std::span<double> east,
+                    std::span<double> north, std::span<double> up) const noexcept;
     [[nodiscard]] double declination_deg(double unix_s) const noexcept;
+    [[nodiscard]] double distance_au(double unix_s) const noexcept;
     /// Greenwich apparent hour angle, degrees 0..360, westward.
     [[nodiscard]] double greenwich_hour_angle_deg(double unix_s) const noexcept;
 

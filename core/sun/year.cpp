@@ -1,6 +1,7 @@
 #include "core/sun/year.h"
 
 #include <cmath>
+#include <cstddef>
 #include <cstdint>
 
 #include "core/quantity/time.h"
@@ -10,7 +11,7 @@
 namespace wg::sun {
 namespace {
 
-constexpr int hours = 8760;
+constexpr std::size_t hours = 8760;
 constexpr double refraction_air_c = 12.0;
 // The sun moves at most 7.5 deg in half an hour, and refraction lifts it by 0.6 deg at the horizon: sin 9 deg. Higher
 // or lower at the middle of the hour, it does not cross the horizon within it.
@@ -98,31 +99,47 @@ YearSun year_sun(const YearSunInput& input) {
     const auto start_s = static_cast<std::int64_t>(start);
     const Ephemeris ephemeris(Instant{start_s - 86400}, Instant{start_s + 367 * 86400},
                               delta_t_s(static_cast<double>(input.year) + 0.5));
-    const int leap_day_hour = is_leap_year(input.year) ? first_hour_of_month(3) : hours;
-
     YearSun sun;
     for (std::vector<double>* series :
          {&sun.east, &sun.north, &sun.up, &sun.up_share, &sun.extraterrestrial_normal_w_m2}) {
         series->resize(hours);
     }
+    const std::size_t before_leap = is_leap_year(input.year) ? static_cast<std::size_t>(first_hour_of_month(3)) : hours;
+    // Two runs of even hours, before 29 February and after it; one where the year has none.
+    const auto positions_at = [&](double minute, YearSun& of) {
+        const auto run = [&](std::size_t first, std::size_t count, double start_of_run_s) {
+            if (count == 0) return;
+            ephemeris.directions(start_of_run_s + 60.0 * minute, 3600.0, place, {&of.east[first], count},
+                                 {&of.north[first], count}, {&of.up[first], count});
+        };
+        run(0, before_leap, start);
+        run(before_leap, hours - before_leap, start + 3600.0 * static_cast<double>(before_leap + 24));
+    };
     const bool hour_mean = input.minute == 30.0;
-    for (int h = 0; h < hours; ++h) {
-        const auto i = static_cast<std::size_t>(h);
-        const double from = start + 3600.0 * (h + (h >= leap_day_hour ? 24 : 0));
-        const Direction middle = ephemeris.direction(from + 1800.0, place);
-        SunUp part{from + 1800.0, middle.up > 0.0 ? 1.0 : 0.0};
-        if (std::fabs(middle.up) < crossing_possible) {
-            part = sun_up_part(ephemeris, place, from, ephemeris.direction(from, place).up, middle.up,
-                               ephemeris.direction(from + 3600.0, place).up);
+    positions_at(30.0, sun);
+
+    double known_edge_s = -1.0;  // the end of an hour is the start of the next
+    double known_edge_up = 0.0;
+    for (std::size_t i = 0; i < hours; ++i) {
+        const double from = start + 3600.0 * static_cast<double>(i + (i >= before_leap ? 24 : 0));
+        sun.extraterrestrial_normal_w_m2[i] = extraterrestrial_normal_w_m2(ephemeris.distance_au(from + 1800.0));
+        const double mid_up = sun.up[i];
+        if (!(std::fabs(mid_up) < crossing_possible)) {
+            sun.up_share[i] = mid_up > 0.0 ? 1.0 : 0.0;
+            continue;
         }
-        const double moment = hour_mean ? part.middle_s : from + 60.0 * input.minute;
-        const Direction d = moment == from + 1800.0 ? middle : ephemeris.direction(moment, place);
+        const double first_up = known_edge_s == from ? known_edge_up : ephemeris.direction(from, place).up;
+        known_edge_s = from + 3600.0;
+        known_edge_up = ephemeris.direction(known_edge_s, place).up;
+        const SunUp part = sun_up_part(ephemeris, place, from, first_up, mid_up, known_edge_up);
+        sun.up_share[i] = part.share;
+        if (!hour_mean || part.middle_s == from + 1800.0) continue;
+        const Direction d = ephemeris.direction(part.middle_s, place);
         sun.east[i] = d.east;
         sun.north[i] = d.north;
         sun.up[i] = d.up;
-        sun.up_share[i] = part.share;
-        sun.extraterrestrial_normal_w_m2[i] = extraterrestrial_normal_w_m2(middle.distance_au);
     }
+    if (!hour_mean) positions_at(input.minute, sun);
     return sun;
 }
 

@@ -2,9 +2,13 @@
 
 #include <benchmark/benchmark.h>
 
+#include <cstddef>
+#include <cstdint>
 #include <fstream>
 #include <iterator>
+#include <memory>
 #include <string>
+#include <vector>
 
 #include "core/sky/orientation.h"
 #include "core/sky/prepared.h"
@@ -39,32 +43,56 @@ const sky::PreparedYear& prepared_year() {
     return value;
 }
 
-// 8,760 positions, and what a weather year needs besides: sunrise and sunset within their hours.
+sun::Observer observer() {
+    sun::Observer at;
+    at.latitude_deg = 47.4;
+    at.longitude_deg = 9.2;
+    at.altitude_m = 520.0;
+    return at;
+}
+
+// Positions at even steps over a year as structure of arrays with refraction, the full series at its nodes included.
+void sun_positions(benchmark::State& state, std::size_t count) {
+    const double step_s = 365.0 * 86400.0 / static_cast<double>(count);
+    const auto first = static_cast<std::int64_t>(start_2027_unix_s);
+    std::vector<double> east(count), north(count), up(count);
+    for (auto _ : state) {
+        const sun::Ephemeris ephemeris(Instant{first}, Instant{first + 365 * 86400}, 73.0);
+        ephemeris.directions(start_2027_unix_s, step_s, sun::Place(observer()), east, north, up);
+        benchmark::DoNotOptimize(up.data());
+        benchmark::ClobberMemory();
+    }
+}
 void sun_positions_year(benchmark::State& state) {
+    sun_positions(state, 8760);
+}
+void sun_positions_minutes(benchmark::State& state) {
+    sun_positions(state, 525600);
+}
+BENCHMARK(sun_positions_year)->Unit(benchmark::kMicrosecond);
+BENCHMARK(sun_positions_minutes)->Unit(benchmark::kMicrosecond);
+
+// What a weather year needs: 8,760 positions, sunrise and sunset within their hours, light outside the atmosphere.
+void sun_of_weather_year(benchmark::State& state) {
     const sun::YearSunInput input{47.4, 9.2, 520.0, 1.0, 30.0, sun::weather_sun_year};
     for (auto _ : state)
         benchmark::DoNotOptimize(sun::year_sun(input));
 }
-BENCHMARK(sun_positions_year)->Unit(benchmark::kMicrosecond);
+BENCHMARK(sun_of_weather_year)->Unit(benchmark::kMicrosecond);
 
-// Plain positions at even steps: 8,760 hours or 525,600 minutes, the nodes included.
-void sun_positions_steps(benchmark::State& state) {
-    const auto count = static_cast<int>(state.range(0));
-    const double step_s = 365.0 * 86400.0 / count;
-    sun::Observer observer;
-    observer.latitude_deg = 47.4;
-    observer.longitude_deg = 9.2;
+// One moment after the other, for comparison.
+void sun_positions_single(benchmark::State& state) {
+    const auto first = static_cast<std::int64_t>(start_2027_unix_s);
+    const sun::Ephemeris ephemeris(Instant{first}, Instant{first + 365 * 86400}, 73.0);
+    const sun::Place place(observer());
     for (auto _ : state) {
-        const sun::Place place(observer);
-        const auto first = static_cast<std::int64_t>(start_2027_unix_s);
-        const sun::Ephemeris ephemeris(Instant{first}, Instant{first + 365 * 86400}, 73.0);
         double sum = 0.0;
-        for (int i = 0; i < count; ++i)
-            sum += ephemeris.direction(start_2027_unix_s + step_s * i, place).up;
+        for (int i = 0; i < 8760; ++i)
+            sum += ephemeris.direction(start_2027_unix_s + 3600.0 * i, place).up;
         benchmark::DoNotOptimize(sum);
     }
 }
-BENCHMARK(sun_positions_steps)->Arg(8760)->Arg(525600)->Unit(benchmark::kMicrosecond);
+BENCHMARK(sun_positions_single)->Unit(benchmark::kMicrosecond);
 
 void prepare_year(benchmark::State& state) {
     const weather::Year& year = weather_year();
@@ -85,31 +113,78 @@ void assess_year(benchmark::State& state) {
 }
 BENCHMARK(assess_year)->Unit(benchmark::kMicrosecond);
 
-// Every hour of the year on one plane.
-void plane_year_of(benchmark::State& state, sky::DiffuseModel model) {
+// Every hour of the year on one plane, kept in double precision part by part.
+void series_of_one_plane(benchmark::State& state, sky::DiffuseModel model) {
     sky::PlaneInput input;
     input.model = model;
-    for (auto _ : state)
-        benchmark::DoNotOptimize(sky::plane_year(prepared_year(), input, {}));
+    sky::PlaneYear plane;
+    for (auto _ : state) {
+        sky::plane_year(prepared_year(), input, {}, plane);
+        benchmark::DoNotOptimize(plane.total_kwh_m2);
+    }
 }
-void plane_year_hay_davies(benchmark::State& state) {
-    plane_year_of(state, sky::DiffuseModel::hay_davies);
+void orientation_series_hay_davies(benchmark::State& state) {
+    series_of_one_plane(state, sky::DiffuseModel::hay_davies);
 }
-void orientation_year_perez(benchmark::State& state) {
-    plane_year_of(state, sky::DiffuseModel::perez_1990);
+void orientation_series_perez(benchmark::State& state) {
+    series_of_one_plane(state, sky::DiffuseModel::perez_1990);
 }
-BENCHMARK(plane_year_hay_davies)->Unit(benchmark::kMicrosecond);
-BENCHMARK(orientation_year_perez)->Unit(benchmark::kMicrosecond);
+BENCHMARK(orientation_series_hay_davies)->Unit(benchmark::kMicrosecond);
+BENCHMARK(orientation_series_perez)->Unit(benchmark::kMicrosecond);
 
 // The year's sum on one plane, as a search over orientations asks for it.
-void orientation_year_hay_davies(benchmark::State& state) {
-    const sky::DaylightYear day = sky::daylight(prepared_year());
+void orientation_year(benchmark::State& state, sky::DiffuseModel model) {
+    const sky::DaylightYear day = sky::daylight(prepared_year(), model);
     double azimuth_deg = 0.0;
     for (auto _ : state) {
         benchmark::DoNotOptimize(sky::orientation_kwh_m2(day, 35.0, azimuth_deg, 0.2));
         azimuth_deg += 1.0;
     }
 }
+void orientation_year_hay_davies(benchmark::State& state) {
+    orientation_year(state, sky::DiffuseModel::hay_davies);
+}
+void orientation_year_perez(benchmark::State& state) {
+    orientation_year(state, sky::DiffuseModel::perez_1990);
+}
 BENCHMARK(orientation_year_hay_davies)->Unit(benchmark::kMicrosecond);
+BENCHMARK(orientation_year_perez)->Unit(benchmark::kMicrosecond);
+
+// Tilt 0..90 by 5 with azimuth 0..360 by 5: the year's sums, from the prepared year (0), and from sun vectors and the
+// weather's light with the models' coefficients for every hour worked out anew (1).
+void orientation_grid_19x73(benchmark::State& state, sky::DiffuseModel model) {
+    const std::vector<double> tilts = sky::even_steps(0.0, 90.0, 5.0);
+    const std::vector<double> azimuths = sky::even_steps(0.0, 360.0, 5.0);
+    sky::PreparedYear year = prepared_year();
+    for (auto _ : state) {
+        if (state.range(0) == 1) sky::derive(year);
+        benchmark::DoNotOptimize(sky::orientation_grid(sky::daylight(year, model), tilts, azimuths, 0.2));
+    }
+}
+BENCHMARK_CAPTURE(orientation_grid_19x73, hay_davies, sky::DiffuseModel::hay_davies)
+    ->Arg(0)
+    ->Arg(1)
+    ->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(orientation_grid_19x73, perez, sky::DiffuseModel::perez_1990)
+    ->Arg(0)
+    ->Arg(1)
+    ->Unit(benchmark::kMicrosecond);
+
+// The same grid with the light of every hour kept, single precision.
+void orientation_grid_series_19x73(benchmark::State& state, sky::DiffuseModel model) {
+    const std::vector<double> tilts = sky::even_steps(0.0, 90.0, 5.0);
+    const std::vector<double> azimuths = sky::even_steps(0.0, 360.0, 5.0);
+    for (auto _ : state) {
+        const sky::DaylightHours hours = sky::daylight_hours(prepared_year(), model);
+        const std::size_t count = hours.hour.size() * tilts.size() * azimuths.size();
+        const std::unique_ptr<float[]> light(new float[count]);
+        sky::orientation_series(hours, tilts, azimuths, 0.2, 1.0, {light.get(), count});
+        benchmark::DoNotOptimize(light[0]);
+        benchmark::ClobberMemory();
+    }
+}
+BENCHMARK_CAPTURE(orientation_grid_series_19x73, hay_davies, sky::DiffuseModel::hay_davies)
+    ->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(orientation_grid_series_19x73, perez, sky::DiffuseModel::perez_1990)->Unit(benchmark::kMicrosecond);
 
 }  // namespace

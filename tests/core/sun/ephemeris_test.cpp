@@ -8,6 +8,7 @@
 #include <fstream>
 #include <nlohmann/json.hpp>
 #include <random>
+#include <vector>
 
 #include "core/quantity/angle.h"
 #include "core/quantity/constants.h"
@@ -59,6 +60,75 @@ TEST(Ephemeris, FastPositionsKeepTheirPromiseAllOverTheEarthFrom1950To2050) {
     EXPECT_LT(worst, promised_deg);
     RecordProperty("worst_deg", std::to_string(worst));
     std::printf("worst separation %.2e deg\n", worst);
+}
+
+// Steps from a second to more than a day, across the polynomials' joints, at the poles, the equator and between, with
+// and without air.
+TEST(Ephemeris, EvenStepsKeepTheSamePromiseEverywhere) {
+    std::mt19937_64 random(20270102);
+    std::uniform_real_distribution<double> unit(0.0, 1.0);
+    const double latitudes[] = {-90.0, -66.6, -35.0, 0.0, 23.44, 47.4, 69.0, 90.0};
+    const double steps_s[] = {1.0, 60.0, 600.0, 3600.0, 3600.0 * 7.0, 86400.0 * 1.3, 86400.0 * 4.1};
+    double worst_full = 0.0;
+    double worst_single = 0.0;
+    for (const double latitude : latitudes) {
+        for (const double step_s : steps_s) {
+            const auto start = static_cast<std::int64_t>(-631152000.0 + unit(random) * 3124137600.0);
+            const std::size_t count = step_s < 3600.0 ? 2000 : 300;
+            const double first = static_cast<double>(start) + 3.3 * 86400.0;  // soon comes the end of a polynomial
+            const std::int64_t length = 8 * 86400 + static_cast<std::int64_t>(step_s * static_cast<double>(count));
+            const double delta_t = delta_t_s(1970.0 + static_cast<double>(start) / 31556952.0);
+            const Ephemeris ephemeris(Instant{start}, Instant{start + length}, delta_t);
+            Observer observer;
+            observer.latitude_deg = latitude;
+            observer.longitude_deg = -180.0 + 360.0 * unit(random);
+            observer.altitude_m = 3000.0 * unit(random);
+            observer.pressure_pa = step_s == 600.0 ? 0.0 : 101325.0;
+            const Place place(observer);
+            std::vector<double> east(count), north(count), up(count);
+            ephemeris.directions(first, step_s, place, east, north, up);
+            for (std::size_t i = 0; i < count; ++i) {
+                const double at = first + step_s * static_cast<double>(i);
+                const Direction single = ephemeris.direction(at, place);
+                worst_single =
+                    std::fmax(worst_single,
+                              degrees(std::hypot(single.east - east[i], single.north - north[i], single.up - up[i])));
+                if (i % 7 != 0) continue;
+                const double whole = std::floor(at);
+                const Position full =
+                    position(Instant{static_cast<std::int64_t>(whole)}, at - whole, observer, delta_t);
+                const Direction fast{east[i], north[i], up[i], 1.0};
+                ASSERT_NEAR(std::hypot(east[i], north[i], up[i]), 1.0, 1e-9);
+                // The disc's edge in the horizon, where refraction begins at once: either side counts.
+                if (std::fabs(full.zenith_deg - 90.0 + upper_limb_elevation_deg) < promised_deg) continue;
+                const double off = angular_separation_deg(full.apparent_zenith_deg, full.azimuth_deg, zenith_of(fast),
+                                                          azimuth_of(fast));
+                ASSERT_LT(off, promised_deg) << "latitude " << latitude << " step " << step_s << " number " << i;
+                worst_full = std::fmax(worst_full, off);
+            }
+        }
+    }
+    EXPECT_LT(worst_single, 2e-6);
+    std::printf("worst from the full series %.2e deg, from single positions %.2e deg\n", worst_full, worst_single);
+}
+
+// A whole year of minutes against single positions: nothing lost between the blocks.
+TEST(Ephemeris, MinutesOfAYearEqualSinglePositions) {
+    const std::int64_t start = 1798761600;  // 2027-01-01
+    const Ephemeris ephemeris(Instant{start}, Instant{start + 365 * 86400}, 73.0);
+    Observer observer;
+    observer.latitude_deg = 47.4;
+    observer.longitude_deg = 9.2;
+    const Place place(observer);
+    const std::size_t count = 525600;
+    std::vector<double> east(count), north(count), up(count);
+    ephemeris.directions(static_cast<double>(start), 60.0, place, east, north, up);
+    double worst = 0.0;
+    for (std::size_t i = 0; i < count; ++i) {
+        const Direction d = ephemeris.direction(static_cast<double>(start) + 60.0 * static_cast<double>(i), place);
+        worst = std::fmax(worst, std::hypot(d.east - east[i], d.north - north[i], d.up - up[i]));
+    }
+    EXPECT_LT(degrees(worst), 1e-6);
 }
 
 TEST(Ephemeris, WorksAtTheEdgesOfItsSpan) {
