@@ -90,10 +90,40 @@ FROM job j JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision
 WHERE j.removed_at IS NULL)sql"}};
 }
 
+Migration weather_years() {
+    // BLOB: the bytes come back as they went in, whatever they hold.
+    return {4,
+            "weather years",
+            {R"sql(
+CREATE TABLE weather_year (
+    id            TEXT PRIMARY KEY NOT NULL CHECK (id = 'year:' || substr(sha256, 1, 16)),
+    sha256        TEXT NOT NULL UNIQUE CHECK (length(sha256) = 64),
+    label         TEXT NOT NULL,
+    source        TEXT NOT NULL,
+    format        TEXT NOT NULL,
+    invented      INTEGER NOT NULL CHECK (invented IN (0, 1)),
+    latitude_deg  REAL NOT NULL CHECK (latitude_deg BETWEEN -90 AND 90),
+    longitude_deg REAL NOT NULL CHECK (longitude_deg BETWEEN -180 AND 180),
+    altitude_m    REAL NOT NULL,
+    utc_offset_h  REAL NOT NULL,
+    global_kwh_m2 REAL NOT NULL,
+    air_mean_c    REAL NOT NULL,
+    imported_at   TEXT NOT NULL,
+    content       BLOB NOT NULL
+))sql",
+             R"sql(
+CREATE TRIGGER weather_year_no_update BEFORE UPDATE OF id, sha256, content ON weather_year
+BEGIN SELECT RAISE(ABORT, 'a stored weather year is never changed'); END)sql",
+             R"sql(
+CREATE TRIGGER weather_year_no_replace BEFORE INSERT ON weather_year
+WHEN EXISTS (SELECT 1 FROM weather_year WHERE id = NEW.id OR sha256 = NEW.sha256)
+BEGIN SELECT RAISE(ABORT, 'a stored weather year is never replaced'); END)sql"}};
+}
+
 }  // namespace
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> steps = {jobs_and_history(), issued_quotes(), search()};
+    static const std::vector<Migration> steps = {jobs_and_history(), issued_quotes(), search(), weather_years()};
     return steps;
 }
 

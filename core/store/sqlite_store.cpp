@@ -232,6 +232,10 @@ Result<std::string> SqliteStore::check() {
         add("revision " + std::to_string(row.value(1).toLongLong()) + " of job " +
             row.value(0).toString().toStdString() + " no longer has its hash");
     }
+    const Result<std::vector<std::string>> years = damaged_weather_years();
+    if (!years) return years.problems();
+    for (const std::string& label : years.value())
+        add("weather year '" + label + "' no longer has its hash");
     return out.empty() ? std::string("ok") : out;
 }
 

@@ -25,6 +25,11 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<std::vector<IssuedQuote>> quotes(const std::string& job_id) override;
     [[nodiscard]] Result<std::string> setting(const std::string& key, const std::string& fallback) override;
     [[nodiscard]] Result<bool> set_setting(const std::string& key, const std::string& value) override;
+    [[nodiscard]] Result<WeatherYearRow> add_weather_year(const weather::Year& year, const std::string& label,
+                                                          Instant now) override;
+    [[nodiscard]] Result<std::vector<WeatherYearRow>> weather_years() override;
+    [[nodiscard]] Result<weather::Year> weather_year(const std::string& id) override;
+    [[nodiscard]] Result<bool> remove_weather_year(const std::string& id) override;
     [[nodiscard]] Result<std::string> check() override;
     [[nodiscard]] Result<bool> backup(const std::string& to_path) override;
     [[nodiscard]] Result<std::string> next_job_number(int year) override;
@@ -49,6 +54,10 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<std::int64_t> next_save_seq() const;
     [[nodiscard]] Result<Job> read_job(Result<QSqlQuery> found, const std::string& what) const;
     [[nodiscard]] Problem unknown_job(const std::string& job_id) const;
+    [[nodiscard]] Result<std::optional<WeatherYearRow>> weather_row(const std::string& id) const;
+    [[nodiscard]] Problem unknown_weather_year(const std::string& id) const;
+    /// Labels of stored years whose content no longer has its hash.
+    [[nodiscard]] Result<std::vector<std::string>> damaged_weather_years() const;
 
     std::unique_ptr<Database> database_;
 };

@@ -10,6 +10,7 @@
 #include "core/job/job.h"
 #include "core/quantity/result.h"
 #include "core/quantity/time.h"
+#include "core/weather/year.h"
 
 namespace wg::store {
 
@@ -35,6 +36,23 @@ struct IssuedQuote {
     std::string sha256;     ///< of plan_json
     std::int64_t gross_minor = 0;
     std::string currency;
+};
+
+/// What the list of stored weather years shows of each.
+struct WeatherYearRow {
+    std::string id;      ///< "year:" and the first 16 hex digits of sha256: what Job::weather holds
+    std::string sha256;  ///< of the year as plain CSV (docs/weather-format.md)
+    std::string label;
+    std::string source;
+    std::string format;  ///< it first came in, e.g. "EPW"
+    bool invented = false;
+    double latitude_deg = 0.0;
+    double longitude_deg = 0.0;
+    double altitude_m = 0.0;
+    double utc_offset_h = 0.0;
+    double global_kwh_m2 = 0.0;  ///< on the horizontal, of the year
+    double air_mean_c = 0.0;
+    std::string imported_at;
 };
 
 class Store {
@@ -67,6 +85,17 @@ class Store {
     /// Small settings of the firm (name, address lines for documents).
     [[nodiscard]] virtual Result<std::string> setting(const std::string& key, const std::string& fallback) = 0;
     [[nodiscard]] virtual Result<bool> set_setting(const std::string& key, const std::string& value) = 0;
+
+    /// Keeps a weather year in the firm's library. The same year, whatever its label, is kept once: the row that is
+    /// there is returned then. `label` empty: the year's source. Refused: a year that could not be read back as it is.
+    [[nodiscard]] virtual Result<WeatherYearRow> add_weather_year(const weather::Year& year, const std::string& label,
+                                                                  Instant now) = 0;
+    /// By label. For the nearest to a site: core/weather/nearest.h.
+    [[nodiscard]] virtual Result<std::vector<WeatherYearRow>> weather_years() = 0;
+    /// The year bit for bit as it was added. A content that no longer has its hash is refused.
+    [[nodiscard]] virtual Result<weather::Year> weather_year(const std::string& id) = 0;
+    /// Refused while a job, a removed one included, is planned with it.
+    [[nodiscard]] virtual Result<bool> remove_weather_year(const std::string& id) = 0;
 
     /// PRAGMA integrity_check and foreign_key_check in words; "ok" when whole.
     [[nodiscard]] virtual Result<std::string> check() = 0;

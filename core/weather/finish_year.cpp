@@ -13,6 +13,9 @@ namespace wg::weather::detail {
 namespace {
 
 constexpr std::size_t longest_gap_h = 6;
+constexpr std::size_t longest_light_gap_h = 3;  // common practice, no published source
+constexpr double most_global_w_m2 = 1500.0;
+constexpr double most_diffuse_w_m2 = 1000.0;
 constexpr double low_sun = 0.1;  // sine of the sun's height, about 6 deg
 
 bool is_missing(double value) {
@@ -137,8 +140,61 @@ void finish_pressure(RawYear& raw) {
 }
 
 struct LightCounts {
-    long erbs = 0, beam = 0, diffuse = 0, global = 0, night = 0;
+    long erbs = 0, beam = 0, diffuse = 0, global = 0, night = 0, bridged = 0;
 };
+
+// Light above the atmosphere on the horizontal, mean over the hour; 0 with too low a sun to tell a clearness.
+double above_atmosphere_w_m2(const sun::YearSun& sun, std::size_t i) {
+    if (sun.up[i] * sun.up_share[i] < low_sun) return 0.0;
+    return sun.extraterrestrial_normal_w_m2[i] * sun.up[i] * sun.up_share[i];
+}
+
+bool no_light_known(const RawYear& raw, std::size_t i) {
+    return is_missing(raw.global[i]) && (is_missing(raw.beam[i]) || is_missing(raw.diffuse[i]));
+}
+
+// Up to three hours without light by day take the clearness of the hours on either side.
+long bridge_light(RawYear& raw, const sun::YearSun& sun) {
+    long bridged = 0;
+    for (std::size_t i = 0; i < raw.rows();) {
+        if (!no_light_known(raw, i) || sun.up_share[i] == 0.0) {
+            ++i;
+            continue;
+        }
+        std::size_t end = i;
+        while (end < raw.rows() && no_light_known(raw, end) && sun.up_share[end] > 0.0)
+            ++end;
+        const auto clearness = [&](std::size_t k) {
+            const double above = k < raw.rows() ? above_atmosphere_w_m2(sun, k) : 0.0;
+            return above > 0.0 ? std::fmin(1.0, raw.global[k] / above) : missing;
+        };
+        double before = i > 0 ? clearness(i - 1) : missing;
+        double after = clearness(end);
+        if (is_missing(before)) before = after;
+        if (is_missing(after)) after = before;
+        if (end - i <= longest_light_gap_h && !is_missing(before)) {
+            for (std::size_t k = i; k < end; ++k) {
+                const double along = static_cast<double>(k - i + 1) / static_cast<double>(end - i + 1);
+                raw.global[k] = (before + (after - before) * along) * sun.extraterrestrial_normal_w_m2[k] *
+                                std::fmax(0.0, sun.up[k]) * sun.up_share[k];
+                // One part alone was not read together with this sum.
+                raw.beam[k] = raw.diffuse[k] = missing;
+                ++bridged;
+            }
+        }
+        i = end;
+    }
+    return bridged;
+}
+
+// What was worked out from other parts can come out beyond what a year may hold.
+void check_worked_out(const RawYear& raw, std::size_t i, Problems& problems) {
+    if (raw.global[i] <= most_global_w_m2 && raw.diffuse[i] <= most_diffuse_w_m2) return;
+    problems.add(raw.line_of_row[i], 1,
+                 "global, beam and diffuse do not fit together: worked out from one another, global is " +
+                     fixed(raw.global[i], 0) + " and diffuse " + fixed(raw.diffuse[i], 0) + " W/m2",
+                 "Correct the values of this hour");
+}
 
 void say(std::vector<std::string>& remarks, long count, const char* text) {
     if (count > 0) remarks.push_back("Light: " + counted(count, "hour", "hours") + " " + text);
@@ -150,6 +206,7 @@ void finish_light(RawYear& raw, Problems& problems) {
     const sun::YearSun sun = sun::year_sun({year.latitude_deg, year.longitude_deg, year.altitude_m, year.utc_offset_h,
                                             year.sun_minute, sun::weather_sun_year});
     LightCounts counts;
+    counts.bridged = bridge_light(raw, sun);
     for (std::size_t i = 0; i < raw.rows() && !problems.full(); ++i) {
         double& global = raw.global[i];
         double& beam = raw.beam[i];
@@ -160,11 +217,13 @@ void finish_light(RawYear& raw, Problems& problems) {
             if (!is_missing(beam) && !is_missing(diffuse)) {
                 global = diffuse + beam * up;
                 ++counts.global;
+                check_worked_out(raw, i, problems);
             } else if (sun.up_share[i] == 0.0) {
                 global = beam = diffuse = 0.0;
                 ++counts.night;
             } else {
-                problems.add(raw.line_of_row[i], 1, "global light is missing in an hour with the sun up",
+                problems.add(raw.line_of_row[i], 1,
+                             "global light is missing with the sun up, in more than three hours or beside other gaps",
                              "Choose a file with complete light");
             }
             continue;
@@ -185,7 +244,9 @@ void finish_light(RawYear& raw, Problems& problems) {
             beam = up > 0.0 ? std::fmin(std::fmax(0.0, global - diffuse) / up, bound) : 0.0;
             ++counts.beam;
         }
+        check_worked_out(raw, i, problems);
     }
+    say(raw.year.remarks, counts.bridged, "missing by day given the clearness of the hours beside them.");
     say(raw.year.remarks, counts.erbs, "parted into beam and diffuse by Erbs 1982.");
     say(raw.year.remarks, counts.beam, "with beam worked out from global and diffuse.");
     say(raw.year.remarks, counts.diffuse, "with diffuse worked out from global and beam.");

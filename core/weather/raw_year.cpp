@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "core/quantity/text.h"
-#include "core/quantity/time.h"
 #include "core/quantity/utf8.h"
 
 namespace wg::weather::detail {
@@ -12,10 +11,6 @@ namespace {
 
 std::string found(const Field& field) {
     return "'" + for_message(field.text, 30) + "'";
-}
-
-std::string two_digits(int value) {
-    return (value < 10 ? "0" : "") + std::to_string(value);
 }
 
 }  // namespace
@@ -74,38 +69,6 @@ void check_place(const Year& year, int header_line, Problems& problems) {
                          " deg contradict each other: noon would be more than six hours off",
                      "Check the sign of the longitude (east positive) and of the time zone");
     }
-}
-
-Calendar::Answer Calendar::accept(int month, int day, int hour, std::string& expected) {
-    if (month == 2 && day == 29 && hour >= 0 && hour < 24) {
-        if (next_ == first_hour_of_month(3)) {
-            leap_ = true;
-            return Answer::skip_leap_day;
-        }
-    } else if (next_ < hours_in_year) {
-        const int want_month = month_of_hour(next_);
-        const int want_day = (next_ - first_hour_of_month(want_month)) / 24 + 1;
-        if (month == want_month && day == want_day && hour == next_ % 24) {
-            ++next_;
-            return Answer::take;
-        }
-    }
-    if (next_ >= hours_in_year) {
-        expected = "no further row after 8760 hours";
-        return Answer::wrong;
-    }
-    const int want_month = month_of_hour(next_);
-    const int want_day = (next_ - first_hour_of_month(want_month)) / 24 + 1;
-    expected = "month " + two_digits(want_month) + " day " + two_digits(want_day) + ", the hour from " +
-               two_digits(next_ % 24) + ":00";
-    return Answer::wrong;
-}
-
-bool all_rows(const Calendar& calendar, int last_line, Problems& problems) {
-    if (calendar.taken() == hours_in_year) return true;
-    problems.add(last_line, 1, "the file ends after " + std::to_string(calendar.taken()) + " of 8760 hours",
-                 "The file was cut off; fetch it again");
-    return false;
 }
 
 }  // namespace wg::weather::detail

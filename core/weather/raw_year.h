@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/quantity/result.h"
+#include "core/weather/row_order.h"
 #include "core/weather/text_lines.h"
 #include "core/weather/year.h"
 
@@ -53,22 +54,5 @@ inline constexpr double lowest_light_w_m2 = -5.0;
 
 /// Whether a place's figures can be one. Adds problems.
 void check_place(const Year& year, int header_line, Problems& problems);
-
-/// The calendar of the rows: expects hour after hour from 1 January, without 29 February.
-class Calendar {
-   public:
-    enum class Answer { take, skip_leap_day, wrong };
-    /// `hour` 0..23 is the hour's start. Says what is expected in `expected` when the answer is `wrong`.
-    [[nodiscard]] Answer accept(int month, int day, int hour, std::string& expected);
-    [[nodiscard]] int taken() const noexcept { return next_; }
-    [[nodiscard]] bool leap_day_left_out() const noexcept { return leap_; }
-
-   private:
-    int next_ = 0;
-    bool leap_ = false;
-};
-
-/// Adds the problem of a file that ends early. True when all rows are there.
-[[nodiscard]] bool all_rows(const Calendar& calendar, int last_line, Problems& problems);
 
 }  // namespace wg::weather::detail

@@ -16,6 +16,9 @@ namespace wg::weather {
 /// PVGIS TMY CSV (JRC): UTC stamps `yyyymmdd:HHMM`; the header gives latitude, longitude and elevation. Rows are moved
 /// to local standard time of the nearest whole hour of longitude, and the sun's minute is kept with them.
 [[nodiscard]] Result<Year> read_pvgis_tmy(std::string_view text, const std::string& file_name);
+/// Our own plain CSV (docs/weather-format.md): `# key: value` lines, named columns, one row an hour. Written by
+/// `write_plain` (write_plain.h), by a spreadsheet or by hand.
+[[nodiscard]] Result<Year> read_plain(std::string_view text, const std::string& file_name);
 /// Recognises the format by content, not by the file's name.
 [[nodiscard]] Result<Year> read_any(std::string_view text, const std::string& file_name);
 

@@ -109,28 +109,24 @@ Result<Year> read_epw(std::string_view text, const std::string& file_name) {
         if (line->text.empty()) continue;
         split(line->text, fields);
         if (fields.size() < least_fields) {
+            if (calendar.is_lost()) break;
             problems.add(line->number, 1,
                          "the row has " + std::to_string(fields.size()) + " fields, at least 22 are needed",
                          "The file was cut off or damaged; fetch it again");
             return problems.take();
         }
-        const std::optional<int> month = whole_number(fields[1].text);
-        const std::optional<int> day = whole_number(fields[2].text);
-        const std::optional<int> hour = whole_number(fields[3].text);
-        std::string expected;
-        const Calendar::Answer answer =
-            calendar.accept(month.value_or(0), day.value_or(0), hour.value_or(0) - 1, expected);
-        if (answer == Calendar::Answer::skip_leap_day) continue;
+        const int month = whole_number(fields[1].text).value_or(0);
+        const int day = whole_number(fields[2].text).value_or(0);
+        const int hour = whole_number(fields[3].text).value_or(0);
+        const Calendar::Answer answer = calendar.accept(month, day, hour - 1, line->number);
         if (answer == Calendar::Answer::wrong) {
-            problems.add(line->number, fields[1].column,
-                         "the row is for '" + for_message(line->text.substr(0, 30), 30) + "', expected " + expected,
-                         "Rows are missing, doubled or out of order; fetch the file again");
-            return problems.take();
+            calendar.lost_at(line->number, fields[1].column, "'" + for_message(line->text.substr(0, 30), 30) + "'");
         }
+        if (answer != Calendar::Answer::take) continue;
         read_row(*line, fields, raw, problems);
         if (problems.full()) return problems.take();
     }
-    if (!all_rows(calendar, lines.last_number(), problems) || !problems.empty()) return problems.take();
+    if (!calendar.whole(lines.last_number(), problems) || !problems.empty()) return problems.take();
     if (calendar.leap_day_left_out()) raw.year.remarks.push_back("29 February is left out.");
     Result<Year> year = finish(std::move(raw), place_line, problems);
     if (year) adopt_minute_of_light(year.value());

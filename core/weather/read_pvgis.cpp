@@ -149,6 +149,7 @@ bool read_rows(Lines& lines, std::vector<Field>& fields, const Header& header, R
         if (!line || line->text.empty()) break;
         split(line->text, fields);
         const std::optional<Stamp> stamp = read_stamp(fields.front().text);
+        if (calendar.is_lost() && (!stamp || fields.size() != header.width)) break;
         if (!stamp) {
             problems.add(line->number, 1,
                          "'" + for_message(fields.front().text, 20) + "' is no time stamp yyyymmdd:HHMM",
@@ -163,24 +164,23 @@ bool read_rows(Lines& lines, std::vector<Field>& fields, const Header& header, R
             return false;
         }
         if (calendar.taken() == 0) stamp_minute = stamp->minute;
-        std::string expected;
-        Calendar::Answer answer = calendar.accept(stamp->month, stamp->day, stamp->hour, expected);
-        if (stamp->minute != stamp_minute) {
-            answer = Calendar::Answer::wrong;
-            expected = "minute " + std::to_string(stamp_minute) + " as in the first row";
-        }
-        if (answer == Calendar::Answer::skip_leap_day) continue;
-        if (answer == Calendar::Answer::wrong) {
+        if (stamp->minute != stamp_minute && !calendar.is_lost()) {
             problems.add(line->number, 1,
-                         "the row is for '" + for_message(fields.front().text, 20) + "', expected " + expected,
-                         "Rows are missing, doubled or out of order; fetch the file again");
+                         "the row is for '" + for_message(fields.front().text, 20) + "', expected minute " +
+                             std::to_string(stamp_minute) + " as in the first row",
+                         order_remedy);
             return false;
         }
+        const Calendar::Answer answer = calendar.accept(stamp->month, stamp->day, stamp->hour, line->number);
+        if (answer == Calendar::Answer::wrong) {
+            calendar.lost_at(line->number, 1, "'" + for_message(fields.front().text, 20) + "'");
+        }
+        if (answer != Calendar::Answer::take) continue;
         read_row(line->number, fields, header, raw, problems);
         if (problems.full()) return false;
     }
     if (calendar.leap_day_left_out()) raw.year.remarks.push_back("29 February is left out.");
-    return all_rows(calendar, lines.last_number(), problems) && problems.empty();
+    return calendar.whole(lines.last_number(), problems) && problems.empty();
 }
 
 }  // namespace
@@ -194,6 +194,9 @@ Result<Year> read_pvgis_tmy(std::string_view text, const std::string& file_name)
     std::vector<Field> fields;
     Header header;
     if (!read_header(lines, fields, raw.year, header, problems)) return problems.take();
+    // The rows' own zone is chosen here, so that it never contradicts the longitude.
+    raw.year.utc_offset_h =
+        std::fabs(raw.year.longitude_deg) <= 180.0 ? std::round(raw.year.longitude_deg / 15.0) : 0.0;
     check_place(raw.year, header.place_line, problems);
     if (!problems.empty()) return problems.take();
     int stamp_minute = 0;
@@ -201,8 +204,7 @@ Result<Year> read_pvgis_tmy(std::string_view text, const std::string& file_name)
 
     Year& year = raw.year;
     year.source = "PVGIS typical year, " + fixed(year.latitude_deg, 3) + " " + fixed(year.longitude_deg, 3);
-    const int offset_h = static_cast<int>(std::lround(year.longitude_deg / 15.0));
-    year.utc_offset_h = offset_h;
+    const int offset_h = static_cast<int>(year.utc_offset_h);
     // The light is read at the stamp plus the header's offset; the row is the hour in which that moment lies.
     const double minute = stamp_minute + header.offset_min.value_or(0.0);
     const double whole_hours = std::floor(minute / 60.0);

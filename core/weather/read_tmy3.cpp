@@ -159,6 +159,7 @@ Result<Year> read_tmy3(std::string_view text, const std::string& file_name) {
         if (line->text.empty()) continue;
         split(line->text, fields);
         if (fields.size() != header_fields) {
+            if (calendar.is_lost()) break;
             problems.add(
                 line->number, 1,
                 "the row has " + std::to_string(fields.size()) + " fields, the header " + std::to_string(header_fields),
@@ -169,25 +170,22 @@ Result<Year> read_tmy3(std::string_view text, const std::string& file_name) {
         const std::string_view time = fields[columns.time].text;
         const std::optional<Stamp> stamp = read_stamp(date, time);
         if (!stamp) {
+            if (calendar.is_lost()) break;
             problems.add(line->number, fields[columns.date].column,
                          "'" + for_message(date, 20) + "' and '" + for_message(time, 20) + "' are no date and time",
                          "Write them as MM/DD/YYYY and HH:00");
             return problems.take();
         }
-        std::string expected;
-        const Calendar::Answer answer = calendar.accept(stamp->month, stamp->day, stamp->hour, expected);
-        if (answer == Calendar::Answer::skip_leap_day) continue;
+        const Calendar::Answer answer = calendar.accept(stamp->month, stamp->day, stamp->hour, line->number);
         if (answer == Calendar::Answer::wrong) {
-            problems.add(
-                line->number, fields[columns.date].column,
-                "the row is for " + for_message(date, 20) + " " + for_message(time, 20) + ", expected " + expected,
-                "Rows are missing, doubled or out of order; fetch the file again");
-            return problems.take();
+            calendar.lost_at(line->number, fields[columns.date].column,
+                             for_message(date, 20) + " " + for_message(time, 20));
         }
+        if (answer != Calendar::Answer::take) continue;
         read_row(line->number, fields, columns, raw, problems);
         if (problems.full()) return problems.take();
     }
-    if (!all_rows(calendar, lines.last_number(), problems) || !problems.empty()) return problems.take();
+    if (!calendar.whole(lines.last_number(), problems) || !problems.empty()) return problems.take();
     if (calendar.leap_day_left_out()) raw.year.remarks.push_back("29 February is left out.");
     Result<Year> year = finish(std::move(raw), 1, problems);
     if (year) adopt_minute_of_light(year.value());

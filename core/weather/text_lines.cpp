@@ -39,13 +39,13 @@ std::optional<Line> Lines::next() {
     return Line{text, ++number_};
 }
 
-void split(std::string_view line, std::vector<Field>& fields) {
+void split(std::string_view line, std::vector<Field>& fields, char separator) {
     fields.clear();
     bool quoted = false;
     std::size_t from = 0;
     for (std::size_t i = 0; i <= line.size(); ++i) {
         if (i < line.size() && line[i] == '"') quoted = !quoted;
-        if (i == line.size() || (line[i] == ',' && !quoted)) {
+        if (i == line.size() || (line[i] == separator && !quoted)) {
             fields.push_back(trimmed(line, from, i));
             from = i + 1;
         }
@@ -81,10 +81,6 @@ void Problems::add(int line, std::size_t column, std::string what, std::string r
     if (full()) list_.back().what += " (reading stopped here: too many problems)";
 }
 
-void Problems::add_for_file(std::string what, std::string remedy) {
-    if (!full()) list_.push_back({file_, std::move(what), std::move(remedy)});
-}
-
 std::vector<Problem> Problems::take() {
     return std::move(list_);
 }
@@ -95,8 +91,8 @@ bool plausible_text(std::string_view text, Problems& problems) {
         return false;
     }
     if (text.size() > largest_file) {
-        problems.add_for_file("the file is larger than 64 MB, too large for one weather year",
-                              "Choose a file with hourly values of one year");
+        problems.add(1, 1, "the file is larger than 64 MB, too large for one weather year",
+                     "Choose a file with hourly values of one year");
         return false;
     }
     Lines lines(text);

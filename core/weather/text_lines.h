@@ -36,8 +36,8 @@ class Lines {
     int number_ = 0;
 };
 
-/// Splits at commas outside double quotes.
-void split(std::string_view line, std::vector<Field>& fields);
+/// Splits at commas (or another separator) outside double quotes.
+void split(std::string_view line, std::vector<Field>& fields, char separator = ',');
 
 /// A finite number filling the whole text; nullopt else (also for "nan", "inf", hex and trailing letters).
 [[nodiscard]] std::optional<double> number(std::string_view text);
@@ -52,7 +52,6 @@ class Problems {
    public:
     explicit Problems(std::string file) : file_(std::move(file)) {}
     void add(int line, std::size_t column, std::string what, std::string remedy);
-    void add_for_file(std::string what, std::string remedy);
     [[nodiscard]] bool empty() const noexcept { return list_.empty(); }
     [[nodiscard]] bool full() const noexcept { return list_.size() >= most; }
     [[nodiscard]] std::vector<Problem> take();

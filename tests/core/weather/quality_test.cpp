@@ -120,6 +120,89 @@ TEST(Quality, MoreLightThanAboveTheAtmosphereIsCounted) {
     EXPECT_TRUE(mentions(report, "above the atmosphere"));
 }
 
+// ------------------------------------------------------------------------------------ hours
+
+TEST(Quality, EveryHourHasItsFlagsAndMonthsAddUpToThem) {
+    Year year = clear_year(47.0, 15.0, 1.0);
+    const QualityReport sound = assess(year);
+    EXPECT_EQ(sound.flags, std::vector<std::uint8_t>(8760, 0));
+    const std::size_t noon = 24 * 171 + 12;  // 21 June
+    year.global_w_m2[noon] = 1190.0;         // over a clean sky, under the atmosphere's light
+    year.global_w_m2[noon + 24] = 1450.0;
+    year.global_w_m2[noon + 36] = 30.0;  // midnight
+    year.air_c[noon + 48] += 15.0;
+    const QualityReport report = assess(year);
+    EXPECT_TRUE(report.has(noon, Flag::above_clear_sky));
+    EXPECT_FALSE(report.has(noon, Flag::above_extraterrestrial));
+    EXPECT_TRUE(report.has(noon, Flag::closure_off));
+    EXPECT_TRUE(report.has(noon + 24, Flag::above_extraterrestrial));
+    EXPECT_TRUE(report.has(noon + 36, Flag::light_below_horizon));
+    EXPECT_TRUE(report.has(noon + 48, Flag::jump));
+    EXPECT_TRUE(report.has(noon + 49, Flag::jump));
+    EXPECT_EQ(report.hours(Flag::jump), 2);
+    for (std::size_t f = 0; f < flag_count; ++f) {
+        EXPECT_EQ(report.flagged_hours[f][5], report.hours(flag_words()[f].flag)) << "all in June";
+    }
+    int hours = 0;
+    for (const std::uint8_t bits : report.flags)
+        hours += bits != 0 ? 1 : 0;
+    EXPECT_EQ(hours, 5);
+}
+
+TEST(Quality, LoggersThatStoppedAreSeenInAirAndLight) {
+    Year year = clear_year(47.0, 15.0, 1.0);
+    for (std::size_t i = 2400; i < 2435; ++i)
+        year.air_c[i] = 4.5;
+    EXPECT_EQ(assess(year).hours(Flag::stuck), 0) << "files in whole degrees do that";
+    year.air_c[2435] = 4.5;
+    for (std::size_t i = 5002; i < 5006; ++i)
+        year.global_w_m2[i - 5002 + 24 * 200 + 10] = 333.0;
+    const QualityReport report = assess(year);
+    EXPECT_EQ(report.hours(Flag::stuck), 40);
+    EXPECT_TRUE(report.has(2435, Flag::stuck));
+    EXPECT_TRUE(report.has(24 * 200 + 13, Flag::stuck));
+    EXPECT_FALSE(report.has(24 * 200 + 14, Flag::stuck));
+    EXPECT_TRUE(mentions(report, "Air or light stands still in 40 hours, first on 11 Apr 0 h"));
+}
+
+TEST(Quality, FlagWordsAreShortAndInTheOrderOfTheirBits) {
+    for (std::size_t f = 0; f < flag_count; ++f) {
+        EXPECT_EQ(static_cast<unsigned>(flag_words()[f].flag), 1U << f);
+        EXPECT_LT(std::string(flag_words()[f].name).size(), 30U);
+        EXPECT_LT(std::string(flag_words()[f].remedy).size(), 90U);
+    }
+}
+
+// Light stamped by clocks that go forward in summer: no hour is missing or doubled, only the seasons disagree.
+TEST(Quality, SummerAnHourOffWinterLooksLikeDaylightSaving) {
+    for (const double latitude : {40.0, -35.0}) {
+        Year year = clear_year(latitude, 15.0, 1.0);
+        const Year right = year;
+        const int april = first_hour_of_month(4);
+        const int october = first_hour_of_month(10);
+        for (int h = 1; h < 8760; ++h) {
+            const bool middle_of_year = h >= april && h < october;
+            if (middle_of_year != (latitude > 0.0)) continue;
+            const auto i = static_cast<std::size_t>(h);
+            year.global_w_m2[i] = right.global_w_m2[i - 1];
+            year.beam_normal_w_m2[i] = right.beam_normal_w_m2[i - 1];
+            year.diffuse_w_m2[i] = right.diffuse_w_m2[i - 1];
+        }
+        const QualityReport report = assess(year);
+        ASSERT_TRUE(report.season_shift_min[0] && report.season_shift_min[2]);
+        EXPECT_NEAR(*report.season_shift_min[latitude > 0.0 ? 2 : 0], -60.0, 3.0);
+        EXPECT_NEAR(*report.season_shift_min[latitude > 0.0 ? 0 : 2], 0.0, 3.0);
+        EXPECT_TRUE(mentions(report, "look like daylight saving time"));
+    }
+    const QualityReport report = assess(clear_year(47.0, 15.0, 1.0));
+    for (const std::optional<double>& shift : report.season_shift_min)
+        EXPECT_NEAR(*shift, 0.0, 1.0);
+}
+
+TEST(Quality, ZonesAcrossTheDateLineAreNoFault) {
+    EXPECT_TRUE(assess(clear_year(-44.0, -176.5, 12.75)).remarks.empty());
+}
+
 TEST(Quality, DarkAndCloudyYearsDoNotPretendToKnowTheShift) {
     Year year = clear_year(47.0, 15.0, 1.0);
     for (std::size_t i = 0; i < 8760; ++i) {

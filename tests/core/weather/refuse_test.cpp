@@ -124,12 +124,16 @@ TEST(Refuse, LongGapsByTheirFirstLine) {
     EXPECT_EQ(p.what, "wind speed is missing for 7 hours in a row");
 }
 
-TEST(Refuse, LightMissingByDay) {
+TEST(Refuse, LightMissingForFourHoursByDay) {
+    std::string text = epw();
     // Line 8 + 24 * 180 + 13: noon at the end of June.
-    const std::string text = with_line(epw(), 8 + 24 * 180 + 13, [](const std::string& row) {
-        return with_field(with_field(row, 13, "9999"), 14, "9999");
-    });
-    EXPECT_NE(refusal(text).what.find("global light is missing"), std::string::npos);
+    for (int line = 8 + 24 * 180 + 11; line <= 8 + 24 * 180 + 14; ++line) {
+        text = with_line(text, line,
+                         [](const std::string& row) { return with_field(with_field(row, 13, "9999"), 14, "9999"); });
+    }
+    const Problem p = refusal(text);
+    EXPECT_NE(p.what.find("global light is missing"), std::string::npos);
+    EXPECT_EQ(p.where, "some.file:4339:1");
 }
 
 TEST(Refuse, PlacesThatCannotBe) {

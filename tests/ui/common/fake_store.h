@@ -85,6 +85,16 @@ class FakeStore : public store::Store {
         settings[key] = value;
         return true;
     }
+    Result<store::WeatherYearRow> add_weather_year(const weather::Year&, const std::string&, Instant) override {
+        return Problem{"store", "keeps no weather years", "Use a real one"};
+    }
+    Result<std::vector<store::WeatherYearRow>> weather_years() override { return std::vector<store::WeatherYearRow>(); }
+    Result<weather::Year> weather_year(const std::string& id) override {
+        return Problem{"store", "there is no weather year " + id, "Look in the list"};
+    }
+    Result<bool> remove_weather_year(const std::string& id) override {
+        return Problem{"store", "there is no weather year " + id, "Look in the list"};
+    }
     Result<std::string> check() override { return std::string("ok"); }
     Result<bool> backup(const std::string&) override { return true; }
     Result<std::string> next_job_number(int year) override { return std::to_string(year) + "-0001"; }
