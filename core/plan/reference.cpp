@@ -5,6 +5,7 @@
 
 #include "core/equipment/codec.h"
 #include "core/equipment/fields.h"
+#include "core/weather/climate_table.h"
 
 namespace wg::plan {
 namespace {
@@ -33,9 +34,8 @@ class Loader {
         }
         for (const std::string& path : index.texts("rules"))
             add(path, rule_set_from_json, reference_.rule_sets, "rule set");
-        for (const std::string& path : index.texts("climates")) {
-            add(path, weather::climate_from_json, reference_.climates, "climate");
-        }
+        for (const std::string& path : index.texts("climates"))
+            climates(path);
         for (const std::string& path : index.texts("refrigerants"))
             refrigerant(path);
         index.done();
@@ -69,6 +69,23 @@ class Loader {
         if (!to.emplace(id, std::move(result).value()).second) {
             problems_.push_back(
                 {path, std::string("the ") + what + " '" + id + "' stands in another file, too", "Give it its own id"});
+        }
+    }
+
+    /// One climate as JSON, or a table of many as CSV, told apart by the file's ending.
+    void climates(const std::string& path) {
+        if (path.size() < 4 || path.compare(path.size() - 4, 4, ".csv") != 0) {
+            add(path, weather::climate_from_json, reference_.climates, "climate");
+            return;
+        }
+        const std::optional<std::string> text = text_of(path);
+        if (!text) return;
+        Result<std::vector<weather::Climate>> table = weather::climates_from_csv(*text, path);
+        if (!take(table)) return;
+        for (weather::Climate& climate : table.value()) {
+            const std::string id = climate.id;
+            if (reference_.climates.emplace(id, std::move(climate)).second) continue;
+            problems_.push_back({path, "the climate '" + id + "' stands in another file, too", "Give it its own id"});
         }
     }
 
@@ -141,9 +158,14 @@ Result<Reference> load_reference(const ReadResource& read) {
 Result<std::shared_ptr<const PreparedWeather>> weather_for(const Reference& reference, const std::string& climate_id) {
     const auto found = reference.climates.find(climate_id);
     if (found == reference.climates.end()) {
+        // A few ids show the form; there are too many for one message.
+        constexpr std::size_t shown = 5;
         std::string known;
-        for (const auto& [id, climate] : reference.climates)
-            known += (known.empty() ? "" : ", ") + id;
+        std::size_t count = 0;
+        for (const auto& [id, climate] : reference.climates) {
+            if (++count <= shown) known += (known.empty() ? "" : ", ") + id;
+        }
+        if (count > shown) known += " and " + std::to_string(count - shown) + " more";
         return Problem{"weather",
                        climate_id.empty() ? "no weather is named" : "there is no climate '" + climate_id + "'",
                        "Choose one of: " + known + "; or read a weather file"};

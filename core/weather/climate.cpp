@@ -29,6 +29,9 @@ std::vector<Problem> problems_of(const Climate& climate) {
     check_months(climate.air_daily_swing_k, "air_daily_swing_k", climate_range::air_daily_swing_k);
     check_months(climate.relative_humidity, "relative_humidity", climate_range::relative_humidity);
     check_months(climate.wind_m_s, "wind_m_s", climate_range::wind_m_s);
+    if (climate.global_variation)
+        check_months(*climate.global_variation, "global_variation", climate_range::global_variation);
+    if (climate.air_spread_k) check_months(*climate.air_spread_k, "air_spread_k", climate_range::air_spread_k);
     return problems;
 }
 

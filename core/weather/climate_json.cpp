@@ -47,6 +47,11 @@ class Fields {
         return out;
     }
 
+    std::optional<std::array<double, 12>> months_if_given(const char* key, ClimateRange range) {
+        if (find(key, false) == nullptr) return std::nullopt;
+        return months(key, range);
+    }
+
     bool flag(const char* key) {
         const Json* value = find(key, true);
         if (value != nullptr && !value->is_boolean())
@@ -128,6 +133,7 @@ Result<Climate> climate_from_json(std::string_view text, const std::string& file
     Climate climate;
     climate.id = fields.text("id", true);
     climate.label = fields.text("label", true);
+    climate.country = fields.text("country", false);
     climate.invented = fields.flag("invented");
     climate.source = fields.text("source", true);
     climate.latitude_deg = fields.figure("latitude_deg", climate_range::latitude_deg);
@@ -139,6 +145,8 @@ Result<Climate> climate_from_json(std::string_view text, const std::string& file
     climate.air_daily_swing_k = fields.months("air_daily_swing_k", climate_range::air_daily_swing_k);
     climate.relative_humidity = fields.months("relative_humidity", climate_range::relative_humidity);
     climate.wind_m_s = fields.months("wind_m_s", climate_range::wind_m_s);
+    climate.global_variation = fields.months_if_given("global_variation", climate_range::global_variation);
+    climate.air_spread_k = fields.months_if_given("air_spread_k", climate_range::air_spread_k);
     climate.seed = fields.seed("seed");
     if (!fields.problems().empty()) return std::move(fields.problems());
     return climate;

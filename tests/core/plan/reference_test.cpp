@@ -52,6 +52,8 @@ TEST(LoadReference, shipped_resources_load_whole) {
     EXPECT_EQ(reference.price_lists.count("invented-eur"), 1U);
     EXPECT_EQ(reference.rule_sets.count("assumed"), 1U);
     EXPECT_EQ(reference.climates.count("harrowmere"), 1U);
+    EXPECT_GE(reference.climates.size(), 61U);  // and the table of places
+    EXPECT_EQ(reference.climates.count("place:zurich"), 1U);
     EXPECT_EQ(reference.refrigerants.size(), 4U);
     for (const BlockModel& block : reference.catalogue.blocks) {
         EXPECT_EQ(reference.refrigerants.count(block.refrigerant), 1U) << block.id;
