@@ -2,6 +2,23 @@
 #include "core/quantity/time.h"
 
 namespace wg::plan::steps {
+namespace {
+
+/// Sums by month and kind of light. `open` is the same plane without shade on the beam.
+void add_months(const sky::PlaneYear& plane, const sky::PlaneYear& open, PlacementPlan& placed) {
+    for (int hour = 0; hour < weather::hours_in_year; ++hour) {
+        const auto h = static_cast<std::size_t>(hour);
+        const auto month = static_cast<std::size_t>(month_of_hour(hour) - 1);
+        placed.plane_month_kwh_m2[month] +=
+            1e-3 * (plane.beam_w_m2[h] + plane.sky_diffuse_w_m2[h] + plane.ground_w_m2[h]);
+        placed.plane_month_beam_kwh_m2[month] += 1e-3 * plane.beam_w_m2[h];
+        placed.plane_month_diffuse_kwh_m2[month] += 1e-3 * plane.sky_diffuse_w_m2[h];
+        placed.plane_month_ground_kwh_m2[month] += 1e-3 * plane.ground_w_m2[h];
+        placed.plane_month_shade_loss_kwh_m2[month] += 1e-3 * (open.beam_w_m2[h] - plane.beam_w_m2[h]);
+    }
+}
+
+}  // namespace
 
 std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const Options& options, Plan& plan) {
     std::vector<sky::PlaneYear> planes;
@@ -31,12 +48,10 @@ std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const O
         sky::PlaneYear plane = sky::plane_year(year, input, placed.shade.beam_share);
         placed.plane_kwh_m2 = plane.total_kwh_m2;
         placed.plane_unshaded_kwh_m2 = plane.unshaded_kwh_m2;
-        for (int hour = 0; hour < weather::hours_in_year; ++hour) {
-            const auto h = static_cast<std::size_t>(hour);
-            const auto month = static_cast<std::size_t>(month_of_hour(hour) - 1);
-            placed.plane_month_kwh_m2[month] +=
-                1e-3 * (plane.beam_w_m2[h] + plane.sky_diffuse_w_m2[h] + plane.ground_w_m2[h]);
-        }
+        placed.diffuse_model = input.model;
+        sky::PlaneInput front = input;
+        front.rear_open = 0.0;
+        add_months(plane, sky::plane_year(year, front, {}), placed);
         planes.push_back(std::move(plane));
         plan.placements.push_back(std::move(placed));
     }

@@ -19,6 +19,7 @@
 #include "core/services/services.h"
 #include "core/site/geometry.h"
 #include "core/site/shade.h"
+#include "core/sky/plane.h"
 
 namespace wg::plan {
 
@@ -39,7 +40,14 @@ struct PlacementPlan {
     site::Shade shade;
     double plane_kwh_m2 = 0.0;  ///< a year on the front face after shade
     double plane_unshaded_kwh_m2 = 0.0;
-    std::array<double, 12> plane_month_kwh_m2{};
+    std::array<double, 12> plane_month_kwh_m2{};  ///< beam, diffuse and ground together
+    // The same by kind of light, front face after shade.
+    std::array<double, 12> plane_month_beam_kwh_m2{};  ///< with the light from around the sun, as the model has it
+    std::array<double, 12> plane_month_diffuse_kwh_m2{};
+    std::array<double, 12> plane_month_ground_kwh_m2{};
+    /// Beam that shade keeps off the plate; a year of it is `plane_unshaded_kwh_m2` less `plane_kwh_m2`.
+    std::array<double, 12> plane_month_shade_loss_kwh_m2{};
+    sky::DiffuseModel diffuse_model = sky::DiffuseModel::hay_davies;  ///< that split and turned the sky's light
     fixing::Outcome fixing;
 };
 

@@ -71,9 +71,12 @@ Json to_json(const PlacementPlan& p) {
                           {"worst_month", c.worst_month},
                           {"worst_hour", c.worst_hour}});
     }
-    Json months = Json::array();
-    for (const double m : p.plane_month_kwh_m2)
-        months.push_back(num(m, 2));
+    const auto by_month = [](const std::array<double, 12>& sums) {
+        Json months = Json::array();
+        for (const double m : sums)
+            months.push_back(num(m, 2));
+        return months;
+    };
     Json outline = Json::array();
     for (const Point2 corner : p.placed.outline)
         outline.push_back(point(corner));
@@ -86,7 +89,12 @@ Json to_json(const PlacementPlan& p) {
             {"connection_m", point(p.placed.connection_in_space)},
             {"plane_kwh_m2", num(p.plane_kwh_m2, 1)},
             {"plane_unshaded_kwh_m2", num(p.plane_unshaded_kwh_m2, 1)},
-            {"plane_month_kwh_m2", months},
+            {"plane_month_kwh_m2", by_month(p.plane_month_kwh_m2)},
+            {"plane_month_beam_kwh_m2", by_month(p.plane_month_beam_kwh_m2)},
+            {"plane_month_diffuse_kwh_m2", by_month(p.plane_month_diffuse_kwh_m2)},
+            {"plane_month_ground_kwh_m2", by_month(p.plane_month_ground_kwh_m2)},
+            {"plane_month_shade_loss_kwh_m2", by_month(p.plane_month_shade_loss_kwh_m2)},
+            {"diffuse_model", sky::name_of(p.diffuse_model)},
             {"sky_view", num(p.shade.sky_view, 3)},
             {"shade_causes", causes},
             {"wind",

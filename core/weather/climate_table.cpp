@@ -76,7 +76,7 @@ class Table {
             }
         }
         if (problems_.empty() && climates_.empty())
-            problems_.add_for_file("the table holds no place", "Give a line of column names and a line for each place");
+            problems_.add(1, 1, "the table holds no place", "Give a line of column names and a line for each place");
         if (!problems_.empty()) return problems_.take();
         return std::move(climates_);
     }
@@ -84,8 +84,8 @@ class Table {
    private:
     bool plausible() {
         if (text_.size() > largest_text) {
-            problems_.add_for_file("the file is larger than 4 MB, too large for a table of climates",
-                                   "Choose a file with one line a place");
+            problems_.add(1, 1, "the file is larger than 4 MB, too large for a table of climates",
+                          "Choose a file with one line a place");
             return false;
         }
         const std::size_t good = valid_utf8_prefix(text_);

@@ -18,6 +18,7 @@ class StageWidget : public QWidget {
 
    Q_SIGNALS:
     void status_text(const QString& text);  ///< for the bottom line: what the pointer is over, the tool's next click
+    void weather_asked();                   ///< the weather year of the job is to be looked at or changed
 };
 
 }  // namespace wg::ui

@@ -123,6 +123,7 @@ StageWidget* JobPage::ensure_stage(int stage) {
     connect(made, &StageWidget::status_text, this, [this, stage](const QString& text) {
         if (stage == current_) status_->setText(text);
     });
+    connect(made, &StageWidget::weather_asked, this, &JobPage::weather_asked);
     made->set_session(session_);
     stages_[at] = made;
     return made;

@@ -40,6 +40,7 @@ class JobPage : public QWidget {
 
    Q_SIGNALS:
     void desk_asked();
+    void weather_asked();  ///< from a stage
 
    private:
     QWidget* make_head();

@@ -57,6 +57,7 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
     connect(desk_, &DeskPage::new_asked, this, &MainWindow::start_job);
     connect(desk_, &DeskPage::import_asked, this, &MainWindow::open_file);
     connect(job_page_, &JobPage::desk_asked, this, &MainWindow::back_to_desk);
+    connect(job_page_, &JobPage::weather_asked, this, &MainWindow::show_weather);
     connect(saver_, &AutoSaver::saved, this, [this](bool after_failure) {
         if (after_failure) job_page_->notice().clear();
         refresh_saved();

@@ -50,6 +50,10 @@ class MainWindow : public QMainWindow {
     void open_file();
     void save();
     void save_file_as();
+    /// The weather year of the open job, and others to choose from.
+    void show_weather();
+    /// One of the built-in climates, as an edit that can be undone; a weather file in use is let go.
+    void plan_with_climate(const std::string& climate_id);
     void choose_weather_file();
     /// Plans the open job with this file from now on; an empty path: with its own climate.
     void plan_with_weather(const QString& path);

@@ -3,19 +3,16 @@
 #include <QActionGroup>
 #include <QApplication>
 #include <QDate>
-#include <QFileDialog>
 #include <QMenu>
 #include <QMenuBar>
 
 #include "ui/common/notice_bar.h"
-#include "ui/common/problem_dialog.h"
 #include "ui/offer/firm_settings.h"
 #include "ui/window/about.h"
 #include "ui/window/job_page.h"
 #include "ui/window/main_window.h"
 #include "ui/window/paper_preview.h"
 #include "ui/window/settings.h"
-#include "ui/window/weather_file.h"
 
 namespace wg::ui {
 
@@ -35,7 +32,9 @@ void MainWindow::make_file_menu() {
     need_job_.append(
         add(tr("Go back to the &desk"), QKeySequence(QStringLiteral("Ctrl+D")), [this] { back_to_desk(); }));
     menu->addSeparator();
-    need_job_.append(add(tr("Plan with a &weather file\u2026"), {}, [this] { choose_weather_file(); }));
+    need_job_.append(
+        add(tr("&Weather year\u2026"), QKeySequence(QStringLiteral("Ctrl+Shift+W")), [this] { show_weather(); }));
+    need_job_.append(add(tr("Plan with a weather &file\u2026"), {}, [this] { choose_weather_file(); }));
     need_job_.append(add(tr("Plan with the job's own &climate"), {}, [this] { plan_with_weather(QString()); }));
     menu->addSeparator();
     need_job_.append(add(tr("Preview or print the &quote\u2026"), QKeySequence(QStringLiteral("Ctrl+P")),
@@ -111,43 +110,6 @@ void MainWindow::show_paper_when_settled() {
     // Later, not inside a signal of the session: the dialog runs its own event loop.
     QMetaObject::invokeMethod(
         this, [this, paper, input] { PaperPreview(paper, input, this).exec(); }, Qt::QueuedConnection);
-}
-
-void MainWindow::choose_weather_file() {
-    const QString path =
-        QFileDialog::getOpenFileName(this, tr("Plan with a weather file"), QString(),
-                                     tr("Weather years: EPW, TMY3, PVGIS (*.epw *.EPW *.csv *.CSV);;All files (*)"));
-    if (!path.isEmpty()) plan_with_weather(path);
-}
-
-void MainWindow::plan_with_weather(const QString& path) {
-    if (session_ == nullptr) return;
-    if (!path.isEmpty()) {
-        const auto read = with_weather_file(*reference_, path);
-        if (!read.ok()) {
-            show_problems(this, tr("This weather file cannot be used"), tr("The job is planned as before."),
-                          QString::fromStdString(text_of(read.problems())));
-            return;
-        }
-    }
-    if (!leave_job()) return;
-    if (const auto kept = keep_weather_file(*store_, session_->job().id, path); !kept.ok()) {
-        notice().add(Mark::caution, QString::fromStdString(text_of(kept.problems())));
-        return;
-    }
-    const int stage = job_page_->stage();
-    show_session(session_->job());
-    job_page_->show_stage(stage);
-}
-
-std::shared_ptr<const plan::Reference> MainWindow::reference_for(const Job& job, QString& caution) {
-    const QString path = weather_file_of(*store_, job.id);
-    if (path.isEmpty()) return reference_;
-    const auto own = with_weather_file(*reference_, path);
-    if (own.ok()) return own.value();
-    caution = tr("The weather file of this job cannot be read; it is planned with its own climate. %1")
-                  .arg(QString::fromStdString(text_of(own.problems())));
-    return reference_;
 }
 
 }  // namespace wg::ui

@@ -13,34 +13,6 @@
 #include "ui/common/theme.h"
 
 namespace wg::ui {
-namespace {
-
-QString cell(QString text) {
-    const bool formula = !text.isEmpty() && QStringLiteral("=+@\t\r").contains(text.front());
-    if (formula) text.prepend(QLatin1Char('\''));
-    if (text.contains(QLatin1Char('"')) || text.contains(QLatin1Char(',')) || text.contains(QLatin1Char('\n'))) {
-        text.replace(QLatin1Char('"'), QStringLiteral("\"\""));
-        text = QLatin1Char('"') + text + QLatin1Char('"');
-    }
-    return text;
-}
-
-}  // namespace
-
-QByteArray FigureTable::to_csv() const {
-    QString out;
-    const auto add = [&out](const QStringList& cells) {
-        QStringList quoted;
-        for (const QString& text : cells)
-            quoted += cell(text);
-        out += quoted.join(QLatin1Char(',')) + QStringLiteral("\r\n");
-    };
-    add(header);
-    for (const QStringList& row : rows)
-        add(row);
-    return out.toUtf8();
-}
-
 ChartColours chart_colours() {
     switch (current_theme().kind) {
         case ThemeKind::dark:
@@ -55,7 +27,7 @@ ChartColours chart_colours() {
             QColor(0x24313a), QColor(0xb0432b), QColor(0x2f5d8a)};
 }
 
-ChartPage::ChartPage(QWidget* parent) : QWidget(parent) {
+ChartPage::ChartPage(QWidget* parent) : YieldPage(parent) {
     chart_ = new QChart;
     view_ = new QChartView(chart_, this);  // takes the chart over
     view_->setRenderHint(QPainter::Antialiasing);

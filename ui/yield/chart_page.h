@@ -3,12 +3,11 @@
 
 #include <QChart>
 #include <QString>
-#include <QStringList>
 #include <QWidget>
 #include <memory>
-#include <vector>
 
 #include "core/plan/plan.h"
+#include "ui/yield/yield_page.h"
 
 class QChartView;
 class QLabel;
@@ -17,32 +16,19 @@ class QValueAxis;
 
 namespace wg::ui {
 
-/// FigureTable behind a chart. Cells hold plain numbers with '.' as decimal sign.
-struct FigureTable {
-    QStringList header;  ///< with units
-    std::vector<QStringList> rows;
-    /// RFC 4180, UTF-8, CRLF.
-    [[nodiscard]] QByteArray to_csv() const;
-};
-
 /// Fill and line colours of the charts, apart in brightness so that they stay apart in grey print.
 struct ChartColours {
     QColor light, air, condensation, electricity, water, warm, cold;
 };
 [[nodiscard]] ChartColours chart_colours();
 
-class ChartPage : public QWidget {
+class ChartPage : public YieldPage {
     Q_OBJECT
    public:
     explicit ChartPage(QWidget* parent = nullptr);
     [[nodiscard]] QChart& chart() { return *chart_; }
-    [[nodiscard]] virtual FigureTable figures() const = 0;
-    /// PNG of the chart at twice its size on screen, on a ground of its own.
-    [[nodiscard]] bool save_picture(const QString& path) const;
-    [[nodiscard]] QString words() const;
-
-   Q_SIGNALS:
-    void pointed_at(const QString& text);
+    [[nodiscard]] bool save_picture(const QString& path) const override;
+    [[nodiscard]] QString words() const override;
 
    protected:
     void set_words(const QString& text);

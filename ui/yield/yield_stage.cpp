@@ -18,6 +18,7 @@
 #include "ui/yield/comparison.h"
 #include "ui/yield/cost_page.h"
 #include "ui/yield/day_page.h"
+#include "ui/yield/light_page.h"
 #include "ui/yield/year_page.h"
 
 namespace wg::ui {
@@ -38,18 +39,22 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     tabs_->setDocumentMode(true);
     year_ = new YearPage(tabs_);
     day_ = new DayPage(tabs_);
+    light_ = new LightPage(tabs_);
     comparison_ = new Comparison(tabs_);
     cost_ = new CostPage(tabs_);
     tabs_->addTab(year_, tr("Year"));
     tabs_->addTab(day_, tr("Day"));
+    tabs_->addTab(light_, tr("Sun and light"));
     tabs_->addTab(comparison_, tr("Comparison"));
     tabs_->addTab(cost_, tr("Cost"));
     auto* corner = new QWidget(tabs_);
+    auto* weather = new QPushButton(tr("Weather year\u2026"), corner);
     picture_ = new QPushButton(tr("Save picture"), corner);
     auto* figures = new QPushButton(tr("Save figures CSV"), corner);
     auto* corner_row = new QHBoxLayout(corner);
     corner_row->setContentsMargins(8, 4, 8, 4);
     corner_row->setSpacing(8);
+    corner_row->addWidget(weather);
     corner_row->addWidget(picture_);
     corner_row->addWidget(figures);
     tabs_->setCornerWidget(corner, Qt::TopRightCorner);
@@ -61,13 +66,14 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     column->setSpacing(0);
     column->addWidget(notice_);
     column->addWidget(stack_, 1);
-    for (ChartPage* page : std::initializer_list<ChartPage*>{year_, day_, cost_}) {
-        connect(page, &ChartPage::pointed_at, this, &YieldStage::status_text);
+    for (YieldPage* page : std::initializer_list<YieldPage*>{year_, day_, light_, cost_}) {
+        connect(page, &YieldPage::pointed_at, this, &YieldStage::status_text);
     }
+    connect(weather, &QPushButton::clicked, this, &YieldStage::weather_asked);
     connect(picture_, &QPushButton::clicked, this, [this] { ask_and_save(true); });
     connect(figures, &QPushButton::clicked, this, [this] { ask_and_save(false); });
     connect(tabs_, &QTabWidget::currentChanged, this,
-            [this] { picture_->setEnabled(qobject_cast<ChartPage*>(tabs_->currentWidget()) != nullptr); });
+            [this] { picture_->setEnabled(qobject_cast<YieldPage*>(tabs_->currentWidget()) != nullptr); });
     connect(empty_, &EmptyPane::step_asked, this, [this] {
         if (session_ != nullptr && session_->job().choices.empty()) add_choice(*session_);
     });
@@ -120,6 +126,8 @@ void YieldStage::refresh() {
     }
     year_->set_plan(plan, session_->yield_carried());
     day_->set_plan(plan);
+    // The quick pass knows no light: the page keeps the last complete plan until the next is there.
+    if (!session_->yield_carried()) light_->set_plan(plan, session_->job().site, session_->reference().weather);
     std::optional<CostBasis> basis;
     const auto& lists = session_->reference().price_lists;
     if (const auto list = lists.find(session_->job().price_list); list != lists.end()) {
@@ -131,7 +139,7 @@ void YieldStage::refresh() {
 }
 
 FigureTable YieldStage::figures_shown() const {
-    if (const auto* page = qobject_cast<const ChartPage*>(tabs_->currentWidget())) return page->figures();
+    if (const auto* page = qobject_cast<const YieldPage*>(tabs_->currentWidget())) return page->figures();
     return comparison_->figures();
 }
 
@@ -143,12 +151,12 @@ bool YieldStage::save_figures(const QString& path) {
                      tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
         return false;
     }
-    Q_EMIT status_text(tr("FigureTable saved as %1").arg(path));
+    Q_EMIT status_text(tr("Figures saved as %1").arg(path));
     return true;
 }
 
 bool YieldStage::save_picture(const QString& path) {
-    const auto* page = qobject_cast<const ChartPage*>(tabs_->currentWidget());
+    const auto* page = qobject_cast<const YieldPage*>(tabs_->currentWidget());
     if (page == nullptr || !page->save_picture(path)) {
         notice_->add(Mark::stop, tr("%1 cannot be written. Choose a folder you may write to.").arg(path));
         return false;

@@ -1,5 +1,5 @@
 #pragma once
-// The Yield stage: year, day, comparison, cost.
+// The Yield stage: year, day, sun and light, comparison, cost.
 
 #include <QPointer>
 
@@ -16,6 +16,7 @@ class Comparison;
 class CostPage;
 class DayPage;
 class EmptyPane;
+class LightPage;
 class NoticeBar;
 class YearPage;
 struct FigureTable;
@@ -47,6 +48,7 @@ class YieldStage : public StageWidget {
     QTabWidget* tabs_ = nullptr;
     YearPage* year_ = nullptr;
     DayPage* day_ = nullptr;
+    LightPage* light_ = nullptr;
     Comparison* comparison_ = nullptr;
     CostPage* cost_ = nullptr;
     QPushButton* picture_ = nullptr;

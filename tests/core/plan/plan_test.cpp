@@ -56,6 +56,27 @@ TEST_F(PlanTest, demo_has_no_stop_and_every_room_speaks) {
     EXPECT_GT(plan.workings.size(), 5U);
 }
 
+TEST_F(PlanTest, light_by_month_and_kind_makes_the_years_sums) {
+    const Plan plan = planned(*job_);
+    double shaded = 0.0;
+    for (const PlacementPlan& p : plan.placements) {
+        double light = 0.0;
+        double lost = 0.0;
+        for (std::size_t m = 0; m < 12; ++m) {
+            const double kinds = p.plane_month_beam_kwh_m2[m] + p.plane_month_diffuse_kwh_m2[m] +
+                                 p.plane_month_ground_kwh_m2[m];
+            EXPECT_NEAR(kinds, p.plane_month_kwh_m2[m], 1e-9);
+            EXPECT_GE(p.plane_month_shade_loss_kwh_m2[m], 0.0);
+            light += kinds;
+            lost += p.plane_month_shade_loss_kwh_m2[m];
+        }
+        EXPECT_NEAR(light, p.plane_kwh_m2, 1e-6);
+        EXPECT_NEAR(lost, p.plane_unshaded_kwh_m2 - p.plane_kwh_m2, 1e-6);
+        shaded += lost;
+    }
+    EXPECT_GT(shaded, 0.0) << "the demonstration site has obstacles";
+}
+
 TEST_F(PlanTest, same_job_gives_the_same_text_to_the_bit) {
     EXPECT_EQ(plan_to_json(planned(*job_)), plan_to_json(planned(*job_)));
 }

@@ -1,0 +1,191 @@
+#include "ui/yield/sky_views.h"
+
+#include <QLabel>
+#include <QVBoxLayout>
+#include <cmath>
+
+#include "core/site/occluders.h"
+#include "core/site/skyline.h"
+#include "ui/common/format.h"
+#include "ui/drawing/picture_view.h"
+
+namespace wg::ui {
+namespace {
+
+QString clock(double hour) {
+    const int minutes = static_cast<int>(std::lround(hour * 60.0));
+    return QStringLiteral("%1:%2").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
+}
+
+QString day_words(const QString& name, const sky::SunDayFacts& facts) {
+    if (facts.down_all_day) return SkyPage::tr("%1: the sun stays below the horizon.").arg(name);
+    if (facts.up_all_day) {
+        return SkyPage::tr("%1: the sun stays up all day, at most %2° high.")
+            .arg(name)
+            .arg(std::lround(facts.highest_deg));
+    }
+    if (!facts.rise_h || !facts.set_h)
+        return SkyPage::tr("%1: at most %2° high.").arg(name).arg(std::lround(facts.highest_deg));
+    return SkyPage::tr("%1: sun from %2 to %3, at most %4° high.")
+        .arg(name, clock(*facts.rise_h), clock(*facts.set_h))
+        .arg(std::lround(facts.highest_deg));
+}
+
+QString unit() {
+    return QStringLiteral("kWh/m²");
+}
+
+}  // namespace
+
+SkyPage::SkyPage(QWidget* parent) : YieldPage(parent) {
+    view_ = new PictureView(this);
+    words_ = new QLabel(this);
+    words_->setWordWrap(true);
+    words_->setTextFormat(Qt::PlainText);
+    words_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(16, 8, 16, 16);
+    column->setSpacing(8);
+    column->addWidget(view_, 1);
+    column->addWidget(words_);
+    connect(view_, &PictureView::pointed_at, this, &YieldPage::pointed_at);
+}
+
+bool SkyPage::save_picture(const QString& path) const {
+    return view_->save(path);
+}
+
+QString SkyPage::words() const {
+    return words_->text();
+}
+
+void SkyPage::set_words(const QString& text) {
+    words_->setText(text);
+    view_->setAccessibleName(text);
+}
+
+// ------------------------------------------------------------------------------------------------ the sun's way
+
+void SunPathPage::show_site(const Site& site, const plan::PlacementPlan* placed) {
+    const Location& at = site.location;
+    const sky::SunPlace place{at.latitude_deg, at.longitude_deg, at.altitude_m, at.utc_offset_h};
+    if (picture_.sun == nullptr || !(place == place_)) {
+        picture_.sun = std::make_shared<const sky::SunTable>(sky::sun_table(place));
+        place_ = place;
+    }
+    picture_.latitude_deg = at.latitude_deg;
+    picture_.horizon = site.horizon;
+    picture_.skyline.clear();
+    picture_.plate.reset();
+    if (placed != nullptr) {
+        picture_.plate = {placed->placed.tilt_deg, placed->placed.azimuth_deg};
+        for (const site::SkylinePoint& point : site::skyline(site, placed->placed, placed->surface_id).things)
+            picture_.skyline.push_back(
+                {point.azimuth_deg, point.elevation_deg, point.id, qs(point.label), point.is_tree});
+    }
+    view().show_picture([this](QPainter& painter, const QRectF& area, const Theme& theme,
+                               double text_units) { paint_sun_path(painter, picture_, area, theme, text_units); },
+                        [this](const QRectF& area, QPointF pointer, double text_units) {
+                            const SunPathFrame where = sun_path_frame(picture_, area, text_units);
+                            if (!where.frame.plot.contains(pointer)) return QString();
+                            const QPointF value = where.frame.value_at(pointer);
+                            return words_at(picture_, where.bearing_of(value.x()), value.y());
+                        });
+    QString text = day_words(tr("21 June"), sky::sun_day_facts(*picture_.sun, sky::day_index(6, 21))) +
+                   QLatin1Char(' ') +
+                   day_words(tr("21 December"), sky::sun_day_facts(*picture_.sun, sky::day_index(12, 21)));
+    text += tr(" Times are local standard time, without summer time. ");
+    text += placed != nullptr ? tr("Seen from %1 on %2.").arg(qs(placed->label), qs(placed->surface_label))
+                              : tr("No collector is placed yet.");
+    if (site.horizon.empty()) text += tr(" No horizon was surveyed: it counts as free.");
+    set_words(text);
+}
+
+FigureTable SunPathPage::figures() const {
+    FigureTable out;
+    out.header = {
+        QStringLiteral("date"),       QStringLiteral("hour_standard_time"),   QStringLiteral("bearing_deg"),
+        QStringLiteral("height_deg"), QStringLiteral("surveyed_horizon_deg"), QStringLiteral("obstacles_deg")};
+    if (picture_.sun == nullptr) return out;
+    const site::Horizon horizon(picture_.horizon);
+    for (int month = 1; month <= 12; ++month) {
+        for (int hour = 0; hour < 24; ++hour) {
+            const std::size_t i = sky::SunTable::index(sky::day_index(month, 21), hour * sky::sun_steps_per_day / 24);
+            const auto height = static_cast<double>(picture_.sun->elevation_deg[i]);
+            if (height < 0.0) continue;
+            const auto at = static_cast<double>(picture_.sun->azimuth_deg[i]);
+            const SkylineStep* front = skyline_at(picture_, at);
+            out.rows.push_back({QStringLiteral("%1-21").arg(month, 2, 10, QLatin1Char('0')), QString::number(hour),
+                                QString::number(at, 'f', 2), QString::number(height, 'f', 2),
+                                QString::number(horizon.empty() ? 0.0 : horizon.elevation_deg(at), 'f', 2),
+                                QString::number(front != nullptr ? front->elevation_deg : 0.0, 'f', 2)});
+        }
+    }
+    return out;
+}
+
+// -------------------------------------------------------------------------------------------- tilt and bearing
+
+void OrientationPage::show_site(const Site& site, const std::shared_ptr<const plan::PreparedWeather>& weather,
+                                const std::vector<plan::PlacementPlan>& placements) {
+    if (weather == nullptr) {
+        picture_ = OrientationPicture{};
+        weather_.reset();
+        set_words(tr("The map needs the weather year of the job, which is being read."));
+        view().show_picture({}, {});
+        return;
+    }
+    if (weather != weather_ || site.ground_albedo != albedo_ || picture_.map == nullptr) {
+        picture_.map =
+            std::make_shared<const sky::OrientationMap>(sky::orientation_map(weather->sky, site.ground_albedo));
+        weather_ = weather;
+        albedo_ = site.ground_albedo;
+    }
+    picture_.latitude_deg = weather->year.latitude_deg;
+    picture_.collectors.clear();
+    for (const plan::PlacementPlan& placed : placements)
+        picture_.collectors.push_back({placed.placed.tilt_deg, placed.placed.azimuth_deg, qs(placed.label)});
+    view().show_picture(
+        [this](QPainter& painter, const QRectF& area, const Theme& theme, double text_units) {
+            paint_orientation_map(painter, picture_, area, theme, text_units);
+        },
+        [this](const QRectF& area, QPointF pointer, double text_units) {
+            const OrientationFrame where = orientation_frame(picture_, area, text_units);
+            if (!where.frame.plot.contains(pointer)) return QString();
+            const QPointF value = where.frame.value_at(pointer);
+            return words_at(picture_, value.y(), where.bearing_of(value.x()));
+        });
+    const sky::OrientationMap& map = *picture_.map;
+    QString text = tr("Most light in a year: tilt %1°, bearing %2, about %3.")
+                       .arg(std::lround(map.best_tilt_deg))
+                       .arg(bearing(map.best_azimuth_deg), quantity(map.best_kwh_m2, unit()));
+    for (const OrientationPicture::Mark& mark : picture_.collectors) {
+        const double here = map.at(mark.tilt_deg, mark.azimuth_deg);
+        text += tr(" %1: tilt %2°, bearing %3, about %4, %5 of the best.")
+                    .arg(mark.label)
+                    .arg(std::lround(mark.tilt_deg))
+                    .arg(bearing(mark.azimuth_deg), quantity(here, unit()), percent(here / map.best_kwh_m2));
+    }
+    text += tr(" Light only, with a free horizon and no shade; heat from the air does not depend on the bearing. Sky "
+               "model: %1. Weather: %2%3.")
+                .arg(QString::fromUtf8(sky::name_of(map.model)), qs(weather->year.source),
+                     weather->year.invented ? tr(" (invented)") : QString());
+    set_words(text);
+}
+
+FigureTable OrientationPage::figures() const {
+    FigureTable out;
+    out.header = {QStringLiteral("tilt_deg"), QStringLiteral("bearing_deg"), QStringLiteral("light_kwh_m2")};
+    if (picture_.map == nullptr) return out;
+    for (int tilt = 0; tilt < sky::OrientationMap::tilts; ++tilt) {
+        for (int azimuth = 0; azimuth + 1 < sky::OrientationMap::azimuths; ++azimuth) {
+            const double tilt_deg = tilt * sky::OrientationMap::step_deg;
+            const double azimuth_deg = azimuth * sky::OrientationMap::step_deg;
+            out.rows.push_back({QString::number(tilt_deg, 'f', 0), QString::number(azimuth_deg, 'f', 0),
+                                QString::number(picture_.map->at(tilt_deg, azimuth_deg), 'f', 1)});
+        }
+    }
+    return out;
+}
+
+}  // namespace wg::ui

@@ -1,0 +1,32 @@
+#include "ui/yield/yield_page.h"
+
+namespace wg::ui {
+namespace {
+
+QString cell(QString text) {
+    const bool formula = !text.isEmpty() && QStringLiteral("=+@\t\r").contains(text.front());
+    if (formula) text.prepend(QLatin1Char('\''));
+    if (text.contains(QLatin1Char('"')) || text.contains(QLatin1Char(',')) || text.contains(QLatin1Char('\n'))) {
+        text.replace(QLatin1Char('"'), QStringLiteral("\"\""));
+        text = QLatin1Char('"') + text + QLatin1Char('"');
+    }
+    return text;
+}
+
+}  // namespace
+
+QByteArray FigureTable::to_csv() const {
+    QString out;
+    const auto add = [&out](const QStringList& cells) {
+        QStringList quoted;
+        for (const QString& text : cells)
+            quoted += cell(text);
+        out += quoted.join(QLatin1Char(',')) + QStringLiteral("\r\n");
+    };
+    add(header);
+    for (const QStringList& row : rows)
+        add(row);
+    return out.toUtf8();
+}
+
+}  // namespace wg::ui

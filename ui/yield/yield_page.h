@@ -1,0 +1,33 @@
+#pragma once
+// What every tab of the Yield stage that has a picture offers: figures as a table, and the picture to pass on.
+
+#include <QByteArray>
+#include <QString>
+#include <QStringList>
+#include <QWidget>
+#include <vector>
+
+namespace wg::ui {
+
+/// Table behind a picture. Cells hold plain numbers with '.' as decimal sign.
+struct FigureTable {
+    QStringList header;  ///< with units
+    std::vector<QStringList> rows;
+    /// RFC 4180, UTF-8, CRLF.
+    [[nodiscard]] QByteArray to_csv() const;
+};
+
+class YieldPage : public QWidget {
+    Q_OBJECT
+   public:
+    using QWidget::QWidget;
+    [[nodiscard]] virtual FigureTable figures() const = 0;
+    /// PNG of the picture at twice its size on screen, on a ground of its own.
+    [[nodiscard]] virtual bool save_picture(const QString& path) const = 0;
+    [[nodiscard]] virtual QString words() const = 0;
+
+   Q_SIGNALS:
+    void pointed_at(const QString& text);
+};
+
+}  // namespace wg::ui
