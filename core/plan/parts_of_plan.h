@@ -20,6 +20,7 @@ struct Selection {
     const parts::PriceList* prices = nullptr;
     const refrigerant::Properties* refrigerant = nullptr;
     std::shared_ptr<const PreparedWeather> weather;
+    std::shared_ptr<const std::vector<std::shared_ptr<const PreparedWeather>>> further_years;  ///< may be null
 };
 [[nodiscard]] Result<Selection> select(const Job& job, const Reference& reference, const Options& options);
 
@@ -34,6 +35,10 @@ struct Selection {
 [[nodiscard]] season::Input season_input(const Job& job, const Selection& with,
                                          const std::vector<sky::PlaneYear>& planes,
                                          const std::vector<PlacementPlan>& placements, const pipework::Run& run);
+
+/// The further years, each a year of operation at quarter-hour steps. Empty when there are none.
+[[nodiscard]] Result<std::optional<WeatherSpread>> spread_over_years(const Job& job, const Selection& with,
+                                                                     const Plan& plan);
 
 /// Everything a run needs but where it goes.
 [[nodiscard]] pipework::Input run_input(const Selection& with);

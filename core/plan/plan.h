@@ -19,6 +19,7 @@
 #include "core/services/services.h"
 #include "core/site/geometry.h"
 #include "core/site/shade.h"
+#include "core/weather/ensemble.h"
 #include "core/sky/plane.h"
 
 namespace wg::plan {
@@ -28,6 +29,15 @@ struct Ranged {
     double low = 0.0;
     double mid = 0.0;
     double high = 0.0;
+};
+
+/// What the weather of single years alone does to the year's figures: quantiles over further years of the climate.
+struct WeatherSpread {
+    int years = 0;
+    weather::Quantiles light_kwh_m2;  ///< on the front of the plates, mean of all, after shade
+    weather::Quantiles electricity_kwh;
+    weather::Quantiles heat_kwh;  ///< drawn
+    weather::Quantiles seasonal_factor;
 };
 
 struct PlacementPlan {
@@ -101,6 +111,7 @@ struct Plan {
     std::optional<season::WarmUp> warm_up_fair;  ///< 400 W/m2, 15 deg C
     std::optional<season::WarmUp> warm_up_poor;  ///< night, 2 deg C
     std::string range_method;
+    std::optional<WeatherSpread> weather_spread;  ///< when the reference holds further years
     pipework::Run run;
     services::Outcome services;
     parts::Outcome parts;

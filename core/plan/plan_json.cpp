@@ -156,6 +156,7 @@ Json yield_json(const Plan& plan) {
             {"shortfall_draws", plan.season.shortfall_draws},
             {"models", plan.season.models},
             {"range_method", plan.range_method},
+            {"weather_spread", weather_spread(plan)},
             {"standstill",
              {{"plate_c", num(plan.standstill.plate_c, 1)},
               {"pressure_bar_abs", num(plan.standstill.pressure_bar_abs, 2)},

@@ -33,16 +33,36 @@ season::Input varied(season::Input input, const Variation& by) {
     return input;
 }
 
-void record_figures(const std::array<season::Year, 3>& runs, Figures& figures) {
-    const auto range = [&](auto of) {
+/// What equipment and household do (least and greatest of three runs) and what the weather of single years does
+/// (tenth and ninetieth percentile over the median) are independent of each other: their distances from the middle are
+/// added as squares.
+void record_figures(const std::array<season::Year, 3>& runs, const std::optional<WeatherSpread>& spread,
+                    Figures& figures) {
+    const auto range = [&](auto of, const weather::Quantiles* weather) {
         const double mid = of(runs[0]);
         const double a = of(runs[1]);
         const double b = of(runs[2]);
-        return Ranged{std::min({mid, a, b}), mid, std::max({mid, a, b})};
+        Ranged out{std::min({mid, a, b}), mid, std::max({mid, a, b})};
+        if (weather != nullptr && weather->p50 > 0.0) {
+            const double down = mid * (1.0 - weather->p10 / weather->p50);
+            const double up = mid * (weather->p90 / weather->p50 - 1.0);
+            out.low = mid - std::hypot(mid - out.low, down);
+            out.high = mid + std::hypot(out.high - mid, up);
+        }
+        return out;
     };
-    figures.heat_kwh = range([](const season::Year& y) { return y.total.drawn_kwh; });
-    figures.electricity_kwh = range([](const season::Year& y) { return y.total.electricity_kwh(); });
-    figures.seasonal_factor = range([](const season::Year& y) { return y.seasonal_factor; });
+    figures.heat_kwh =
+        range([](const season::Year& y) { return y.total.drawn_kwh; }, spread ? &spread->heat_kwh : nullptr);
+    figures.electricity_kwh = range([](const season::Year& y) { return y.total.electricity_kwh(); },
+                                    spread ? &spread->electricity_kwh : nullptr);
+    figures.seasonal_factor = range([](const season::Year& y) { return y.seasonal_factor; },
+                                    spread ? &spread->seasonal_factor : nullptr);
+}
+
+/// The same variations, with the light as it is: the weather's share comes from the further years.
+Variation at_usual_light(Variation by) {
+    by.light = 1.0;
+    return by;
 }
 
 void record_workings(const Plan& plan, std::vector<Working>& workings) {
@@ -105,17 +125,26 @@ std::vector<Problem> yield(const Job& job, const Selection& with, const Options&
         }
     };
     if (options.ranges) {
+        Result<std::optional<WeatherSpread>> spread = spread_over_years(job, with, plan);
+        if (!spread) return spread.problems();
+        plan.weather_spread = spread.value();
+        const bool years = plan.weather_spread.has_value();
+        const Variation worse = years ? at_usual_light(poorer) : poorer;
+        const Variation kinder = years ? at_usual_light(better) : better;
         auto others = std::async(std::launch::async, [&] {
-            return std::pair{season::run(varied(input, poorer), bare), season::run(varied(input, better), bare)};
+            return std::pair{season::run(varied(input, worse), bare), season::run(varied(input, kinder), bare)};
         });
         take(season::run(input, full), runs[0]);
         auto [poor, good] = others.get();
         take(std::move(poor), runs[1]);
         take(std::move(good), runs[2]);
+        const std::string sizes =
+            "plate to refrigerant -20/+20 %, compressor -5/+5 %, condenser -15/+15 %, draw-off +15/-15 % together "
+            "(sizes assumed)";
         plan.range_method =
-            "two further years: light -7/+7 %, plate to refrigerant -20/+20 %, compressor -5/+5 %, condenser -15/+15 "
-            "%, "
-            "draw-off +15/-15 % together (sizes assumed)";
+            years ? "eight in ten of " + std::to_string(plan.weather_spread->years) +
+                        " made years of the climate, and two runs of the year with " + sizes
+                  : "two further runs of the year: light -7/+7 %, " + sizes;
     } else {
         take(season::run(input, full), runs[0]);
         runs[1] = runs[0];
@@ -123,7 +152,7 @@ std::vector<Problem> yield(const Job& job, const Selection& with, const Options&
         plan.range_method = "not worked out yet";
     }
     if (!problems.empty()) return problems;
-    record_figures(runs, plan.figures);
+    record_figures(runs, plan.weather_spread, plan.figures);
     plan.season = std::move(runs[0]);
 
     const Result<season::Standstill> still = season::standstill(input);
