@@ -33,38 +33,39 @@ double daily_course(double hour) {
 // (the map from knots to means has its eigenvalues between 0.5 and 1, so each round at least halves the error), then a
 // constant within the month for the last digits.
 void add_with_monthly_mean(std::vector<double>& series, const std::array<double, 12>& wanted) {
-    const auto month_mean = [&](std::size_t m) {
-        const int from = first_hour_of_month(static_cast<int>(m) + 1);
-        const int to = first_hour_of_month(static_cast<int>(m) + 2);
-        double sum = 0.0;
-        for (int h = from; h < to; ++h)
-            sum += series[static_cast<std::size_t>(h)];
-        return sum / (to - from);
-    };
-    std::array<double, 12> middle{};
-    for (std::size_t m = 0; m < 12; ++m) {
-        middle[m] = 0.5 * (first_hour_of_month(static_cast<int>(m) + 1) + first_hour_of_month(static_cast<int>(m) + 2));
-    }
-    for (int round = 0; round < 30; ++round) {
+    std::array<int, 13> first{};
+    for (std::size_t m = 0; m <= 12; ++m)
+        first[m] = first_hour_of_month(static_cast<int>(m) + 1);
+    const auto hours = [&](std::size_t m) { return first[m + 1] - first[m]; };
+    const auto middle = [&](std::size_t m) { return 0.5 * (first[m] + first[m + 1]); };
+    const auto lacks = [&] {
         std::array<double, 12> lack{};
-        for (std::size_t m = 0; m < 12; ++m)
-            lack[m] = wanted[m] - month_mean(m);
-        for (int h = 0; h < hours_in_year; ++h) {
-            const auto m = static_cast<std::size_t>(month_of_hour(h) - 1);
-            const double at = h + 0.5;
-            const std::size_t other = at < middle[m] ? (m + 11) % 12 : (m + 1) % 12;
-            double distance = std::fabs(middle[other] - middle[m]);
-            distance = std::fmin(distance, hours_in_year - distance);
-            const double w = std::fabs(at - middle[m]) / distance;
-            series[static_cast<std::size_t>(h)] += (1.0 - w) * lack[m] + w * lack[other];
+        for (std::size_t m = 0; m < 12; ++m) {
+            double sum = 0.0;
+            for (int h = first[m]; h < first[m + 1]; ++h)
+                sum += series[static_cast<std::size_t>(h)];
+            lack[m] = wanted[m] - sum / hours(m);
+        }
+        return lack;
+    };
+    for (int round = 0; round < 30; ++round) {
+        const std::array<double, 12> lack = lacks();
+        for (std::size_t m = 0; m < 12; ++m) {
+            const std::size_t before = (m + 11) % 12;
+            const std::size_t after = (m + 1) % 12;
+            const double to_before = 0.5 * (hours(m) + hours(before));
+            const double to_after = 0.5 * (hours(m) + hours(after));
+            for (int h = first[m]; h < first[m + 1]; ++h) {
+                const double off = h + 0.5 - middle(m);
+                const double w = off < 0.0 ? -off / to_before : off / to_after;
+                series[static_cast<std::size_t>(h)] += (1.0 - w) * lack[m] + w * lack[off < 0.0 ? before : after];
+            }
         }
     }
+    const std::array<double, 12> lack = lacks();
     for (std::size_t m = 0; m < 12; ++m) {
-        const double lack = wanted[m] - month_mean(m);
-        for (int h = first_hour_of_month(static_cast<int>(m) + 1); h < first_hour_of_month(static_cast<int>(m) + 2);
-             ++h) {
-            series[static_cast<std::size_t>(h)] += lack;
-        }
+        for (int h = first[m]; h < first[m + 1]; ++h)
+            series[static_cast<std::size_t>(h)] += lack[m];
     }
 }
 
@@ -124,10 +125,12 @@ Days make_days(const Climate& climate, const std::vector<double>& clearness, Ran
 void make_dew_point(const Climate& climate, const Days& days, Year& year) {
     std::vector<double> saturation(hours_in_year);
     std::vector<double> vapour(hours_in_year);
+    std::vector<double> humidity(hours_in_year);  // before the month's factor
     for (int h = 0; h < hours_in_year; ++h) {
         const auto i = static_cast<std::size_t>(h);
         saturation[i] = saturation_pressure_pa(year.air_c[i]);
         vapour[i] = between_days(days.vapour, h) * saturation_pressure_pa(between_days(days.air_c, h));
+        humidity[i] = vapour[i] / saturation[i];
     }
     year.dew_point_c.resize(hours_in_year);
     for (int month = 1; month <= 12; ++month) {
@@ -141,7 +144,7 @@ void make_dew_point(const Climate& climate, const Days& days, Year& year) {
             factor = 0.5 * (low + high);
             double sum = 0.0;
             for (std::size_t i = from; i < to; ++i)
-                sum += std::fmin(1.0, factor * vapour[i] / saturation[i]);
+                sum += std::min(1.0, factor * humidity[i]);
             (sum < wanted * static_cast<double>(to - from) ? low : high) = factor;
         }
         for (std::size_t i = from; i < to; ++i) {
@@ -164,10 +167,13 @@ double between_days(const std::vector<double>& daily, int hour) {
 
 void make_air(const Climate& climate, const std::vector<double>& clearness, Random& random, Year& year) {
     const Days days = make_days(climate, clearness, random);
+    std::array<double, 24> course{};
+    for (std::size_t h = 0; h < course.size(); ++h)
+        course[h] = daily_course(static_cast<double>(h) + 1.0);
     year.air_c.resize(hours_in_year);
     for (int h = 0; h < hours_in_year; ++h) {
         year.air_c[static_cast<std::size_t>(h)] =
-            between_days(days.air_c, h) + between_days(days.swing_k, h) * daily_course(h % 24 + 1.0);
+            between_days(days.air_c, h) + between_days(days.swing_k, h) * course[static_cast<std::size_t>(h % 24)];
     }
     add_with_monthly_mean(year.air_c, climate.air_mean_c);
     make_dew_point(climate, days, year);
