@@ -58,26 +58,11 @@ CellGrid CellGrid::over(const std::vector<Point3>& corners, int columns, int row
     return grid;
 }
 
-void CellMask::set_span(int row_number, int from, int to) noexcept {
-    touch(row_number);
-    std::uint64_t* words = row(row_number);
-    const int first = from / 64, last = (to - 1) / 64;
-    const std::uint64_t head = ~std::uint64_t{0} << (from % 64), tail = ~std::uint64_t{0} >> (63 - (to - 1) % 64);
-    if (first == last) {
-        words[first] |= head & tail;
-        return;
-    }
-    words[first] |= head;
-    for (int w = first + 1; w < last; ++w)
-        words[w] = ~std::uint64_t{0};
-    words[last] |= tail;
-}
-
 int CellMask::count() const noexcept {
     int cells = 0;
     for (int r = row_from_; r < row_to_; ++r) {
         for (int w = 0; w < words_; ++w)
-            cells += std::popcount(word(r, w));
+            cells += count(word(r, w));
     }
     return cells;
 }

@@ -58,12 +58,38 @@ class CellMask {
         touch(row);
     }
     /// Sets the columns from..to-1; both within the grid, from < to.
-    void set_span(int row, int from, int to) noexcept;
+    void set_span(int row_number, int from, int to) noexcept {
+        touch(row_number);
+        set_bits(row(row_number), from, to);
+    }
+    static void set_bits(std::uint64_t* words, int from, int to) noexcept {
+        const int first = from >> 6, last = (to - 1) >> 6;
+        const std::uint64_t head = ~std::uint64_t{0} << (from & 63), tail = ~std::uint64_t{0} >> (63 - ((to - 1) & 63));
+        if (first == last) {
+            words[first] |= head & tail;
+            return;
+        }
+        words[first] |= head;
+        for (int w = first + 1; w < last; ++w)
+            words[w] = ~std::uint64_t{0};
+        words[last] |= tail;
+    }
+    void touch_rows(int from, int to) noexcept {  ///< from < to
+        touch(from);
+        touch(to - 1);
+    }
     /// Rows that may hold cells: from..to-1.
     [[nodiscard]] int row_from() const noexcept { return row_from_; }
     [[nodiscard]] int row_to() const noexcept { return row_to_; }
     [[nodiscard]] bool none() const noexcept { return row_from_ >= row_to_; }
     [[nodiscard]] int count() const noexcept;
+    /// Set bits of a word. (std::popcount is a library call on plain x86-64.)
+    [[nodiscard]] static int count(std::uint64_t bits) noexcept {
+        bits -= (bits >> 1) & 0x5555555555555555U;
+        bits = (bits & 0x3333333333333333U) + ((bits >> 2) & 0x3333333333333333U);
+        bits = (bits + (bits >> 4)) & 0x0f0f0f0f0f0f0f0fU;
+        return static_cast<int>((bits * 0x0101010101010101U) >> 56);
+    }
     void clear() noexcept;
     void add(const CellMask& other) noexcept;  ///< of the same size
 

@@ -4,6 +4,7 @@
 #include <bit>
 #include <cstddef>
 #include <cstdint>
+#include <utility>
 #include <vector>
 
 #include "core/site/cell_grid.h"
@@ -67,11 +68,14 @@ bool GridShadow::cast(Point3 to_sun, Each each) {
     bool any = false;
     for (std::size_t k = 0; k < shadows_.size(); ++k) {
         if (!shadows_[k].cast(sun, scratch_, own_opaque_, own_crown_)) continue;
-        if (own_opaque_.none() && own_crown_.none()) continue;
         any = true;
         each(k, static_cast<const CellMask&>(own_opaque_), static_cast<const CellMask&>(own_crown_));
-        opaque_.add(own_opaque_);
-        own_opaque_.clear();
+        if (opaque_.none()) {
+            std::swap(opaque_, own_opaque_);  // empty masks come back
+        } else {
+            opaque_.add(own_opaque_);
+            own_opaque_.clear();
+        }
         if (!own_crown_.none()) keep_crown(k);
     }
     return any;

@@ -1,7 +1,6 @@
 #include "core/site/shade.h"
 
 #include <algorithm>
-#include <bit>
 #include <cmath>
 #include <utility>
 
@@ -86,7 +85,7 @@ int count_outside(const CellMask& mask, const CellMask& other) noexcept {
     int cells = 0;
     for (int row = mask.row_from(); row < mask.row_to(); ++row) {
         for (int w = 0; w < mask.words_per_row(); ++w)
-            cells += std::popcount(mask.word(row, w) & ~other.word(row, w));
+            cells += CellMask::count(mask.word(row, w) & ~other.word(row, w));
     }
     return cells;
 }
@@ -163,7 +162,7 @@ Shade shade_of(const Site& site, const PlacedCollector& collector, const std::st
         if (any) {
             building_tally.add(sun, by_building.count() / samples);
             shadow.groups(transmittance, [&](int, int, std::uint64_t bits, double passed) {
-                stopped += std::popcount(bits) * (1.0 - passed);
+                stopped += CellMask::count(bits) * (1.0 - passed);
             });
         }
         const double lit = hidden ? 0.0 : (samples - stopped) / samples;

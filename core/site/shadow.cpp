@@ -20,62 +20,80 @@ inline int ceiling(double x) noexcept {
 /// Takes the segments of one outline and finds the columns that each row has inside it.
 class SpanFill {
    public:
-    SpanFill(ShadowScratch& scratch, ShadowScratch::Cover& cover, double margin_x, double margin_y)
+    /// Which end of its rows a segment gives: the first column inside, the first behind, both as may be; or its
+    /// crossings are kept one by one, for outlines that cross a row more than twice.
+    enum class Side { first, last, either, note };
+
+    SpanFill(ShadowScratch& scratch, CellMask& cells, std::vector<ShadowScratch::Ask>& asks, double margin_x,
+             double margin_y)
         : scratch_(scratch),
-          cover_(cover),
-          columns_(cover.sure.columns()),
-          rows_(cover.sure.rows()),
+          cells_(cells),
+          asks_(asks),
+          columns_(cells.columns()),
+          rows_(cells.rows()),
           margin_x_(margin_x),
           margin_y_(margin_y),
           row_from_(rows_),
           row_to_(0) {}
 
-    /// Rows are met half-open, a.y_m <= row < b.y_m: each corner counts once. With `Note` the crossings are kept one by
-    /// one, else only the first and last of each row.
-    template <bool Note>
+    /// Rows are met half-open, a.y_m <= row < b.y_m: each corner counts once. `a` is the lower end.
+    template <Side side>
     void segment(Point2 a, Point2 b) {
-        if (a.y_m > b.y_m) std::swap(a, b);
         if (!(b.y_m >= -margin_y_) || !(a.y_m <= rows_ - 1 + margin_y_)) return;
         const double top = rows_;
-        const int from = ceiling(std::clamp(a.y_m, 0.0, top)), to = ceiling(std::clamp(b.y_m, 0.0, top));
+        const int from = ceiling(std::min(std::max(a.y_m, 0.0), top)),
+                  to = ceiling(std::min(std::max(b.y_m, 0.0), top));
         const double rise = b.y_m - a.y_m;
         const bool level = !(rise > 1e-12);
         const double slope = level ? 0.0 : (b.x_m - a.x_m) / rise;
-        const double margin = level ? 1e300 : margin_x_ + margin_y_ * std::abs(slope);
-        const double least = std::min(a.x_m, b.x_m) - margin_x_, most = std::max(a.x_m, b.x_m) + margin_x_;
-        const double right = columns_;
-        for (int row = from; row < to; ++row) {
-            const double x = a.x_m + slope * (row - a.y_m);
-            const double in_grid = std::min(std::max(x, -1.0), right);
-            const int column = ceiling(in_grid);
-            if constexpr (Note) {
-                scratch_.crossings.push_back({row, column});
-            } else {
-                const auto i = static_cast<std::size_t>(row);
-                scratch_.low[i] = std::min(scratch_.low[i], column);
-                scratch_.high[i] = std::max(scratch_.high[i], column);
+        // Columns in whole numbers of 2^-32, row by row: what that rounds is part of the margin.
+        const double margin = level ? 1e300 : margin_x_ + margin_y_ * std::abs(slope) + (to - from + 2) / fine;
+        const double start = a.x_m + slope * (from - a.y_m);
+        if (margin < 0.25 && std::abs(start) < 1e9 && std::abs(slope) * (to - from) < 1e9) {
+            std::int64_t x = static_cast<std::int64_t>(start * fine);
+            const std::int64_t step = static_cast<std::int64_t>(slope * fine);
+            const auto near = static_cast<std::uint32_t>(margin * fine) + 1;
+            for (int row = from; row < to; ++row, x += step) {
+                put<side>(row, static_cast<int>(x >> 32) + 1);
+                if (static_cast<std::uint32_t>(x) + near <= 2 * near) {
+                    const double at = static_cast<double>(x) / fine;
+                    ask(row, at - margin, at + margin);
+                }
             }
-            const double gap = column - in_grid;
-            if (gap <= margin || gap >= 1.0 - margin) ask(row, std::max(x - margin, least), std::min(x + margin, most));
+        } else {
+            const double least = std::min(a.x_m, b.x_m) - margin_x_, most = std::max(a.x_m, b.x_m) + margin_x_;
+            for (int row = from; row < to; ++row) {
+                const double x = a.x_m + slope * (row - a.y_m);
+                put<side>(row, ceiling(std::min(std::max(x, -1.0), static_cast<double>(columns_))));
+                ask(row, std::max(x - margin, least), std::min(x + margin, most));
+            }
         }
         row_from_ = std::min(row_from_, from);
         row_to_ = std::max(row_to_, to);
-        // Rows just beyond the ends.
-        const int below = ceiling(std::clamp(a.y_m - margin_y_, 0.0, top));
-        const int above = ceiling(std::clamp(b.y_m + margin_y_, 0.0, top));
-        for (int row = below; row < std::max(from, below); ++row)
-            ask(row, std::max(a.x_m - margin, least), std::min(a.x_m + margin, most));
-        for (int row = to; row < above; ++row)
-            ask(row, std::max(b.x_m - margin, least), std::min(b.x_m + margin, most));
+        // Rows just beyond the ends, and all of a level segment.
+        const int below = ceiling(std::min(std::max(a.y_m - margin_y_, 0.0), top));
+        const int above = ceiling(std::min(std::max(b.y_m + margin_y_, 0.0), top));
+        if (below < from || to < above) {
+            const double least = std::min(a.x_m, b.x_m) - margin_x_, most = std::max(a.x_m, b.x_m) + margin_x_;
+            for (int row = below; row < from; ++row)
+                ask(row, std::max(a.x_m - margin, least), std::min(a.x_m + margin, most));
+            for (int row = to; row < above; ++row)
+                ask(row, std::max(b.x_m - margin, least), std::min(b.x_m + margin, most));
+        }
     }
 
     void fill_convex() {
-        for (int row = row_from_; row < row_to_; ++row) {
-            const auto i = static_cast<std::size_t>(row);
-            const int from = std::max(0, scratch_.low[i]), to = scratch_.high[i];
-            if (from < to) cover_.sure.set_span(row, from, to);
-            scratch_.low[i] = columns_;
-            scratch_.high[i] = -1;
+        if (row_from_ >= row_to_) return;
+        int* low = scratch_.low.data();
+        int* high = scratch_.high.data();
+        cells_.touch_rows(row_from_, row_to_);
+        std::uint64_t* words = cells_.row(row_from_);
+        const int words_per_row = cells_.words_per_row();
+        for (int row = row_from_; row < row_to_; ++row, words += words_per_row) {
+            const int from = std::max(0, low[row]), to = std::min(high[row], columns_);
+            low[row] = columns_;
+            high[row] = -1;
+            if (from < to) CellMask::set_bits(words, from, to);
         }
     }
 
@@ -84,29 +102,40 @@ class SpanFill {
         std::sort(at.begin(), at.end());
         for (std::size_t i = 0; i + 1 < at.size(); i += 2) {
             const int from = std::max(0, at[i][1]), to = std::min(columns_, at[i + 1][1]);
-            if (at[i][0] == at[i + 1][0] && from < to) cover_.sure.set_span(at[i][0], from, to);
+            if (at[i][0] == at[i + 1][0] && from < to) cells_.set_span(at[i][0], from, to);
         }
         at.clear();
     }
 
    private:
+    static constexpr double fine = 4294967296.0;
+
+    template <Side side>
+    void put(int row, int column) {
+        const auto i = static_cast<std::size_t>(row);
+        if constexpr (side == Side::note) scratch_.crossings.push_back({row, column});
+        if constexpr (side == Side::first || side == Side::either) scratch_.low[i] = std::min(scratch_.low[i], column);
+        if constexpr (side == Side::last || side == Side::either) scratch_.high[i] = std::max(scratch_.high[i], column);
+    }
+
     void ask(int row, double from, double to) {
         const double right = columns_;
         if (!(to >= 0.0) || !(from < right)) return;
         const int first = ceiling(std::max(from, 0.0));
         const int behind = std::min(static_cast<int>(std::min(to, right)) + 1, columns_);
-        if (first < behind) cover_.asks.push_back({row, first, behind});
+        if (first < behind) asks_.push_back({row, first, behind});
     }
 
     ShadowScratch& scratch_;
-    ShadowScratch::Cover& cover_;
+    CellMask& cells_;
+    std::vector<ShadowScratch::Ask>& asks_;
     int columns_, rows_;
     double margin_x_, margin_y_;
     int row_from_, row_to_;
 };
 
 double Shadow::margin_m(const SunOnGrid& sun) const noexcept {
-    return fuzz_m_ + scale_m_ * sun.stretch * (1e-11 + 1e-15 * sun.stretch);
+    return fuzz_m_ + sun.stretch * (round_m_ + scale_m_ * (1e-11 + 1e-15 * sun.stretch));
 }
 
 bool Shadow::may_touch(const SunOnGrid& sun, const Ball& ball, std::array<int, 4>& cells) const noexcept {
@@ -126,9 +155,7 @@ bool Shadow::may_touch(const SunOnGrid& sun, const Ball& ball, std::array<int, 4
 void Shadow::ask_all(const SunOnGrid& sun, const std::array<int, 4>& cells, CellMask& opaque, CellMask& crown) const {
     for (int row = cells[1]; row <= cells[3]; ++row) {
         for (int column = cells[0]; column <= cells[2]; ++column) {
-            const std::size_t i = static_cast<std::size_t>(row) * static_cast<std::size_t>(grid_->columns) +
-                                  static_cast<std::size_t>(column);
-            const double passed = occluder_->passes(grid_->middles[i], sun.dir, 0.5);
+            const double passed = passes(column, row, sun);
             if (passed == 1.0) continue;
             (passed == 0.0 ? opaque : crown).set(column, row, true);
         }
@@ -136,97 +163,103 @@ void Shadow::ask_all(const SunOnGrid& sun, const std::array<int, 4>& cells, Cell
 }
 
 bool Shadow::cast(const SunOnGrid& sun, ShadowScratch& scratch, CellMask& opaque, CellMask& crown) const {
-    std::array<int, 4> cells{};
-    if (!sun.before() || !may_touch(sun, whole_, cells)) return false;
+    std::array<int, 4> box{};
+    if (!sun.before() || !may_touch(sun, whole_, box)) return false;
     if (!sharp_ || sun.grazing()) {
-        ask_all(sun, cells, opaque, crown);
-        return true;
-    }
-    if (may_touch(sun, solid_, cells)) cast_solid(sun, scratch, opaque);
-    if (!may_touch(sun, crown_ball_, cells)) return true;
-    ShadowScratch::Cover& cover = scratch.cover;
-    fill_crown(sun, cover);
-    for (const ShadowScratch::Ask& ask : cover.asks) {
-        for (int column = ask.from; column < ask.to; ++column) {
-            const std::size_t i = static_cast<std::size_t>(ask.row) * static_cast<std::size_t>(grid_->columns) +
-                                  static_cast<std::size_t>(column);
-            cover.sure.set(column, ask.row, occluder_->passes(grid_->middles[i], sun.dir, 0.5) != 1.0);
+        ask_all(sun, box, opaque, crown);
+    } else {
+        if (may_touch(sun, solid_, box)) cast_solid(sun, scratch, opaque);
+        if (may_touch(sun, crown_ball_, box)) {
+            fill_crown(sun, box, scratch, crown);
+            for (const ShadowScratch::Ask& ask : scratch.asks) {
+                for (int column = ask.from; column < ask.to; ++column)
+                    crown.set(column, ask.row, passes(column, ask.row, sun) != 1.0);
+            }
+            scratch.asks.clear();
         }
     }
-    crown.add(cover.sure);
-    cover.sure.clear();
-    cover.asks.clear();
-    return true;
+    return !opaque.none() || !crown.none();
+}
+
+double Shadow::passes(int column, int row, const SunOnGrid& sun) const noexcept {
+    const std::size_t i =
+        static_cast<std::size_t>(row) * static_cast<std::size_t>(grid_->columns) + static_cast<std::size_t>(column);
+    return occluder_->passes(grid_->middles[i], sun.dir, 0.5);
 }
 
 void Shadow::cast_solid(const SunOnGrid& sun, ShadowScratch& scratch, CellMask& opaque) const {
-    ShadowScratch::Cover& cover = scratch.cover;
     for (const Sheet& sheet : sheets_)
-        fill(sheet, sun, scratch, cover);
-    if (!bodies_.empty()) fill(bodies_.front(), sun, scratch, cover);
+        fill(sheet, sun, scratch, opaque);
+    if (!bodies_.empty()) fill(bodies_.front(), sun, scratch, opaque, scratch.asks);
     if (bodies_.size() > 1) {  // between what is surely inside and what is surely outside every cell is asked
-        ShadowScratch::Cover& outer = scratch.outer;
-        fill(bodies_[1], sun, scratch, outer);
-        for (const ShadowScratch::Ask& ask : outer.asks)
-            outer.sure.set_span(ask.row, ask.from, ask.to);
-        outer.asks.clear();
-        for (int row = outer.sure.row_from(); row < outer.sure.row_to(); ++row) {
-            for (int w = 0; w < outer.sure.words_per_row(); ++w) {
-                std::uint64_t between = outer.sure.word(row, w) & ~cover.sure.word(row, w);
-                while (between != 0) {
+        CellMask& outer = scratch.outer;
+        fill(bodies_[1], sun, scratch, outer, scratch.outer_asks);
+        for (const ShadowScratch::Ask& ask : scratch.outer_asks)
+            outer.set_span(ask.row, ask.from, ask.to);
+        scratch.outer_asks.clear();
+        for (int row = outer.row_from(); row < outer.row_to(); ++row) {
+            for (int w = 0; w < outer.words_per_row(); ++w) {
+                std::uint64_t between = outer.word(row, w) & ~opaque.word(row, w);
+                for (; between != 0; between &= between - 1) {
                     const int column = 64 * w + std::countr_zero(between);
-                    cover.asks.push_back({row, column, column + 1});
-                    between &= between - 1;
+                    scratch.asks.push_back({row, column, column + 1});
                 }
             }
         }
-        outer.sure.clear();
+        outer.clear();
     }
-    for (const ShadowScratch::Ask& ask : cover.asks) {
-        for (int column = ask.from; column < ask.to; ++column) {
-            const std::size_t i = static_cast<std::size_t>(ask.row) * static_cast<std::size_t>(grid_->columns) +
-                                  static_cast<std::size_t>(column);
-            cover.sure.set(column, ask.row, occluder_->passes(grid_->middles[i], sun.dir, 0.5) == 0.0);
-        }
+    for (const ShadowScratch::Ask& ask : scratch.asks) {
+        for (int column = ask.from; column < ask.to; ++column)
+            opaque.set(column, ask.row, passes(column, ask.row, sun) == 0.0);
     }
-    opaque.add(cover.sure);
-    cover.sure.clear();
-    cover.asks.clear();
+    scratch.asks.clear();
 }
 
-void Shadow::fill(const Body& body, const SunOnGrid& sun, ShadowScratch& scratch, ShadowScratch::Cover& cover) const {
-    std::vector<Point2>& at = scratch.corners;
-    at.clear();
-    for (const Corner& c : body.corners)
-        at.push_back({c.x - sun.slant_x * c.off_m, c.y - sun.slant_y * c.off_m});
-    std::vector<char>& facing = scratch.faces_sun;
-    facing.clear();
-    for (const Point3& n : body.normals)
-        facing.push_back(dot(n, sun.dir) > 0.0 ? 1 : 0);
+void Shadow::fill(const Body& body, const SunOnGrid& sun, ShadowScratch& scratch, CellMask& cells,
+                  std::vector<ShadowScratch::Ask>& asks) const {
+    scratch.corners.resize(body.corners.size());
+    Point2* at = scratch.corners.data();
+    for (std::size_t i = 0; i < body.corners.size(); ++i) {
+        const Corner& c = body.corners[i];
+        at[i] = {c.x - sun.slant_x * c.off_m, c.y - sun.slant_y * c.off_m};
+    }
+    scratch.faces_sun.resize(body.normals.size() + 1);
+    char* facing = scratch.faces_sun.data() + 1;
+    facing[-1] = 0;  // the cut looks away
+    for (std::size_t i = 0; i < body.normals.size(); ++i)
+        facing[i] = dot(body.normals[i], sun.dir) > 0.0 ? 1 : 0;
     const double margin = margin_m(sun);
-    SpanFill fill(scratch, cover, margin * columns_per_m_, margin * rows_per_m_);
-    for (const Body::Edge& e : body.edges) {  // edges between a lit face and one in the dark make the outline
-        const char left = facing[static_cast<std::size_t>(e.left)];
-        const char right = e.right < 0 ? char{0} : facing[static_cast<std::size_t>(e.right)];
-        if (left != right) fill.segment<false>(at[static_cast<std::size_t>(e.a)], at[static_cast<std::size_t>(e.b)]);
+    SpanFill fill(scratch, cells, asks, margin * columns_per_m_, margin * rows_per_m_);
+    using Side = SpanFill::Side;
+    // Edges between a lit face and one in the dark make the outline, the lit face to the left: it lies to the right of
+    // what runs down the rows and to the left of what runs up.
+    for (const Body::Edge& e : body.edges) {
+        if (facing[e.left] == facing[e.right]) continue;
+        const Point2 a = at[facing[e.left] != 0 ? e.a : e.b], b = at[facing[e.left] != 0 ? e.b : e.a];
+        if (a.y_m > b.y_m) {
+            fill.segment<Side::first>(b, a);
+        } else {
+            fill.segment<Side::last>(a, b);
+        }
     }
     fill.fill_convex();
 }
 
-void Shadow::fill(const Sheet& sheet, const SunOnGrid& sun, ShadowScratch& scratch, ShadowScratch::Cover& cover) const {
+void Shadow::fill(const Sheet& sheet, const SunOnGrid& sun, ShadowScratch& scratch, CellMask& cells) const {
     if (sheet.corners.size() < 3) return;
     const double margin = margin_m(sun);
-    SpanFill fill(scratch, cover, margin * columns_per_m_, margin * rows_per_m_);
+    SpanFill fill(scratch, cells, scratch.asks, margin * columns_per_m_, margin * rows_per_m_);
     const auto at = [&sun](const Corner& c) {
         return Point2{c.x - sun.slant_x * c.off_m, c.y - sun.slant_y * c.off_m};
     };
     Point2 last = at(sheet.corners.back());
     for (const Corner& c : sheet.corners) {
         const Point2 next = at(c);
+        const Point2 &lower = last.y_m > next.y_m ? next : last, &upper = last.y_m > next.y_m ? last : next;
         if (sheet.convex) {
-            fill.segment<false>(last, next);
+            fill.segment<SpanFill::Side::either>(lower, upper);
         } else {
-            fill.segment<true>(last, next);
+            fill.segment<SpanFill::Side::note>(lower, upper);
         }
         last = next;
     }
@@ -239,7 +272,8 @@ void Shadow::fill(const Sheet& sheet, const SunOnGrid& sun, ShadowScratch& scrat
 
 /// Where the crown is a unit ball, the rays along `d` that meet it pass its middle nearer than 1. Along a row that is a
 /// stretch; where the cells' plane cuts the crown, the part of it whose way out lies behind the plane is left out.
-void Shadow::fill_crown(const SunOnGrid& sun, ShadowScratch::Cover& cover) const {
+void Shadow::fill_crown(const SunOnGrid& sun, const std::array<int, 4>& box, ShadowScratch& scratch,
+                        CellMask& cells) const {
     const Crown& k = crown_;
     Point3 d{sun.dir.x_m * k.per_radius, sun.dir.y_m * k.per_radius, sun.dir.z_m * k.per_half};
     d = d * (1.0 / norm(d));
@@ -255,11 +289,9 @@ void Shadow::fill_crown(const SunOnGrid& sun, ShadowScratch::Cover& cover) const
         if (!(to >= 0.0) || !(from < right)) return;
         const int a = ceiling(std::max(from, 0.0));
         const int b = std::min(static_cast<int>(std::min(to, right)) + 1, grid_->columns);
-        if (a < b) cover.asks.push_back({row, a, b});
+        if (a < b) scratch.asks.push_back({row, a, b});
     };
-    std::array<int, 4> cells{};
-    if (!may_touch(sun, crown_ball_, cells)) return;
-    for (int row = cells[1]; row <= cells[3]; ++row) {
+    for (int row = box[1]; row <= box[3]; ++row) {
         const double h = side0 + row * side1;
         const double half2 = 1.0 - h * h;
         if (half2 < -4.0 * k.blur) continue;
@@ -289,7 +321,7 @@ void Shadow::fill_crown(const SunOnGrid& sun, ShadowScratch::Cover& cover) const
         }
         if (!(to > -1.0) || !(from < right + 1.0)) continue;
         const int a = ceiling(std::max(from, 0.0)), b = std::min(ceiling(std::min(to, right)), grid_->columns);
-        if (a < b) cover.sure.set_span(row, a, b);
+        if (a < b) cells.set_span(row, a, b);
         ask(row, from - margin, from + margin);
         ask(row, to - margin, to + margin);
     }

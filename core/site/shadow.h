@@ -33,12 +33,9 @@ class ShadowScratch {
     struct Ask {
         int row, from, to;  ///< columns from..to-1
     };
-    struct Cover {
-        CellMask sure;          ///< as the spans say
-        std::vector<Ask> asks;  ///< cells at which they may be wrong
-    };
-    Cover cover, outer;
-    std::vector<int> low, high;  ///< of the row: first column inside, first column behind
+    CellMask outer;
+    std::vector<Ask> asks, outer_asks;  ///< cells at which the spans may be wrong
+    std::vector<int> low, high;         ///< of the row: first column inside, first column behind
     std::vector<Point2> corners;
     std::vector<char> faces_sun;
     std::vector<std::array<int, 2>> crossings;  ///< row and column
@@ -49,8 +46,9 @@ class Shadow {
    public:
     Shadow(const Occluder& occluder, const CellGrid& grid);
 
-    /// Adds the cells from which the ray to the sun is stopped to `opaque` and those whose ray meets a crown to `crown`
-    /// (cells behind trunk and crown may be in either). Both masks are of the grid's size. False when no cell is met.
+    /// Puts the cells from which the ray to the sun is stopped into `opaque` and those whose ray meets a crown into
+    /// `crown` (cells behind trunk and crown may be in either). Both masks come empty and of the grid's size. False
+    /// when no cell is met.
     bool cast(const SunOnGrid& sun, ShadowScratch& scratch, CellMask& opaque, CellMask& crown) const;
 
    private:
@@ -92,22 +90,25 @@ class Shadow {
     [[nodiscard]] std::vector<Corner> cut(const std::vector<Point3>& outline);
     [[nodiscard]] Body body_of(const std::vector<Point2>& outline, double low_m, double high_m);
     [[nodiscard]] bool may_touch(const SunOnGrid& sun, const Ball& ball, std::array<int, 4>& cells) const noexcept;
-    void fill(const Body& body, const SunOnGrid& sun, ShadowScratch& scratch, ShadowScratch::Cover& cover) const;
-    void fill(const Sheet& sheet, const SunOnGrid& sun, ShadowScratch& scratch, ShadowScratch::Cover& cover) const;
-    void fill_crown(const SunOnGrid& sun, ShadowScratch::Cover& cover) const;
+    void fill(const Body& body, const SunOnGrid& sun, ShadowScratch& scratch, CellMask& cells,
+              std::vector<ShadowScratch::Ask>& asks) const;
+    void fill(const Sheet& sheet, const SunOnGrid& sun, ShadowScratch& scratch, CellMask& cells) const;
+    void fill_crown(const SunOnGrid& sun, const std::array<int, 4>& box, ShadowScratch& scratch, CellMask& cells) const;
     void cast_solid(const SunOnGrid& sun, ShadowScratch& scratch, CellMask& opaque) const;
     void ask_all(const SunOnGrid& sun, const std::array<int, 4>& cells, CellMask& opaque, CellMask& crown) const;
+    [[nodiscard]] double passes(int column, int row, const SunOnGrid& sun) const noexcept;
     [[nodiscard]] double margin_m(const SunOnGrid& sun) const noexcept;
 
     const Occluder* occluder_;
     const CellGrid* grid_;
-    std::vector<Body> bodies_;  ///< one; of a post two: surely inside, and round it
+    std::vector<Body> bodies_;  ///< one; of some posts two: in the round, and round it
     std::vector<Sheet> sheets_;
     Crown crown_;
     Ball whole_, solid_, crown_ball_;
     bool sharp_ = true;     ///< false: outlines would not be safe; every cell is asked
     double scale_m_ = 1.0;  ///< of the coordinates: rounding grows with it
     double fuzz_m_ = 0.0;   ///< of the outline in the cells' plane, beside rounding
+    double round_m_ = 0.0;  ///< of the thing itself: a round post stands as one of many sides
     double columns_per_m_ = 1.0, rows_per_m_ = 1.0;
 };
 

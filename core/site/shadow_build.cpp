@@ -53,7 +53,7 @@ SunOnGrid on_grid(const CellGrid& grid, Point3 to_sun) noexcept {
 
 ShadowScratch::ShadowScratch(const CellGrid& grid)
     : low(static_cast<std::size_t>(grid.rows), grid.columns), high(static_cast<std::size_t>(grid.rows), -1) {
-    cover.sure = outer.sure = CellMask(grid.columns, grid.rows);
+    outer = CellMask(grid.columns, grid.rows);
 }
 
 Shadow::Shadow(const Occluder& occluder, const CellGrid& grid) : occluder_(&occluder), grid_(&grid) {
@@ -136,14 +136,25 @@ void Shadow::add_prism(const Occluder& occluder, const std::vector<Point2>& outl
 void Shadow::add_post(const Occluder& occluder) {
     if (!(occluder.high_m_ > occluder.low_m_)) return;
     const double r = occluder.radius_m_;
-    const int sides = r < 0.15 ? 16 : r < 1.0 ? 32 : 64;
-    for (const double reach : {r, r / std::cos(pi / sides)}) {  // in the round, and round it
+    const int sides = r < 0.06 ? 12 : r < 0.15 ? 16 : r < 1.0 ? 32 : 64;
+    const auto post_of = [&](double reach_m) {
         std::vector<Point2> outline;
         for (int i = 0; i < sides; ++i) {
             const double angle = 2.0 * pi * i / sides;
-            outline.push_back(occluder.middle_ + Point2{reach * std::cos(angle), reach * std::sin(angle)});
+            outline.push_back(occluder.middle_ + Point2{reach_m * std::cos(angle), reach_m * std::sin(angle)});
         }
         bodies_.push_back(body_of(outline, occluder.low_m_, occluder.high_m_));
+    };
+    post_of(r);
+    // As long as the cells' plane cuts it across, if at all, what is left out between the sides and the round moves the
+    // shadow's outline by little. Where the plane cuts along it or through its top that can be much: two bodies then.
+    const double gap_m = r / std::cos(pi / sides) - r;
+    const Corner top = corner({occluder.middle_.x_m, occluder.middle_.y_m, occluder.high_m_});
+    const double level = std::abs(grid_->normal.z_m);
+    if (level > 0.3 && top.off_m > 1.5 * r) {
+        round_m_ = gap_m / level;
+    } else {
+        post_of(r + gap_m);
     }
 }
 
@@ -217,6 +228,19 @@ Shadow::Body Shadow::body_of(const std::vector<Point2>& outline, double low_m, d
         if (other != face_left.end() && ends.first > ends.second) continue;  // had from the other side
         body.edges.push_back({ends.first, ends.second, left, other == face_left.end() ? -1 : other->second});
     }
+    std::vector<int> place(body.corners.size(), -1);  // of the corners that are still needed
+    std::vector<Corner> needed;
+    for (Body::Edge& e : body.edges) {
+        for (int* end : {&e.a, &e.b}) {
+            int& at = place[static_cast<std::size_t>(*end)];
+            if (at < 0) {
+                at = number(needed.size());
+                needed.push_back(body.corners[static_cast<std::size_t>(*end)]);
+            }
+            *end = at;
+        }
+    }
+    body.corners = std::move(needed);
     body.normals = std::move(normals);
     return body;
 }
