@@ -19,8 +19,8 @@
 #include "core/services/services.h"
 #include "core/site/geometry.h"
 #include "core/site/shade.h"
-#include "core/weather/ensemble.h"
 #include "core/sky/plane.h"
+#include "core/weather/ensemble.h"
 
 namespace wg::plan {
 

@@ -43,4 +43,20 @@ Result<WeatherYears> weather_ensemble(const PreparedWeather& like, int count) {
     return weather_ensemble(weather::climate_of(like.year, source, weather::seed_of_id(source)), count);
 }
 
+Result<std::shared_ptr<const Reference>> with_weather_and_years(const Reference& reference,
+                                                                const std::string& climate_id, int years) {
+    auto out = std::make_shared<Reference>(reference);
+    const bool own_year = out->weather != nullptr;
+    if (!own_year) {
+        Result<std::shared_ptr<const PreparedWeather>> weather = weather_for(reference, climate_id);
+        if (!weather) return weather.problems();
+        out->weather = std::move(weather).value();
+    }
+    Result<WeatherYears> further =
+        own_year ? weather_ensemble(*out->weather, years) : weather_ensemble(reference, climate_id, years);
+    // Without further years the plan says that its range is assumed; that is no reason to refuse it.
+    if (further) out->further_years = std::make_shared<const WeatherYears>(std::move(further).value());
+    return std::shared_ptr<const Reference>(std::move(out));
+}
+
 }  // namespace wg::plan

@@ -22,4 +22,13 @@ using WeatherYears = std::vector<std::shared_ptr<const PreparedWeather>>;
 /// Years like one of the user's: made from its monthly means. The seed follows from the year's source.
 [[nodiscard]] Result<WeatherYears> weather_ensemble(const PreparedWeather& like, int count);
 
+/// How many further years a plan is usually given: enough for the tenth and ninetieth percentile, little enough to wait
+/// for.
+inline constexpr int usual_further_years = 10;
+
+/// The reference with its weather for the climate (unless it holds the user's own year) and further years like it.
+[[nodiscard]] Result<std::shared_ptr<const Reference>> with_weather_and_years(const Reference& reference,
+                                                                              const std::string& climate_id,
+                                                                              int years = usual_further_years);
+
 }  // namespace wg::plan

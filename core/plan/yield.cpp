@@ -55,8 +55,8 @@ void record_figures(const std::array<season::Year, 3>& runs, const std::optional
         range([](const season::Year& y) { return y.total.drawn_kwh; }, spread ? &spread->heat_kwh : nullptr);
     figures.electricity_kwh = range([](const season::Year& y) { return y.total.electricity_kwh(); },
                                     spread ? &spread->electricity_kwh : nullptr);
-    figures.seasonal_factor = range([](const season::Year& y) { return y.seasonal_factor; },
-                                    spread ? &spread->seasonal_factor : nullptr);
+    figures.seasonal_factor =
+        range([](const season::Year& y) { return y.seasonal_factor; }, spread ? &spread->seasonal_factor : nullptr);
 }
 
 /// The same variations, with the light as it is: the weather's share comes from the further years.
@@ -141,10 +141,9 @@ std::vector<Problem> yield(const Job& job, const Selection& with, const Options&
         const std::string sizes =
             "plate to refrigerant -20/+20 %, compressor -5/+5 %, condenser -15/+15 %, draw-off +15/-15 % together "
             "(sizes assumed)";
-        plan.range_method =
-            years ? "eight in ten of " + std::to_string(plan.weather_spread->years) +
-                        " made years of the climate, and two runs of the year with " + sizes
-                  : "two further runs of the year: light -7/+7 %, " + sizes;
+        plan.range_method = years ? "eight in ten of " + std::to_string(plan.weather_spread->years) +
+                                        " made years of the climate, and two runs of the year with " + sizes
+                                  : "two further runs of the year: light -7/+7 %, " + sizes;
     } else {
         take(season::run(input, full), runs[0]);
         runs[1] = runs[0];

@@ -162,6 +162,14 @@ Placement SeatGround::placement(const GridPlace& at) const {
     return placement_in(seat_, middle(at.row, at.column), at.hand);
 }
 
+std::optional<GridPlace> SeatGround::nearest(const Placement& placement) const {
+    const Point2 first = middle(0, 0);
+    const long column = std::lround((placement.x_m - first.x_m) / input_.cell_m);
+    const long row = std::lround((placement.y_m - first.y_m) / input_.cell_m);
+    if (column < 0 || row < 0 || column >= columns_ || row >= rows_) return std::nullopt;
+    return GridPlace{static_cast<int>(row), static_cast<int>(column), placement.hand};
+}
+
 bool SeatGround::allowed(int row, int column) const {
     std::vector<Point2> outline = outline_;
     for (Point2& p : outline) {

@@ -64,6 +64,8 @@ class SeatGround {
     /// Adds utilisation and view. False: a point would not hold.
     [[nodiscard]] bool complete(const GridPlace& at, Measures& measures) const;
     [[nodiscard]] Placement placement(const GridPlace& at) const;
+    /// The grid's place nearest to a placement in this seat; nothing when it lies beyond the grid.
+    [[nodiscard]] std::optional<GridPlace> nearest(const Placement& placement) const;
 
    private:
     [[nodiscard]] Point2 middle(int row, int column) const noexcept;

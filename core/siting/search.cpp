@@ -138,6 +138,25 @@ void judge_batch(const std::vector<SeatFound>& found, const Input& input, std::v
     other.get();
 }
 
+// Whether the rules allow it is not asked: it is there.
+std::optional<Place> present_place(const Input& input, const std::vector<SeatFound>& found) {
+    if (input.moving >= input.choice.placements.size()) return std::nullopt;
+    const Placement& now = input.choice.placements[input.moving];
+    for (std::size_t seat = 0; seat < found.size(); ++seat) {
+        const Seat& s = input.seats[seat];
+        if (s.surface_id != now.surface_id || s.turn_deg != now.turn_deg || s.frame_tilt_deg != now.frame_tilt_deg ||
+            s.frame_azimuth_deg != now.frame_azimuth_deg || found[seat].ground == nullptr) {
+            continue;
+        }
+        const std::optional<GridPlace> at = found[seat].ground->nearest(now);
+        if (!at) return std::nullopt;
+        std::optional<Measures> measures = found[seat].ground->cheap(*at);
+        if (!measures || !found[seat].ground->complete(*at, *measures)) return std::nullopt;
+        return Place{seat, now, *measures, input.objective.score(*measures)};
+    }
+    return std::nullopt;
+}
+
 }  // namespace
 
 Outcome best_places(const Input& input, const Progress& progress) {
@@ -191,7 +210,12 @@ Outcome best_places(const Input& input, const Progress& progress) {
         batch_size = std::min<std::size_t>(1024, batch_size * 2);
         reporter.add(0.0);
     }
-    if (reporter.cancelled()) return {{}, out.looked_at, out.judged, true, {}};
+    if (reporter.cancelled()) {
+        out.places.clear();
+        out.cancelled = true;
+        return out;
+    }
+    out.present = present_place(input, found);
     std::set<std::string> told;
     for (std::size_t seat = 0; seat < input.seats.size(); ++seat) {
         const Seat& s = input.seats[seat];

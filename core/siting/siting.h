@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -63,10 +64,11 @@ struct Place {
 };
 
 struct Outcome {
-    std::vector<Place> places;         ///< best first; none: no place keeps the rules
-    std::size_t looked_at = 0;         ///< places that keep the rules of layout
-    std::size_t judged = 0;            ///< of these, fixings and view worked out
-    bool cancelled = false;            ///< `places` is empty then
+    std::vector<Place> places;     ///< best first; none: no place keeps the rules
+    std::size_t looked_at = 0;     ///< places that keep the rules of layout
+    std::size_t judged = 0;        ///< of these, fixings and view worked out
+    bool cancelled = false;        ///< `places` is empty then
+    std::optional<Place> present;  ///< where the moving collector lies now, to the nearest cell, by the same estimate
     std::vector<std::string> remarks;  ///< surfaces without a place, and why
 };
 

@@ -20,8 +20,6 @@
 namespace wg::ui {
 namespace {
 
-constexpr int list_height = 300;
-
 QString aim_text(siting::Aim aim) {
     switch (aim) {
         case siting::Aim::running_cost: return PlacesPanel::tr("Least running cost");
@@ -31,6 +29,12 @@ QString aim_text(siting::Aim aim) {
         case siting::Aim::out_of_sight: return PlacesPanel::tr("Least seen from the ground");
     }
     return {};
+}
+
+QString measures_text(const siting::Measures& m) {
+    return PlacesPanel::tr("about %1, run %2, fixings %3, seen %4")
+        .arg(quantity(m.electricity_kwh, QStringLiteral("kWh")), length_m(m.run_m), percent(m.utilisation),
+             percent(m.seen));
 }
 
 QLabel* muted(QWidget* parent) {
@@ -99,8 +103,10 @@ void PlacesPanel::build_found(QVBoxLayout* column) {
     list_ = new QListWidget(this);
     list_->setAccessibleName(tr("Places found, best first"));
     list_->setWordWrap(true);
-    list_->setMinimumHeight(list_height);
+    list_->setSpacing(2);
+    // All of it is shown: the panel scrolls, not the list within it.
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    list_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     column->addWidget(list_);
     connect(list_, &QListWidget::currentRowChanged, this, [this](int row) {
         put_->setEnabled(row >= 0 && !outdated());
@@ -177,6 +183,10 @@ void PlacesPanel::refresh() {
     put_->setVisible(list_->isVisibleTo(this));
     put_->setEnabled(list_->currentRow() >= 0 && !outdated());
     method_->setVisible(found.has_value());
+    int height = 2 * list_->frameWidth() + 4;
+    for (int row = 0; row < list_->count(); ++row)
+        height += list_->sizeHintForRow(row) + 2 * list_->spacing();
+    list_->setFixedHeight(height);
     QString words;
     if (!search_->problems().empty()) {
         const Problem& first = search_->problems().front();
@@ -188,9 +198,9 @@ void PlacesPanel::refresh() {
     } else if (found) {
         words = tr("Estimates for comparing; the plan works out the place you take.");
     }
-    if (found) {
-        for (const std::string& remark : found->places.outcome.remarks)
-            words += QLatin1Char('\n') + qs(remark);
+    if (found && found->places.outcome.present) {
+        words +=
+            QLatin1Char('\n') + tr("Where it is now: %1").arg(measures_text(found->places.outcome.present->measures));
     }
     words_->setText(words);
     words_->setVisible(!words.isEmpty());
@@ -228,19 +238,23 @@ void PlacesPanel::show_found() {
             }
             const siting::Measures& m = place.measures;
             auto* item = new QListWidgetItem(
-                tr("%1  %2\n%3, connections %4\nabout %5 electricity a year, run %6\nfixings %7, seen from %8 of the "
-                   "ground")
+                tr("%1  %2, connections %3\n%4\n%5")
                     .arg(++number)
-                    .arg(qs(place.placement.surface_id.empty() || on == nullptr ? std::string() : on->label), at,
-                         place.placement.hand == Hand::left ? tr("left") : tr("right"),
-                         quantity(m.electricity_kwh, QStringLiteral("kWh")), length_m(m.run_m), percent(m.utilisation),
-                         percent(m.seen)),
+                    .arg(on != nullptr ? qs(on->label) : QString(),
+                         place.placement.hand == Hand::left ? tr("left") : tr("right"), at, measures_text(m)),
                 list_);
-            item->setToolTip(tr("Light on the plate about %1 a year, %2 of the sun that an open plate would get")
-                                 .arg(quantity(m.light_kwh_m2, QStringLiteral("kWh/m\u00b2")), percent(m.beam_share)));
+            item->setToolTip(
+                tr("Light on the plate about %1 a year, %2 of the sun that an open plate would get. Seen from %3 of "
+                   "the points round the house.")
+                    .arg(quantity(m.light_kwh_m2, QStringLiteral("kWh/m\u00b2")), percent(m.beam_share),
+                         percent(m.seen)));
         }
         const siting::Objective& o = found->places.objective;
-        method_->setText(tr("Points: %1 a kWh of electricity, %2 a kWh of heat missing, %3 a metre of run, %4 for full "
+        QString about;
+        for (const std::string& remark : found->places.outcome.remarks)
+            about += qs(remark) + QLatin1String(".\n");
+        method_->setText(about +
+                         tr("Points: %1 a kWh of electricity, %2 a kWh of heat missing, %3 a metre of run, %4 for full "
                             "use of a fixing point, %5 for being seen from everywhere (weights chosen by us). Method: "
                             "%6.")
                              .arg(o.per_electricity_kwh)

@@ -152,6 +152,20 @@ TEST_F(Search, OutOfSightIsSeenFromFewerPointsThanTheWall) {
     EXPECT_LT(found.places[0].measures.seen, seen_on_wall);
 }
 
+TEST_F(Search, ThePresentPlaceIsMeasuredByTheSameEstimate) {
+    input.choice.placements = {placement_in(input.seats[1], {4.0, 2.0}, Hand::left)};
+    const Outcome found = best_places(input);
+    ASSERT_TRUE(found.present.has_value());
+    EXPECT_EQ(found.present->placement, input.choice.placements[0]);
+    EXPECT_GT(found.present->score, found.places[0].score);  // the north roof
+    const SeatGround ground(input, 1);
+    const auto at = ground.nearest(input.choice.placements[0]);
+    ASSERT_TRUE(at.has_value());
+    EXPECT_EQ(judge(input, ground, 1, *at)->score, found.present->score);
+    input.choice.placements[0].x_m = 100.0;
+    EXPECT_FALSE(best_places(input).present.has_value());
+}
+
 TEST_F(Search, TwoRunsGiveTheSame) {
     const Outcome a = best_places(input), b = best_places(input);
     ASSERT_EQ(a.places.size(), b.places.size());
