@@ -14,8 +14,7 @@ namespace {
 
 void check_share(double value, const std::string& where, std::vector<Problem>& problems) {
     if (value >= 0.0 && value <= 1.0) return;
-    problems.push_back(
-        {where, "it is " + fixed(value, 2) + ", and 0 to 1 is possible", "enter a share from 0 to 1"});
+    problems.push_back({where, "it is " + fixed(value, 2) + ", and 0 to 1 is possible", "enter a share from 0 to 1"});
 }
 
 void check_albedos(double bare, double snow, std::vector<Problem>& problems) {
