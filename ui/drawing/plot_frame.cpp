@@ -25,7 +25,7 @@ QPointF PlotFrame::value_at(QPointF at) const {
 
 QRectF plot_area(const QRectF& area, const Lettering& letters, double widest_y_text, int legend_rows) {
     const double line = letters.line();
-    const double left = line * 1.5 + widest_y_text;
+    const double left = line * 1.6 + widest_y_text;
     const double top = legend_rows > 0 ? line * (1.4 * legend_rows + 0.6) : line * 0.6;
     return area.adjusted(left, top, -line * 0.9, -line * 2.7);
 }

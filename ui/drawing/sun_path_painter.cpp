@@ -9,8 +9,12 @@
 #include "core/quantity/angle.h"
 #include "core/site/occluders.h"
 #include "ui/common/format.h"
+#include "ui/drawing/sun_path_parts.h"
 
 namespace wg::ui {
+
+using namespace sun_path;
+
 namespace {
 
 constexpr int days = 365;
@@ -93,107 +97,6 @@ QPainterPath hour_path(const sky::SunTable& sun, const SunPathFrame& where, int 
     return trace.path();
 }
 
-/// Area from the horizon up to a height given for every bearing.
-template <class Height>
-QPainterPath silhouette(const SunPathFrame& where, Height height_deg) {
-    QPainterPath path(where.frame.map(where.frame.x_from, 0.0));
-    for (double x = where.frame.x_from; x <= where.frame.x_to + 1e-9; x += 0.5) {
-        path.lineTo(where.frame.map(x, std::clamp(height_deg(where.bearing_of(x)), 0.0, where.frame.y_to)));
-    }
-    path.lineTo(where.frame.map(where.frame.x_to, 0.0));
-    path.closeSubpath();
-    return path;
-}
-
-struct Inks {
-    QColor horizon, obstacle, tree, behind, sun, hours;
-};
-Inks inks_of(const Theme& theme) {
-    Inks inks{theme.muted, theme.muted, theme.ready, theme.caution, theme.accent, theme.note};
-    if (theme.kind == ThemeKind::sunlight) inks.behind = inks.sun = inks.hours = inks.tree = theme.text;
-    return inks;
-}
-
-QColor thin(QColor colour, double share) {
-    colour.setAlphaF(static_cast<float>(share));
-    return colour;
-}
-
-// ------------------------------------------------------------------------------------------- what stands in front
-
-QPainterPath box_path(const QRectF& box) {
-    QPainterPath path;
-    path.addRect(box);
-    return path;
-}
-
-void fill_horizon(QPainter& painter, const QPainterPath& path, const Theme& theme, double line) {
-    painter.setPen(QPen(inks_of(theme).horizon, 1.5 * line));
-    painter.setBrush(thin(inks_of(theme).horizon, 0.55));
-    painter.drawPath(path);
-}
-void fill_obstacle(QPainter& painter, const QPainterPath& path, const Theme& theme, double line, bool tree) {
-    const QColor ink = tree ? inks_of(theme).tree : inks_of(theme).obstacle;
-    painter.setPen(QPen(ink, 1.2 * line));
-    painter.setBrush(thin(ink, 0.30));
-    painter.drawPath(path);
-    if (tree) paint_hatch(painter, path, thin(ink, 0.8), 7.0 * line, line, false);
-}
-void fill_behind(QPainter& painter, const QPainterPath& path, const Theme& theme, double line) {
-    const QColor ink = inks_of(theme).behind;
-    paint_hatch(painter, path, thin(ink, 0.65), 9.0 * line, line, true);
-    painter.setPen(QPen(ink, 1.2 * line, Qt::DashDotLine));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawPath(path);
-}
-
-/// Neighbouring steps that belong to the same thing.
-struct Block {
-    std::vector<const SkylineStep*> steps;
-    QPainterPath path;
-    QPointF top;
-};
-
-std::vector<Block> blocks_of(const SunPathPicture& picture, const SunPathFrame& where) {
-    std::vector<Block> blocks;
-    std::vector<std::pair<double, const SkylineStep*>> by_x;
-    for (const SkylineStep& step : picture.skyline)
-        by_x.emplace_back(where.x_of(step.azimuth_deg), &step);
-    std::sort(by_x.begin(), by_x.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
-    const double half = by_x.empty() ? 0.0 : 180.0 / static_cast<double>(by_x.size());
-    const auto at = [&](double x, double height) {
-        return where.frame.map(std::clamp(x, where.frame.x_from, where.frame.x_to), std::min(height, where.frame.y_to));
-    };
-    double last_x = 0.0;
-    double last_height = 0.0;
-    const auto end = [&] {
-        if (blocks.empty()) return;
-        blocks.back().path.lineTo(at(last_x + half, last_height));
-        blocks.back().path.lineTo(at(last_x + half, 0.0));
-        blocks.back().path.closeSubpath();
-    };
-    for (const auto& [x, step] : by_x) {
-        const double height = step->elevation_deg;
-        if (!(height > 0.0) || x + half < where.frame.x_from || x - half > where.frame.x_to) continue;
-        const bool goes_on = !blocks.empty() && blocks.back().steps.back()->id == step->id && x - last_x < 2.5 * half;
-        if (!goes_on) {
-            end();
-            blocks.emplace_back();
-            blocks.back().path.moveTo(at(x - half, 0.0));
-            blocks.back().path.lineTo(at(x - half, height));
-        }
-        Block& block = blocks.back();
-        const QPointF top = at(x, height);
-        block.path.lineTo(top);
-        if (block.steps.empty() || top.y() < block.top.y()) block.top = top;
-        block.steps.push_back(step);
-        last_x = x;
-        last_height = height;
-    }
-    end();
-    return blocks;
-}
-
 // ------------------------------------------------------------------------------------------------------- the axes
 
 Axis bearings(const SunPathFrame& where, const Lettering& letters) {
@@ -217,45 +120,6 @@ Axis heights(double top) {
     for (double at = 0.0; at <= top + 1e-6; at += 10.0)
         axis.marks.push_back({at, QStringLiteral("%1°").arg(std::lround(at)), false});
     return axis;
-}
-
-std::vector<LegendItem> legend_of(const SunPathPicture& picture, const Theme& theme, double line) {
-    const Inks inks = inks_of(theme);
-    const auto stroke = [line](const QColor& ink, double width, Qt::PenStyle style) {
-        return [=](QPainter& painter, const QRectF& box) {
-            painter.setPen(QPen(ink, width * line, style));
-            painter.drawLine(QPointF(box.left(), box.center().y()), QPointF(box.right(), box.center().y()));
-        };
-    };
-    std::vector<LegendItem> items{{QObject::tr("Sun on the 21st of the month"), stroke(inks.sun, 2.2, Qt::SolidLine)},
-                                  {QObject::tr("Standard time, Dec to Jun"), stroke(inks.hours, 1.3, Qt::SolidLine)},
-                                  {QObject::tr("Jun to Dec"), stroke(inks.hours, 1.3, Qt::DashLine)}};
-    const bool trees = std::any_of(picture.skyline.begin(), picture.skyline.end(),
-                                   [](const SkylineStep& s) { return s.tree && s.elevation_deg > 0.0; });
-    const bool solid = std::any_of(picture.skyline.begin(), picture.skyline.end(),
-                                   [](const SkylineStep& s) { return !s.tree && s.elevation_deg > 0.0; });
-    if (solid) {
-        items.push_back({QObject::tr("Obstacle"), [theme, line](QPainter& painter, const QRectF& box) {
-                             fill_obstacle(painter, box_path(box), theme, line, false);
-                         }});
-    }
-    if (trees) {
-        items.push_back({QObject::tr("Tree"), [theme, line](QPainter& painter, const QRectF& box) {
-                             fill_obstacle(painter, box_path(box), theme, line, true);
-                         }});
-    }
-    if (!picture.horizon.empty()) {
-        items.push_back({QObject::tr("Surveyed horizon"), [theme, line](QPainter& painter, const QRectF& box) {
-                             fill_horizon(painter, box_path(box), theme, line);
-                         }});
-    }
-    if (picture.plate && picture.plate->tilt_deg > 0.5) {
-        items.push_back(
-            {QObject::tr("Behind the collector's face"), [theme, line](QPainter& painter, const QRectF& box) {
-                 fill_behind(painter, box_path(box), theme, line);
-             }});
-    }
-    return items;
 }
 
 // ------------------------------------------------------------------------------------------------------ the labels

@@ -28,8 +28,7 @@ std::vector<LegendItem> months_legend(const Theme& theme) {
         };
     };
     return {{QObject::tr("Direct from the sun"), fill(beam_ink(theme))},
-            {QObject::tr("From the sky"), fill(diffuse_ink(theme))},
-            {QObject::tr("Below the months: mean air temperature"), [](QPainter&, const QRectF&) {}}};
+            {QObject::tr("From the sky"), fill(diffuse_ink(theme))}};
 }
 
 double total(const WeatherMonths& months, std::size_t month) {

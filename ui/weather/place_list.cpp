@@ -91,7 +91,7 @@ void PlaceList::fill() {
     for (std::size_t i = 0; i < places_.size(); ++i) {
         const WeatherPlace& place = places_[i];
         const int row = static_cast<int>(i);
-        QTableWidgetItem* name = cell(place.in_use ? tr("%1 (in use)").arg(place.label) : place.label, false);
+        QTableWidgetItem* name = cell(place.in_use ? tr("In use: %1").arg(place.label) : place.label, false);
         name->setToolTip(place.path.isEmpty() ? place.label : place.path);
         QFont font = table_->font();
         font.setBold(place.in_use);
@@ -99,10 +99,9 @@ void PlaceList::fill() {
         table_->setItem(row, 0, name);
         table_->setItem(row, 1, cell(distance_words(place.distance_km), true));
         table_->setItem(row, 2, cell(height_words(place.higher_m), true));
-        for (int column = 0; column < 3 && !place.caution.isEmpty(); ++column) {
-            QTableWidgetItem* item = table_->item(row, column);
-            if (column > 0) item->setForeground(current_theme().muted);
-        }
+        if (place.caution.isEmpty()) continue;
+        for (const int column : {1, 2})
+            table_->item(row, column)->setForeground(current_theme().muted);
     }
     filter();
 }
@@ -119,7 +118,7 @@ void PlaceList::filter() {
         table_->setRowHidden(static_cast<int>(i), !fits);
         shown += fits ? 1 : 0;
     }
-    count_->setText(wanted.isEmpty() ? tr("%1 places, nearest first").arg(places_.size())
+    count_->setText(wanted.isEmpty() ? tr("%1 places, by distance and height").arg(places_.size())
                                      : tr("%1 of %2 places").arg(shown).arg(places_.size()));
 }
 

@@ -17,7 +17,7 @@
 namespace wg::ui {
 namespace {
 
-constexpr int list_width = 380;
+constexpr int list_width = 450;
 
 std::string key_of(const WeatherPlace& place) {
     return place.climate_id.empty() ? place.path.toStdString() : place.climate_id;
@@ -52,7 +52,7 @@ weather::Spot spot_of(const Location& site) {
 WeatherDialog::WeatherDialog(WeatherDialogInput input, ReadFile read_file, QWidget* parent)
     : QDialog(parent), input_(std::move(input)), read_file_(std::move(read_file)) {
     setWindowTitle(tr("Weather year"));
-    resize(1180, 700);
+    resize(1280, 700);
     auto* body = new QHBoxLayout;
     body->setSpacing(16);
     body->addWidget(make_left());

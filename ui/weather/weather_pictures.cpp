@@ -48,7 +48,8 @@ QString temperature_words(const YearLook& look) {
                "Air temperature: mean of the year %1, coldest hour %2, warmest hour %3. Mean wind at 10 m: "
                "%4.")
         .arg(temperature(look.report.air_mean_year_c, 1), temperature(look.report.air_min_c, 1),
-             temperature(look.report.air_max_c, 1), quantity(look.report.wind_mean_m_s, QStringLiteral("m/s"), 1));
+             temperature(look.report.air_max_c, 1),
+             quantity(look.report.wind_mean_m_s, QStringLiteral("m/\u2060s"), 1));
 }
 
 QString clear_words(const YearLook& look) {
@@ -227,8 +228,9 @@ void WeatherPictures::refresh() {
                              quantity(look_->report.diffuse_kwh_m2[month], sum_unit(), 1),
                              temperature(look_->report.air_mean_c[month], 1));
                 });
-            words_->setText(tr("Light on the level ground by months; %1 in a year.")
-                                .arg(quantity(look_->report.global_year_kwh_m2, sum_unit())));
+            words_->setText(
+                tr("Light on the level ground by months, %1 in a year; under each month its mean air temperature.")
+                    .arg(quantity(look_->report.global_year_kwh_m2, sum_unit())));
             break;
         case View::clear_days:
             view_->show_picture(

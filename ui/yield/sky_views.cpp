@@ -135,9 +135,13 @@ void OrientationPage::show_site(const Site& site, const std::shared_ptr<const pl
         view().show_picture({}, {});
         return;
     }
-    if (weather != weather_ || site.ground_albedo != albedo_ || picture_.map == nullptr) {
+    // The plan's own sky model, so that map and months speak of the same light.
+    const sky::DiffuseModel model =
+        placements.empty() ? sky::DiffuseModel::hay_davies : placements.front().diffuse_model;
+    if (weather != weather_ || site.ground_albedo != albedo_ || picture_.map == nullptr ||
+        picture_.map->model != model) {
         picture_.map =
-            std::make_shared<const sky::OrientationMap>(sky::orientation_map(weather->sky, site.ground_albedo));
+            std::make_shared<const sky::OrientationMap>(sky::orientation_map(weather->sky, site.ground_albedo, model));
         weather_ = weather;
         albedo_ = site.ground_albedo;
     }

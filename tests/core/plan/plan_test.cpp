@@ -63,8 +63,8 @@ TEST_F(PlanTest, light_by_month_and_kind_makes_the_years_sums) {
         double light = 0.0;
         double lost = 0.0;
         for (std::size_t m = 0; m < 12; ++m) {
-            const double kinds = p.plane_month_beam_kwh_m2[m] + p.plane_month_diffuse_kwh_m2[m] +
-                                 p.plane_month_ground_kwh_m2[m];
+            const double kinds =
+                p.plane_month_beam_kwh_m2[m] + p.plane_month_diffuse_kwh_m2[m] + p.plane_month_ground_kwh_m2[m];
             EXPECT_NEAR(kinds, p.plane_month_kwh_m2[m], 1e-9);
             EXPECT_GE(p.plane_month_shade_loss_kwh_m2[m], 0.0);
             light += kinds;

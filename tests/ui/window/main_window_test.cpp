@@ -4,14 +4,18 @@
 
 #include <QAbstractButton>
 #include <QAction>
+#include <QApplication>
 #include <QFile>
 #include <QLabel>
 #include <QMenuBar>
+#include <QPushButton>
 #include <QTableView>
 #include <QTest>
+#include <QTimer>
 
 #include "ui/common/edits.h"
 #include "ui/desk/desk_page.h"
+#include "ui/weather/weather_dialog.h"
 #include "ui/window/job_page.h"
 
 namespace wg::ui {
@@ -115,6 +119,33 @@ TEST_F(MainWindowTest, a_job_started_afresh_opens_and_can_be_saved) {
     set_notes(*window_->session(), "first call");
     action(QKeySequence::Save)->trigger();
     EXPECT_EQ(window_->session()->job().revision, 2);
+}
+
+TEST_F(MainWindowTest, another_climate_is_planned_with_and_undone) {
+    ASSERT_TRUE(open_demo());
+    ASSERT_TRUE(settle());
+    const std::string before = window_->session()->job().weather;
+    const double heat = window_->session()->plan()->figures.heat_kwh.mid;
+    std::string chosen;
+    QTimer::singleShot(0, window_.get(), [&chosen] {
+        auto* dialog = qobject_cast<WeatherDialog*>(QApplication::activeModalWidget());
+        ASSERT_NE(dialog, nullptr);
+        const std::vector<WeatherPlace>& places = dialog->places().places();
+        const int other = places.front().in_use ? 1 : 0;
+        dialog->places().select(other);
+        chosen = places[static_cast<std::size_t>(other)].climate_id;
+        for (QPushButton* button : dialog->findChildren<QPushButton*>()) {
+            if (button->text().contains(QStringLiteral("Plan the job"))) return button->click();
+        }
+        dialog->reject();
+    });
+    action(QKeySequence(QStringLiteral("Ctrl+Shift+W")))->trigger();
+    ASSERT_FALSE(chosen.empty());
+    EXPECT_EQ(window_->session()->job().weather, chosen);
+    ASSERT_TRUE(settle());
+    EXPECT_NE(window_->session()->plan()->figures.heat_kwh.mid, heat);
+    action(QKeySequence(QStringLiteral("Ctrl+Z")))->trigger();
+    EXPECT_EQ(window_->session()->job().weather, before);
 }
 
 TEST_F(MainWindowTest, job_actions_wait_for_a_job) {
