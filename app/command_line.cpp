@@ -11,6 +11,7 @@
 #include "app/resources.h"
 #include "core/job/codec.h"
 #include "core/plan/plan.h"
+#include "core/plan/weather_ensemble.h"
 #include "core/quantity/time.h"
 #include "core/sun/position.h"
 #include "core/weather/quality.h"
@@ -190,6 +191,10 @@ int run_plan(const QStringList& arguments, std::ostream& out, std::ostream& err)
         Result<weather::Year> year = weather::read_any(weather_text.value(), weather_name);
         if (!year) return bad_input(err, year.problems());
         reference.value().weather = plan::prepared(std::move(year).value());
+    }
+    // Problems with the job's weather are left for the plan to tell, with everything else that it finds.
+    if (const auto with_years = plan::with_weather_and_years(reference.value(), job.value().weather)) {
+        reference = *with_years.value();
     }
     plan::Options options;
     if (args.parser.isSet(QStringLiteral("choice"))) {

@@ -63,12 +63,15 @@ Layout lay_points(const Input& input) {
     return out;
 }
 
-Outcome fix(const Input& input) {
-    Outcome out;
-    const Loads loads = loads_of(input);
-    Layout layout = lay_points(input);
-    const Combined combined = combine(input, loads, layout);
-    const Resistance resistance = resistance_of(input.method, input.rules);
+namespace {
+
+/// Worst forces over all combinations, written into the points.
+struct Worst {
+    double utilisation = 0.0;
+    int point = 0;
+};
+Worst judge(Layout& layout, const Combined& combined, const Resistance& resistance) {
+    Worst worst;
     for (std::size_t i = 0; i < layout.points.size(); ++i) {
         FixingPoint& p = layout.points[i];
         p.resistance_pull_n = resistance.pull_n;
@@ -85,11 +88,25 @@ Outcome fix(const Input& input) {
                 p.worst_combination = c.name;
             }
         }
-        if (out.worst_point == 0 || p.utilisation > out.worst_utilisation) {
-            out.worst_utilisation = p.utilisation;
-            out.worst_point = p.number;
+        if (worst.point == 0 || p.utilisation > worst.utilisation) {
+            worst.utilisation = p.utilisation;
+            worst.point = p.number;
         }
     }
+    return worst;
+}
+
+}  // namespace
+
+Outcome fix(const Input& input) {
+    Outcome out;
+    const Loads loads = loads_of(input);
+    Layout layout = lay_points(input);
+    const Combined combined = combine(input, loads, layout);
+    const Resistance resistance = resistance_of(input.method, input.rules);
+    const Worst worst = judge(layout, combined, resistance);
+    out.worst_utilisation = worst.utilisation;
+    out.worst_point = worst.point;
     out.wind = loads.wind;
     out.zone = loads.zone.zone_uplift;
     out.cpe_uplift = loads.zone.uplift;
@@ -98,6 +115,23 @@ Outcome fix(const Input& input) {
     out.findings = check_fixing(input, loads, layout, combined, resistance);
     out.workings = workings_of(input, loads, layout, resistance);
     out.points = std::move(layout.points);
+    return out;
+}
+
+Hold hold_of(const Input& input) {
+    Hold out;
+    Layout layout = lay_points(input);
+    const auto& fits = input.method.coverings;
+    out.stopped = layout.points.size() < 2 || std::find(fits.begin(), fits.end(), input.surface.covering) == fits.end();
+    for (const FixingPoint& p : layout.points) {
+        out.stopped =
+            out.stopped || (layout.rafters_known && !p.on_rafter) || !site::contains(input.surface.outline, p.position);
+    }
+    if (out.stopped) return out;
+    const Resistance resistance = resistance_of(input.method, input.rules);
+    out.stopped = !(resistance.pull_n > 0.0) || !(resistance.shear_n > 0.0);
+    out.worst_utilisation = judge(layout, combine(input, loads_of(input), layout), resistance).utilisation;
+    out.stopped = out.stopped || out.worst_utilisation > 1.0;
     return out;
 }
 

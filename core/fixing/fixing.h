@@ -75,4 +75,11 @@ struct Outcome {
 /// utilisation over 1 (stop) or over 0.9 (caution), what is simplified.
 [[nodiscard]] Outcome fix(const Input& input);
 
+/// What fix() would find, as two figures and without its words: for judging thousands of places.
+struct Hold {
+    double worst_utilisation = 0.0;  ///< not worked out where a point has no hold at all
+    bool stopped = false;            ///< fix() would return a stop
+};
+[[nodiscard]] Hold hold_of(const Input& input);
+
 }  // namespace wg::fixing

@@ -63,18 +63,23 @@ void fix_collectors(const Job& job, const Selection& with, Plan& plan) {
 
 }  // namespace
 
+pipework::Input run_input(const Selection& with) {
+    pipework::Input input;
+    input.block_connection = block_connection(*with.spot, *with.cylinder);
+    input.block = *with.block;
+    input.collector = *with.collector;
+    input.refrigerant = with.refrigerant;
+    input.rating_evaporating_c = rating_evaporating_c;
+    input.rating_heat_w = rating_heat_w(*with.block, *with.refrigerant, rating_evaporating_c, rating_condensing_c);
+    return input;
+}
+
 void engineering(const Job& job, const Selection& with, Plan& plan) {
     append(plan.findings, fixing::check_layout(job.site, *with.choice, *with.collector));
     if (!plan.placements.empty()) {
-        pipework::Input input;
+        pipework::Input input = run_input(with);
         input.collector_connection = collector_connection(plan.placements);
-        input.block_connection = block_connection(*with.spot, *with.cylinder);
         input.route = with.choice->route;
-        input.block = *with.block;
-        input.collector = *with.collector;
-        input.refrigerant = with.refrigerant;
-        input.rating_evaporating_c = rating_evaporating_c;
-        input.rating_heat_w = rating_heat_w(*with.block, *with.refrigerant, rating_evaporating_c, rating_condensing_c);
         const pipework::Outcome outcome = pipework::run_of(input);
         plan.run = outcome.run;
         append(plan.findings, outcome.findings);

@@ -31,6 +31,7 @@ std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const O
         placed.surface_id = surface.id;
         placed.surface_label = surface.label;
         placed.placed = site::place(surface, job.site.sketch_up_azimuth_deg, placement, *with.collector);
+        placed.on_frame = placement.frame_tilt_deg.has_value();
         if (!options.yield) {
             plan.placements.push_back(std::move(placed));
             continue;
@@ -43,7 +44,7 @@ std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const O
         input.azimuth_deg = placed.placed.azimuth_deg;
         input.albedo = job.site.ground_albedo;
         input.sky_view = placed.shade.sky_view;
-        input.rear_open = placement.frame_tilt_deg.has_value() ? 1.0 : 0.0;
+        input.rear_open = placed.on_frame ? 1.0 : 0.0;
         sky::PlaneYear plane = sky::plane_year(year, input, placed.shade.beam_share);
         placed.plane_kwh_m2 = plane.total_kwh_m2;
         placed.plane_unshaded_kwh_m2 = plane.unshaded_kwh_m2;

@@ -20,6 +20,7 @@ struct Selection {
     const parts::PriceList* prices = nullptr;
     const refrigerant::Properties* refrigerant = nullptr;
     std::shared_ptr<const PreparedWeather> weather;
+    std::shared_ptr<const std::vector<std::shared_ptr<const PreparedWeather>>> further_years;  ///< may be null
 };
 [[nodiscard]] Result<Selection> select(const Job& job, const Reference& reference, const Options& options);
 
@@ -29,6 +30,18 @@ struct Selection {
 /// Light on each placed collector; fills `Plan::placements` and returns the plane years in the same order.
 [[nodiscard]] std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const Options& options,
                                                 Plan& plan);
+
+/// What a year of operation needs, from the light on each collector (mean of all) and the run.
+[[nodiscard]] season::Input season_input(const Job& job, const Selection& with,
+                                         const std::vector<sky::PlaneYear>& planes,
+                                         const std::vector<PlacementPlan>& placements, const pipework::Run& run);
+
+/// The further years, each a year of operation at quarter-hour steps. Empty when there are none.
+[[nodiscard]] Result<std::optional<WeatherSpread>> spread_over_years(const Job& job, const Selection& with,
+                                                                     const Plan& plan);
+
+/// Everything a run needs but where it goes.
+[[nodiscard]] pipework::Input run_input(const Selection& with);
 
 /// Run, fixings, services.
 void engineering(const Job& job, const Selection& with, Plan& plan);

@@ -20,6 +20,7 @@
 #include "core/site/geometry.h"
 #include "core/site/shade.h"
 #include "core/sky/plane.h"
+#include "core/weather/ensemble.h"
 
 namespace wg::plan {
 
@@ -30,12 +31,22 @@ struct Ranged {
     double high = 0.0;
 };
 
+/// What the weather of single years alone does to the year's figures: quantiles over further years of the climate.
+struct WeatherSpread {
+    int years = 0;
+    weather::Quantiles light_kwh_m2;  ///< on the front of the plates, mean of all, after shade
+    weather::Quantiles electricity_kwh;
+    weather::Quantiles heat_kwh;  ///< drawn
+    weather::Quantiles seasonal_factor;
+};
+
 struct PlacementPlan {
     std::string placement_id;
     std::string label;
     std::string surface_id;
     std::string surface_label;
     site::PlacedCollector placed;
+    bool on_frame = false;
     site::Shade shade;
     double plane_kwh_m2 = 0.0;  ///< a year on the front face after shade
     double plane_unshaded_kwh_m2 = 0.0;
@@ -100,6 +111,7 @@ struct Plan {
     std::optional<season::WarmUp> warm_up_fair;  ///< 400 W/m2, 15 deg C
     std::optional<season::WarmUp> warm_up_poor;  ///< night, 2 deg C
     std::string range_method;
+    std::optional<WeatherSpread> weather_spread;  ///< when the reference holds further years
     pipework::Run run;
     services::Outcome services;
     parts::Outcome parts;

@@ -24,6 +24,20 @@ Json ranged(const Ranged& value, int decimals) {
     return {{"low", num(value.low, decimals)}, {"mid", num(value.mid, decimals)}, {"high", num(value.high, decimals)}};
 }
 
+Json quantiles(const weather::Quantiles& q, int decimals) {
+    return {{"p10", num(q.p10, decimals)}, {"p50", num(q.p50, decimals)}, {"p90", num(q.p90, decimals)}};
+}
+
+Json weather_spread(const Plan& plan) {
+    if (!plan.weather_spread) return nullptr;
+    const WeatherSpread& s = *plan.weather_spread;
+    return {{"years", s.years},
+            {"light_kwh_m2", quantiles(s.light_kwh_m2, 1)},
+            {"electricity_kwh", quantiles(s.electricity_kwh, 1)},
+            {"heat_kwh", quantiles(s.heat_kwh, 1)},
+            {"seasonal_factor", quantiles(s.seasonal_factor, 3)}};
+}
+
 Json point(Point2 p) {
     return Json::array({num(p.x_m, 3), num(p.y_m, 3)});
 }
@@ -156,6 +170,7 @@ Json yield_json(const Plan& plan) {
             {"shortfall_draws", plan.season.shortfall_draws},
             {"models", plan.season.models},
             {"range_method", plan.range_method},
+            {"weather_spread", weather_spread(plan)},
             {"standstill",
              {{"plate_c", num(plan.standstill.plate_c, 1)},
               {"pressure_bar_abs", num(plan.standstill.pressure_bar_abs, 2)},

@@ -33,6 +33,9 @@ struct Reference {
     std::map<Refrigerant, std::shared_ptr<const refrigerant::Properties>> refrigerants;
     std::shared_ptr<const PreparedWeather>
         weather;  ///< the year to plan with; set by weather_for or by the user's file
+    /// Further years of the same climate, over which the yearly figures get their range (weather_ensemble.h); null or
+    /// empty: none, and the light is varied by an assumed size instead.
+    std::shared_ptr<const std::vector<std::shared_ptr<const PreparedWeather>>> further_years;
 };
 
 /// Text of a resource by its path below resources/, e.g. "refrigerants/R134a.json"; nullopt when there is none.

@@ -69,6 +69,7 @@ Result<Selection> select(const Job& job, const Reference& reference, const Optio
     }
     if (reference.weather != nullptr) {
         with.weather = reference.weather;
+        with.further_years = reference.further_years;
     } else {
         Result<std::shared_ptr<const PreparedWeather>> weather = weather_for(reference, job.weather);
         if (weather) {

@@ -5,7 +5,6 @@
 
 #include "core/plan/parts_of_plan.h"
 #include "core/quantity/text.h"
-#include "core/sky/wind.h"
 
 namespace wg::plan::steps {
 namespace {
@@ -22,18 +21,6 @@ struct Variation {
 constexpr Variation poorer{0.93, 0.80, 0.95, 0.85, 1.15};
 constexpr Variation better{1.07, 1.20, 1.05, 1.15, 0.85};
 
-/// Roughness length, EN 1991-1-4 table 4.1.
-double roughness_m(Terrain terrain) {
-    switch (terrain) {
-        case Terrain::sea_0: return 0.003;
-        case Terrain::open_i: return 0.01;
-        case Terrain::farmland_ii: return 0.05;
-        case Terrain::suburb_iii: return 0.3;
-        case Terrain::town_iv: return 1.0;
-    }
-    return 0.3;
-}
-
 season::Input varied(season::Input input, const Variation& by) {
     for (double& w : input.front_w_m2)
         w *= by.light;
@@ -46,64 +33,36 @@ season::Input varied(season::Input input, const Variation& by) {
     return input;
 }
 
-season::Input season_input(const Job& job, const Selection& with, const std::vector<sky::PlaneYear>& planes,
-                           const Plan& plan) {
-    season::Input input;
-    input.collector = *with.collector;
-    input.collectors = static_cast<int>(plan.placements.size());
-    input.block = *with.block;
-    input.cylinder = *with.cylinder;
-    input.refrigerant = with.refrigerant;
-    const sky::PreparedYear& year = with.weather->sky;
-    const std::size_t hours = year.sun_up.size();
-    input.front_w_m2.assign(hours, 0.0);
-    input.rear_w_m2.assign(hours, 0.0);
-    const double share = 1.0 / static_cast<double>(planes.size());
-    double height_m = 0.0;
-    double tilt_deg = 0.0;
-    double sky_view = 0.0;
-    bool all_free = true;
-    for (std::size_t i = 0; i < planes.size(); ++i) {
-        const sky::PlaneYear& plane = planes[i];
-        for (std::size_t h = 0; h < hours; ++h) {
-            input.front_w_m2[h] += share * (plane.beam_w_m2[h] + plane.sky_diffuse_w_m2[h] + plane.ground_w_m2[h]);
-            input.rear_w_m2[h] += share * plane.rear_w_m2[h];
-        }
-        const site::PlacedCollector& placed = plan.placements[i].placed;
-        height_m += share * 0.5 * (placed.lowest_m + placed.highest_m);
-        tilt_deg += share * placed.tilt_deg;
-        sky_view += share * plan.placements[i].shade.sky_view;
-        all_free = all_free && with.choice->placements[i].frame_tilt_deg.has_value();
-    }
-    input.sun_up = year.sun_up;
-    input.air_c = year.air_c;
-    input.dew_point_c = year.dew_point_c;
-    input.sky_k = year.sky_temperature_k;
-    input.pressure_pa = year.pressure_pa;
-    input.wind_plate_m_s = year.wind_10m_m_s;
-    const double wind_share = sky::wind_factor_other_terrain(height_m, roughness_m(job.site.terrain));
-    for (double& wind : input.wind_plate_m_s)
-        wind *= wind_share;
-    input.tilt_deg = tilt_deg;
-    input.sky_view = sky_view;
-    input.rear_free = all_free;
-    input.room_c = with.spot->room_temperature_c;
-    input.line_ua_w_k = plan.run.line_ua_w_k;
-    input.suction_drop_k = plan.run.suction_drop_k;
-    input.demand = job.demand;
-    return input;
-}
-
-void record_figures(const std::array<season::Year, 3>& runs, Figures& figures) {
-    const auto range = [&](auto of) {
+/// What equipment and household do (least and greatest of three runs) and what the weather of single years does
+/// (tenth and ninetieth percentile over the median) are independent of each other: their distances from the middle are
+/// added as squares.
+void record_figures(const std::array<season::Year, 3>& runs, const std::optional<WeatherSpread>& spread,
+                    Figures& figures) {
+    const auto range = [&](auto of, const weather::Quantiles* weather) {
         const double mid = of(runs[0]);
         const double a = of(runs[1]);
         const double b = of(runs[2]);
-        return Ranged{std::min({mid, a, b}), mid, std::max({mid, a, b})};
+        Ranged out{std::min({mid, a, b}), mid, std::max({mid, a, b})};
+        if (weather != nullptr && weather->p50 > 0.0) {
+            const double down = mid * (1.0 - weather->p10 / weather->p50);
+            const double up = mid * (weather->p90 / weather->p50 - 1.0);
+            out.low = mid - std::hypot(mid - out.low, down);
+            out.high = mid + std::hypot(out.high - mid, up);
+        }
+        return out;
     };
-    figures.heat_kwh = range([](const season::Year& y) { return y.total.drawn_kwh; });
-    figures.electricity_kwh = range([](const season::Year& y) { return y.total.electricity_kwh(); });
-    figures.seasonal_factor = range([](const season::Year& y) { return y.seasonal_factor; });
+    figures.heat_kwh =
+        range([](const season::Year& y) { return y.total.drawn_kwh; }, spread ? &spread->heat_kwh : nullptr);
+    figures.electricity_kwh = range([](const season::Year& y) { return y.total.electricity_kwh(); },
+                                    spread ? &spread->electricity_kwh : nullptr);
+    figures.seasonal_factor =
+        range([](const season::Year& y) { return y.seasonal_factor; }, spread ? &spread->seasonal_factor : nullptr);
+}
+
+/// The same variations, with the light as it is: the weather's share comes from the further years.
+Variation at_usual_light(Variation by) {
+    by.light = 1.0;
+    return by;
 }
 
 void record_workings(const Plan& plan, std::vector<Working>& workings) {
@@ -149,7 +108,7 @@ void record_workings(const Plan& plan, std::vector<Working>& workings) {
 
 std::vector<Problem> yield(const Job& job, const Selection& with, const Options& options,
                            const std::vector<sky::PlaneYear>& planes, Plan& plan) {
-    const season::Input input = season_input(job, with, planes, plan);
+    const season::Input input = season_input(job, with, planes, plan.placements, plan.run);
     season::Options full;
     full.keep_hours = options.keep_hours;
     season::Options bare = full;
@@ -166,17 +125,25 @@ std::vector<Problem> yield(const Job& job, const Selection& with, const Options&
         }
     };
     if (options.ranges) {
+        Result<std::optional<WeatherSpread>> spread = spread_over_years(job, with, plan);
+        if (!spread) return spread.problems();
+        plan.weather_spread = spread.value();
+        const bool years = plan.weather_spread.has_value();
+        const Variation worse = years ? at_usual_light(poorer) : poorer;
+        const Variation kinder = years ? at_usual_light(better) : better;
         auto others = std::async(std::launch::async, [&] {
-            return std::pair{season::run(varied(input, poorer), bare), season::run(varied(input, better), bare)};
+            return std::pair{season::run(varied(input, worse), bare), season::run(varied(input, kinder), bare)};
         });
         take(season::run(input, full), runs[0]);
         auto [poor, good] = others.get();
         take(std::move(poor), runs[1]);
         take(std::move(good), runs[2]);
-        plan.range_method =
-            "two further years: light -7/+7 %, plate to refrigerant -20/+20 %, compressor -5/+5 %, condenser -15/+15 "
-            "%, "
-            "draw-off +15/-15 % together (sizes assumed)";
+        const std::string sizes =
+            "plate to refrigerant -20/+20 %, compressor -5/+5 %, condenser -15/+15 %, draw-off +15/-15 % together "
+            "(sizes assumed)";
+        plan.range_method = years ? "eight in ten of " + std::to_string(plan.weather_spread->years) +
+                                        " made years of the climate, and two runs of the year with " + sizes
+                                  : "two further runs of the year: light -7/+7 %, " + sizes;
     } else {
         take(season::run(input, full), runs[0]);
         runs[1] = runs[0];
@@ -184,7 +151,7 @@ std::vector<Problem> yield(const Job& job, const Selection& with, const Options&
         plan.range_method = "not worked out yet";
     }
     if (!problems.empty()) return problems;
-    record_figures(runs, plan.figures);
+    record_figures(runs, plan.weather_spread, plan.figures);
     plan.season = std::move(runs[0]);
 
     const Result<season::Standstill> still = season::standstill(input);

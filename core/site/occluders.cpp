@@ -77,10 +77,12 @@ bool meets_prism(Point3 from, Point3 dir, const std::vector<Point2>& outline, do
     const Point2 a = p + d * s.from_m, b = p + d * s.to_m;
     if (even_odd(outline, a)) return true;
     const Point2 run = b - a;
+    constexpr double parallel2 = 1e-24;  // sine of the angle, squared
     for (std::size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++) {
         const Point2 e = outline[i] - outline[j], q = outline[j] - a;
         const double side = cross(run, e);
-        if (side == 0.0) continue;  // along the edge: one of its neighbours is met
+        // Along the edge one of its neighbours is met; where it is not, rounding must not find a crossing far away.
+        if (side * side <= parallel2 * dot(run, run) * dot(e, e)) continue;
         const double t = cross(q, e) / side, u = cross(q, run) / side;
         if (t >= 0.0 && t <= 1.0 && u >= 0.0 && u <= 1.0) return true;
     }
@@ -98,7 +100,7 @@ Occluder Occluder::from_obstacle(const Obstacle& obstacle) {
     o.high_m_ = obstacle.base.z_m + obstacle.height_m;
     const double half_height = 0.5 * obstacle.height_m;
     o.bound_middle_ = {obstacle.base.x_m, obstacle.base.y_m, obstacle.base.z_m + half_height};
-    if (!(obstacle.height_m > 0.0)) return o;
+    if (!(obstacle.height_m > touch_m)) return o;
     double plan_radius = 0.0;
     switch (obstacle.kind) {
         case ObstacleKind::box:
@@ -107,7 +109,7 @@ Occluder Occluder::from_obstacle(const Obstacle& obstacle) {
             o.half_depth_m_ = 0.5 * obstacle.depth_m;
             o.turn_cos_ = std::cos(radians(obstacle.turn_deg));
             o.turn_sin_ = std::sin(radians(obstacle.turn_deg));
-            if (!(obstacle.width_m > 0.0) || !(obstacle.depth_m > 0.0)) return o;
+            if (!(obstacle.width_m > touch_m) || !(obstacle.depth_m > touch_m)) return o;
             plan_radius = std::hypot(o.half_width_m_, o.half_depth_m_);
             break;
         case ObstacleKind::prism: {
@@ -123,17 +125,18 @@ Occluder Occluder::from_obstacle(const Obstacle& obstacle) {
         case ObstacleKind::post:
             o.shape_ = Shape::post;
             o.radius_m_ = obstacle.radius_m;
-            if (!(obstacle.radius_m > 0.0)) return o;
+            if (!(obstacle.radius_m > touch_m)) return o;
             plan_radius = obstacle.radius_m;
             break;
         case ObstacleKind::tree: {
             o.shape_ = Shape::tree;
-            if (!(obstacle.radius_m > 0.0)) return o;
+            if (!(obstacle.radius_m > touch_m)) return o;
             const double crown_low = std::clamp(obstacle.crown_base_m, 0.0, obstacle.height_m);
             o.high_m_ = obstacle.base.z_m + crown_low;
             o.radius_m_ = trunk_share * obstacle.radius_m;
             o.crown_radius_m_ = obstacle.radius_m;
             o.crown_half_height_m_ = 0.5 * (obstacle.height_m - crown_low);
+            if (!(o.crown_half_height_m_ > touch_m)) o.crown_half_height_m_ = 0.0;
             o.crown_middle_ = {o.middle_.x_m, o.middle_.y_m, o.high_m_ + o.crown_half_height_m_};
             o.transmittance_leaf_ = std::clamp(obstacle.transmittance_leaf, 0.0, 1.0);
             o.transmittance_bare_ = std::clamp(obstacle.transmittance_bare, 0.0, 1.0);
@@ -159,6 +162,19 @@ Occluder Occluder::from_surface(const Surface& surface, double sketch_up_azimuth
     o.bound_middle_ = to_space(o.frame_, {0.5 * (b.min_x_m + b.max_x_m), 0.5 * (b.min_y_m + b.max_y_m)});
     o.bound_radius_m_ = 0.5 * std::hypot(b.width_m(), b.height_m());
     return o;
+}
+
+bool Occluder::extends() const noexcept {
+    const auto within = [](double v) { return std::abs(v) <= most_m; };  // false for NaN
+    for (const Point2 p : outline_) {
+        if (!within(p.x_m) || !within(p.y_m)) return false;
+    }
+    const bool frame_within = shape_ != Shape::plane || (within(frame_.right.x_m) && within(frame_.up.z_m) &&
+                                                         within(frame_.normal.x_m) && within(frame_.normal.z_m));
+    return bound_radius_m_ > 0.0 && within(bound_radius_m_) && within(bound_middle_.x_m) && within(bound_middle_.y_m) &&
+           within(bound_middle_.z_m) && within(middle_.x_m) && within(middle_.y_m) && within(low_m_) &&
+           within(high_m_) && within(turn_cos_) && within(turn_sin_) && within(transmittance_leaf_) &&
+           within(transmittance_bare_) && frame_within;
 }
 
 std::vector<Occluder> Occluder::of(const Site& site, const std::string& without_surface_id) {
@@ -252,6 +268,14 @@ Horizon::Horizon(std::vector<HorizonPoint> points) {
         p.azimuth_deg = wrap_360(p.azimuth_deg);
         points_.push_back(p);
     }
+    constexpr double apart = 1e-9;
+    double highest_deg = 0.0, lowest_deg = 90.0;
+    for (const HorizonPoint& p : points_) {
+        highest_deg = std::max(highest_deg, p.elevation_deg);
+        lowest_deg = std::min(lowest_deg, p.elevation_deg);
+    }
+    surely_open_ = std::sin(radians(std::clamp(highest_deg, 0.0, 90.0))) + apart;
+    surely_hidden_ = std::sin(radians(std::clamp(lowest_deg, 0.0, 90.0))) - apart;
     std::stable_sort(points_.begin(), points_.end(),
                      [](const HorizonPoint& a, const HorizonPoint& b) { return a.azimuth_deg < b.azimuth_deg; });
 }
@@ -271,6 +295,8 @@ double Horizon::elevation_deg(double azimuth_deg) const noexcept {
 
 bool Horizon::hides(double east, double north, double up) const noexcept {
     if (points_.empty()) return up <= 0.0;
+    if (up > surely_open_) return false;
+    if (up < surely_hidden_) return true;
     const double elevation = degrees(std::atan2(up, std::hypot(east, north)));
     return elevation <= std::max(0.0, elevation_deg(degrees(std::atan2(east, north))));
 }

@@ -14,7 +14,9 @@ class Occluder {
    public:
     enum class Shape { box, prism, post, tree, plane };
 
-    /// Obstacles without height or extent are left out, and so is the surface of that id (empty: none).
+    /// Obstacles without height or extent (touch_m), with numbers that are not finite or farther than `most_m` are left
+    /// out, and so is the surface of that id (empty: none).
+    static constexpr double most_m = 1e7;
     [[nodiscard]] static std::vector<Occluder> of(const Site& site, const std::string& without_surface_id);
     /// As seen by a plate of that front normal (any length) on the surface of that id: the surface is left out where
     /// rays from the plate's front lead away from it, that is when the plate lies parallel to it or it is level.
@@ -44,10 +46,11 @@ class Occluder {
     [[nodiscard]] const std::string& label() const noexcept { return label_; }
 
    private:
+    friend class Shadow;  // takes the shape apart
     Occluder() = default;
     [[nodiscard]] static Occluder from_obstacle(const Obstacle& obstacle);
     [[nodiscard]] static Occluder from_surface(const Surface& surface, double sketch_up_azimuth_deg);
-    [[nodiscard]] bool extends() const noexcept { return bound_radius_m_ > 0.0; }
+    [[nodiscard]] bool extends() const noexcept;
 
     Shape shape_ = Shape::box;
     std::string id_, label_;
@@ -79,11 +82,12 @@ class Horizon {
     [[nodiscard]] bool empty() const noexcept { return points_.empty(); }
     /// Elevation in degrees at a true bearing.
     [[nodiscard]] double elevation_deg(double azimuth_deg) const noexcept;
-    /// Whether a direction (true north form) is below it.
+    /// Whether a direction (true north form, unit vector) is below it.
     [[nodiscard]] bool hides(double east, double north, double up) const noexcept;
 
    private:
-    std::vector<HorizonPoint> points_;  ///< sorted by azimuth
+    std::vector<HorizonPoint> points_;                ///< sorted by azimuth
+    double surely_open_ = 0.0, surely_hidden_ = 0.0;  ///< `up` of directions over and under every point
 };
 
 }  // namespace wg::site

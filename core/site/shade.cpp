@@ -1,13 +1,12 @@
 #include "core/site/shade.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <utility>
 
 #include "core/quantity/constants.h"
-#include "core/quantity/time.h"
-#include "core/site/occluders.h"
+#include "core/site/grid_shadow.h"
+#include "core/site/suns.h"
 #include "core/site/vec.h"
 
 namespace wg::site {
@@ -15,83 +14,86 @@ namespace {
 
 constexpr std::size_t hours = 8760;
 constexpr double least_cause_kwh_m2 = 1e-3;  ///< smaller losses are not worth a line
+constexpr int most_samples = 1000;           ///< along a side
 
-struct Sun {
-    std::size_t hour = 0;
-    int month = 1;
-    double beam_w_m2 = 0.0;  ///< on the plane, unshaded
-    double east = 0.0, north = 0.0, up = 0.0;
-    Point3 dir;
+/// Adds up what one cause takes, by month and hour of day.
+struct Tally {
+    MonthHourTable lost_wh_m2{};
+
+    void add(const Sun& sun, double lost_share) noexcept {
+        lost_wh_m2[static_cast<std::size_t>(sun.month - 1)][sun.hour % 24] += sun.beam_w_m2 * lost_share;
+    }
+    [[nodiscard]] double sum_kwh_m2() const noexcept {
+        double sum = 0.0;
+        for (const auto& month : lost_wh_m2) {
+            for (const double wh : month)
+                sum += wh;
+        }
+        return 1e-3 * sum;
+    }
+    [[nodiscard]] MonthHourTable table_kwh_m2() const noexcept {
+        MonthHourTable table = lost_wh_m2;
+        for (auto& month : table) {
+            for (double& v : month)
+                v *= 1e-3;
+        }
+        return table;
+    }
 };
 
-/// Hours in which the sun is up and before the plane.
-std::vector<Sun> suns_before(const sky::PreparedYear& year, Point3 normal, double sketch_up_azimuth_deg,
-                             int every_nth_day) {
-    std::vector<Sun> suns;
-    const std::size_t n = std::min({hours, year.sun_up.size(), year.sun_east.size(), year.sun_north.size()});
-    const auto every = static_cast<std::size_t>(std::max(1, every_nth_day));
-    suns.reserve(5000 / every);
-    for (int month = 1; month <= 12; ++month) {
-        const auto from = static_cast<std::size_t>(first_hour_of_month(month));
-        const auto to = std::min(n, static_cast<std::size_t>(first_hour_of_month(month + 1)));
-        for (std::size_t h = from; h < to; ++h) {
-            if ((h / 24) % every != 0 || year.sun_up[h] <= 0.0) continue;
-            Sun s{h, month, 0.0, year.sun_east[h], year.sun_north[h], year.sun_up[h], {}};
-            s.dir = to_sketch(s.east, s.north, s.up, sketch_up_azimuth_deg);
-            const double cosine = dot(s.dir, normal);
-            if (!(cosine > 0.0)) continue;
-            if (h < year.beam_normal_w_m2.size()) s.beam_w_m2 = year.beam_normal_w_m2[h] * cosine;
-            suns.push_back(s);
+/// Shortest stretch of the day that holds the share of the day's sum; the earliest of equals.
+std::array<int, 2> span_of(const std::array<double, 24>& by_hour, double share) noexcept {
+    double sum = 0.0;
+    for (const double v : by_hour)
+        sum += v;
+    const double wanted = share * sum * (1.0 - 1e-12);
+    for (int length = 1; length <= 24; ++length) {
+        for (int from = 0; from + length <= 24; ++from) {
+            double held = 0.0;
+            for (int h = from; h < from + length; ++h)
+                held += by_hour[static_cast<std::size_t>(h)];
+            if (held >= wanted) return {from, from + length};
         }
     }
-    return suns;
+    return {0, 24};
 }
 
-/// Adds up what one cause takes, by month and by hour of day.
-struct Tally {
-    double lost_wh_m2 = 0.0;
+ShadeCause cause_of(const Tally& tally, std::string id, std::string label) {
+    ShadeCause c;
+    c.obstacle_id = std::move(id);
+    c.label = std::move(label);
+    c.lost_kwh_m2 = tally.sum_kwh_m2();
+    c.lost_by_hour_kwh_m2 = tally.table_kwh_m2();
     std::array<double, 12> by_month{};
     std::array<double, 24> by_hour{};
-
-    void add(const Sun& sun, double passed) {
-        const double lost = sun.beam_w_m2 * (1.0 - passed);
-        lost_wh_m2 += lost;
-        by_month[static_cast<std::size_t>(sun.month - 1)] += lost;
-        by_hour[sun.hour % 24] += lost;
-    }
-    [[nodiscard]] ShadeCause cause(std::string id, std::string label) const {
-        ShadeCause c{std::move(id), std::move(label), lost_wh_m2 * 1e-3, 0, 0};
-        c.worst_month = static_cast<int>(std::max_element(by_month.begin(), by_month.end()) - by_month.begin()) + 1;
-        c.worst_hour = static_cast<int>(std::max_element(by_hour.begin(), by_hour.end()) - by_hour.begin());
-        return c;
-    }
-};
-
-struct Plate {
-    std::vector<Point3> samples;
-    Point3 middle, normal;
-    double radius_m = 0.0;
-};
-
-Plate sampled(const std::vector<Point3>& corners, int samples_x, int samples_y) {
-    Plate plate;
-    const Point3 along = corners[1] - corners[0], across = corners[3] - corners[0];
-    const Point3 normal = cross(along, across);
-    plate.normal = normal * (1.0 / std::max(norm(normal), 1e-12));
-    plate.middle = corners[0] + (along + across) * 0.5;
-    plate.radius_m = 0.5 * norm(along + across);
-    for (int j = 0; j < samples_y; ++j) {
-        for (int i = 0; i < samples_x; ++i) {
-            plate.samples.push_back(corners[0] + along * ((i + 0.5) / samples_x) + across * ((j + 0.5) / samples_y));
+    for (std::size_t m = 0; m < 12; ++m) {
+        for (std::size_t h = 0; h < 24; ++h) {
+            by_month[m] += c.lost_by_hour_kwh_m2[m][h];
+            by_hour[h] += c.lost_by_hour_kwh_m2[m][h];
         }
     }
-    return plate;
+    const auto worst = std::max_element(by_month.begin(), by_month.end()) - by_month.begin();
+    c.worst_month = static_cast<int>(worst) + 1;
+    c.worst_hour = static_cast<int>(std::max_element(by_hour.begin(), by_hour.end()) - by_hour.begin());
+    const std::array<int, 2> span = span_of(c.lost_by_hour_kwh_m2[static_cast<std::size_t>(worst)], worst_span_share);
+    c.worst_from_hour = span[0];
+    c.worst_to_hour = span[1];
+    return c;
+}
+
+int count_outside(const CellMask& mask, const CellMask& other) noexcept {
+    int cells = 0;
+    for (int row = mask.row_from(); row < mask.row_to(); ++row) {
+        for (int w = 0; w < mask.words_per_row(); ++w)
+            cells += CellMask::count(mask.word(row, w) & ~other.word(row, w));
+    }
+    return cells;
 }
 
 /// Share of the isotropic sky before the plane that is open, seen from the plate's middle: directions spread evenly
 /// over the sky's half-sphere (equal steps of height are equal areas, Archimedes), each weighted by its cosine on the
 /// plane.
-double sky_view(const Plate& plate, const std::vector<Occluder>& occluders, const Horizon& horizon,
+double sky_view(Point3 middle, Point3 normal, const std::vector<Occluder>& occluders, const Horizon& horizon,
                 double sketch_up_azimuth_deg) {
     constexpr int rings = 24, spokes = 60;
     std::vector<double> yearly_transmittance;
@@ -108,14 +110,14 @@ double sky_view(const Plate& plate, const std::vector<Occluder>& occluders, cons
             const double bearing = radians((j + 0.5) * 360.0 / spokes);
             const double east = level * std::sin(bearing), north = level * std::cos(bearing);
             const Point3 dir = to_sketch(east, north, up, sketch_up_azimuth_deg);
-            const double weight = dot(dir, plate.normal);
+            const double weight = dot(dir, normal);
             if (!(weight > 0.0)) continue;
             whole += weight;
             if (!horizon.empty() && horizon.hides(east, north, up)) continue;
             double passed = 1.0;
             for (std::size_t k = 0; k < occluders.size() && passed > 0.0; ++k) {
-                if (!occluders[k].may_meet(plate.middle, 0.0, dir)) continue;
-                passed *= occluders[k].passes(plate.middle, dir, yearly_transmittance[k]);
+                if (!occluders[k].may_meet(middle, 0.0, dir)) continue;
+                passed *= occluders[k].passes(middle, dir, yearly_transmittance[k]);
             }
             open += weight * passed;
         }
@@ -129,156 +131,60 @@ Shade shade_of(const Site& site, const PlacedCollector& collector, const std::st
                const sky::PreparedYear& year, int samples_x, int samples_y) {
     Shade out;
     out.beam_share.assign(hours, 0.0F);
-    if (collector.corners.size() != 4) return out;
-    const Plate plate = sampled(collector.corners, std::max(1, samples_x), std::max(1, samples_y));
-    const std::size_t samples = plate.samples.size();
-    out.rays_per_hour = static_cast<int>(samples);
-    const std::vector<Occluder> occluders = Occluder::seen_by(site, own_surface_id, plate.normal);
+    CellGrid grid = CellGrid::over(collector.corners, std::clamp(samples_x, 1, most_samples),
+                                   std::clamp(samples_y, 1, most_samples));
+    if (grid.empty()) return out;
+    const Point3 normal = grid.normal;
+    const Point3 middle = (collector.corners[0] + collector.corners[2]) * 0.5;
+    const auto samples = static_cast<double>(grid.size());
+    out.rays_per_hour = static_cast<int>(grid.size());
+    GridShadow shadow(std::move(grid), Occluder::seen_by(site, own_surface_id, normal));
+    const std::vector<Occluder>& occluders = shadow.occluders();
     const Horizon horizon(site.horizon);
 
     std::vector<Tally> tallies(occluders.size());
-    Tally horizon_tally, building_tally;
-    std::vector<double> passed(samples), by_building(samples);
-    for (const Sun& sun : suns_before(year, plate.normal, site.sketch_up_azimuth_deg, 1)) {
+    Tally all, horizon_tally, building_tally;
+    CellMask by_building(shadow.opaque());
+    for (const Sun& sun : suns_before(year, normal, site.sketch_up_azimuth_deg, 1)) {
         const bool hidden = !horizon.empty() && horizon.hides(sun.east, sun.north, sun.up);
-        if (hidden) horizon_tally.add(sun, 0.0);
-        std::fill(passed.begin(), passed.end(), 1.0);
-        bool building_meets = false;
-        for (std::size_t k = 0; k < occluders.size(); ++k) {
-            const Occluder& o = occluders[k];
-            if (!o.may_meet(plate.middle, plate.radius_m, sun.dir)) continue;
-            const double crown = o.crown_transmittance(sun.month);
-            double alone = 0.0;
-            if (o.own_building() && !building_meets) {
-                building_meets = true;
-                std::fill(by_building.begin(), by_building.end(), 1.0);
+        if (hidden) horizon_tally.add(sun, 1.0);
+        by_building.clear();
+        double stopped = 0.0;  // samples
+        const auto transmittance = [&](std::size_t k) { return occluders[k].crown_transmittance(sun.month); };
+        const bool any = shadow.cast(sun.dir, [&](std::size_t k, const CellMask& opaque, const CellMask& crown) {
+            if (occluders[k].own_building()) {
+                by_building.add(opaque);
+                return;
             }
-            for (std::size_t i = 0; i < samples; ++i) {
-                const double p = o.passes(plate.samples[i], sun.dir, crown);
-                alone += p;
-                passed[i] *= p;
-                if (o.own_building()) by_building[i] *= p;
-            }
-            if (!o.own_building()) tallies[k].add(sun, alone / static_cast<double>(samples));
+            const double alone = opaque.count() + (1.0 - transmittance(k)) * count_outside(crown, opaque);
+            tallies[k].add(sun, alone / samples);
+        });
+        if (any) {
+            building_tally.add(sun, by_building.count() / samples);
+            shadow.groups(transmittance, [&](int, int, std::uint64_t bits, double passed) {
+                stopped += CellMask::count(bits) * (1.0 - passed);
+            });
         }
-        const auto mean = [&](const std::vector<double>& v) {
-            double sum = 0.0;
-            for (const double p : v)
-                sum += p;
-            return sum / static_cast<double>(samples);
-        };
-        if (building_meets) building_tally.add(sun, mean(by_building));
-        out.beam_share[sun.hour] = hidden ? 0.0F : static_cast<float>(mean(passed));
+        const double lit = hidden ? 0.0 : (samples - stopped) / samples;
+        all.add(sun, 1.0 - lit);
+        out.beam_share[sun.hour] = static_cast<float>(lit);
     }
 
     for (std::size_t k = 0; k < occluders.size(); ++k) {
         if (!occluders[k].own_building())
-            out.causes.push_back(tallies[k].cause(occluders[k].id(), occluders[k].label()));
+            out.causes.push_back(cause_of(tallies[k], occluders[k].id(), occluders[k].label()));
     }
-    out.causes.push_back(building_tally.cause({}, building_label));
-    out.causes.push_back(horizon_tally.cause({}, horizon_label));
+    out.causes.push_back(cause_of(building_tally, {}, building_label));
+    out.causes.push_back(cause_of(horizon_tally, {}, horizon_label));
     out.causes.erase(std::remove_if(out.causes.begin(), out.causes.end(),
                                     [](const ShadeCause& c) { return !(c.lost_kwh_m2 > least_cause_kwh_m2); }),
                      out.causes.end());
     std::stable_sort(out.causes.begin(), out.causes.end(),
                      [](const ShadeCause& a, const ShadeCause& b) { return a.lost_kwh_m2 > b.lost_kwh_m2; });
-    out.sky_view = sky_view(plate, occluders, horizon, site.sketch_up_azimuth_deg);
+    out.lost_kwh_m2 = all.sum_kwh_m2();
+    out.lost_by_hour_kwh_m2 = all.table_kwh_m2();
+    out.sky_view = sky_view(middle, normal, occluders, horizon, site.sketch_up_azimuth_deg);
     return out;
-}
-
-ShadeMap shade_map(const Site& site, const Surface& surface, const sky::PreparedYear& year, double cell_m,
-                   int every_nth_day) {
-    ShadeMap map;
-    map.cell_m = cell_m;
-    constexpr double most_cells = 1e6;
-    if (surface.outline.size() < 3 || !(cell_m > 0.0)) return map;
-    const Bounds b = bounds_of(surface.outline);
-    const double columns = std::ceil(b.width_m() / cell_m - 1e-9), rows = std::ceil(b.height_m() / cell_m - 1e-9);
-    if (!(columns * rows <= most_cells) || !(columns * rows >= 1.0)) return map;
-    map.origin = {b.min_x_m, b.min_y_m};
-    map.columns = static_cast<int>(columns);
-    map.rows = static_cast<int>(rows);
-    map.share.assign(static_cast<std::size_t>(map.columns) * static_cast<std::size_t>(map.rows), -1.0F);
-
-    struct Cell {
-        Point3 at;
-        bool on_surface = false;
-        int touched_by = -1;  ///< number of the sun for which `now` counts
-        double now = 1.0;
-        double lost_wh = 0.0;
-    };
-    const Frame frame = frame_of(surface, site.sketch_up_azimuth_deg);
-    std::vector<Cell> cells(map.share.size());
-    for (int r = 0; r < map.rows; ++r) {
-        for (int c = 0; c < map.columns; ++c) {
-            const Point2 p{b.min_x_m + (c + 0.5) * cell_m, b.min_y_m + (r + 0.5) * cell_m};
-            Cell& cell = cells[static_cast<std::size_t>(r) * static_cast<std::size_t>(map.columns) +
-                               static_cast<std::size_t>(c)];
-            cell.at = to_space(frame, p, shade_map_off_m);
-            cell.on_surface = contains(surface.outline, p);
-        }
-    }
-    const std::vector<Occluder> occluders = Occluder::of(site, surface.id);
-    const Horizon horizon(site.horizon);
-    const Point3 middle =
-        to_space(frame, {0.5 * (b.min_x_m + b.max_x_m), 0.5 * (b.min_y_m + b.max_y_m)}, shade_map_off_m);
-    const double radius_m = 0.5 * std::hypot(b.width_m(), b.height_m());
-    const auto first_cell = [cell_m](double from_m) { return static_cast<int>(std::ceil(from_m / cell_m - 0.5)); };
-    const auto last_cell = [cell_m](double to_m) { return static_cast<int>(std::floor(to_m / cell_m - 0.5)); };
-
-    double whole_wh = 0.0, hidden_wh = 0.0;
-    int number = -1;
-    std::vector<std::size_t> touched;
-    for (const Sun& sun : suns_before(year, frame.normal, site.sketch_up_azimuth_deg, every_nth_day)) {
-        if (!(sun.beam_w_m2 > 0.0)) continue;
-        ++number;
-        whole_wh += sun.beam_w_m2;
-        if (!horizon.empty() && horizon.hides(sun.east, sun.north, sun.up)) {
-            hidden_wh += sun.beam_w_m2;
-            continue;
-        }
-        touched.clear();
-        const double steep = dot(sun.dir, frame.normal);
-        const Point2 slant{dot(sun.dir, frame.right) / steep, dot(sun.dir, frame.up) / steep};
-        for (const Occluder& o : occluders) {
-            if (!o.may_meet(middle, radius_m, sun.dir)) continue;
-            // Shadow of the ball round it, on the plane of the cells: only cells in the rectangle round that are asked.
-            const double off_m = dot(o.bound_middle() - frame.origin, frame.normal) - shade_map_off_m;
-            const Point2 foot = to_plane(frame, o.bound_middle()) - slant * off_m - map.origin;
-            const double reach_x = o.bound_radius_m() * std::sqrt(1.0 + slant.x_m * slant.x_m);
-            const double reach_y = o.bound_radius_m() * std::sqrt(1.0 + slant.y_m * slant.y_m);
-            if (!(foot.x_m + reach_x > 0.0 && foot.x_m - reach_x < columns * cell_m && foot.y_m + reach_y > 0.0 &&
-                  foot.y_m - reach_y < rows * cell_m)) {
-                continue;
-            }
-            const int c0 = foot.x_m - reach_x > 0.0 ? first_cell(foot.x_m - reach_x) : 0;
-            const int r0 = foot.y_m - reach_y > 0.0 ? first_cell(foot.y_m - reach_y) : 0;
-            const int c1 = foot.x_m + reach_x < columns * cell_m ? last_cell(foot.x_m + reach_x) : map.columns - 1;
-            const int r1 = foot.y_m + reach_y < rows * cell_m ? last_cell(foot.y_m + reach_y) : map.rows - 1;
-            const double crown = o.crown_transmittance(sun.month);
-            for (int r = r0; r <= r1; ++r) {
-                for (int c = c0; c <= c1; ++c) {
-                    const std::size_t i = static_cast<std::size_t>(r) * static_cast<std::size_t>(map.columns) +
-                                          static_cast<std::size_t>(c);
-                    Cell& cell = cells[i];
-                    if (!cell.on_surface) continue;
-                    if (cell.touched_by != number) {
-                        cell.touched_by = number;
-                        cell.now = 1.0;
-                        touched.push_back(i);
-                    }
-                    if (cell.now > 0.0) cell.now *= o.passes(cell.at, sun.dir, crown);
-                }
-            }
-        }
-        for (const std::size_t i : touched)
-            cells[i].lost_wh += (1.0 - cells[i].now) * sun.beam_w_m2;
-    }
-    for (std::size_t i = 0; i < cells.size(); ++i) {
-        if (!cells[i].on_surface) continue;
-        map.share[i] = whole_wh > 0.0 ? static_cast<float>((whole_wh - hidden_wh - cells[i].lost_wh) / whole_wh) : 1.0F;
-    }
-    return map;
 }
 
 }  // namespace wg::site

@@ -24,6 +24,14 @@ double sky_temperature_k(double air_c, double clear_emissivity, double cover, do
     return kelvin(air_c) * std::sqrt(std::sqrt(std::fmax(0.0, emissivity)));
 }
 
+double net_long_wave_w_m2(double plate_k, double emittance, double tilt_deg, double sky_k, double ground_k,
+                          double sky_view) noexcept {
+    const auto fourth = [](double t) { return (t * t) * (t * t); };
+    const double view = sky_view * 0.5 * (1.0 + std::cos(radians(tilt_deg)));
+    return emittance * stefan_boltzmann_w_m2k4 *
+           (view * fourth(sky_k) + (1.0 - view) * fourth(ground_k) - fourth(plate_k));
+}
+
 std::vector<double> cover_from_light(const std::vector<double>& global_w_m2, const std::vector<double>& sun_up) {
     const std::size_t n = global_w_m2.size();
     std::vector<double> cover(n, 0.5);

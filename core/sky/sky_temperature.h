@@ -20,6 +20,15 @@ inline constexpr double light_cloud_weight = 1.0;
 [[nodiscard]] double sky_temperature_k(double air_c, double clear_emissivity, double cover,
                                        double cloud_weight) noexcept;
 
+/// Net long-wave that one face of a plate gains, W/m2 (negative: loses): emittance times sigma times F Ts^4 + (1 - F)
+/// Tg^4 - Tp^4, with the view of the sky F = `sky_view` (1 + cos tilt)/2 and all that is not sky at the ground's
+/// temperature, grey surfaces and a sky evenly cold over its dome (Duffie and Beckman, Solar Engineering of Thermal
+/// Processes, section 3.9). A real sky is warmer near its edge: a wall gains up to some 10 W/m2 more than this.
+/// Temperatures in K over 0, `emittance` and `sky_view` (the share of the open sky left by obstacles) 0..1, tilt
+/// 0..180. The balance of a collector plate in core/heatpump uses the same sum with the ground at air temperature.
+[[nodiscard]] double net_long_wave_w_m2(double plate_k, double emittance, double tilt_deg, double sky_k,
+                                        double ground_k, double sky_view = 1.0) noexcept;
+
 /// Effective cloud cover as the share of clear-sky light that is lacking, 1 - global/clear (Crawford and Duchon 1999),
 /// with Haurwitz' clear sky. Hours with the sun under 10 deg are filled by straight lines between the daylight hours
 /// around them. `sun_up` is the sine of the sun's elevation. A stretch of more than 36 h without such hours counts as

@@ -4,7 +4,7 @@
 #include "core/weather/synthesis.h"
 
 namespace wg::weather {
-namespace {
+namespace detail {
 
 // Climates do not only come from files: whatever made one, figures outside the ranges end here.
 std::vector<Problem> problems_of(const Climate& climate) {
@@ -35,11 +35,7 @@ std::vector<Problem> problems_of(const Climate& climate) {
     return problems;
 }
 
-}  // namespace
-
-Result<Year> synthesise(const Climate& climate) {
-    std::vector<Problem> problems = problems_of(climate);
-    if (!problems.empty()) return problems;
+Result<Year> synthesise_with(const Climate& climate, const sun::YearSun& sun) {
     Year year;
     year.source = climate.invented ? "invented climate of " + climate.label : "monthly means of " + climate.label;
     year.format = "synthesis";
@@ -49,17 +45,24 @@ Result<Year> synthesise(const Climate& climate) {
     year.altitude_m = climate.altitude_m;
     year.utc_offset_h = climate.utc_offset_h;
     year.sun_minute = 30.0;
-
-    const sun::YearSun sun = sun::year_sun({year.latitude_deg, year.longitude_deg, year.altitude_m, year.utc_offset_h,
-                                            year.sun_minute, sun::weather_sun_year});
     Random random(climate.seed);
-    const Result<std::vector<double>> clearness = detail::make_light(climate, sun, random, year);
+    const Result<std::vector<double>> clearness = make_light(climate, sun, random, year);
     if (!clearness) return clearness.problems();
-    detail::make_air(climate, clearness.value(), random, year);
-    detail::make_wind_and_pressure(climate, random, year);
+    make_air(climate, clearness.value(), random, year);
+    make_wind_and_pressure(climate, random, year);
     year.remarks.push_back("Hourly values made from monthly means, seed " + std::to_string(climate.seed) +
                            "; no measured weather.");
     return year;
+}
+
+}  // namespace detail
+
+Result<Year> synthesise(const Climate& climate) {
+    std::vector<Problem> problems = detail::problems_of(climate);
+    if (!problems.empty()) return problems;
+    return detail::synthesise_with(
+        climate, sun::year_sun({climate.latitude_deg, climate.longitude_deg, climate.altitude_m, climate.utc_offset_h,
+                                30.0, sun::weather_sun_year}));
 }
 
 }  // namespace wg::weather

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cmath>
 
 #include "core/quantity/constants.h"
@@ -9,10 +10,14 @@
 namespace wg::weather::detail {
 namespace {
 
-constexpr double air_persistence = 0.75;    // day to day
-constexpr double air_spread_k = 2.8;        // standard deviation of daily means within a month
-constexpr double wind_persistence = 0.92;   // hour to hour
-constexpr double wind_weibull_shape = 1.9;  // 2 would be Rayleigh; inland stations lie a little lower
+// How days differ, fitted by eye to measured years from the tropics to 60 degrees north: docs/handbook/weather.md.
+constexpr double air_persistence = 0.6;        // day to day
+constexpr double swing_spread = 0.32;          // of the daily swing about what its light makes of it, share
+constexpr double vapour_persistence = 0.5;     // day to day
+constexpr double vapour_spread = 0.11;         // of a day's vapour about what its light makes of it, share
+constexpr double vapour_of_brightness = 0.22;  // less vapour on a bright day, share for each 1 of relative clearness
+constexpr double wind_persistence = 0.92;      // hour to hour
+constexpr double wind_weibull_shape = 1.9;     // 2 would be Rayleigh; inland stations lie a little lower
 constexpr double pressure_persistence = 0.75;
 constexpr double pressure_spread_pa = 800.0;
 
@@ -28,49 +33,104 @@ double daily_course(double hour) {
 // (the map from knots to means has its eigenvalues between 0.5 and 1, so each round at least halves the error), then a
 // constant within the month for the last digits.
 void add_with_monthly_mean(std::vector<double>& series, const std::array<double, 12>& wanted) {
-    const auto month_mean = [&](std::size_t m) {
-        const int from = first_hour_of_month(static_cast<int>(m) + 1);
-        const int to = first_hour_of_month(static_cast<int>(m) + 2);
-        double sum = 0.0;
-        for (int h = from; h < to; ++h)
-            sum += series[static_cast<std::size_t>(h)];
-        return sum / (to - from);
-    };
-    std::array<double, 12> middle{};
-    for (std::size_t m = 0; m < 12; ++m) {
-        middle[m] = 0.5 * (first_hour_of_month(static_cast<int>(m) + 1) + first_hour_of_month(static_cast<int>(m) + 2));
-    }
-    for (int round = 0; round < 30; ++round) {
+    std::array<int, 13> first{};
+    for (std::size_t m = 0; m <= 12; ++m)
+        first[m] = first_hour_of_month(static_cast<int>(m) + 1);
+    const auto hours = [&](std::size_t m) { return first[m + 1] - first[m]; };
+    const auto middle = [&](std::size_t m) { return 0.5 * (first[m] + first[m + 1]); };
+    const auto lacks = [&] {
         std::array<double, 12> lack{};
-        for (std::size_t m = 0; m < 12; ++m)
-            lack[m] = wanted[m] - month_mean(m);
-        for (int h = 0; h < hours_in_year; ++h) {
-            const auto m = static_cast<std::size_t>(month_of_hour(h) - 1);
-            const double at = h + 0.5;
-            const std::size_t other = at < middle[m] ? (m + 11) % 12 : (m + 1) % 12;
-            double distance = std::fabs(middle[other] - middle[m]);
-            distance = std::fmin(distance, hours_in_year - distance);
-            const double w = std::fabs(at - middle[m]) / distance;
-            series[static_cast<std::size_t>(h)] += (1.0 - w) * lack[m] + w * lack[other];
+        for (std::size_t m = 0; m < 12; ++m) {
+            double sum = 0.0;
+            for (int h = first[m]; h < first[m + 1]; ++h)
+                sum += series[static_cast<std::size_t>(h)];
+            lack[m] = wanted[m] - sum / hours(m);
+        }
+        return lack;
+    };
+    for (int round = 0; round < 30; ++round) {
+        const std::array<double, 12> lack = lacks();
+        for (std::size_t m = 0; m < 12; ++m) {
+            const std::size_t before = (m + 11) % 12;
+            const std::size_t after = (m + 1) % 12;
+            const double to_before = 0.5 * (hours(m) + hours(before));
+            const double to_after = 0.5 * (hours(m) + hours(after));
+            for (int h = first[m]; h < first[m + 1]; ++h) {
+                const double off = h + 0.5 - middle(m);
+                const double w = off < 0.0 ? -off / to_before : off / to_after;
+                series[static_cast<std::size_t>(h)] += (1.0 - w) * lack[m] + w * lack[off < 0.0 ? before : after];
+            }
         }
     }
+    const std::array<double, 12> lack = lacks();
     for (std::size_t m = 0; m < 12; ++m) {
-        const double lack = wanted[m] - month_mean(m);
-        for (int h = first_hour_of_month(static_cast<int>(m) + 1); h < first_hour_of_month(static_cast<int>(m) + 2);
-             ++h) {
-            series[static_cast<std::size_t>(h)] += lack;
-        }
+        for (int h = first[m]; h < first[m + 1]; ++h)
+            series[static_cast<std::size_t>(h)] += lack[m];
     }
 }
 
+// Standard deviation of daily means within a month: small where the year has no seasons, larger in the middle of
+// continents and in winter, and small again in a hot summer, where no air mass is much hotter.
+std::array<double, 12> air_spread_k(const Climate& climate) {
+    const auto [coldest, warmest] = std::minmax_element(climate.air_mean_c.begin(), climate.air_mean_c.end());
+    const double range_k = *warmest - *coldest;
+    const double middle_c = 0.5 * (*warmest + *coldest);
+    std::array<double, 12> spread{};
+    for (std::size_t m = 0; m < 12; ++m) {
+        const double winter = (middle_c - climate.air_mean_c[m]) / std::fmax(1.0, 0.5 * range_k);  // -1..1
+        const double hot = std::fmin(1.0, std::fmax(0.4, 1.0 - 0.035 * (climate.air_mean_c[m] - 20.0)));
+        spread[m] = std::fmin(5.5, 0.7 + 0.14 * range_k) * (1.0 + 0.12 * winter) * hot;
+    }
+    return spread;
+}
+
+// What a day is like besides its light.
+struct Days {
+    std::vector<double> air_c;    // daily mean
+    std::vector<double> swing_k;  // highest less lowest
+    std::vector<double> vapour;   // relative to that of saturation at the daily mean; only its course matters
+};
+
+Days make_days(const Climate& climate, const std::vector<double>& clearness, Random& random) {
+    constexpr std::size_t count = hours_in_year / 24;
+    double mean_light = 0.0;
+    for (const double light : climate.global_kwh_m2_day)
+        mean_light += light / 12.0;
+    const std::array<double, 12> spread_k = air_spread_k(climate);
+    Days days{std::vector<double>(count), std::vector<double>(count), std::vector<double>(count)};
+    std::array<double, 12> swing_sum{};
+    std::array<double, 12> day_count{};
+    Persistent air(air_persistence, random);
+    Persistent vapour(vapour_persistence, random);
+    for (std::size_t day = 0; day < count; ++day) {
+        const auto m = static_cast<std::size_t>(month_of_hour(static_cast<int>(day) * 24) - 1);
+        // Bright days are warm in the light half of the year and cold in the dark half.
+        const double season =
+            std::fmin(0.9, std::fmax(-0.3, 2.0 * (climate.global_kwh_m2_day[m] / std::fmax(0.1, mean_light) - 1.0)));
+        const double bright = std::fmin(1.5, std::fmax(-1.5, clearness[day] - 1.0));
+        days.air_c[day] = climate.air_mean_c[m] + spread_k[m] * (air.next() + season * bright);
+        days.swing_k[day] = (0.5 + 0.5 * clearness[day]) * std::fmax(0.2, 1.0 + swing_spread * random.normal());
+        days.vapour[day] = std::exp(vapour_spread * vapour.next() - vapour_of_brightness * bright);
+        swing_sum[m] += days.swing_k[day];
+        day_count[m] += 1.0;
+    }
+    for (std::size_t day = 0; day < count; ++day) {
+        const auto m = static_cast<std::size_t>(month_of_hour(static_cast<int>(day) * 24) - 1);
+        days.swing_k[day] *= climate.air_daily_swing_k[m] * day_count[m] / swing_sum[m];
+    }
+    return days;
+}
+
 // Scales the vapour of each month so that the month's mean relative humidity is the climate's.
-void make_dew_point(const Climate& climate, const std::vector<double>& day_air_c, Year& year) {
+void make_dew_point(const Climate& climate, const Days& days, Year& year) {
     std::vector<double> saturation(hours_in_year);
     std::vector<double> vapour(hours_in_year);
+    std::vector<double> humidity(hours_in_year);  // before the month's factor
     for (int h = 0; h < hours_in_year; ++h) {
         const auto i = static_cast<std::size_t>(h);
         saturation[i] = saturation_pressure_pa(year.air_c[i]);
-        vapour[i] = saturation_pressure_pa(between_days(day_air_c, h));
+        vapour[i] = between_days(days.vapour, h) * saturation_pressure_pa(between_days(days.air_c, h));
+        humidity[i] = vapour[i] / saturation[i];
     }
     year.dew_point_c.resize(hours_in_year);
     for (int month = 1; month <= 12; ++month) {
@@ -84,7 +144,7 @@ void make_dew_point(const Climate& climate, const std::vector<double>& day_air_c
             factor = 0.5 * (low + high);
             double sum = 0.0;
             for (std::size_t i = from; i < to; ++i)
-                sum += std::fmin(1.0, factor * vapour[i] / saturation[i]);
+                sum += std::min(1.0, factor * humidity[i]);
             (sum < wanted * static_cast<double>(to - from) ? low : high) = factor;
         }
         for (std::size_t i = from; i < to; ++i) {
@@ -106,36 +166,17 @@ double between_days(const std::vector<double>& daily, int hour) {
 }
 
 void make_air(const Climate& climate, const std::vector<double>& clearness, Random& random, Year& year) {
-    double mean_light = 0.0;
-    for (const double light : climate.global_kwh_m2_day)
-        mean_light += light / 12.0;
-    std::vector<double> day_air(365);
-    std::vector<double> day_swing(365);
-    std::array<double, 12> clearness_sum{};
-    std::array<double, 12> day_count{};
-    Persistent air(air_persistence, random);
-    for (std::size_t day = 0; day < 365; ++day) {
-        const auto m = static_cast<std::size_t>(month_of_hour(static_cast<int>(day) * 24) - 1);
-        // Bright days are warm in the light half of the year and cold in the dark half.
-        const double season =
-            std::fmin(0.4, std::fmax(-0.4, climate.global_kwh_m2_day[m] / std::fmax(0.1, mean_light) - 1.0));
-        const double bright = std::fmin(1.5, std::fmax(-1.5, clearness[day] - 1.0));
-        day_air[day] = climate.air_mean_c[m] + air_spread_k * (air.next() + season * bright);
-        day_swing[day] = 0.5 + 0.5 * clearness[day];
-        clearness_sum[m] += day_swing[day];
-        day_count[m] += 1.0;
-    }
-    for (std::size_t day = 0; day < 365; ++day) {
-        const auto m = static_cast<std::size_t>(month_of_hour(static_cast<int>(day) * 24) - 1);
-        day_swing[day] *= climate.air_daily_swing_k[m] * day_count[m] / clearness_sum[m];
-    }
+    const Days days = make_days(climate, clearness, random);
+    std::array<double, 24> course{};
+    for (std::size_t h = 0; h < course.size(); ++h)
+        course[h] = daily_course(static_cast<double>(h) + 1.0);
     year.air_c.resize(hours_in_year);
     for (int h = 0; h < hours_in_year; ++h) {
         year.air_c[static_cast<std::size_t>(h)] =
-            between_days(day_air, h) + between_days(day_swing, h) * daily_course(h % 24 + 1.0);
+            between_days(days.air_c, h) + between_days(days.swing_k, h) * course[static_cast<std::size_t>(h % 24)];
     }
     add_with_monthly_mean(year.air_c, climate.air_mean_c);
-    make_dew_point(climate, day_air, year);
+    make_dew_point(climate, days, year);
 }
 
 void make_wind_and_pressure(const Climate& climate, Random& random, Year& year) {

@@ -2,6 +2,7 @@
 
 #include <benchmark/benchmark.h>
 
+#include "core/plan/best_places.h"
 #include "core/plan/plan.h"
 #include "tests/tools/load_reference.h"
 
@@ -24,5 +25,38 @@ void plan_full(benchmark::State& state) {
         benchmark::DoNotOptimize(wg::plan::plan(job, reference));
 }
 BENCHMARK(plan_full)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+// The site of the demonstration with one collector and a lower annexe of two more roofs: six surfaces, both hands,
+// 0.10 m cells, years of operation for the estimate included.
+wg::Job job_of_six_surfaces() {
+    wg::Job job = wg::test::demo_job();
+    for (wg::Choice& choice : job.choices)
+        choice.placements.erase(choice.placements.begin() + 1, choice.placements.end());
+    for (const std::size_t i : {std::size_t{0}, std::size_t{1}}) {
+        wg::Surface annexe = job.site.surfaces[i];
+        annexe.id += "-annexe";
+        annexe.label += " of the annexe";
+        annexe.origin.x_m += 14.0;
+        annexe.origin.z_m -= 0.5;
+        job.site.surfaces.push_back(annexe);
+    }
+    return job;
+}
+
+void best_place_house(benchmark::State& state) {
+    const wg::plan::Reference reference = wg::test::reference();
+    const wg::Job job = job_of_six_surfaces();
+    wg::plan::PlaceWish wish;
+    wish.aim = static_cast<wg::siting::Aim>(state.range(0));
+    std::size_t looked_at = 0;
+    for (auto _ : state) {
+        const auto found = wg::plan::best_places(job, reference, wish);
+        looked_at = found.value().outcome.looked_at;
+        benchmark::DoNotOptimize(found);
+    }
+    state.counters["places"] = static_cast<double>(looked_at);
+    state.counters["surfaces"] = static_cast<double>(job.site.surfaces.size());
+}
+BENCHMARK(best_place_house)->DenseRange(0, 4)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 }  // namespace

@@ -2,11 +2,15 @@
 #include <benchmark/benchmark.h>
 
 #include <cmath>
+#include <vector>
 
 #include "core/fixing/fixing.h"
 #include "core/fixing/layout_rules.h"
 #include "core/quantity/constants.h"
+#include "core/site/grid_shadow.h"
 #include "core/site/shade.h"
+#include "core/site/skyline.h"
+#include "core/site/suns.h"
 
 namespace {
 
@@ -84,6 +88,67 @@ void shade_map_of_a_roof(benchmark::State& state) {
         benchmark::DoNotOptimize(site::shade_map(site, site.surfaces[0], year));
 }
 BENCHMARK(shade_map_of_a_roof)->Unit(benchmark::kMillisecond);
+
+/// Chimney, two dormers, a mast and a neighbour's tree, as they stand on and round a house.
+Site roof_with_five_obstacles() {
+    Site site = site_with_six_obstacles();
+    site.obstacles.clear();
+    const auto add = [&](ObstacleKind kind, Point3 foot, double width_m, double depth_m, double height_m) {
+        Obstacle o;
+        o.kind = kind;
+        o.base = foot;
+        o.width_m = width_m;
+        o.depth_m = depth_m;
+        o.height_m = height_m;
+        o.radius_m = 0.5 * width_m;
+        site.obstacles.push_back(o);
+    };
+    add(ObstacleKind::box, {3.0, 3.6, 4.5}, 0.6, 0.6, 2.6);
+    add(ObstacleKind::box, {6.5, 1.8, 3.0}, 1.6, 2.4, 2.4);
+    add(ObstacleKind::box, {1.5, 1.8, 3.0}, 1.6, 2.4, 2.4);
+    add(ObstacleKind::post, {8.8, 3.8, 4.5}, 0.1, 0.1, 3.5);
+    add(ObstacleKind::tree, {11.0, -4.0, 0.0}, 5.0, 0.0, 9.0);
+    return site;
+}
+
+/// 10 m x 6 m at 0.1 m: 6,000 cells and every hour of the year with the sun before the roof.
+void shade_map_roof(benchmark::State& state) {
+    const sky::PreparedYear year = plain_year();
+    const Site site = roof_with_five_obstacles();
+    for (auto _ : state)
+        benchmark::DoNotOptimize(site::shade_map(site, site.surfaces[0], year, 0.1, 1));
+}
+BENCHMARK(shade_map_roof)->Unit(benchmark::kMillisecond);
+
+/// 2,000 cells, three boxes, about 4,000 suns: the masks alone (0) and with the year's beam by cell (1).
+void shade_masks_2000_cells(benchmark::State& state) {
+    const sky::PreparedYear year = plain_year();
+    Site site = roof_with_five_obstacles();
+    site.obstacles.resize(3);
+    site.surfaces[0].outline = {{0, 0}, {10, 0}, {10, 8}, {0, 8}};
+    if (state.range(0) == 1) {
+        for (auto _ : state)
+            benchmark::DoNotOptimize(site::shade_map(site, site.surfaces[0], year, 0.2, 1));
+        return;
+    }
+    const site::CellGrid grid = site::CellGrid::over(site.surfaces[0], 0.0, 0.2, site::shade_map_off_m);
+    const std::vector<site::Sun> suns = site::suns_before(year, grid.normal, 0.0, 1);
+    site::GridShadow shadow(grid, site::Occluder::of(site, "roof"));
+    for (auto _ : state) {
+        for (const site::Sun& sun : suns)
+            benchmark::DoNotOptimize(shadow.cast(sun.dir));
+    }
+    state.counters["suns"] = static_cast<double>(suns.size());
+    state.counters["cells"] = static_cast<double>(grid.size());
+}
+BENCHMARK(shade_masks_2000_cells)->Arg(0)->Arg(1)->Unit(benchmark::kMillisecond);
+
+void skyline_of_a_point(benchmark::State& state) {
+    const Site site = roof_with_five_obstacles();
+    for (auto _ : state)
+        benchmark::DoNotOptimize(site::skyline(site, Point3{5.0, 2.0, 4.5}, "roof"));
+}
+BENCHMARK(skyline_of_a_point)->Unit(benchmark::kMillisecond);
 
 void fixing_reactions(benchmark::State& state) {
     fixing::Input input;

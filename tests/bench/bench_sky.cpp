@@ -132,6 +132,22 @@ void orientation_series_perez(benchmark::State& state) {
 BENCHMARK(orientation_series_hay_davies)->Unit(benchmark::kMicrosecond);
 BENCHMARK(orientation_series_perez)->Unit(benchmark::kMicrosecond);
 
+// The same as a total in single precision over the hours with light.
+void orientation_total_series(benchmark::State& state, sky::DiffuseModel model) {
+    const sky::DaylightHours hours = sky::daylight_hours(prepared_year(), model);
+    std::vector<float> light(hours.hour.size());
+    double azimuth_deg = 0.0;
+    for (auto _ : state) {
+        const double tilt_deg = 35.0;
+        sky::orientation_series(hours, {&tilt_deg, 1}, {&azimuth_deg, 1}, 0.2, 1.0, light);
+        benchmark::DoNotOptimize(light.data());
+        benchmark::ClobberMemory();
+        azimuth_deg += 1.0;
+    }
+}
+BENCHMARK_CAPTURE(orientation_total_series, hay_davies, sky::DiffuseModel::hay_davies)->Unit(benchmark::kMicrosecond);
+BENCHMARK_CAPTURE(orientation_total_series, perez, sky::DiffuseModel::perez_1990)->Unit(benchmark::kMicrosecond);
+
 // The year's sum on one plane, as a search over orientations asks for it.
 void orientation_year(benchmark::State& state, sky::DiffuseModel model) {
     const sky::DaylightYear day = sky::daylight(prepared_year(), model);

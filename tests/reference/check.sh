@@ -29,7 +29,36 @@ check() {
     "$python" "$script" --check "$@"
 }
 
+# libnova_sun.c against libnova_sun.json, digit by digit, where the library can be had (Debian: libnova-dev).
+check_libnova() {
+    local work
+    work="$(mktemp -d)"
+    if ! cc -O1 tests/reference/libnova_sun.c -lnova -lm -o "$work/libnova_sun" 2>"$cache/libnova.log"; then
+        echo "SKIPPED: libnova_sun.c: no C compiler or no libnova (Debian: libnova-dev)" >&2
+        rm -rf "$work"
+        return 0
+    fi
+    "$work/libnova_sun" >"$work/out.json"
+    # One unit of the last digit may differ with another mathematical library.
+    if /usr/bin/python3 - tests/reference/libnova_sun.json "$work/out.json" <<'PYTHON'; then
+import json, sys
+a, b = (json.load(open(path)) for path in sys.argv[1:])
+same = len(a["rows"]) == len(b["rows"]) and all(
+    abs(x - y) <= 2.1e-6 for r, s in zip(a["rows"], b["rows"]) for x, y in zip(r, s))
+print("libnova_sun.json:", "reproduced" if same else "differs", "with libnova", b["made_with"]["libnova"])
+sys.exit(not same)
+PYTHON
+        rm -rf "$work"
+    else
+        rm -rf "$work"
+        return 1
+    fi
+}
+
 failed=0
 check tests/reference/requirements-pvlib.txt tests/reference/pvlib_year.py || failed=1
+check tests/reference/requirements-pvlib.txt tests/reference/pvlib_hours.py || failed=1
+check tests/reference/requirements-pvlib.txt tests/reference/make_dirint_table.py || failed=1
+check_libnova || failed=1
 check tests/reference/requirements-coolprop.txt tests/reference/make_refrigerants.py || failed=1
 exit "$failed"

@@ -97,6 +97,10 @@ void turn_placement(JobSession& session, const std::string& placement_id, double
 void set_hand(JobSession& session, const std::string& placement_id, Hand hand);
 /// To free_place() of the other surface. Level surfaces get a frame that looks to the equator, steep ones lose theirs.
 void move_placement_to_surface(JobSession& session, const std::string& placement_id, const std::string& surface_id);
+/// Puts a collector where a search found a place, held by that fixing method: the one named, or a further one when the
+/// id is empty. One step; returns the collector's id, empty when nothing could be done.
+std::string put_collector(JobSession& session, const std::string& placement_id, Placement at,
+                          const std::string& fixing_method);
 /// nullopt: the plate lies with its surface.
 void set_frame(JobSession& session, const std::string& placement_id, std::optional<double> tilt_deg,
                std::optional<double> azimuth_deg);

@@ -229,6 +229,31 @@ void move_placement_to_surface(JobSession& session, const std::string& placement
                    [&](Placement& target) { target = moved; });
 }
 
+std::string put_collector(JobSession& session, const std::string& placement_id, Placement at,
+                          const std::string& fixing_method) {
+    const Choice* current = session.current_choice();
+    const Surface* surface = find_surface(session.job().site, at.surface_id);
+    if (current == nullptr || surface == nullptr || !std::isfinite(at.x_m) || !std::isfinite(at.y_m)) return {};
+    const Placement* old = with_id(current->placements, placement_id);
+    if (old == nullptr && !placement_id.empty()) return {};
+    at.id = old != nullptr ? old->id : new_id();
+    at.label = old != nullptr ? old->label : free_label(current->placements, "Collector");
+    if (old != nullptr) at.extra_json = old->extra_json;
+    at.x_m = to_mm(at.x_m);
+    at.y_m = to_mm(at.y_m);
+    const std::string choice_id = current->id;
+    session.edit(QObject::tr("Put the collector on '%1'").arg(qs(surface->label)), [&](Job& job) {
+        Choice& choice = *with_id(job.choices, choice_id);
+        if (Placement* target = with_id(choice.placements, at.id)) {
+            *target = at;
+        } else {
+            choice.placements.push_back(at);
+        }
+        if (!fixing_method.empty()) choice.fixing_method = fixing_method;
+    });
+    return at.id;
+}
+
 void set_frame(JobSession& session, const std::string& placement_id, std::optional<double> tilt_deg,
                std::optional<double> azimuth_deg) {
     if ((tilt_deg && !std::isfinite(*tilt_deg)) || (azimuth_deg && !std::isfinite(*azimuth_deg))) return;

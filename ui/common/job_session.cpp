@@ -24,6 +24,7 @@ plan::Plan with_yield_of(plan::Plan quick, const plan::Plan& full) {
     quick.warm_up_fair = full.warm_up_fair;
     quick.warm_up_poor = full.warm_up_poor;
     quick.range_method = full.range_method;
+    quick.weather_spread = full.weather_spread;
     quick.economy = full.economy;
     quick.figures.heat_kwh = full.figures.heat_kwh;
     quick.figures.electricity_kwh = full.figures.electricity_kwh;

@@ -17,6 +17,7 @@
 #include "ui/drawing/site_canvas.h"
 #include "ui/layout/collector_panel.h"
 #include "ui/layout/equipment_panel.h"
+#include "ui/layout/places_panel.h"
 #include "ui/layout/run_panel.h"
 #include "ui/layout/run_view.h"
 #include "ui/layout/shade_service.h"
@@ -70,6 +71,8 @@ QWidget* LayoutStage::build_tools() {
     tabs->addTab(tools_, tr("Place"));
     auto* equipment_page = page(equipment_);
     tabs->addTab(equipment_page, tr("Equipment"));
+    places_ = new PlacesPanel(tabs);
+    tabs->addTab(page(places_), tr("Find"));
     return tabs;
 }
 
@@ -150,6 +153,11 @@ void LayoutStage::connect_parts() {
             [this](const QString& id) { show_surface(id.toStdString()); });
     connect(collectors_, &CollectorPanel::placement_chosen, this,
             [this](const QString& id) { select_placement(id.toStdString()); });
+    connect(places_, &PlacesPanel::proposals_changed, surface_canvas_,
+            [this] { surface_canvas_->set_proposals(places_->proposals()); });
+    connect(places_, &PlacesPanel::surface_wanted, this, [this](const QString& id) { show_surface(id.toStdString()); });
+    connect(places_, &PlacesPanel::placement_put, this,
+            [this](const QString& id) { select_placement(id.toStdString()); });
     connect(site_canvas_, &SiteCanvas::selection_changed, this,
             [this](const QString& id) { run_panel_->show_selected(id.toStdString()); });
     connect(run_panel_, &RunPanel::point_chosen, this,
@@ -165,6 +173,7 @@ void LayoutStage::set_session(JobSession* session) {
     run_view_->set_session(session);
     collectors_->set_session(session);
     equipment_->set_session(session);
+    places_->set_session(session);
     run_panel_->set_session(session);
     if (session_ != nullptr) {
         connect(session_, &JobSession::job_changed, this, &LayoutStage::after_job_change);
@@ -218,6 +227,7 @@ void LayoutStage::select_placement(const std::string& placement_id) {
         }
     }
     surface_canvas_->set_selected(placement_id);
+    places_->set_moving(placement_id);
     collectors_->show_state(surface_canvas_->surface_id(), placement_id);
 }
 

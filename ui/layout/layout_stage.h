@@ -16,6 +16,7 @@ namespace wg::ui {
 
 class CollectorPanel;
 class EquipmentPanel;
+class PlacesPanel;
 class RunPanel;
 class RunView;
 class ShadeService;
@@ -34,6 +35,7 @@ class LayoutStage : public StageWidget {
     void show_view(View view);
     [[nodiscard]] View view() const;
     [[nodiscard]] SurfaceCanvas* surface_canvas() const { return surface_canvas_; }
+    [[nodiscard]] PlacesPanel* places_panel() const { return places_; }
     [[nodiscard]] SiteCanvas* site_canvas() const { return site_canvas_; }
 
    private:
@@ -50,6 +52,7 @@ class LayoutStage : public StageWidget {
     ShadeService* shade_ = nullptr;
     CollectorPanel* collectors_ = nullptr;
     EquipmentPanel* equipment_ = nullptr;
+    PlacesPanel* places_ = nullptr;
     RunPanel* run_panel_ = nullptr;
     QStackedWidget* tools_ = nullptr;
     QStackedWidget* drawings_ = nullptr;

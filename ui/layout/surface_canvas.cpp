@@ -2,6 +2,7 @@
 
 #include <QKeyEvent>
 #include <QPainter>
+#include <QPolygonF>
 #include <algorithm>
 #include <cmath>
 
@@ -125,6 +126,7 @@ void SurfaceCanvas::paintEvent(QPaintEvent*) {
     what.plan = plan.get();
     if (shade_shown_) what.shade_map = shade_->map_of(surface_id_);
     paint_surface(painter, what, view(), theme);
+    paint_proposals(painter);
     if (placements().empty()) {
         const QRectF box =
             letters.box(QPointF(width() / 2.0, height() - text_units() * 1.0), Qt::AlignHCenter | Qt::AlignBottom,
@@ -145,6 +147,34 @@ void SurfaceCanvas::paintEvent(QPaintEvent*) {
         painter.fillRect(box, theme.accent);
         bold.draw_in(painter, box, reason_, theme.panel);
     }
+}
+
+void SurfaceCanvas::set_proposals(std::vector<ProposedPlace> proposals) {
+    proposals_ = std::move(proposals);
+    update();
+}
+
+void SurfaceCanvas::paint_proposals(QPainter& painter) const {
+    const Theme& theme = current_theme();
+    painter.save();
+    for (const ProposedPlace& one : proposals_) {
+        if (one.surface_id != surface_id_) continue;
+        QPolygonF outline;
+        for (const Point2 p : one.outline)
+            outline << view().map(p);
+        QPen pen(theme.accent, one.marked ? 3.0 : 2.0, Qt::DashLine);
+        painter.setPen(pen);
+        painter.setBrush(Qt::NoBrush);
+        painter.drawPolygon(outline);
+        const Lettering bold(text_units(), true);
+        const QString number = QString::number(one.number);
+        const QRectF box =
+            bold.box(outline.boundingRect().topLeft() + QPointF(6.0, 4.0), Qt::AlignLeft | Qt::AlignTop, number)
+                .adjusted(-5, -2, 5, 2);
+        painter.fillRect(box, one.marked ? theme.accent : theme.panel);
+        bold.draw_in(painter, box, number, one.marked ? theme.panel : theme.accent);
+    }
+    painter.restore();
 }
 
 QString SurfaceCanvas::place_words(Point2 at) const {

@@ -2,6 +2,7 @@
 // A surface face-on under the hand: collectors are selected, dragged, nudged and turned; dimensions follow.
 
 #include <string>
+#include <vector>
 
 #include "ui/drawing/canvas.h"
 #include "ui/drawing/surface_painter.h"
@@ -11,6 +12,14 @@ namespace wg::ui {
 
 class JobSession;
 class ShadeService;
+
+/// A place that a search found, drawn as a numbered broken outline over the surface that carries it.
+struct ProposedPlace {
+    std::string surface_id;
+    std::vector<Point2> outline;
+    int number = 1;
+    bool marked = false;  ///< the one selected in the list
+};
 
 class SurfaceCanvas : public Canvas {
     Q_OBJECT
@@ -24,6 +33,7 @@ class SurfaceCanvas : public Canvas {
     [[nodiscard]] const std::string& selected() const { return selected_; }
     void set_snapping(bool on) { snapping_ = on; }
     void set_shade_shown(bool on);
+    void set_proposals(std::vector<ProposedPlace> proposals);
 
     [[nodiscard]] PlaneView view() const { return {units_per_m(), origin()}; }
 
@@ -52,11 +62,13 @@ class SurfaceCanvas : public Canvas {
     [[nodiscard]] QString place_words(Point2 at) const;
     void select(const std::string& id);
     void nudge(double dx_m, double dy_m);
+    void paint_proposals(QPainter& painter) const;
 
     ShadeService* shade_;
     JobSession* session_ = nullptr;
     std::string surface_id_;
     std::string selected_;
+    std::vector<ProposedPlace> proposals_;
     bool snapping_ = true;
     bool shade_shown_ = false;
     bool moving_ = false;

@@ -1,5 +1,6 @@
 #include "ui/window/weather_file.h"
 
+#include "core/plan/weather_ensemble.h"
 #include "core/weather/read.h"
 #include "ui/common/format.h"
 #include "ui/window/job_files.h"
@@ -19,9 +20,9 @@ Result<std::shared_ptr<const plan::Reference>> with_weather_file(const plan::Ref
     if (!text.ok()) return text.problems();
     Result<weather::Year> year = weather::read_any(text.value(), path.toStdString());
     if (!year.ok()) return year.problems();
-    auto own = std::make_shared<plan::Reference>(reference);
-    own->weather = plan::prepared(std::move(year).value());
-    return std::shared_ptr<const plan::Reference>(std::move(own));
+    plan::Reference own = reference;
+    own.weather = plan::prepared(std::move(year).value());
+    return plan::with_weather_and_years(own, std::string());
 }
 
 QString weather_file_of(store::Store& store, const std::string& job_id) {

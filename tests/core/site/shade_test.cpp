@@ -77,7 +77,7 @@ TEST(Beam, AFreeSiteLetsEverythingThrough) {
     EXPECT_TRUE(std::all_of(s.beam_share.begin(), s.beam_share.end(), [](float v) { return v == 1.0F; }));
     EXPECT_DOUBLE_EQ(s.sky_view, 1.0);
     EXPECT_TRUE(s.causes.empty());
-    EXPECT_EQ(s.rays_per_hour, 15);
+    EXPECT_EQ(s.rays_per_hour, shade_samples_x * shade_samples_y);
 }
 
 TEST(Beam, ThereIsNoneFromBehindOrBelow) {

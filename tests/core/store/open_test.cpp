@@ -181,10 +181,10 @@ TEST_F(StoreTest, RandomBytesAfterOurMarkNeverCrash) {
 
 // ------------------------------------------------------------------------------------ migration and backup
 
-// The database as the first version left it, with one job in it.
-void make_version_1(const std::string& file) {
+// The database as an earlier version left it, with one job in it and, from version 2 on, a quote.
+void make_version(int version, const std::string& file) {
     {
-        QSqlDatabase database = QSqlDatabase::addDatabase("QSQLITE", "version-1");
+        QSqlDatabase database = QSqlDatabase::addDatabase("QSQLITE", "older-version");
         database.setDatabaseName(QString::fromStdString(file));
         ASSERT_TRUE(database.open());
         QSqlQuery query(database);
@@ -206,13 +206,23 @@ void make_version_1(const std::string& file) {
             query.addBindValue(QString::fromStdString(value));
         }
         ASSERT_TRUE(query.exec());
-        ASSERT_TRUE(query.exec("PRAGMA user_version = 1"));
+        for (int step = 2; step <= version; ++step) {
+            for (const char* statement : migrations()[static_cast<std::size_t>(step) - 1].statements)
+                ASSERT_TRUE(query.exec(statement)) << statement;
+            if (step != 2) continue;
+            ASSERT_TRUE(
+                query.prepare("INSERT INTO quote_issued VALUES (?, ?, 1, '2027-0042', ?, '{}', ?, 100, 'EUR')"));
+            for (const std::string& value : {id(77), job.id, job.changed_at, sha256_hex("{}")})
+                query.addBindValue(QString::fromStdString(value));
+            ASSERT_TRUE(query.exec());
+        }
+        ASSERT_TRUE(query.exec(QStringLiteral("PRAGMA user_version = %1").arg(version)));
     }
-    QSqlDatabase::removeDatabase("version-1");
+    QSqlDatabase::removeDatabase("older-version");
 }
 
 TEST_F(StoreTest, AnOlderDatabaseIsCopiedThenBroughtUpToDate) {
-    make_version_1(path());
+    make_version(1, path());
     {
         const auto store = open();
         ASSERT_NE(store, nullptr);
@@ -228,8 +238,23 @@ TEST_F(StoreTest, AnOlderDatabaseIsCopiedThenBroughtUpToDate) {
     EXPECT_EQ(open(path(copy.toUtf8().constData()))->load(sample_job().id).value().notes, sample_job().notes);
 }
 
+TEST_F(StoreTest, EveryEarlierVersionKeepsItsJobsAndQuotes) {
+    for (int version = 1; version < migrations().back().version; ++version) {
+        const std::string file = path(("version" + std::to_string(version) + ".db").c_str());
+        make_version(version, file);
+        const auto store = open(file);
+        ASSERT_NE(store, nullptr) << version;
+        EXPECT_EQ(store->schema_version(), migrations().back().version);
+        EXPECT_EQ(store->load(sample_job().id).value().title, sample_job().title);
+        EXPECT_EQ(store->list("lindholm", 10, 0).value().size(), 1U) << version;
+        EXPECT_EQ(store->quotes(sample_job().id).value().size(), version >= 2 ? 1U : 0U);
+        EXPECT_TRUE(store->weather_years().value().empty());
+        EXPECT_EQ(store->check().value(), "ok");
+    }
+}
+
 TEST_F(StoreTest, AMigrationThatFailsLeavesTheOlderDatabase) {
-    make_version_1(path());
+    make_version(1, path());
     EXPECT_EQ(sql(path(), "CREATE TABLE job_search (in_the_way TEXT)"), "");
     EXPECT_TRUE(mentions(refusal(path()), "step 3 (search over the list of jobs)")) << refusal(path());
     EXPECT_EQ(sql(path(), "DROP TABLE job_search"), "");

@@ -91,5 +91,51 @@ TEST(ClearSky, IneichenPerezEqualsPublishedValues) {
     EXPECT_EQ(ineichen_perez(90.0, 38.0, 3.0, 0.0, 1364.0).global_w_m2, 0.0);
 }
 
+TEST(ClearSkyYear, TurbidityRunsStraightBetweenTheMiddlesOfMonths) {
+    const std::array<double, 12> linke = {2.0, 3.0, 4.0, 4.0, 4.0, 4.0, 4.0, 4.0, 4.0, 4.0, 4.0, 6.0};
+    EXPECT_NEAR(linke_turbidity_at(linke, 15 * 24 + 11), 2.0, 0.02);  // 16 January noon
+    EXPECT_NEAR(linke_turbidity_at(linke, 31 * 24), 2.5, 0.03);       // 1 February 00:00
+    EXPECT_NEAR(linke_turbidity_at(linke, 45 * 24), 3.0, 0.001);      // 15 February 00:00
+    EXPECT_NEAR(linke_turbidity_at(linke, 0), 4.0, 0.01);             // 1 January: December's 6 and January's 2
+    EXPECT_NEAR(linke_turbidity_at(linke, 8759), 4.0, 0.01);
+    EXPECT_NEAR(linke_turbidity_at(linke, 24 * 200), 4.0, 1e-12);
+}
+
+TEST(ClearSkyYear, PartsMakeTheWholeAndHazeTakesBeamAndAddsDiffuse) {
+    const YearSunInput place{47.4, 9.2, 520.0, 1.0, 30.0, weather_sun_year};
+    std::array<double, 12> linke{};
+    linke.fill(2.5);
+    const YearSun sun = year_sun(place);
+    const ClearSkyYear clean = clear_sky_year(place, sun, linke).value();
+    linke.fill(5.0);
+    const ClearSkyYear hazy = clear_sky_year(place, linke).value();
+    for (std::size_t i = 0; i < 8760; ++i) {
+        const double up = std::fmax(0.0, sun.up[i]);
+        ASSERT_NEAR(clean.beam_normal_w_m2[i] * up + clean.diffuse_w_m2[i], clean.global_w_m2[i], 1e-9);
+        ASSERT_LE(clean.beam_normal_w_m2[i], sun.extraterrestrial_normal_w_m2[i] * sun.up_share[i]);
+        ASSERT_EQ(clean.global_w_m2[i] > 0.0, sun.up[i] > 0.0);
+        if (!(sun.up[i] > 0.2)) continue;
+        ASSERT_LT(hazy.beam_normal_w_m2[i], clean.beam_normal_w_m2[i]);
+        ASSERT_LT(hazy.global_w_m2[i], clean.global_w_m2[i]);
+        ASSERT_GT(hazy.diffuse_w_m2[i], clean.diffuse_w_m2[i]);
+    }
+}
+
+TEST(ClearSkyYear, RefusesWhatCannotBeAndSaysWhich) {
+    std::array<double, 12> linke{};
+    linke.fill(3.0);
+    YearSunInput place;
+    EXPECT_TRUE(clear_sky_year(place, linke));
+    linke[4] = 0.3;
+    linke[9] = std::nan("");
+    const auto wrong = clear_sky_year(place, linke);
+    ASSERT_FALSE(wrong);
+    ASSERT_EQ(wrong.problems().size(), 2u);
+    EXPECT_NE(wrong.problems()[0].text().find("month 5"), std::string::npos);
+    linke.fill(3.0);
+    place.altitude_m = 20000.0;
+    EXPECT_FALSE(clear_sky_year(place, linke));
+}
+
 }  // namespace
 }  // namespace wg::sun

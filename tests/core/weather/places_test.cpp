@@ -154,7 +154,8 @@ TEST(Places, RowsOfTheFetchedFilesAreTheFilesMeans) {
 TEST(Places, EveryPlaceGivesAWholeYear) {
     for (const Climate& c : places()) {
         const Result<Year> made = synthesise(c);
-        ASSERT_TRUE(made) << text_of(made.problems());
+        EXPECT_TRUE(made) << text_of(made.problems());
+        if (!made) continue;
         const Year& year = made.value();
         const sun::YearSun sun = sun_of(c);
         std::array<double, 12> global{};

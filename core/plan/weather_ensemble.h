@@ -1,0 +1,34 @@
+#pragma once
+// Years of weather ready for planning, for a plan's figures as a range over years.
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "core/plan/reference.h"
+
+namespace wg::plan {
+
+using WeatherYears = std::vector<std::shared_ptr<const PreparedWeather>>;
+
+/// Years 1 to `count` (1..weather::most_ensemble_years, about 2.5 MB each) of a climate, in that order, made and
+/// prepared on two threads; each year depends on climate and number only, so that the threads change nothing.
+[[nodiscard]] Result<WeatherYears> weather_ensemble(const weather::Climate& climate, int count);
+
+/// The same of a built-in climate.
+[[nodiscard]] Result<WeatherYears> weather_ensemble(const Reference& reference, const std::string& climate_id,
+                                                    int count);
+
+/// Years like one of the user's: made from its monthly means. The seed follows from the year's source.
+[[nodiscard]] Result<WeatherYears> weather_ensemble(const PreparedWeather& like, int count);
+
+/// How many further years a plan is usually given: enough for the tenth and ninetieth percentile, little enough to wait
+/// for.
+inline constexpr int usual_further_years = 10;
+
+/// The reference with its weather for the climate (unless it holds the user's own year) and further years like it.
+[[nodiscard]] Result<std::shared_ptr<const Reference>> with_weather_and_years(const Reference& reference,
+                                                                              const std::string& climate_id,
+                                                                              int years = usual_further_years);
+
+}  // namespace wg::plan

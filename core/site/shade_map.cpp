@@ -1,0 +1,138 @@
+// The beam of a period on each cell of a surface.
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+
+#include "core/site/grid_shadow.h"
+#include "core/site/shade.h"
+#include "core/site/suns.h"
+#include "core/site/vec.h"
+
+namespace wg::site {
+namespace {
+
+/// Energies are whole numbers of this share of a Wh/m2, so that sums are exact in any order.
+constexpr double steps_per_wh = 1048576.0;
+constexpr double most_weight = 1000.0;
+constexpr double most_beam_w_m2 = 2000.0;
+
+double in_range(double weight) noexcept {
+    return weight > 0.0 ? std::min(weight, most_weight) : 0.0;  // NaN: 0
+}
+
+double weighted_wh(const Sun& sun, const ShadeMapOptions& options) noexcept {
+    double weight = in_range(options.month_weight[static_cast<std::size_t>(sun.month - 1)]);
+    if (!options.hour_weight.empty()) {
+        weight *=
+            sun.hour < options.hour_weight.size() ? in_range(static_cast<double>(options.hour_weight[sun.hour])) : 0.0;
+    }
+    return std::min(sun.beam_w_m2, most_beam_w_m2) * std::min(weight, most_weight);
+}
+
+/// Adds up what cells lose. A run of cells is two entries, where it starts and where it has ended; the sums along the
+/// rows are taken once at the end.
+class Ledger {
+   public:
+    Ledger(int rows, int words_per_row)
+        : width_(64 * static_cast<std::size_t>(words_per_row) + 1),
+          steps_(static_cast<std::size_t>(rows) * width_, 0) {}
+
+    void add(int row, int word, std::uint64_t bits, std::int64_t lost) noexcept {
+        std::int64_t* at = steps_.data() + static_cast<std::size_t>(row) * width_ + 64 * static_cast<std::size_t>(word);
+        while (bits != 0) {
+            const int from = std::countr_zero(bits);
+            const int to = from + std::countr_one(bits >> from);
+            at[from] += lost;
+            at[to] -= lost;
+            if (to == 64) return;
+            bits &= ~std::uint64_t{0} << to;
+        }
+    }
+    void sum_up() noexcept {
+        for (std::size_t row = 0; row < steps_.size(); row += width_) {
+            for (std::size_t i = 1; i < width_; ++i)
+                steps_[row + i] += steps_[row + i - 1];
+        }
+    }
+    [[nodiscard]] double wh(int row, int column) const noexcept {
+        return static_cast<double>(steps_[static_cast<std::size_t>(row) * width_ + static_cast<std::size_t>(column)]) /
+               steps_per_wh;
+    }
+
+   private:
+    std::size_t width_;
+    std::vector<std::int64_t> steps_;
+};
+
+}  // namespace
+
+ShadeMap shade_map(const Site& site, const Surface& surface, const sky::PreparedYear& year,
+                   const ShadeMapOptions& options) {
+    ShadeMap map;
+    map.cell_m = options.cell_m;
+    CellGrid cells = CellGrid::over(surface, site.sketch_up_azimuth_deg, options.cell_m, shade_map_off_m);
+    if (cells.empty()) return map;
+    const Bounds b = bounds_of(surface.outline);
+    map.origin = {b.min_x_m, b.min_y_m};
+    map.columns = cells.columns;
+    map.rows = cells.rows;
+    map.share.assign(cells.size(), -1.0F);
+    map.beam_kwh_m2.assign(cells.size(), -1.0F);
+
+    const Point3 normal = cells.normal;
+    GridShadow shadow(std::move(cells), Occluder::of(site, surface.id));
+    const Horizon horizon(site.horizon);
+    Ledger ledger(map.rows, shadow.opaque().words_per_row());
+    std::int64_t whole = 0, hidden = 0;
+    for (const Sun& sun : suns_before(year, normal, site.sketch_up_azimuth_deg, options.every_nth_day)) {
+        const double beam = weighted_wh(sun, options) * steps_per_wh;
+        const auto steps = static_cast<std::int64_t>(beam + 0.5);
+        if (steps <= 0) continue;
+        whole += steps;
+        if (!horizon.empty() && horizon.hides(sun.east, sun.north, sun.up)) {
+            hidden += steps;
+            continue;
+        }
+        if (!shadow.cast(sun.dir)) continue;
+        shadow.groups([&](std::size_t k) { return shadow.occluders()[k].crown_transmittance(sun.month); },
+                      [&](int row, int word, std::uint64_t bits, double passed) {
+                          const double lost = beam * (1.0 - passed) + 0.5;
+                          ledger.add(row, word, bits, passed == 0.0 ? steps : static_cast<std::int64_t>(lost));
+                      });
+    }
+    ledger.sum_up();
+
+    const double whole_wh = static_cast<double>(whole) / steps_per_wh;
+    const double open_wh = static_cast<double>(whole - hidden) / steps_per_wh;
+    double year_wh = whole_wh;  // of every day, where only some were looked at
+    if (options.every_nth_day > 1) {
+        year_wh = 0.0;
+        for (const Sun& sun : suns_before(year, normal, site.sketch_up_azimuth_deg, 1))
+            year_wh += weighted_wh(sun, options);
+    }
+    map.unshaded_kwh_m2 = 1e-3 * year_wh;
+    for (int row = 0; row < map.rows; ++row) {
+        for (int column = 0; column < map.columns; ++column) {
+            if (!contains(surface.outline,
+                          {b.min_x_m + (column + 0.5) * options.cell_m, b.min_y_m + (row + 0.5) * options.cell_m})) {
+                continue;
+            }
+            const std::size_t i = static_cast<std::size_t>(row) * static_cast<std::size_t>(map.columns) +
+                                  static_cast<std::size_t>(column);
+            const double share = whole > 0 ? (open_wh - ledger.wh(row, column)) / whole_wh : 1.0;
+            map.share[i] = static_cast<float>(share);
+            map.beam_kwh_m2[i] = static_cast<float>(share * map.unshaded_kwh_m2);
+        }
+    }
+    return map;
+}
+
+ShadeMap shade_map(const Site& site, const Surface& surface, const sky::PreparedYear& year, double cell_m,
+                   int every_nth_day) {
+    ShadeMapOptions options;
+    options.cell_m = cell_m;
+    options.every_nth_day = every_nth_day;
+    return shade_map(site, surface, year, options);
+}
+
+}  // namespace wg::site

@@ -1,0 +1,330 @@
+#include "core/site/shadow.h"
+
+#include <algorithm>
+#include <bit>
+#include <cmath>
+
+#include "core/site/vec.h"
+
+namespace wg::site {
+namespace {
+
+/// Smallest whole number not below `x`; `x` within int's range. (std::ceil is a library call on plain x86-64.)
+inline int ceiling(double x) noexcept {
+    const int i = static_cast<int>(x);
+    return i + (static_cast<double>(i) < x ? 1 : 0);
+}
+
+}  // namespace
+
+/// Takes the segments of one outline and finds the columns that each row has inside it.
+class SpanFill {
+   public:
+    /// Which end of its rows a segment gives: the first column inside, the first behind, both as may be; or its
+    /// crossings are kept one by one, for outlines that cross a row more than twice.
+    enum class Side { first, last, either, note };
+
+    SpanFill(ShadowScratch& scratch, CellMask& cells, std::vector<ShadowScratch::Ask>& asks, double margin_x,
+             double margin_y)
+        : scratch_(scratch),
+          cells_(cells),
+          asks_(asks),
+          columns_(cells.columns()),
+          rows_(cells.rows()),
+          margin_x_(margin_x),
+          margin_y_(margin_y),
+          row_from_(rows_),
+          row_to_(0) {}
+
+    /// Rows are met half-open, a.y_m <= row < b.y_m: each corner counts once. `a` is the lower end.
+    template <Side side>
+    void segment(Point2 a, Point2 b) {
+        if (!(b.y_m >= -margin_y_) || !(a.y_m <= rows_ - 1 + margin_y_)) return;
+        const double top = rows_;
+        const int from = ceiling(std::min(std::max(a.y_m, 0.0), top)),
+                  to = ceiling(std::min(std::max(b.y_m, 0.0), top));
+        const double rise = b.y_m - a.y_m;
+        const bool level = !(rise > 1e-12);
+        const double slope = level ? 0.0 : (b.x_m - a.x_m) / rise;
+        // Columns in whole numbers of 2^-32, row by row: what that rounds is part of the margin.
+        const double margin = level ? 1e300 : margin_x_ + margin_y_ * std::abs(slope) + (to - from + 2) / fine;
+        const double start = a.x_m + slope * (from - a.y_m);
+        if (margin < 0.25 && std::abs(start) < 1e9 && std::abs(slope) * (to - from) < 1e9) {
+            std::int64_t x = static_cast<std::int64_t>(start * fine);
+            const std::int64_t step = static_cast<std::int64_t>(slope * fine);
+            const auto near = static_cast<std::uint32_t>(margin * fine) + 1;
+            for (int row = from; row < to; ++row, x += step) {
+                put<side>(row, static_cast<int>(x >> 32) + 1);
+                if (static_cast<std::uint32_t>(x) + near <= 2 * near) {
+                    const double at = static_cast<double>(x) / fine;
+                    ask(row, at - margin, at + margin);
+                }
+            }
+        } else {
+            const double least = std::min(a.x_m, b.x_m) - margin_x_, most = std::max(a.x_m, b.x_m) + margin_x_;
+            for (int row = from; row < to; ++row) {
+                const double x = a.x_m + slope * (row - a.y_m);
+                put<side>(row, ceiling(std::min(std::max(x, -1.0), static_cast<double>(columns_))));
+                ask(row, std::max(x - margin, least), std::min(x + margin, most));
+            }
+        }
+        row_from_ = std::min(row_from_, from);
+        row_to_ = std::max(row_to_, to);
+        // Rows just beyond the ends, and all of a level segment.
+        const int below = ceiling(std::min(std::max(a.y_m - margin_y_, 0.0), top));
+        const int above = ceiling(std::min(std::max(b.y_m + margin_y_, 0.0), top));
+        if (below < from || to < above) {
+            const double least = std::min(a.x_m, b.x_m) - margin_x_, most = std::max(a.x_m, b.x_m) + margin_x_;
+            for (int row = below; row < from; ++row)
+                ask(row, std::max(a.x_m - margin, least), std::min(a.x_m + margin, most));
+            for (int row = to; row < above; ++row)
+                ask(row, std::max(b.x_m - margin, least), std::min(b.x_m + margin, most));
+        }
+    }
+
+    void fill_convex() {
+        if (row_from_ >= row_to_) return;
+        int* low = scratch_.low.data();
+        int* high = scratch_.high.data();
+        cells_.touch_rows(row_from_, row_to_);
+        std::uint64_t* words = cells_.row(row_from_);
+        const int words_per_row = cells_.words_per_row();
+        for (int row = row_from_; row < row_to_; ++row, words += words_per_row) {
+            const int from = std::max(0, low[row]), to = std::min(high[row], columns_);
+            low[row] = columns_;
+            high[row] = -1;
+            if (from < to) CellMask::set_bits(words, from, to);
+        }
+    }
+
+    void fill_noted() {
+        std::vector<std::array<int, 2>>& at = scratch_.crossings;
+        std::sort(at.begin(), at.end());
+        for (std::size_t i = 0; i + 1 < at.size(); i += 2) {
+            const int from = std::max(0, at[i][1]), to = std::min(columns_, at[i + 1][1]);
+            if (at[i][0] == at[i + 1][0] && from < to) cells_.set_span(at[i][0], from, to);
+        }
+        at.clear();
+    }
+
+   private:
+    static constexpr double fine = 4294967296.0;
+
+    template <Side side>
+    void put(int row, int column) {
+        const auto i = static_cast<std::size_t>(row);
+        if constexpr (side == Side::note) scratch_.crossings.push_back({row, column});
+        if constexpr (side == Side::first || side == Side::either) scratch_.low[i] = std::min(scratch_.low[i], column);
+        if constexpr (side == Side::last || side == Side::either) scratch_.high[i] = std::max(scratch_.high[i], column);
+    }
+
+    void ask(int row, double from, double to) {
+        const double right = columns_;
+        if (!(to >= 0.0) || !(from < right)) return;
+        const int first = ceiling(std::max(from, 0.0));
+        const int behind = std::min(static_cast<int>(std::min(to, right)) + 1, columns_);
+        if (first < behind) asks_.push_back({row, first, behind});
+    }
+
+    ShadowScratch& scratch_;
+    CellMask& cells_;
+    std::vector<ShadowScratch::Ask>& asks_;
+    int columns_, rows_;
+    double margin_x_, margin_y_;
+    int row_from_, row_to_;
+};
+
+double Shadow::margin_m(const SunOnGrid& sun) const noexcept {
+    return fuzz_m_ + sun.stretch * (round_m_ + scale_m_ * (1e-11 + 1e-15 * sun.stretch));
+}
+
+bool Shadow::may_touch(const SunOnGrid& sun, const Ball& ball, std::array<int, 4>& cells) const noexcept {
+    if (!(ball.radius_m >= 0.0)) return false;
+    const double x = ball.middle.x - sun.slant_x * ball.middle.off_m;
+    const double y = ball.middle.y - sun.slant_y * ball.middle.off_m;
+    // One cell more on each side than the ball's shadow: rounding is far smaller.
+    const double reach_x = ball.radius_m * (columns_per_m_ + std::abs(sun.slant_x)) + 1.0;
+    const double reach_y = ball.radius_m * (rows_per_m_ + std::abs(sun.slant_y)) + 1.0;
+    const double right = grid_->columns, top = grid_->rows;
+    if (!(x + reach_x >= 0.0 && x - reach_x < right && y + reach_y >= 0.0 && y - reach_y < top)) return false;
+    cells = {static_cast<int>(std::max(0.0, x - reach_x)), static_cast<int>(std::max(0.0, y - reach_y)),
+             static_cast<int>(std::min(right - 1.0, x + reach_x)), static_cast<int>(std::min(top - 1.0, y + reach_y))};
+    return true;
+}
+
+void Shadow::ask_all(const SunOnGrid& sun, const std::array<int, 4>& cells, CellMask& opaque, CellMask& crown) const {
+    for (int row = cells[1]; row <= cells[3]; ++row) {
+        for (int column = cells[0]; column <= cells[2]; ++column) {
+            const double passed = passes(column, row, sun);
+            if (passed == 1.0) continue;
+            (passed == 0.0 ? opaque : crown).set(column, row, true);
+        }
+    }
+}
+
+bool Shadow::cast(const SunOnGrid& sun, ShadowScratch& scratch, CellMask& opaque, CellMask& crown) const {
+    std::array<int, 4> box{};
+    if (!sun.before() || !may_touch(sun, whole_, box)) return false;
+    if (!sharp_ || sun.grazing()) {
+        ask_all(sun, box, opaque, crown);
+    } else {
+        if (may_touch(sun, solid_, box)) cast_solid(sun, scratch, opaque);
+        if (may_touch(sun, crown_ball_, box)) {
+            fill_crown(sun, box, scratch, crown);
+            for (const ShadowScratch::Ask& ask : scratch.asks) {
+                for (int column = ask.from; column < ask.to; ++column)
+                    crown.set(column, ask.row, passes(column, ask.row, sun) != 1.0);
+            }
+            scratch.asks.clear();
+        }
+    }
+    return !opaque.none() || !crown.none();
+}
+
+double Shadow::passes(int column, int row, const SunOnGrid& sun) const noexcept {
+    const std::size_t i =
+        static_cast<std::size_t>(row) * static_cast<std::size_t>(grid_->columns) + static_cast<std::size_t>(column);
+    return occluder_->passes(grid_->middles[i], sun.dir, 0.5);
+}
+
+void Shadow::cast_solid(const SunOnGrid& sun, ShadowScratch& scratch, CellMask& opaque) const {
+    for (const Sheet& sheet : sheets_)
+        fill(sheet, sun, scratch, opaque);
+    if (!bodies_.empty()) fill(bodies_.front(), sun, scratch, opaque, scratch.asks);
+    if (bodies_.size() > 1) {  // between what is surely inside and what is surely outside every cell is asked
+        CellMask& outer = scratch.outer;
+        fill(bodies_[1], sun, scratch, outer, scratch.outer_asks);
+        for (const ShadowScratch::Ask& ask : scratch.outer_asks)
+            outer.set_span(ask.row, ask.from, ask.to);
+        scratch.outer_asks.clear();
+        for (int row = outer.row_from(); row < outer.row_to(); ++row) {
+            for (int w = 0; w < outer.words_per_row(); ++w) {
+                std::uint64_t between = outer.word(row, w) & ~opaque.word(row, w);
+                for (; between != 0; between &= between - 1) {
+                    const int column = 64 * w + std::countr_zero(between);
+                    scratch.asks.push_back({row, column, column + 1});
+                }
+            }
+        }
+        outer.clear();
+    }
+    for (const ShadowScratch::Ask& ask : scratch.asks) {
+        for (int column = ask.from; column < ask.to; ++column)
+            opaque.set(column, ask.row, passes(column, ask.row, sun) == 0.0);
+    }
+    scratch.asks.clear();
+}
+
+void Shadow::fill(const Body& body, const SunOnGrid& sun, ShadowScratch& scratch, CellMask& cells,
+                  std::vector<ShadowScratch::Ask>& asks) const {
+    scratch.corners.resize(body.corners.size());
+    Point2* at = scratch.corners.data();
+    for (std::size_t i = 0; i < body.corners.size(); ++i) {
+        const Corner& c = body.corners[i];
+        at[i] = {c.x - sun.slant_x * c.off_m, c.y - sun.slant_y * c.off_m};
+    }
+    scratch.faces_sun.resize(body.normals.size() + 1);
+    char* facing = scratch.faces_sun.data() + 1;
+    facing[-1] = 0;  // the cut looks away
+    for (std::size_t i = 0; i < body.normals.size(); ++i)
+        facing[i] = dot(body.normals[i], sun.dir) > 0.0 ? 1 : 0;
+    const double margin = margin_m(sun);
+    SpanFill fill(scratch, cells, asks, margin * columns_per_m_, margin * rows_per_m_);
+    using Side = SpanFill::Side;
+    // Edges between a lit face and one in the dark make the outline, the lit face to the left: it lies to the right of
+    // what runs down the rows and to the left of what runs up.
+    for (const Body::Edge& e : body.edges) {
+        if (facing[e.left] == facing[e.right]) continue;
+        const Point2 a = at[facing[e.left] != 0 ? e.a : e.b], b = at[facing[e.left] != 0 ? e.b : e.a];
+        if (a.y_m > b.y_m) {
+            fill.segment<Side::first>(b, a);
+        } else {
+            fill.segment<Side::last>(a, b);
+        }
+    }
+    fill.fill_convex();
+}
+
+void Shadow::fill(const Sheet& sheet, const SunOnGrid& sun, ShadowScratch& scratch, CellMask& cells) const {
+    if (sheet.corners.size() < 3) return;
+    const double margin = margin_m(sun);
+    SpanFill fill(scratch, cells, scratch.asks, margin * columns_per_m_, margin * rows_per_m_);
+    const auto at = [&sun](const Corner& c) {
+        return Point2{c.x - sun.slant_x * c.off_m, c.y - sun.slant_y * c.off_m};
+    };
+    Point2 last = at(sheet.corners.back());
+    for (const Corner& c : sheet.corners) {
+        const Point2 next = at(c);
+        const Point2 &lower = last.y_m > next.y_m ? next : last, &upper = last.y_m > next.y_m ? last : next;
+        if (sheet.convex) {
+            fill.segment<SpanFill::Side::either>(lower, upper);
+        } else {
+            fill.segment<SpanFill::Side::note>(lower, upper);
+        }
+        last = next;
+    }
+    if (sheet.convex) {
+        fill.fill_convex();
+    } else {
+        fill.fill_noted();
+    }
+}
+
+/// Where the crown is a unit ball, the rays along `d` that meet it pass its middle nearer than 1. Along a row that is a
+/// stretch; where the cells' plane cuts the crown, the part of it whose way out lies behind the plane is left out.
+void Shadow::fill_crown(const SunOnGrid& sun, const std::array<int, 4>& box, ShadowScratch& scratch,
+                        CellMask& cells) const {
+    const Crown& k = crown_;
+    Point3 d{sun.dir.x_m * k.per_radius, sun.dir.y_m * k.per_radius, sun.dir.z_m * k.per_half};
+    d = d * (1.0 / norm(d));
+    const auto across = [&d](Point3 p) { return p - d * dot(p, d); };
+    const Point3 x = across(k.step_x), first = across(k.first), y = across(k.step_y);
+    const double xx = dot(x, x), per_x = 1.0 / std::sqrt(xx);
+    const Point3 side = cross(d, x * per_x);
+    const double side0 = dot(side, first), side1 = dot(side, y);
+    const double middle0 = -dot(x, first) / xx, middle1 = -dot(x, y) / xx;
+    const double ahead0 = dot(k.first, d), ahead_x = dot(k.step_x, d), ahead_y = dot(k.step_y, d);
+    const double right = grid_->columns;
+    const auto ask = [&](int row, double from, double to) {
+        if (!(to >= 0.0) || !(from < right)) return;
+        const int a = ceiling(std::max(from, 0.0));
+        const int b = std::min(static_cast<int>(std::min(to, right)) + 1, grid_->columns);
+        if (a < b) scratch.asks.push_back({row, a, b});
+    };
+    for (int row = box[1]; row <= box[3]; ++row) {
+        const double h = side0 + row * side1;
+        const double half2 = 1.0 - h * h;
+        if (half2 < -4.0 * k.blur) continue;
+        const double middle = middle0 + row * middle1;
+        const double reach = std::sqrt(std::max(half2, 0.0) + 4.0 * k.blur) * per_x;
+        if (half2 < 64.0 * k.blur) {
+            ask(row, middle - reach, middle + reach);
+            continue;
+        }
+        const double root = std::sqrt(half2), half = root * per_x;
+        double from = middle - half, to = middle + half, margin = 2.0 * k.blur / root * per_x + 1e-9;
+        if (k.cut) {
+            const double base = ahead0 + row * ahead_y;
+            const double ahead_from = base + ahead_x * from, ahead_to = base + ahead_x * to;
+            const std::array<double, 2> section = k.section[static_cast<std::size_t>(row)];
+            const bool none = section[0] > section[1];
+            constexpr double near = 1e-4;
+            if (std::abs(ahead_from) < near || std::abs(ahead_to) < near || std::isnan(section[1]) ||
+                (none && (ahead_from > 0.0) != (ahead_to > 0.0))) {
+                ask(row, middle - reach, middle + reach);
+                continue;
+            }
+            if (none && ahead_from > 0.0) continue;
+            if (ahead_from > 0.0) from = section[0];
+            if (ahead_to > 0.0) to = section[1];
+            margin = std::max(margin, 1e-3);
+        }
+        if (!(to > -1.0) || !(from < right + 1.0)) continue;
+        const int a = ceiling(std::max(from, 0.0)), b = std::min(ceiling(std::min(to, right)), grid_->columns);
+        if (a < b) cells.set_span(row, a, b);
+        ask(row, from - margin, from + margin);
+        ask(row, to - margin, to + margin);
+    }
+}
+
+}  // namespace wg::site
