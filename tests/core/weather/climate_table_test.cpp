@@ -94,11 +94,11 @@ TEST(ClimateTable, EveryRefusalNamesLineAndColumn) {
     EXPECT_EQ(first_where(good + valley + twelve("3") + twelve("8") + "\n"), "t.csv:3:1");
     EXPECT_EQ(first_where(replaced(good, "id,label", "id;label")), "t.csv:1:1");
     EXPECT_EQ(first_where("id;label;source\n"), "t.csv:1:3");
-    EXPECT_EQ(first_where(""), "t.csv");
-    EXPECT_EQ(first_where("# only a remark\n"), "t.csv");
-    EXPECT_EQ(first_where(head + months("global") + months("air") + "\n"), "t.csv");
+    EXPECT_EQ(first_where(""), "t.csv:1:1");
+    EXPECT_EQ(first_where("# only a remark\n"), "t.csv:1:1");
+    EXPECT_EQ(first_where(head + months("global") + months("air") + "\n"), "t.csv:1:1");
     EXPECT_EQ(first_where(std::string(20000, ',')), "t.csv:1:16384");
-    EXPECT_EQ(first_where(std::string(std::size_t{5} << 20U, '\n')), "t.csv");
+    EXPECT_EQ(first_where(std::string(std::size_t{5} << 20U, '\n')), "t.csv:1:1");
 }
 
 TEST(ClimateTable, ManyProblemsStopAtTwenty) {
