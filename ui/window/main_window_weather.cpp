@@ -19,14 +19,11 @@ void MainWindow::show_weather() {
     input.site = job.site.location;
     input.climate_id = job.weather;
     input.file = weather_file_of(*store_, job.id);
-    input.in_use = session_->reference().weather;
+    // While a plan is under way the year at hand may still be that of another climate; a file's is there from the
+    // start.
+    if (!input.file.isEmpty() || !session_->planning()) input.in_use = session_->reference().weather;
     input.reference = reference_;
-    const auto read = [this](const QString& path) -> Result<std::shared_ptr<const plan::PreparedWeather>> {
-        const auto with = with_weather_file(*reference_, path);
-        if (!with.ok()) return with.problems();
-        return with.value()->weather;
-    };
-    WeatherDialog dialog(std::move(input), read, this);
+    WeatherDialog dialog(std::move(input), &read_weather_file, this);
     if (dialog.exec() != QDialog::Accepted) return;
     if (!dialog.chosen_file().isEmpty()) {
         plan_with_weather(dialog.chosen_file());

@@ -14,14 +14,20 @@ std::string key_of(const std::string& job_id) {
 
 }  // namespace
 
-Result<std::shared_ptr<const plan::Reference>> with_weather_file(const plan::Reference& reference,
-                                                                 const QString& path) {
+Result<std::shared_ptr<const plan::PreparedWeather>> read_weather_file(const QString& path) {
     const Result<std::string> text = read_job_file(path);
     if (!text.ok()) return text.problems();
     Result<weather::Year> year = weather::read_any(text.value(), path.toStdString());
     if (!year.ok()) return year.problems();
+    return plan::prepared(std::move(year).value());
+}
+
+Result<std::shared_ptr<const plan::Reference>> with_weather_file(const plan::Reference& reference,
+                                                                 const QString& path) {
+    const auto read = read_weather_file(path);
+    if (!read.ok()) return read.problems();
     plan::Reference own = reference;
-    own.weather = plan::prepared(std::move(year).value());
+    own.weather = read.value();
     return plan::with_weather_and_years(own, std::string());
 }
 

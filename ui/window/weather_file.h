@@ -12,7 +12,11 @@
 
 namespace wg::ui {
 
-/// The reference with the file's year prepared; refused with line and column when the file is no weather year.
+/// The file's year, prepared; refused with line and column when the file is no weather year.
+[[nodiscard]] Result<std::shared_ptr<const plan::PreparedWeather>> read_weather_file(const QString& path);
+
+/// The reference with the file's year prepared and further years like it; refused with line and column when the file is
+/// no weather year.
 [[nodiscard]] Result<std::shared_ptr<const plan::Reference>> with_weather_file(const plan::Reference& reference,
                                                                                const QString& path);
 

@@ -21,10 +21,12 @@ QString shade_cause_words(const site::ShadeCause& cause) {
     const QString text =
         QObject::tr("%1: about %2 a year").arg(name_of(cause), quantity(cause.lost_kwh_m2, QStringLiteral("kWh/m²")));
     if (cause.worst_month < 1 || cause.worst_month > 12) return text;
+    // The stretch that holds most of the worst month's loss; the single worst hour where none is known.
+    const bool span = cause.worst_to_hour > cause.worst_from_hour;
     return QObject::tr("%1, most in %2 from %3:00 to %4:00")
         .arg(text, QLocale::c().monthName(cause.worst_month))
-        .arg(cause.worst_hour)
-        .arg(cause.worst_hour + 1);
+        .arg(span ? cause.worst_from_hour : cause.worst_hour)
+        .arg(span ? cause.worst_to_hour : cause.worst_hour + 1);
 }
 
 QString shade_causes_words(const site::Shade& shade, std::size_t most) {

@@ -128,10 +128,20 @@ TEST(LightPageTest, each_view_saves_its_own_picture_and_figures) {
 TEST(ShadeWordsTest, name_amount_month_and_hours_worst_first_and_nothing_for_nothing) {
     site::Shade shade;
     EXPECT_TRUE(shade_causes_words(shade, 3).isEmpty());
-    shade.causes = {{"id", "Chimney", 43.2, 12, 9}, {"", "", 4.0, 1, 15}, {"x", "Post", 0.2, 6, 12}};
+    const auto cause = [](const char* label, double lost_kwh_m2, int month, int hour) {
+        site::ShadeCause made;
+        made.label = label;
+        made.lost_kwh_m2 = lost_kwh_m2;
+        made.worst_month = month;
+        made.worst_hour = hour;
+        return made;
+    };
+    shade.causes = {cause("Chimney", 43.2, 12, 9), cause("", 4.0, 1, 15), cause("Post", 0.2, 6, 12)};
+    shade.causes.front().worst_from_hour = 9;
+    shade.causes.front().worst_to_hour = 11;
     const QString words = shade_causes_words(shade, 3);
     EXPECT_TRUE(
-        words.contains(QStringLiteral("Chimney: about 43\u202fkWh/m² a year, most in December from 9:00 to 10:00")))
+        words.contains(QStringLiteral("Chimney: about 43\u202fkWh/m² a year, most in December from 9:00 to 11:00")))
         << words.toStdString();
     EXPECT_TRUE(words.contains(QStringLiteral("The house itself or the horizon")));
     EXPECT_FALSE(words.contains(QStringLiteral("Post"))) << "less than half a kWh is no word worth";
