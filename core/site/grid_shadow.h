@@ -41,6 +41,12 @@ class GridShadow {
         return cast(to_sun, [](std::size_t, const CellMask&, const CellMask&) {});
     }
 
+    /// The same for some of the occluders only, in ascending order.
+    template <class Each>
+    bool cast(Point3 to_sun, const std::vector<std::size_t>& which, Each each);
+    /// Shadow::covered of occluder k.
+    [[nodiscard]] double covered(const SunOnGrid& sun, std::size_t k) { return shadows_[k].covered(sun, scratch_); }
+
     /// Calls `group(row, word, bits, passed)` for cells in shade: those of `bits` in that word of the row let the share
     /// `passed` of the beam through. No cell comes twice. `transmittance(k)` is the crown's of occluder k.
     template <class Transmittance, class Group>
@@ -50,6 +56,8 @@ class GridShadow {
 
    private:
     void start();
+    template <class Each>
+    bool cast_one(const SunOnGrid& sun, std::size_t k, Each& each);
     void keep_crown(std::size_t occluder);
 
     CellGrid grid_;
@@ -62,22 +70,36 @@ class GridShadow {
 };
 
 template <class Each>
+bool GridShadow::cast_one(const SunOnGrid& sun, std::size_t k, Each& each) {
+    if (!shadows_[k].cast(sun, scratch_, own_opaque_, own_crown_)) return false;
+    each(k, static_cast<const CellMask&>(own_opaque_), static_cast<const CellMask&>(own_crown_));
+    if (opaque_.none()) {
+        std::swap(opaque_, own_opaque_);  // empty masks come back
+    } else {
+        opaque_.add(own_opaque_);
+        own_opaque_.clear();
+    }
+    if (!own_crown_.none()) keep_crown(k);
+    return true;
+}
+
+template <class Each>
 bool GridShadow::cast(Point3 to_sun, Each each) {
     start();
     const SunOnGrid sun = on_grid(grid_, to_sun);
     bool any = false;
-    for (std::size_t k = 0; k < shadows_.size(); ++k) {
-        if (!shadows_[k].cast(sun, scratch_, own_opaque_, own_crown_)) continue;
-        any = true;
-        each(k, static_cast<const CellMask&>(own_opaque_), static_cast<const CellMask&>(own_crown_));
-        if (opaque_.none()) {
-            std::swap(opaque_, own_opaque_);  // empty masks come back
-        } else {
-            opaque_.add(own_opaque_);
-            own_opaque_.clear();
-        }
-        if (!own_crown_.none()) keep_crown(k);
-    }
+    for (std::size_t k = 0; k < shadows_.size(); ++k)
+        any = cast_one(sun, k, each) || any;
+    return any;
+}
+
+template <class Each>
+bool GridShadow::cast(Point3 to_sun, const std::vector<std::size_t>& which, Each each) {
+    start();
+    const SunOnGrid sun = on_grid(grid_, to_sun);
+    bool any = false;
+    for (const std::size_t k : which)
+        any = cast_one(sun, k, each) || any;
     return any;
 }
 

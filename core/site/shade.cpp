@@ -145,27 +145,52 @@ Shade shade_of(const Site& site, const PlacedCollector& collector, const std::st
     std::vector<Tally> tallies(occluders.size());
     Tally all, horizon_tally, building_tally;
     CellMask by_building(shadow.opaque());
+    std::vector<std::size_t> met;  // by this sun
     for (const Sun& sun : suns_before(year, normal, site.sketch_up_azimuth_deg, 1)) {
         const bool hidden = !horizon.empty() && horizon.hides(sun.east, sun.north, sun.up);
         if (hidden) horizon_tally.add(sun, 1.0);
-        by_building.clear();
-        double stopped = 0.0;  // samples
-        const auto transmittance = [&](std::size_t k) { return occluders[k].crown_transmittance(sun.month); };
-        const bool any = shadow.cast(sun.dir, [&](std::size_t k, const CellMask& opaque, const CellMask& crown) {
+        // Each alone, by the area of its outline where that is known.
+        const SunOnGrid on = on_grid(shadow.grid(), sun.dir);
+        met.clear();
+        bool all_known = true;
+        double most_covered = 0.0, building_covered = 0.0;
+        int planes = 0;
+        for (std::size_t k = 0; k < occluders.size(); ++k) {
+            const double covered = shadow.covered(on, k);
+            if (covered == 0.0) continue;
+            met.push_back(k);
+            all_known = all_known && covered != Shadow::not_known;
+            most_covered = std::max(most_covered, covered);
             if (occluders[k].own_building()) {
-                by_building.add(opaque);
-                return;
+                ++planes;
+                building_covered = std::max(building_covered, covered);
+            } else if (covered > 0.0) {
+                tallies[k].add(sun, covered);
             }
-            const double alone = opaque.count() + (1.0 - transmittance(k)) * count_outside(crown, opaque);
-            tallies[k].add(sun, alone / samples);
-        });
-        if (any) {
-            building_tally.add(sun, by_building.count() / samples);
-            shadow.groups(transmittance, [&](int, int, std::uint64_t bits, double passed) {
-                stopped += CellMask::count(bits) * (1.0 - passed);
-            });
         }
-        const double lit = hidden ? 0.0 : (samples - stopped) / samples;
+        double stopped = most_covered;
+        const bool settled =
+            all_known && (met.size() <= 1 || most_covered == 1.0) && (planes <= 1 || building_covered == 1.0);
+        if (!settled) {  // together, by the cells: what several throw overlaps
+            const auto transmittance = [&](std::size_t k) { return occluders[k].crown_transmittance(sun.month); };
+            by_building.clear();
+            shadow.cast(sun.dir, met, [&](std::size_t k, const CellMask& opaque, const CellMask& crown) {
+                if (occluders[k].own_building()) {
+                    by_building.add(opaque);
+                } else if (shadow.covered(on, k) == Shadow::not_known) {
+                    tallies[k].add(
+                        sun, (opaque.count() + (1.0 - transmittance(k)) * count_outside(crown, opaque)) / samples);
+                }
+            });
+            double cells = 0.0;
+            shadow.groups(transmittance, [&](int, int, std::uint64_t bits, double passed) {
+                cells += CellMask::count(bits) * (1.0 - passed);
+            });
+            stopped = std::max(stopped, cells / samples);
+            building_covered = std::max(building_covered, by_building.count() / samples);
+        }
+        if (building_covered > 0.0) building_tally.add(sun, building_covered);
+        const double lit = hidden ? 0.0 : 1.0 - stopped;
         all.add(sun, 1.0 - lit);
         out.beam_share[sun.hour] = static_cast<float>(lit);
     }

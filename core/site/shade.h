@@ -38,15 +38,17 @@ struct Shade {
     MonthHourTable lost_by_hour_kwh_m2{};
 };
 
-/// Sample points along and across a plate: half a step is less than 1 % of its side, and so is what the edge of a
-/// shadow that lies along a side can be wrong by.
+/// Sample points along and across a plate: half a step is 1 % of its side or less, and so is what the edge of a shadow
+/// that lies along a side can be wrong by.
 inline constexpr int shade_samples_x = 64, shade_samples_y = 50;
 
-/// `samples_x` * `samples_y` points spread over the plate (each 1..1000). Deterministic. Cost grows with obstacles
-/// and sun-up hours, little with points. Boxes, prisms, posts, trunks and every plane of the site stop a ray; crowns
-/// let their transmittance of the month through, one after another. `own_surface_id` names the plane that carries the
-/// plate: it is never its own cause of shade while it is level with the plate. Empty series in `year` count as no sun.
-/// Things with numbers that are not finite throw no shade.
+/// The share of the plate in the shadow of one box, post, convex prism or plane is the area of the shadow's outline;
+/// where several things, crowns or other prisms shade it at once, `samples_x` * `samples_y` points spread over the
+/// plate (each 1..1000) are counted, and the share is never less than that of one alone. Deterministic. Cost grows with
+/// obstacles and sun-up hours, little with points. Boxes, prisms, posts, trunks and every plane of the site stop a ray;
+/// crowns let their transmittance of the month through, one after another. `own_surface_id` names the plane that
+/// carries the plate: it is never its own cause of shade while it is level with the plate. Empty series in `year` count
+/// as no sun. Things with numbers that are not finite throw no shade.
 [[nodiscard]] Shade shade_of(const Site& site, const PlacedCollector& collector, const std::string& own_surface_id,
                              const sky::PreparedYear& year, int samples_x = shade_samples_x,
                              int samples_y = shade_samples_y);

@@ -93,7 +93,12 @@ class SpanFill {
             const int from = std::max(0, low[row]), to = std::min(high[row], columns_);
             low[row] = columns_;
             high[row] = -1;
-            if (from < to) CellMask::set_bits(words, from, to);
+            if (from >= to) continue;
+            if (words_per_row == 1) {
+                *words |= (~std::uint64_t{0} << from) & (~std::uint64_t{0} >> (64 - to));
+            } else {
+                CellMask::set_bits(words, from, to);
+            }
         }
     }
 
@@ -143,8 +148,10 @@ bool Shadow::may_touch(const SunOnGrid& sun, const Ball& ball, std::array<int, 4
     const double x = ball.middle.x - sun.slant_x * ball.middle.off_m;
     const double y = ball.middle.y - sun.slant_y * ball.middle.off_m;
     // One cell more on each side than the ball's shadow: rounding is far smaller.
-    const double reach_x = ball.radius_m * (columns_per_m_ + std::abs(sun.slant_x)) + 1.0;
-    const double reach_y = ball.radius_m * (rows_per_m_ + std::abs(sun.slant_y)) + 1.0;
+    const double reach_x =
+        ball.radius_m * std::sqrt(columns_per_m_ * columns_per_m_ + sun.slant_x * sun.slant_x) * 1.000001 + 1.0;
+    const double reach_y =
+        ball.radius_m * std::sqrt(rows_per_m_ * rows_per_m_ + sun.slant_y * sun.slant_y) * 1.000001 + 1.0;
     const double right = grid_->columns, top = grid_->rows;
     if (!(x + reach_x >= 0.0 && x - reach_x < right && y + reach_y >= 0.0 && y - reach_y < top)) return false;
     cells = {static_cast<int>(std::max(0.0, x - reach_x)), static_cast<int>(std::max(0.0, y - reach_y)),
@@ -219,17 +226,24 @@ void Shadow::fill(const Body& body, const SunOnGrid& sun, ShadowScratch& scratch
                   std::vector<ShadowScratch::Ask>& asks) const {
     scratch.corners.resize(body.corners.size());
     Point2* at = scratch.corners.data();
+    Point2 least{1e300, 1e300}, most{-1e300, -1e300};
     for (std::size_t i = 0; i < body.corners.size(); ++i) {
         const Corner& c = body.corners[i];
         at[i] = {c.x - sun.slant_x * c.off_m, c.y - sun.slant_y * c.off_m};
+        least = {std::min(least.x_m, at[i].x_m), std::min(least.y_m, at[i].y_m)};
+        most = {std::max(most.x_m, at[i].x_m), std::max(most.y_m, at[i].y_m)};
+    }
+    const double margin = margin_m(sun), margin_x = margin * columns_per_m_, margin_y = margin * rows_per_m_;
+    if (most.x_m < -margin_x || least.x_m > grid_->columns - 1 + margin_x || most.y_m < -margin_y ||
+        least.y_m > grid_->rows - 1 + margin_y) {
+        return;
     }
     scratch.faces_sun.resize(body.normals.size() + 1);
     char* facing = scratch.faces_sun.data() + 1;
     facing[-1] = 0;  // the cut looks away
     for (std::size_t i = 0; i < body.normals.size(); ++i)
         facing[i] = dot(body.normals[i], sun.dir) > 0.0 ? 1 : 0;
-    const double margin = margin_m(sun);
-    SpanFill fill(scratch, cells, asks, margin * columns_per_m_, margin * rows_per_m_);
+    SpanFill fill(scratch, cells, asks, margin_x, margin_y);
     using Side = SpanFill::Side;
     // Edges between a lit face and one in the dark make the outline, the lit face to the left: it lies to the right of
     // what runs down the rows and to the left of what runs up.

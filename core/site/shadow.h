@@ -51,6 +51,11 @@ class Shadow {
     /// when no cell is met.
     bool cast(const SunOnGrid& sun, ShadowScratch& scratch, CellMask& opaque, CellMask& crown) const;
 
+    /// Share of the grid's whole rectangle in shadow, from the outline alone; `not_known` for what has none that is
+    /// simple (crowns, prisms that are not convex) or sharp. A round post counts as one of 12 to 64 sides.
+    [[nodiscard]] double covered(const SunOnGrid& sun, ShadowScratch& scratch) const;
+    static constexpr double not_known = -1.0;
+
    private:
     /// Corner in the grid's own coordinates: columns, rows, metres off the plane.
     struct Corner {

@@ -113,9 +113,10 @@ class Table {
             return;
         }
         width_ = fields.size();
-        for (std::size_t i = 0; i < fields.size(); ++i) {
+        const std::set<std::string> known = names();
+        for (std::size_t i = 0; i < fields.size() && !problems_.full(); ++i) {
             const std::string name(fields[i].text);
-            if (!known(name)) {
+            if (known.count(name) == 0) {
                 problems_.add(line.number, fields[i].column, "there is no column '" + for_message(name) + "'",
                               "Use the names of docs/climate-format.md");
             } else if (!column_.emplace(name, i).second) {
@@ -147,15 +148,15 @@ class Table {
         return std::string(months[group].name) + "_" + std::to_string(month);
     }
 
-    static bool known(const std::string& name) {
-        if (std::find(texts.begin(), texts.end(), name) != texts.end()) return true;
-        if (std::any_of(singles.begin(), singles.end(), [&](const Single& s) { return name == s.name; })) return true;
+    static std::set<std::string> names() {
+        std::set<std::string> out(texts.begin(), texts.end());
+        for (const Single& single : singles)
+            out.insert(single.name);
         for (std::size_t group = 0; group < month_groups; ++group) {
-            for (int month = 1; month <= 12; ++month) {
-                if (name == column_name(group, month)) return true;
-            }
+            for (int month = 1; month <= 12; ++month)
+                out.insert(column_name(group, month));
         }
-        return false;
+        return out;
     }
 
     void place(const Line& line, const std::vector<Field>& fields) {

@@ -48,7 +48,7 @@ inline void check_series(const std::vector<double>& series, double low, double h
     }
 }
 
-inline void check_year(const Year& year) {
+inline void check_year(const Year& year, bool written_and_read) {
     check_series(year.global_w_m2, 0.0, 1500.0, "global");
     check_series(year.beam_normal_w_m2, 0.0, 1420.0, "beam");
     check_series(year.diffuse_w_m2, 0.0, 1000.0, "diffuse");
@@ -63,17 +63,19 @@ inline void check_year(const Year& year) {
     }
     if (!(year.sun_minute >= 0.0 && year.sun_minute <= 60.0))
         broken("minute in the hour", std::to_string(year.sun_minute));
+    if (!written_and_read) return;
     const std::string text = write_plain(year);
     const Result<Year> again = read_plain(text, "again");
     if (!again) broken("a year can be read again", text_of(again.problems()));
     if (write_plain(again.value()) != text) broken("a year comes back bit for bit", year.source);
 }
 
-/// True when the text was accepted.
-inline bool check_text(Reader reader, std::string_view text) {
+/// True when the text was accepted. Writing a year and reading it again costs more than reading it: a fuzzer that
+/// counts on many runs may leave it to others.
+inline bool check_text(Reader reader, std::string_view text, bool written_and_read = true) {
     const Result<Year> year = reader(text, "fuzz");
     if (year) {
-        check_year(year.value());
+        check_year(year.value(), written_and_read);
         return true;
     }
     if (year.problems().size() > 20) broken("at most twenty problems", std::to_string(year.problems().size()));

@@ -123,6 +123,12 @@ void YearPage::set_plan(const std::shared_ptr<const plan::Plan>& plan, bool carr
                 .arg(quantity(year.total.shortfall_kwh, QStringLiteral("kWh")))
                 .arg(year.shortfall_draws)
                 .arg(temperature(year.lowest_top_c, 1));
+    if (plan->weather_spread) {
+        const plan::WeatherSpread& s = *plan->weather_spread;
+        text += tr(" Weather of single years: in eight of ten, light %1 to %2 and electricity %3 to %4.")
+                    .arg(number(s.light_kwh_m2.p10), quantity(s.light_kwh_m2.p90, QStringLiteral("kWh/m\u00b2")),
+                         number(s.electricity_kwh.p10), quantity(s.electricity_kwh.p90, QStringLiteral("kWh")));
+    }
     if (!plan->range_method.empty()) text += tr(" Ranges: %1.").arg(qs(plan->range_method));
     if (!plan->weather_source.empty()) {
         text +=

@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/weather/climate.h"
 #include "core/weather/read.h"
 #include "core/weather/write_plain.h"
 #include "tests/core/weather/plain_files.h"
