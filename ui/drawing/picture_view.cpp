@@ -54,7 +54,6 @@ void PictureView::mouseMoveEvent(QMouseEvent* event) {
     const QString text =
         words_ ? words_(QRectF(rect()).adjusted(margin, margin, -margin, -margin), event->position(), text_units())
                : QString();
-    setToolTip(text);
     Q_EMIT pointed_at(text);
     QWidget::mouseMoveEvent(event);
 }

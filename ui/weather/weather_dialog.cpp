@@ -17,7 +17,7 @@
 namespace wg::ui {
 namespace {
 
-constexpr int list_width = 450;
+constexpr int list_width = 480;
 
 std::string key_of(const WeatherPlace& place) {
     return place.climate_id.empty() ? place.path.toStdString() : place.climate_id;

@@ -52,7 +52,7 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     picture_ = new QPushButton(tr("Save picture"), corner);
     auto* figures = new QPushButton(tr("Save figures CSV"), corner);
     auto* corner_row = new QHBoxLayout(corner);
-    corner_row->setContentsMargins(8, 4, 8, 4);
+    corner_row->setContentsMargins(8, 0, 8, 0);
     corner_row->setSpacing(8);
     corner_row->addWidget(weather);
     corner_row->addWidget(picture_);
