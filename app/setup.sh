@@ -22,7 +22,7 @@ packages_program=(
 )
 packages_tests=(
     libgtest-dev libbenchmark-dev clang-tidy clang-format
-    python3 python3-venv xvfb xauth poppler-utils unzip git
+    python3 python3-venv xvfb xauth poppler-utils unzip git libnova-dev
 )
 
 # ensure_packages NAME...: installs the missing ones; without the right to, says which and how, and ends with 4.

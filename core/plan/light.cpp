@@ -1,5 +1,9 @@
+#include <cmath>
+
 #include "core/plan/parts_of_plan.h"
+#include "core/quantity/constants.h"
 #include "core/quantity/time.h"
+#include "core/site/view.h"
 
 namespace wg::plan::steps {
 namespace {
@@ -20,6 +24,22 @@ void add_months(const sky::PlaneYear& plane, const sky::PlaneYear& open, Placeme
 
 }  // namespace
 
+sky::PlaneInput plane_of(const Job& job, const PlacementPlan& placed) {
+    sky::PlaneInput input;
+    input.tilt_deg = placed.placed.tilt_deg;
+    input.azimuth_deg = placed.placed.azimuth_deg;
+    input.albedo = job.site.ground_albedo;
+    input.model = placed.diffuse_model;
+    input.sky_view = placed.shade.sky_view;
+    input.ground_view = placed.shade.ground_view;
+    // Walls, trees and hills take the place of the sky and ground that they hide, and are as bright as bare ground.
+    const double up = std::cos(radians(input.tilt_deg));
+    const double things = 0.5 * (1.0 + up) * (1.0 - input.sky_view) + 0.5 * (1.0 - up) * (1.0 - input.ground_view);
+    input.from_things = site::ViewFactors::assumed_things_albedo * things;
+    input.rear_open = placed.on_frame ? 1.0 : 0.0;
+    return input;
+}
+
 std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const Options& options, Plan& plan) {
     std::vector<sky::PlaneYear> planes;
     const sky::PreparedYear& year = with.weather->sky;
@@ -39,16 +59,10 @@ std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const O
         placed.shade =
             site::shade_of(job.site, placed.placed, surface.id, year, options.shade_samples_x, options.shade_samples_y);
 
-        sky::PlaneInput input;
-        input.tilt_deg = placed.placed.tilt_deg;
-        input.azimuth_deg = placed.placed.azimuth_deg;
-        input.albedo = job.site.ground_albedo;
-        input.sky_view = placed.shade.sky_view;
-        input.rear_open = placed.on_frame ? 1.0 : 0.0;
+        const sky::PlaneInput input = plane_of(job, placed);
         sky::PlaneYear plane = sky::plane_year(year, input, placed.shade.beam_share);
         placed.plane_kwh_m2 = plane.total_kwh_m2;
         placed.plane_unshaded_kwh_m2 = plane.unshaded_kwh_m2;
-        placed.diffuse_model = input.model;
         sky::PlaneInput front = input;
         front.rear_open = 0.0;
         add_months(plane, sky::plane_year(year, front, {}), placed);

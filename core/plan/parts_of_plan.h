@@ -27,6 +27,9 @@ struct Selection {
 /// Where the block's connections are: at two thirds of the cylinder's height over the spot.
 [[nodiscard]] Point3 block_connection(const CylinderSpot& spot, const CylinderModel& cylinder);
 
+/// The plane of a placed collector whose shade is worked out.
+[[nodiscard]] sky::PlaneInput plane_of(const Job& job, const PlacementPlan& placed);
+
 /// Light on each placed collector; fills `Plan::placements` and returns the plane years in the same order.
 [[nodiscard]] std::vector<sky::PlaneYear> light(const Job& job, const Selection& with, const Options& options,
                                                 Plan& plan);

@@ -30,14 +30,7 @@ OneYear one_year(const Job& job, const Selection& with, const std::vector<Placem
     OneYear out;
     std::vector<sky::PlaneYear> planes;
     for (const PlacementPlan& placed : placements) {
-        sky::PlaneInput input;
-        input.tilt_deg = placed.placed.tilt_deg;
-        input.azimuth_deg = placed.placed.azimuth_deg;
-        input.albedo = job.site.ground_albedo;
-        input.model = placed.diffuse_model;
-        input.sky_view = placed.shade.sky_view;
-        input.rear_open = placed.on_frame ? 1.0 : 0.0;
-        planes.push_back(sky::plane_year(with.weather->sky, input, placed.shade.beam_share));
+        planes.push_back(sky::plane_year(with.weather->sky, plane_of(job, placed), placed.shade.beam_share));
         out.light_kwh_m2 += planes.back().total_kwh_m2 / static_cast<double>(placements.size());
     }
     Result<season::Year> year = season::run(season_input(job, with, planes, placements, run), options);

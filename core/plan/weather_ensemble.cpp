@@ -40,7 +40,8 @@ Result<WeatherYears> weather_ensemble(const Reference& reference, const std::str
 
 Result<WeatherYears> weather_ensemble(const PreparedWeather& like, int count) {
     const std::string& source = like.year.source;
-    return weather_ensemble(weather::climate_of(like.year, source, weather::seed_of_id(source)), count);
+    return weather_ensemble(
+        weather::within_cloudless(weather::climate_of(like.year, source, weather::seed_of_id(source))), count);
 }
 
 Result<std::shared_ptr<const Reference>> with_weather_and_years(const Reference& reference,

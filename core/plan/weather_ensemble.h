@@ -19,7 +19,8 @@ using WeatherYears = std::vector<std::shared_ptr<const PreparedWeather>>;
 [[nodiscard]] Result<WeatherYears> weather_ensemble(const Reference& reference, const std::string& climate_id,
                                                     int count);
 
-/// Years like one of the user's: made from its monthly means. The seed follows from the year's source.
+/// Years like one of the user's: made from its monthly means, months brighter than a cloudless one lowered to that. The
+/// seed follows from the year's source.
 [[nodiscard]] Result<WeatherYears> weather_ensemble(const PreparedWeather& like, int count);
 
 /// How many further years a plan is usually given: enough for the tenth and ninetieth percentile, little enough to wait

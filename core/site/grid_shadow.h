@@ -131,14 +131,18 @@ void GridShadow::groups(Transmittance transmittance, Group group) const {
                 const std::uint64_t bits = crowns_[i].cells.word(row, w) & open & ~again;
                 if (bits != 0) group(row, w, bits, transmittance(crowns_[i].occluder));
             }
-            while (again != 0) {  // behind several crowns, one after another
+            while (again != 0) {  // behind several crowns, one after another; cells behind the same ones at once
                 const std::uint64_t bit = again & (~again + 1);
+                std::uint64_t alike = again;
                 double passed = 1.0;
                 for (std::size_t i = 0; i < crowns_in_use_; ++i) {
-                    if ((crowns_[i].cells.word(row, w) & bit) != 0) passed *= transmittance(crowns_[i].occluder);
+                    const std::uint64_t bits = crowns_[i].cells.word(row, w);
+                    const bool meets = (bits & bit) != 0;
+                    alike &= meets ? bits : ~bits;
+                    if (meets) passed *= transmittance(crowns_[i].occluder);
                 }
-                group(row, w, bit, passed);
-                again &= again - 1;
+                group(row, w, alike, passed);
+                again &= ~alike;
             }
         }
     }

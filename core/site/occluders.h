@@ -41,6 +41,8 @@ class Occluder {
     [[nodiscard]] double bound_radius_m() const noexcept { return bound_radius_m_; }
 
     [[nodiscard]] bool own_building() const noexcept { return shape_ == Shape::plane; }
+    /// A plane of the site that is level within 10 deg and looks up: a terrace, the ground.
+    [[nodiscard]] bool lies_level() const noexcept { return shape_ == Shape::plane && frame_.normal.z_m > 0.985; }
     [[nodiscard]] bool is_tree() const noexcept { return shape_ == Shape::tree; }
     [[nodiscard]] const std::string& id() const noexcept { return id_; }
     [[nodiscard]] const std::string& label() const noexcept { return label_; }

@@ -8,6 +8,7 @@
 #include "core/site/grid_shadow.h"
 #include "core/site/suns.h"
 #include "core/site/vec.h"
+#include "core/site/view.h"
 
 namespace wg::site {
 namespace {
@@ -88,41 +89,6 @@ int count_outside(const CellMask& mask, const CellMask& other) noexcept {
             cells += CellMask::count(mask.word(row, w) & ~other.word(row, w));
     }
     return cells;
-}
-
-/// Share of the isotropic sky before the plane that is open, seen from the plate's middle: directions spread evenly
-/// over the sky's half-sphere (equal steps of height are equal areas, Archimedes), each weighted by its cosine on the
-/// plane.
-double sky_view(Point3 middle, Point3 normal, const std::vector<Occluder>& occluders, const Horizon& horizon,
-                double sketch_up_azimuth_deg) {
-    constexpr int rings = 24, spokes = 60;
-    std::vector<double> yearly_transmittance;
-    for (const Occluder& o : occluders) {
-        double sum = 0.0;
-        for (int month = 1; month <= 12; ++month)
-            sum += o.crown_transmittance(month);
-        yearly_transmittance.push_back(sum / 12.0);
-    }
-    double open = 0.0, whole = 0.0;
-    for (int i = 0; i < rings; ++i) {
-        const double up = (i + 0.5) / rings, level = std::sqrt(1.0 - up * up);
-        for (int j = 0; j < spokes; ++j) {
-            const double bearing = radians((j + 0.5) * 360.0 / spokes);
-            const double east = level * std::sin(bearing), north = level * std::cos(bearing);
-            const Point3 dir = to_sketch(east, north, up, sketch_up_azimuth_deg);
-            const double weight = dot(dir, normal);
-            if (!(weight > 0.0)) continue;
-            whole += weight;
-            if (!horizon.empty() && horizon.hides(east, north, up)) continue;
-            double passed = 1.0;
-            for (std::size_t k = 0; k < occluders.size() && passed > 0.0; ++k) {
-                if (!occluders[k].may_meet(middle, 0.0, dir)) continue;
-                passed *= occluders[k].passes(middle, dir, yearly_transmittance[k]);
-            }
-            open += weight * passed;
-        }
-    }
-    return whole > 0.0 ? open / whole : 1.0;
 }
 
 }  // namespace
@@ -208,7 +174,9 @@ Shade shade_of(const Site& site, const PlacedCollector& collector, const std::st
                      [](const ShadeCause& a, const ShadeCause& b) { return a.lost_kwh_m2 > b.lost_kwh_m2; });
     out.lost_kwh_m2 = all.sum_kwh_m2();
     out.lost_by_hour_kwh_m2 = all.table_kwh_m2();
-    out.sky_view = sky_view(middle, normal, occluders, horizon, site.sketch_up_azimuth_deg);
+    const ViewFactors view = view_from(middle, normal, occluders, horizon, site.sketch_up_azimuth_deg);
+    out.sky_view = view.sky_open;
+    out.ground_view = view.ground_open;
     return out;
 }
 

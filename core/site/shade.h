@@ -31,7 +31,8 @@ struct Shade {
     /// 8760 values: share of the plate in the sun, weighted by transmittance. 0 while the sun is below the level
     /// horizon, below the surveyed one, or behind the plate's front face.
     std::vector<float> beam_share;
-    double sky_view = 1.0;           ///< share of the isotropic sky seen by the plane's upper half-space that is open
+    double sky_view = 1.0;           ///< share of the isotropic sky before the plane that is open, seen from its middle
+    double ground_view = 1.0;        ///< the same of level ground; core/site/view.h
     std::vector<ShadeCause> causes;  ///< worst first; each as if it stood alone
     int rays_per_hour = 0;           ///< sample points on the plate
     double lost_kwh_m2 = 0.0;        ///< beam lost to all together

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <cstdint>
 
+#include "core/site/cell_sums.h"
 #include "core/site/grid_shadow.h"
 #include "core/site/shade.h"
 #include "core/site/suns.h"
@@ -29,41 +30,6 @@ double weighted_wh(const Sun& sun, const ShadeMapOptions& options) noexcept {
     return std::min(sun.beam_w_m2, most_beam_w_m2) * std::min(weight, most_weight);
 }
 
-/// Adds up what cells lose. A run of cells is two entries, where it starts and where it has ended; the sums along the
-/// rows are taken once at the end.
-class Ledger {
-   public:
-    Ledger(int rows, int words_per_row)
-        : width_(64 * static_cast<std::size_t>(words_per_row) + 1),
-          steps_(static_cast<std::size_t>(rows) * width_, 0) {}
-
-    void add(int row, int word, std::uint64_t bits, std::int64_t lost) noexcept {
-        std::int64_t* at = steps_.data() + static_cast<std::size_t>(row) * width_ + 64 * static_cast<std::size_t>(word);
-        while (bits != 0) {
-            const int from = std::countr_zero(bits);
-            const int to = from + std::countr_one(bits >> from);
-            at[from] += lost;
-            at[to] -= lost;
-            if (to == 64) return;
-            bits &= ~std::uint64_t{0} << to;
-        }
-    }
-    void sum_up() noexcept {
-        for (std::size_t row = 0; row < steps_.size(); row += width_) {
-            for (std::size_t i = 1; i < width_; ++i)
-                steps_[row + i] += steps_[row + i - 1];
-        }
-    }
-    [[nodiscard]] double wh(int row, int column) const noexcept {
-        return static_cast<double>(steps_[static_cast<std::size_t>(row) * width_ + static_cast<std::size_t>(column)]) /
-               steps_per_wh;
-    }
-
-   private:
-    std::size_t width_;
-    std::vector<std::int64_t> steps_;
-};
-
 }  // namespace
 
 ShadeMap shade_map(const Site& site, const Surface& surface, const sky::PreparedYear& year,
@@ -82,7 +48,7 @@ ShadeMap shade_map(const Site& site, const Surface& surface, const sky::Prepared
     const Point3 normal = cells.normal;
     GridShadow shadow(std::move(cells), Occluder::of(site, surface.id));
     const Horizon horizon(site.horizon);
-    Ledger ledger(map.rows, shadow.opaque().words_per_row());
+    CellSums lost(map.rows, shadow.opaque().words_per_row());
     std::int64_t whole = 0, hidden = 0;
     for (const Sun& sun : suns_before(year, normal, site.sketch_up_azimuth_deg, options.every_nth_day)) {
         const double beam = weighted_wh(sun, options) * steps_per_wh;
@@ -96,11 +62,11 @@ ShadeMap shade_map(const Site& site, const Surface& surface, const sky::Prepared
         if (!shadow.cast(sun.dir)) continue;
         shadow.groups([&](std::size_t k) { return shadow.occluders()[k].crown_transmittance(sun.month); },
                       [&](int row, int word, std::uint64_t bits, double passed) {
-                          const double lost = beam * (1.0 - passed) + 0.5;
-                          ledger.add(row, word, bits, passed == 0.0 ? steps : static_cast<std::int64_t>(lost));
+                          lost.add(row, word, bits,
+                                   passed == 0.0 ? steps : static_cast<std::int64_t>(beam * (1.0 - passed) + 0.5));
                       });
     }
-    ledger.sum_up();
+    lost.sum_up();
 
     const double whole_wh = static_cast<double>(whole) / steps_per_wh;
     const double open_wh = static_cast<double>(whole - hidden) / steps_per_wh;
@@ -119,7 +85,8 @@ ShadeMap shade_map(const Site& site, const Surface& surface, const sky::Prepared
             }
             const std::size_t i = static_cast<std::size_t>(row) * static_cast<std::size_t>(map.columns) +
                                   static_cast<std::size_t>(column);
-            const double share = whole > 0 ? (open_wh - ledger.wh(row, column)) / whole_wh : 1.0;
+            const double share =
+                whole > 0 ? (open_wh - static_cast<double>(lost.sum(row, column)) / steps_per_wh) / whole_wh : 1.0;
             map.share[i] = static_cast<float>(share);
             map.beam_kwh_m2[i] = static_cast<float>(share * map.unshaded_kwh_m2);
         }

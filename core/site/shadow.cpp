@@ -148,10 +148,8 @@ bool Shadow::may_touch(const SunOnGrid& sun, const Ball& ball, std::array<int, 4
     const double x = ball.middle.x - sun.slant_x * ball.middle.off_m;
     const double y = ball.middle.y - sun.slant_y * ball.middle.off_m;
     // One cell more on each side than the ball's shadow: rounding is far smaller.
-    const double reach_x =
-        ball.radius_m * std::sqrt(columns_per_m_ * columns_per_m_ + sun.slant_x * sun.slant_x) * 1.000001 + 1.0;
-    const double reach_y =
-        ball.radius_m * std::sqrt(rows_per_m_ * rows_per_m_ + sun.slant_y * sun.slant_y) * 1.000001 + 1.0;
+    const double reach_x = ball.radius_m * sun.reach_x * 1.000001 + 1.0;
+    const double reach_y = ball.radius_m * sun.reach_y * 1.000001 + 1.0;
     const double right = grid_->columns, top = grid_->rows;
     if (!(x + reach_x >= 0.0 && x - reach_x < right && y + reach_y >= 0.0 && y - reach_y < top)) return false;
     cells = {static_cast<int>(std::max(0.0, x - reach_x)), static_cast<int>(std::max(0.0, y - reach_y)),

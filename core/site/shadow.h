@@ -14,9 +14,10 @@ namespace wg::site {
 
 /// A sun seen from a grid: how far a shadow moves for each metre that the thing stands off the plane.
 struct SunOnGrid {
-    Point3 dir;                                                               ///< unit vector to the sun, sketch
-    double slant_x = 0.0, slant_y = 0.0;                                      ///< cells for each metre off the plane
-    double stretch = 1.0;                                                     ///< 1 / cosine on the plane
+    Point3 dir;                           ///< unit vector to the sun, sketch
+    double slant_x = 0.0, slant_y = 0.0;  ///< cells for each metre off the plane
+    double reach_x = 0.0, reach_y = 0.0;  ///< of the shadow of a ball, cells for each metre of its radius
+    double stretch = 1.0;                 ///< 1 / cosine on the plane
     [[nodiscard]] bool before() const noexcept { return stretch > 0.0; }      ///< the plane's open side sees it
     [[nodiscard]] bool grazing() const noexcept { return !(stretch < 1e5); }  ///< outlines are no longer sharp
 };

@@ -48,6 +48,8 @@ SunOnGrid on_grid(const CellGrid& grid, Point3 to_sun) noexcept {
     sun.stretch = cosine > 0.0 ? 1.0 / cosine : 0.0;
     sun.slant_x = dot(grid.per_x, to_sun) * sun.stretch;
     sun.slant_y = dot(grid.per_y, to_sun) * sun.stretch;
+    sun.reach_x = std::sqrt(dot(grid.per_x, grid.per_x) + sun.slant_x * sun.slant_x);
+    sun.reach_y = std::sqrt(dot(grid.per_y, grid.per_y) + sun.slant_y * sun.slant_y);
     return sun;
 }
 
@@ -126,9 +128,10 @@ void Shadow::add_prism(const Occluder& occluder, const std::vector<Point2>& outl
         bodies_.push_back(body_of(turned_left, occluder.low_m_, occluder.high_m_));
         return;
     }
-    // Whatever its outline: a ray that meets the prism goes through a side, or leaves by the top.
+    // Whatever its outline: a ray that meets the prism goes through a side, or leaves by top or foot.
     const std::vector<Point3> top = at_height(outline, occluder.high_m_), foot = at_height(outline, occluder.low_m_);
     sheets_.push_back({cut(top), false});
+    sheets_.push_back({cut(foot), false});
     for (std::size_t i = 0, j = outline.size() - 1; i < outline.size(); j = i++)
         sheets_.push_back({cut({foot[j], foot[i], top[i], top[j]}), true});
 }

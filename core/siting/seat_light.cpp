@@ -5,6 +5,7 @@
 
 #include "core/quantity/constants.h"
 #include "core/site/shade.h"
+#include "core/site/view.h"
 
 namespace wg::siting {
 namespace {
@@ -31,6 +32,47 @@ std::vector<float> weight_of_hours(const sky::PreparedYear& year, const Surface&
     return weight;
 }
 
+// Open sky changes slowly over a surface: worked out at points a metre apart, straight lines between.
+std::vector<float> sky_over(const Site& site, const Surface& surface, const Seat& seat, const site::ShadeMap& map) {
+    const site::Bounds b = site::bounds_of(surface.outline);
+    const site::Frame frame = site::frame_of(surface, site.sketch_up_azimuth_deg);
+    const std::vector<site::Occluder> occluders = site::Occluder::of(site, surface.id);
+    const site::Horizon horizon(site.horizon);
+    Surface plate = surface;
+    plate.tilt_deg = seat.tilt_deg;
+    plate.azimuth_deg = seat.azimuth_deg;
+    const Point3 normal = site::frame_of(plate, site.sketch_up_azimuth_deg).normal;
+    const int across = std::max(1, static_cast<int>(std::ceil(b.width_m() / view_step_m)));
+    const int along = std::max(1, static_cast<int>(std::ceil(b.height_m() / view_step_m)));
+    const double step_x = b.width_m() / across, step_y = b.height_m() / along;
+    const auto stride = static_cast<std::size_t>(across) + 1;
+    std::vector<double> open(stride * (static_cast<std::size_t>(along) + 1), 1.0);
+    for (int j = 0; j <= along; ++j) {
+        for (int i = 0; i <= across; ++i) {
+            const Point3 at =
+                site::to_space(frame, {b.min_x_m + i * step_x, b.min_y_m + j * step_y}, site::shade_map_off_m);
+            open[static_cast<std::size_t>(j) * stride + static_cast<std::size_t>(i)] =
+                site::view_from(at, normal, occluders, horizon, site.sketch_up_azimuth_deg).sky_open;
+        }
+    }
+    std::vector<float> cells;
+    cells.reserve(map.share.size());
+    for (int row = 0; row < map.rows; ++row) {
+        const double y = std::min((row + 0.5) * map.cell_m / step_y, static_cast<double>(along));
+        const int j = std::min(static_cast<int>(y), along - 1);
+        for (int column = 0; column < map.columns; ++column) {
+            const double x = std::min((column + 0.5) * map.cell_m / step_x, static_cast<double>(across));
+            const int i = std::min(static_cast<int>(x), across - 1);
+            const double* low = open.data() + static_cast<std::size_t>(j) * stride + static_cast<std::size_t>(i);
+            const double* high = low + stride;
+            const double u = x - i, v = y - j;
+            cells.push_back(static_cast<float>((1.0 - v) * ((1.0 - u) * low[0] + u * low[1]) +
+                                               v * ((1.0 - u) * high[0] + u * high[1])));
+        }
+    }
+    return cells;
+}
+
 }  // namespace
 
 SeatLight light_of(const Site& site, const Surface& surface, const Seat& seat, const sky::PreparedYear& year,
@@ -39,7 +81,8 @@ SeatLight light_of(const Site& site, const Surface& surface, const Seat& seat, c
     options.cell_m = cell_m;
     options.hour_weight = weight_of_hours(year, surface, seat);
     const site::ShadeMap map = site::shade_map(site, surface, year, options);
-    return {map.columns, map.rows, map.share, std::vector<float>(map.share.size(), 1.0F)};
+    if (map.share.empty()) return {};
+    return {map.columns, map.rows, map.share, sky_over(site, surface, seat, map)};
 }
 
 }  // namespace wg::siting

@@ -130,29 +130,29 @@ void plane_year(const PreparedYear& year, const PlaneInput& input, const std::ve
     const double* global = year.global_w_m2.data();
 
     const double* albedo = input.albedo_of_hour.empty() ? nullptr : input.albedo_of_hour.data();
-    // Light from the ground on a face that sees it with the share `view`.
-    const auto ground = [&](double view, double* __restrict out) {
+    // Light from the ground on a face that sees it with the share `view`, and from what stands on it.
+    const auto ground = [&](double view, double things, double* __restrict out) {
         if (albedo == nullptr) {
-            const double share = input.albedo * view;
+            const double share = input.albedo * view + things;
             for (std::size_t i = 0; i < count; ++i)
                 out[i] = share * global[i];
             return;
         }
         for (std::size_t i = 0; i < count; ++i)
-            out[i] = view * albedo[i] * global[i];
+            out[i] = (view * albedo[i] + things) * global[i];
     };
 
     if (input.rear_open > 0.0) {
         std::vector<double>& direct = plane.beam_w_m2;  // scratch until the front is worked out
         std::vector<double>& below = plane.ground_w_m2;
         front(year, light, {-n.east, -n.north, -n.up}, 1.0, direct.data(), plane.rear_w_m2.data());
-        ground(0.5 * (1.0 + n.up), below.data());
+        ground(0.5 * (1.0 + n.up), 0.0, below.data());
         for (std::size_t i = 0; i < count; ++i)
             plane.rear_w_m2[i] = input.rear_open * (plane.rear_w_m2[i] + direct[i] + below[i]);
     }
 
     front(year, light, n, input.sky_view, plane.beam_w_m2.data(), plane.sky_diffuse_w_m2.data());
-    ground(0.5 * (1.0 - n.up), plane.ground_w_m2.data());
+    ground(0.5 * (1.0 - n.up) * input.ground_view, input.from_things, plane.ground_w_m2.data());
     const double under_open_sky = sum(plane.sky_diffuse_w_m2) + sum(plane.ground_w_m2);
     plane.unshaded_kwh_m2 = 1e-3 * (sum(plane.beam_w_m2) + under_open_sky);
     plane.total_kwh_m2 = plane.unshaded_kwh_m2;

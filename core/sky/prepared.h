@@ -52,7 +52,12 @@ struct PlaneInput {
     double azimuth_deg = 180.0;
     double albedo = 0.2;
     DiffuseModel model = DiffuseModel::hay_davies;
-    double sky_view = 1.0;   ///< share of the unobstructed sky diffuse that reaches the plane, 0..1
+    double sky_view = 1.0;  ///< share of the unobstructed sky diffuse that reaches the plane, 0..1
+    /// Share of the unobstructed ground before the plane that it sees, 0..1.
+    double ground_view = 1.0;
+    /// Light from standing things before the plane (walls, trees, hills) for each W/m2 of global: their reflectance
+    /// times the share of the plane's view that they take, 0..1.
+    double from_things = 0.0;
     double rear_open = 0.0;  ///< 1: free rear face sees ground and sky; 0: close to a roof or wall, no light
     /// Reflectance of the ground in each hour, 0..1, in place of `albedo`: snow (ground.h). Empty: `albedo` all year.
     std::vector<double> albedo_of_hour;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/quantity/text.h"
 #include "core/quantity/time.h"
 #include "core/sun/year.h"
 #include "core/weather/random.h"
@@ -127,6 +128,19 @@ Result<Year> made(const Climate& climate, const sun::YearSun& sun, int number) {
 
 YearToYear year_to_year(const Climate& climate) {
     return year_to_year_with(climate, sun_of(climate));
+}
+
+Climate within_cloudless(Climate climate) {
+    const std::array<double, 12> most = detail::most_global_kwh_m2_day(climate, sun_of(climate));
+    int lowered = 0;
+    for (std::size_t m = 0; m < 12; ++m) {
+        if (!(climate.global_kwh_m2_day[m] > most[m])) continue;
+        climate.global_kwh_m2_day[m] = (1.0 - 1e-9) * most[m];  // rounding must not lift it over the limit again
+        ++lowered;
+    }
+    if (lowered > 0)
+        climate.source += "; light of " + counted(lowered, "month", "months") + " lowered to a cloudless one";
+    return climate;
 }
 
 Result<Climate> climate_in_year(const Climate& climate, int number) {

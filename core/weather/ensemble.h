@@ -23,6 +23,11 @@ struct YearToYear {
 /// The climate must be one that `synthesise` takes; of any other the figures mean nothing.
 [[nodiscard]] YearToYear year_to_year(const Climate& climate);
 
+/// The climate with each month's light brought down to the most that `synthesise` takes, for means of imported years,
+/// which may be brighter than the cloudless month of the model; the source then says how many months were. The climate
+/// must otherwise be one that `synthesise` takes.
+[[nodiscard]] Climate within_cloudless(Climate climate);
+
 /// Monthly means of year `number` (1..most_ensemble_years) of the climate, with a seed of its own. Light and air go
 /// together as bright months do with warm ones in the light half of the year. The same number gives the same year
 /// whichever others are made.

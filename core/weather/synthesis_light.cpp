@@ -19,6 +19,8 @@ constexpr double day_persistence = 0.3;  // Aguiar, Collares-Pereira and Conde, 
 constexpr double hour_persistence = 0.65;
 constexpr double linke_of_shape = 3.0;    // usual turbidity: the course of a day
 constexpr double linke_of_ceiling = 2.0;  // very clean air: no hour above it
+// The model fades out below 4 degrees of sun, where the bright sky still gives light; assumed, no published source.
+constexpr double least_of_ceiling = 0.4;
 constexpr double least_clearness = 0.05;
 constexpr double most_of_cloudless = 0.97;  // a month above this share of cloudless light in very clean air is refused
 
@@ -70,10 +72,11 @@ HourLimits limits_of(const Climate& climate, const sun::YearSun& sun) {
         const double normal = sun.extraterrestrial_normal_w_m2[i];
         limits.shape.push_back(
             share * sun::ineichen_perez(zenith_deg, air_mass, linke_of_shape, climate.altitude_m, normal).global_w_m2);
-        limits.ceiling.push_back(
-            share *
-            sun::ineichen_perez(zenith_deg, air_mass, linke_of_ceiling, climate.altitude_m, normal).global_w_m2);
-        limits.extraterrestrial.push_back(share * up * normal);
+        const double outside = up * normal;
+        const double clean =
+            sun::ineichen_perez(zenith_deg, air_mass, linke_of_ceiling, climate.altitude_m, normal).global_w_m2;
+        limits.ceiling.push_back(share * std::fmax(clean, least_of_ceiling * outside));
+        limits.extraterrestrial.push_back(share * outside);
     }
     return limits;
 }

@@ -11,6 +11,7 @@
 #include "core/site/shade.h"
 #include "core/site/skyline.h"
 #include "core/site/suns.h"
+#include "core/site/view.h"
 
 namespace {
 
@@ -146,6 +147,14 @@ void shade_masks_2000_cells(benchmark::State& state) {
     state.counters["cells"] = static_cast<double>(grid.size());
 }
 BENCHMARK(shade_masks_2000_cells)->Arg(0)->Arg(1)->Unit(benchmark::kMillisecond);
+
+/// Sky and ground seen from 240 cells of the roof.
+void view_map_roof(benchmark::State& state) {
+    const Site site = roof_with_five_obstacles();
+    for (auto _ : state)
+        benchmark::DoNotOptimize(site::view_map(site, site.surfaces[0], 0.5));
+}
+BENCHMARK(view_map_roof)->Unit(benchmark::kMillisecond);
 
 void skyline_of_a_point(benchmark::State& state) {
     const Site site = roof_with_five_obstacles();

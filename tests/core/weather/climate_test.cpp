@@ -218,6 +218,23 @@ TEST(ClimateJson, ReadsTheBuiltInClimate) {
     EXPECT_EQ(climate.seed, 20270621u);
 }
 
+TEST(ClimateJson, ScatterFromYearToYearMayBeGiven) {
+    EXPECT_FALSE(harrowmere().global_variation.has_value());
+    nlohmann::json json = nlohmann::json::parse(harrowmere_text());
+    json["global_variation"] = std::vector<double>(12, 0.11);
+    json["air_spread_k"] = std::vector<double>(12, 1.4);
+    json["country"] = "CH";
+    const Climate climate = climate_from_json(json.dump(), "c.json").value();
+    EXPECT_EQ((*climate.global_variation)[3], 0.11);
+    EXPECT_EQ((*climate.air_spread_k)[11], 1.4);
+    EXPECT_EQ(climate.country, "CH");
+    json["air_spread_k"] = std::vector<double>(11, 1.4);
+    json["global_variation"][2] = 0.9;
+    const Result<Climate> wrong = climate_from_json(json.dump(), "c.json");
+    ASSERT_FALSE(wrong);
+    EXPECT_EQ(wrong.problems().size(), 2u) << text_of(wrong.problems());
+}
+
 TEST(ClimateJson, NamesEveryFieldThatIsWrong) {
     nlohmann::json json = nlohmann::json::parse(harrowmere_text());
     json.erase("label");

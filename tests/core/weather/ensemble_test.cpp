@@ -139,6 +139,27 @@ TEST(Ensemble, RefusesNumbersOutsideItsRangeAndBadClimates) {
     EXPECT_FALSE(ensemble(climate, 2));
 }
 
+TEST(Ensemble, MonthsOfAnImportedYearThatAreTooBrightAreLowered) {
+    Climate climate = place("place:calama");
+    EXPECT_EQ(within_cloudless(climate).global_kwh_m2_day, climate.global_kwh_m2_day);
+    climate.global_kwh_m2_day[5] = 6.5;
+    climate.global_kwh_m2_day[6] = 6.6;
+    EXPECT_FALSE(synthesise(climate));
+    const Climate lowered = within_cloudless(climate);
+    EXPECT_TRUE(synthesise(lowered));
+    EXPECT_LT(lowered.global_kwh_m2_day[5], 6.0);
+    EXPECT_NE(lowered.source.find("2 months lowered"), std::string::npos) << lowered.source;
+}
+
+// Light of a month with the sun just over the horizon, as at 64 degrees north in December, is no error.
+TEST(Synthesis, TakesTheLittleLightOfALowSun) {
+    Climate climate = place("place:reykjavik");
+    climate.global_kwh_m2_day[11] = 0.07;
+    EXPECT_TRUE(synthesise(climate));
+    climate.global_kwh_m2_day[11] = 0.3;
+    EXPECT_FALSE(synthesise(climate));
+}
+
 TEST(ClimateOf, MadeYearHasTheMeansOfTheYearItWasMadeFrom) {
     const Year year = ensemble_year(place("place:vienna"), 4).value();
     const Climate means = climate_of(year, "copy", 9);

@@ -34,11 +34,11 @@ Made made_from(const Climate& means) {
         m.day_clearness.insert(m.day_clearness.end(), s.day_clearness.begin(), s.day_clearness.end());
         m.hour_clearness.insert(m.hour_clearness.end(), s.hour_clearness.begin(), s.hour_clearness.end());
         for (double YearStatistics::*q :
-             {&YearStatistics::day_persistence, &YearStatistics::hour_deviation, &YearStatistics::swing_k,
-              &YearStatistics::swing_deviation_k, &YearStatistics::swing_with_light, &YearStatistics::air_deviation_k,
-              &YearStatistics::air_persistence, &YearStatistics::air_with_light_bright,
-              &YearStatistics::air_with_light_dark, &YearStatistics::humidity_deviation,
-              &YearStatistics::humidity_with_light}) {
+             {&YearStatistics::day_persistence, &YearStatistics::hour_deviation, &YearStatistics::hour_persistence,
+              &YearStatistics::swing_k, &YearStatistics::swing_deviation_k, &YearStatistics::swing_with_light,
+              &YearStatistics::air_deviation_k, &YearStatistics::air_persistence,
+              &YearStatistics::air_with_light_bright, &YearStatistics::air_with_light_dark,
+              &YearStatistics::humidity_deviation, &YearStatistics::humidity_with_light}) {
             m.*q += s.*q / seeds;
         }
         for (std::size_t i = 0; i < 3; ++i)
@@ -76,6 +76,7 @@ TEST_P(RealYear, MadeYearsAreLikeIt) {
     EXPECT_LT(hours, 0.16);
     near("clearness of days, lag 1", real.day_persistence, made.day_persistence, 0.15);
     near("clearness of hours, deviation", real.hour_deviation, made.hour_deviation, 0.05);
+    near("clearness of hours within a day, lag 1", real.hour_persistence, made.hour_persistence, 0.25);
     near("light over 200 W/m2, share", real.utilisable[0], made.utilisable[0], 0.04);
     near("light over 400 W/m2, share", real.utilisable[1], made.utilisable[1], 0.03);
     near("light over 600 W/m2, share", real.utilisable[2], made.utilisable[2], 0.03);

@@ -18,6 +18,8 @@ struct YearStatistics {
     std::vector<double> hour_clearness;  ///< with the sun over 10 deg
     double day_persistence = 0.0;        ///< correlation of one day's clearness with the next, month's mean taken off
     double hour_deviation = 0.0;         ///< standard, of hour_clearness
+    double hour_persistence = 0.0;       ///< one hour to the next within a day, about the day's own mean, with the sun
+                                         ///< over 10 deg; clearness over up^0.25, the course of a cloudless day
     std::array<double, 3> utilisable{};  ///< share of the light above 200, 400, 600 W/m2
     double swing_k = 0.0;                ///< mean daily highest less lowest air temperature
     double swing_deviation_k = 0.0;      ///< standard, of days within their month
@@ -102,12 +104,14 @@ std::vector<double> those(const std::vector<Day>& days, double Day::*quantity, F
 
 inline std::vector<Day> days_of(const Year& year, const sun::YearSun& sun, YearStatistics& out) {
     std::vector<Day> days(365);
+    std::vector<double> hour, next;
     for (std::size_t d = 0; d < days.size(); ++d) {
         Day& day = days[d];
         day.month = static_cast<std::size_t>(month_of_hour(static_cast<int>(d) * 24)) - 1;
         double outside = 0.0;
         double lowest = 1e9;
         double highest = -1e9;
+        std::vector<double> course;
         for (std::size_t i = 24 * d; i < 24 * d + 24; ++i) {
             const double above = sun.up_share[i] * std::fmax(0.0, sun.up[i]) * sun.extraterrestrial_normal_w_m2[i];
             outside += above;
@@ -116,14 +120,21 @@ inline std::vector<Day> days_of(const Year& year, const sun::YearSun& sun, YearS
             day.humidity += relative_humidity(year.air_c[i], year.dew_point_c[i]) / 24.0;
             lowest = std::fmin(lowest, year.air_c[i]);
             highest = std::fmax(highest, year.air_c[i]);
-            if (sun.up[i] > 0.17365 && sun.up_share[i] >= 1.0)  // sine of 10 deg
-                out.hour_clearness.push_back(year.global_w_m2[i] / above);
+            if (sun.up[i] < 0.17365 || sun.up_share[i] < 1.0) continue;  // sine of 10 deg
+            out.hour_clearness.push_back(year.global_w_m2[i] / above);
+            course.push_back(year.global_w_m2[i] / above / std::pow(sun.up[i], 0.25));
+        }
+        const double of_day = mean(course);
+        for (std::size_t i = 0; i + 1 < course.size(); ++i) {
+            hour.push_back(course[i] - of_day);
+            next.push_back(course[i + 1] - of_day);
         }
         day.swing = highest - lowest;
         day.lit = outside > 500.0;
         if (day.lit) day.clearness = day.light / outside;
         if (day.lit) out.day_clearness.push_back(day.clearness);
     }
+    out.hour_persistence = correlation(hour, next);
     for (std::size_t d = 0; d < days.size(); ++d) {
         double about = 0.0;
         for (std::size_t j = 0; j < 31; ++j)
