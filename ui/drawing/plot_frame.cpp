@@ -27,7 +27,7 @@ QRectF plot_area(const QRectF& area, const Lettering& letters, double widest_y_t
     const double line = letters.line();
     const double left = line * 1.6 + widest_y_text;
     const double top = legend_rows > 0 ? line * (1.4 * legend_rows + 0.6) : line * 0.6;
-    return area.adjusted(left, top, -line * 0.9, -line * 2.7);
+    return area.adjusted(left, top, -line * 1.3, -line * 2.7);
 }
 
 void paint_grid(const PictureInk& ink, const PlotFrame& frame, const Axis& x, const Axis& y) {
@@ -78,12 +78,13 @@ void paint_axes(const PictureInk& ink, const PlotFrame& frame, const Axis& x, co
 int paint_legend(QPainter* painter, const QRectF& area, const std::vector<LegendItem>& items, const Theme& theme,
                  const Lettering& letters) {
     const double line = letters.line();
-    double x = area.left();
+    const double left = area.left() + line * 0.15;  // thick strokes stay inside
+    double x = left;
     int row = 0;
     for (const LegendItem& item : items) {
         const double width = line * (swatch_width + 0.4) + letters.width(item.text);
-        if (x > area.left() && x + width > area.right()) {
-            x = area.left();
+        if (x > left && x + width > area.right()) {
+            x = left;
             ++row;
         }
         if (painter != nullptr) {
