@@ -150,7 +150,7 @@ void paint_marks(const PictureInk& ink, const OrientationPicture& picture, const
         taken(p);
     ringed(ink, round(best, half * 1.15), QColor(0xffffff));
     for (const QPointF p : at)
-        ringed(ink, square(p, half * 0.85), ink.theme.accent);
+        ringed(ink, square(p, half * 0.85), QColor(0x9a4f1c));  // the map is the same in every theme, so is its mark
     label_mark(ink, placer, best, QObject::tr("best %1").arg(quantity(picture.map->best_kwh_m2, unit())), half);
     // Plates that look the same way share one mark and one label.
     for (std::size_t i = 0; i < at.size(); ++i) {
