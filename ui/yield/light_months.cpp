@@ -26,11 +26,12 @@ struct Part {
 
 std::vector<Part> parts_of(const plan::PlacementPlan& placed) {
     const ChartColours colours = chart_colours();
-    return {{LightMonths::tr("Direct from the sun"), colours.light, &placed.plane_month_beam_kwh_m2},
-            {LightMonths::tr("From the sky"), colours.air, &placed.plane_month_diffuse_kwh_m2},
-            {LightMonths::tr("Thrown back by the ground"), colours.condensation, &placed.plane_month_ground_kwh_m2},
-            {LightMonths::tr("Kept off by shade"), QBrush(current_theme().muted, Qt::BDiagPattern),
-             &placed.plane_month_shade_loss_kwh_m2}};
+    return {
+        {LightMonths::tr("Direct from the sun"), colours.light, &placed.plane_month_beam_kwh_m2},
+        {LightMonths::tr("From the sky"), colours.air, &placed.plane_month_diffuse_kwh_m2},
+        {LightMonths::tr("Thrown back by ground and walls"), colours.condensation, &placed.plane_month_ground_kwh_m2},
+        {LightMonths::tr("Kept off by shade"), QBrush(current_theme().muted, Qt::BDiagPattern),
+         &placed.plane_month_shade_loss_kwh_m2}};
 }
 
 double year_of(const std::array<double, 12>& months) {
@@ -45,7 +46,7 @@ QString words_for(const plan::Plan& plan, const plan::PlacementPlan& placed) {
     const double shade = year_of(placed.plane_month_shade_loss_kwh_m2);
     QString text = LightMonths::tr(
                        "%1 on %2, tilt %3°, bearing %4. In a year about %5 reach its face: %6 direct, %7 "
-                       "from the sky, %8 from the ground.")
+                       "from the sky, %8 from ground and walls.")
                        .arg(qs(placed.label), qs(placed.surface_label))
                        .arg(std::lround(placed.placed.tilt_deg))
                        .arg(bearing(placed.placed.azimuth_deg), quantity(placed.plane_kwh_m2, unit()),
@@ -53,10 +54,14 @@ QString words_for(const plan::Plan& plan, const plan::PlacementPlan& placed) {
                             quantity(year_of(placed.plane_month_diffuse_kwh_m2), unit()),
                             quantity(year_of(placed.plane_month_ground_kwh_m2), unit()));
     if (placed.plane_unshaded_kwh_m2 > 0.0 && shade >= 0.5) {
-        text += LightMonths::tr(" Shade keeps off about %1, that is %2 of the light without shade.")
+        text += LightMonths::tr(" Shade keeps off about %1 of direct light, %2 of all light without it.")
                     .arg(quantity(shade, unit()), percent(shade / placed.plane_unshaded_kwh_m2, 1));
     } else {
         text += LightMonths::tr(" No shade to speak of.");
+    }
+    if (placed.shade.sky_view < 0.995) {
+        text += LightMonths::tr(" The plate sees %1 of the sky it would see in the open.")
+                    .arg(percent(placed.shade.sky_view));
     }
     const QString causes = shade_causes_words(placed.shade, 3);
     if (!causes.isEmpty()) text += QLatin1Char('\n') + causes;
