@@ -193,7 +193,8 @@ int run_plan(const QStringList& arguments, std::ostream& out, std::ostream& err)
         reference.value().weather = plan::prepared(std::move(year).value());
     }
     // Problems with the job's weather are left for the plan to tell, with everything else that it finds.
-    if (const auto with_years = plan::with_weather_and_years(reference.value(), job.value().weather)) {
+    if (const auto with_years = plan::with_weather_and_years(reference.value(), job.value().weather,
+                                                             job.value().site.location.altitude_m)) {
         reference = *with_years.value();
     }
     plan::Options options;
@@ -237,7 +238,7 @@ QString usage() {
         "  warmgable sun --lat DEG --lon DEG --time ISO8601 [--altitude M]\n"
         "                                         prints the sun's zenith and azimuth (clockwise from north)\n"
         "  warmgable weather FILE                 prints what a weather file holds and how good it is\n"
-        "                                         (EPW, TMY3 CSV, PVGIS TMY CSV)\n"
+        "                                         (EPW, TMY3 CSV, PVGIS TMY CSV, plain CSV)\n"
         "  warmgable --help | --version\n"
         "\n"
         "  --store FILE                           keeps the jobs in this file instead of the usual place (window "

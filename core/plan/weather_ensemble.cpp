@@ -1,8 +1,10 @@
 #include "core/plan/weather_ensemble.h"
 
+#include <cmath>
 #include <future>
 #include <utility>
 
+#include "core/weather/altitude.h"
 #include "core/weather/climate_table.h"
 #include "core/weather/ensemble.h"
 
@@ -44,8 +46,21 @@ Result<WeatherYears> weather_ensemble(const PreparedWeather& like, int count) {
         weather::within_cloudless(weather::climate_of(like.year, source, weather::seed_of_id(source))), count);
 }
 
+namespace {
+
+std::shared_ptr<const PreparedWeather> at_height(std::shared_ptr<const PreparedWeather> weather, double altitude_m) {
+    if (std::fabs(weather->year.altitude_m - altitude_m) < 1.0) return weather;
+    Result<weather::MovedYear> moved = weather::at_altitude(weather->year, altitude_m);
+    if (!moved) return weather;
+    if (!moved.value().caution.empty()) moved.value().year.remarks.push_back(moved.value().caution);
+    return prepared(std::move(moved.value().year));
+}
+
+}  // namespace
+
 Result<std::shared_ptr<const Reference>> with_weather_and_years(const Reference& reference,
-                                                                const std::string& climate_id, int years) {
+                                                                const std::string& climate_id,
+                                                                std::optional<double> site_altitude_m, int years) {
     auto out = std::make_shared<Reference>(reference);
     const bool own_year = out->weather != nullptr;
     if (!own_year) {
@@ -55,8 +70,14 @@ Result<std::shared_ptr<const Reference>> with_weather_and_years(const Reference&
     }
     Result<WeatherYears> further =
         own_year ? weather_ensemble(*out->weather, years) : weather_ensemble(reference, climate_id, years);
+    if (site_altitude_m) out->weather = at_height(out->weather, *site_altitude_m);
     // Without further years the plan says that its range is assumed; that is no reason to refuse it.
-    if (further) out->further_years = std::make_shared<const WeatherYears>(std::move(further).value());
+    if (!further) return std::shared_ptr<const Reference>(std::move(out));
+    if (site_altitude_m) {
+        for (auto& year : further.value())
+            year = at_height(year, *site_altitude_m);
+    }
+    out->further_years = std::make_shared<const WeatherYears>(std::move(further).value());
     return std::shared_ptr<const Reference>(std::move(out));
 }
 

@@ -2,6 +2,7 @@
 // Years of weather ready for planning, for a plan's figures as a range over years.
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -27,9 +28,12 @@ using WeatherYears = std::vector<std::shared_ptr<const PreparedWeather>>;
 /// for.
 inline constexpr int usual_further_years = 10;
 
-/// The reference with its weather for the climate (unless it holds the user's own year) and further years like it.
+/// The reference with its weather for the climate (unless it holds the user's own year) and further years like it, all
+/// at the site's height: air, dew point and pressure move with it (core/weather/altitude.h), and the year's remarks say
+/// so. Without a height, or for one that no year can be moved to, the years stay as they are.
 [[nodiscard]] Result<std::shared_ptr<const Reference>> with_weather_and_years(const Reference& reference,
                                                                               const std::string& climate_id,
+                                                                              std::optional<double> site_altitude_m,
                                                                               int years = usual_further_years);
 
 }  // namespace wg::plan

@@ -8,6 +8,9 @@
 namespace wg::site {
 
 bool CellGrid::finish() {
+    for (const double v : {first.x_m, first.y_m, first.z_m}) {
+        if (!(std::abs(v) <= 1e9)) return false;
+    }
     const Point3 area = cross(step_x, step_y);
     const double size = norm(area);
     if (!(size > 1e-12) || !std::isfinite(size)) return false;
@@ -27,6 +30,7 @@ CellGrid CellGrid::over(const Surface& surface, double sketch_up_azimuth_deg, do
     const Frame frame = frame_of(surface, sketch_up_azimuth_deg);
     grid.step_x = frame.right * cell_m;
     grid.step_y = frame.up * cell_m;
+    grid.first = to_space(frame, {b.min_x_m + 0.5 * cell_m, b.min_y_m + 0.5 * cell_m}, off_m);
     if (!grid.finish()) return grid;
     grid.columns = static_cast<int>(columns);
     grid.rows = static_cast<int>(rows);
@@ -37,7 +41,6 @@ CellGrid CellGrid::over(const Surface& surface, double sketch_up_azimuth_deg, do
                 to_space(frame, {b.min_x_m + (c + 0.5) * cell_m, b.min_y_m + (r + 0.5) * cell_m}, off_m));
         }
     }
-    grid.first = grid.middles.front();
     return grid;
 }
 
@@ -47,6 +50,7 @@ CellGrid CellGrid::over(const std::vector<Point3>& corners, int columns, int row
     const Point3 along = corners[1] - corners[0], across = corners[3] - corners[0];
     grid.step_x = along * (1.0 / columns);
     grid.step_y = across * (1.0 / rows);
+    grid.first = corners[0] + along * (0.5 / columns) + across * (0.5 / rows);
     if (!grid.finish()) return grid;
     grid.columns = columns;
     grid.rows = rows;
@@ -54,7 +58,6 @@ CellGrid CellGrid::over(const std::vector<Point3>& corners, int columns, int row
         for (int i = 0; i < columns; ++i)
             grid.middles.push_back(corners[0] + along * ((i + 0.5) / columns) + across * ((j + 0.5) / rows));
     }
-    grid.first = grid.middles.front();
     return grid;
 }
 

@@ -32,7 +32,7 @@ struct CellGrid {
     static constexpr double most_cells = 1e6;
 
    private:
-    [[nodiscard]] bool finish();  ///< normal, per_x and per_y from the steps
+    [[nodiscard]] bool finish();  ///< normal, per_x and per_y from the steps; false without area or far off
 };
 
 /// A set of cells.

@@ -52,7 +52,7 @@ ShadeMap shade_map(const Site& site, const Surface& surface, const sky::Prepared
     std::int64_t whole = 0, hidden = 0;
     for (const Sun& sun : suns_before(year, normal, site.sketch_up_azimuth_deg, options.every_nth_day)) {
         const double beam = weighted_wh(sun, options) * steps_per_wh;
-        const auto steps = static_cast<std::int64_t>(beam + 0.5);
+        const auto steps = static_cast<std::int64_t>(std::llround(beam));
         if (steps <= 0) continue;
         whole += steps;
         if (!horizon.empty() && horizon.hides(sun.east, sun.north, sun.up)) {
@@ -62,8 +62,9 @@ ShadeMap shade_map(const Site& site, const Surface& surface, const sky::Prepared
         if (!shadow.cast(sun.dir)) continue;
         shadow.groups([&](std::size_t k) { return shadow.occluders()[k].crown_transmittance(sun.month); },
                       [&](int row, int word, std::uint64_t bits, double passed) {
-                          lost.add(row, word, bits,
-                                   passed == 0.0 ? steps : static_cast<std::int64_t>(beam * (1.0 - passed) + 0.5));
+                          lost.add(
+                              row, word, bits,
+                              passed == 0.0 ? steps : static_cast<std::int64_t>(std::llround(beam * (1.0 - passed))));
                       });
     }
     lost.sum_up();

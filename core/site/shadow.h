@@ -53,7 +53,8 @@ class Shadow {
     bool cast(const SunOnGrid& sun, ShadowScratch& scratch, CellMask& opaque, CellMask& crown) const;
 
     /// Share of the grid's whole rectangle in shadow, from the outline alone; `not_known` for what has none that is
-    /// simple (crowns, prisms that are not convex) or sharp. A round post counts as one of 12 to 64 sides.
+    /// simple (crowns, prisms that are not convex) or sharp. A round post counts as one of 12 to 64 sides (within 2 %
+    /// of its width).
     [[nodiscard]] double covered(const SunOnGrid& sun, ShadowScratch& scratch) const;
     static constexpr double not_known = -1.0;
 

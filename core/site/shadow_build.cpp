@@ -139,7 +139,9 @@ void Shadow::add_prism(const Occluder& occluder, const std::vector<Point2>& outl
 void Shadow::add_post(const Occluder& occluder) {
     if (!(occluder.high_m_ > occluder.low_m_)) return;
     const double r = occluder.radius_m_;
-    const int sides = r < 0.06 ? 12 : r < 0.15 ? 16 : r < 1.0 ? 32 : 64;
+    // So many that the gap to the round is about 0.02 of a cell: few cells are asked for it.
+    const double wanted = pi * std::sqrt(25.0 * r * std::max(columns_per_m_, rows_per_m_));
+    const int sides = static_cast<int>(std::clamp(wanted, 12.0, 64.0));
     const auto post_of = [&](double reach_m) {
         std::vector<Point2> outline;
         for (int i = 0; i < sides; ++i) {
@@ -148,15 +150,16 @@ void Shadow::add_post(const Occluder& occluder) {
         }
         bodies_.push_back(body_of(outline, occluder.low_m_, occluder.high_m_));
     };
-    post_of(r);
     // As long as the cells' plane cuts it across, if at all, what is left out between the sides and the round moves the
     // shadow's outline by little. Where the plane cuts along it or through its top that can be much: two bodies then.
     const double gap_m = r / std::cos(pi / sides) - r;
     const Corner top = corner({occluder.middle_.x_m, occluder.middle_.y_m, occluder.high_m_});
     const double level = std::abs(grid_->normal.z_m);
     if (level > 0.3 && top.off_m > 1.5 * r) {
-        round_m_ = gap_m / level;
+        post_of(r + 0.5 * gap_m);  // as far out at the corners as in at the sides
+        round_m_ = 0.5 * gap_m / level;
     } else {
+        post_of(r);
         post_of(r + gap_m);
     }
 }

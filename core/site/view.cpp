@@ -49,6 +49,7 @@ double yearly_transmittance(const Occluder& o) noexcept {
 
 std::vector<double> yearly_transmittances(const std::vector<Occluder>& occluders) {
     std::vector<double> out;
+    out.reserve(occluders.size());
     for (const Occluder& o : occluders)
         out.push_back(yearly_transmittance(o));
     return out;
@@ -130,7 +131,7 @@ ViewMap view_map(const Site& site, const Surface& surface, double cell_m) {
         CellSums& lost = above ? sky_lost : ground_lost;
         shadow.groups([&](std::size_t k) { return yearly_transmittance(shadow.occluders()[k]); },
                       [&](int row, int word, std::uint64_t bits, double passed) {
-                          lost.add(row, word, bits, static_cast<std::int64_t>((1.0 - passed) * steps + 0.5));
+                          lost.add(row, word, bits, static_cast<std::int64_t>(std::llround((1.0 - passed) * steps)));
                       });
     }
     sky_lost.sum_up();

@@ -73,6 +73,10 @@ bool JobSession::planning() const {
     return planner_ != nullptr && planner_->busy();
 }
 
+void JobSession::offer_weather(const std::string& weather_id, std::shared_ptr<const plan::PreparedWeather> weather) {
+    planner_->offer_weather(weather_id, std::move(weather));
+}
+
 const Choice* JobSession::current_choice() const {
     if (const Choice* current = find_choice(job_, current_choice_id_)) return current;
     return chosen_choice(job_);

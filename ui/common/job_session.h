@@ -28,6 +28,8 @@ class JobSession : public QObject {
     /// session, but another object may take its place when the job's weather changes.
     [[nodiscard]] const plan::Reference& reference() const { return *reference_; }
     [[nodiscard]] std::shared_ptr<const plan::Reference> shared_reference() const { return reference_; }
+    /// Makes a year of the firm's library known under its id, so that the job can be planned with it.
+    void offer_weather(const std::string& weather_id, std::shared_ptr<const plan::PreparedWeather> weather);
     [[nodiscard]] QUndoStack& undo_stack() { return undo_; }
 
     /// The choice on screen (not necessarily the chosen one).

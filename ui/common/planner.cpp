@@ -33,6 +33,10 @@ Planner::~Planner() {
     full_.pool.waitForDone();
 }
 
+void Planner::offer_weather(const std::string& weather_id, std::shared_ptr<const plan::PreparedWeather> weather) {
+    weather_->offer(weather_id, std::move(weather));
+}
+
 bool Planner::busy() const {
     return quick_.running || full_.running || quick_.waiting.has_value() || full_.waiting.has_value();
 }
@@ -58,7 +62,7 @@ void Planner::start(Lane& lane) {
     lane.pool.start([this, at, order, full = lane.full, weather = weather_, plan_function = plan_function_] {
         PlanAnswer answer;
         answer.order = order.number;
-        Result<std::shared_ptr<const plan::Reference>> reference = weather->reference_for(order.job->weather);
+        Result<std::shared_ptr<const plan::Reference>> reference = weather->reference_for(*order.job);
         if (reference.ok()) {
             answer.reference = reference.value();
             Result<plan::Plan> planned =

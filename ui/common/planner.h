@@ -38,6 +38,8 @@ class Planner : public QObject {
 
     /// Orders a plan of this job and choice; returns the order's number.
     std::uint64_t order(const Job& job, const std::string& choice_id);
+    /// A year that jobs may name by this id from now on.
+    void offer_weather(const std::string& weather_id, std::shared_ptr<const plan::PreparedWeather> weather);
     [[nodiscard]] std::uint64_t newest_order() const { return newest_; }
     [[nodiscard]] bool busy() const;
 

@@ -1,22 +1,32 @@
 #include "ui/common/weather_book.h"
 
+#include <cmath>
+
 #include "core/plan/weather_ensemble.h"
 
 namespace wg::ui {
 
 WeatherBook::WeatherBook(std::shared_ptr<const plan::Reference> reference, std::string first_climate)
     : base_(std::move(reference)) {
-    if (base_->weather != nullptr) by_climate_.emplace(std::move(first_climate), base_);
+    if (base_->weather != nullptr) offered_.emplace(std::move(first_climate), base_->weather);
 }
 
-Result<std::shared_ptr<const plan::Reference>> WeatherBook::reference_for(const std::string& climate_id) {
+void WeatherBook::offer(const std::string& weather_id, std::shared_ptr<const plan::PreparedWeather> weather) {
     const std::lock_guard<std::mutex> lock(mutex_);
-    if (const auto known = by_climate_.find(climate_id); known != by_climate_.end()) return known->second;
-    if (base_->climates.find(climate_id) == base_->climates.end()) return base_;
+    if (weather != nullptr) offered_.insert_or_assign(weather_id, std::move(weather));
+}
+
+Result<std::shared_ptr<const plan::Reference>> WeatherBook::reference_for(const Job& job) {
+    const std::lock_guard<std::mutex> lock(mutex_);
+    const double altitude_m = job.site.location.altitude_m;
+    const std::pair<std::string, long> key{job.weather, std::isfinite(altitude_m) ? std::lround(altitude_m) : 0};
+    if (const auto known = made_.find(key); known != made_.end()) return known->second;
+    const auto offered = offered_.find(job.weather);
     plan::Reference bare = *base_;
-    bare.weather.reset();
-    Result<std::shared_ptr<const plan::Reference>> made = plan::with_weather_and_years(bare, climate_id);
-    if (made.ok()) by_climate_.emplace(climate_id, made.value());
+    bare.weather = offered != offered_.end() ? offered->second : nullptr;
+    if (bare.weather == nullptr && base_->climates.find(job.weather) == base_->climates.end()) return base_;
+    Result<std::shared_ptr<const plan::Reference>> made = plan::with_weather_and_years(bare, job.weather, altitude_m);
+    if (made.ok()) made_.emplace(key, made.value());
     return made;
 }
 

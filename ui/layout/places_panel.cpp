@@ -102,7 +102,7 @@ void PlacesPanel::build_found(QVBoxLayout* column) {
     column->addWidget(words_);
     list_ = new QListWidget(this);
     list_->setAccessibleName(tr("Places found, best first"));
-    list_->setWordWrap(true);
+    list_->setTextElideMode(Qt::ElideRight);
     list_->setSpacing(2);
     // All of it is shown: the panel scrolls, not the list within it.
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -233,15 +233,19 @@ void PlacesPanel::show_found() {
             if (on != nullptr && model != nullptr) {
                 const EdgeOffsets offsets =
                     edge_offsets(*on, place.placement, *model, found->job.site.sketch_up_azimuth_deg);
-                at = tr("%1 from left, %2 from below")
+                at = tr("%1 from left, %2 up")
                          .arg(length_m(offsets.left_m.value_or(0.0)), length_m(offsets.low_m.value_or(0.0)));
             }
             const siting::Measures& m = place.measures;
+            const bool by_sight = found->wish.aim == siting::Aim::out_of_sight;
+            // Short lines: the list is as narrow as the panel, and a line that wraps would be cut.
             auto* item = new QListWidgetItem(
-                tr("%1  %2, connections %3\n%4\n%5")
+                tr("%1  %2\n%3\nconnections %4, run %5\n%6, %7")
                     .arg(++number)
-                    .arg(on != nullptr ? qs(on->label) : QString(),
-                         place.placement.hand == Hand::left ? tr("left") : tr("right"), at, measures_text(m)),
+                    .arg(on != nullptr ? qs(on->label) : QString(), at,
+                         place.placement.hand == Hand::left ? tr("left") : tr("right"), length_m(m.run_m),
+                         quantity(m.electricity_kwh, QStringLiteral("kWh")),
+                         by_sight ? tr("seen %1").arg(percent(m.seen)) : tr("fixings %1").arg(percent(m.utilisation))),
                 list_);
             item->setToolTip(
                 tr("Light on the plate about %1 a year, %2 of the sun that an open plate would get. Seen from %3 of "

@@ -7,6 +7,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <QtConcurrent>
+#include <algorithm>
 #include <cmath>
 
 #include "core/weather/nearest.h"
@@ -124,6 +125,10 @@ QWidget* WeatherDialog::make_right() {
     return right;
 }
 
+bool WeatherDialog::is_kept(const std::string& id) const {
+    return std::any_of(input_.kept.begin(), input_.kept.end(), [&id](const KeptYear& year) { return year.id == id; });
+}
+
 void WeatherDialog::list_places() {
     std::vector<WeatherPlace> candidates;
     std::vector<weather::Spot> spots;
@@ -133,25 +138,24 @@ void WeatherDialog::list_places() {
         place.label = qs(climate.label);
         if (!climate.country.empty()) place.label += QStringLiteral(", ") + qs(climate.country);
         if (climate.invented) place.label = tr("%1 (invented)").arg(place.label);
-        place.in_use = input_.file.isEmpty() && id == input_.climate_id;
+        place.in_use = id == input_.climate_id;
         candidates.push_back(place);
         spots.push_back({climate.latitude_deg, climate.longitude_deg, climate.altitude_m});
         if (place.in_use && input_.in_use != nullptr) files_[id] = input_.in_use;
     }
+    for (const KeptYear& year : input_.kept) {
+        WeatherPlace place;
+        place.climate_id = year.id;
+        place.label =
+            year.invented ? tr("Library: %1 (invented)").arg(qs(year.label)) : tr("Library: %1").arg(qs(year.label));
+        place.in_use = year.id == input_.climate_id;
+        candidates.push_back(place);
+        spots.push_back({year.latitude_deg, year.longitude_deg, year.altitude_m});
+        if (place.in_use && input_.in_use != nullptr) files_[year.id] = input_.in_use;
+    }
     std::vector<WeatherPlace> ordered;
     for (const weather::Near& near : weather::nearest(spot_of(input_.site), spots, spots.size()))
         ordered.push_back(with_nearness(candidates[near.index], near));
-    if (!input_.file.isEmpty() && input_.in_use != nullptr) {
-        const weather::Year& year = input_.in_use->year;
-        WeatherPlace own;
-        own.path = input_.file;
-        own.label = tr("File %1").arg(QFileInfo(input_.file).fileName());
-        own.in_use = true;
-        files_[input_.file.toStdString()] = input_.in_use;
-        const auto near =
-            weather::nearest(spot_of(input_.site), {{year.latitude_deg, year.longitude_deg, year.altitude_m}}, 1);
-        ordered.insert(ordered.begin(), near.empty() ? own : with_nearness(own, near.front()));
-    }
     places_->set_places(std::move(ordered));
 }
 
@@ -200,6 +204,15 @@ void WeatherDialog::show_selected() {
         place_->setText(tr("Working out the year."));
         pictures_->show_year(nullptr);
         if (watcher_.isRunning()) return;  // the next follows when that one is done
+        if (files_.find(wanted_) == files_.end() && input_.read_kept != nullptr && is_kept(wanted_)) {
+            const auto read = input_.read_kept(wanted_);
+            if (!read.ok()) {
+                notice_->clear();
+                notice_->add(Mark::stop, qs(text_of(read.problems())));
+                return;
+            }
+            files_[wanted_] = read.value();
+        }
         const auto ready = files_.find(wanted_);
         auto weather = ready != files_.end() ? ready->second : nullptr;
         watcher_.setFuture(QtConcurrent::run([key = wanted_, weather, reference = input_.reference] {

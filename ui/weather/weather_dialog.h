@@ -8,6 +8,7 @@
 #include <map>
 #include <memory>
 #include <string>
+#include <vector>
 
 #include "core/job/job.h"
 #include "core/plan/reference.h"
@@ -22,12 +23,24 @@ namespace wg::ui {
 class NoticeBar;
 class WeatherPictures;
 
+/// A year of the firm's library.
+struct KeptYear {
+    std::string id;
+    std::string label;
+    bool invented = false;
+    double latitude_deg = 0.0;
+    double longitude_deg = 0.0;
+    double altitude_m = 0.0;
+};
+
 struct WeatherDialogInput {
     Location site;
     std::string climate_id;                               ///< of the job
-    QString file;                                         ///< that the job is planned with here; empty: its climate
     std::shared_ptr<const plan::PreparedWeather> in_use;  ///< null: not known yet
     std::shared_ptr<const plan::Reference> reference;     ///< holds the climates
+    std::vector<KeptYear> kept;
+    /// Gives a kept year by its id.
+    std::function<Result<std::shared_ptr<const plan::PreparedWeather>>(const std::string& id)> read_kept;
 };
 
 class WeatherDialog : public QDialog {
@@ -59,6 +72,7 @@ class WeatherDialog : public QDialog {
     QWidget* make_left();
     QWidget* make_right();
     void list_places();
+    [[nodiscard]] bool is_kept(const std::string& id) const;
     void show_selected();
     void take();
     void ask_for_file();

@@ -38,6 +38,10 @@ class MainWindow : public QMainWindow {
     void show_stage(int stage);
     [[nodiscard]] JobSession* session() { return session_.get(); }
 
+    /// Reads a weather file into the firm's library and plans the open job with it, as an edit that can be undone;
+    /// false when it was refused.
+    bool plan_with_file(const QString& path);
+
    protected:
     void closeEvent(QCloseEvent* event) override;
 
@@ -52,13 +56,10 @@ class MainWindow : public QMainWindow {
     void save_file_as();
     /// The weather year of the open job, and others to choose from.
     void show_weather();
-    /// One of the built-in climates, as an edit that can be undone; a weather file in use is let go.
-    void plan_with_climate(const std::string& climate_id);
+    /// A built-in climate or a year of the library, as an edit that can be undone.
+    void plan_with_weather(const std::string& weather_id);
     void choose_weather_file();
-    /// Plans the open job with this file from now on; an empty path: with its own climate.
-    void plan_with_weather(const QString& path);
-    /// Reference data for a job, with the weather file it is planned with on this desk. `caution` says when that file
-    /// cannot be read any more.
+    /// Reference data for a job, with its year from the library. `caution` says when that is missing.
     std::shared_ptr<const plan::Reference> reference_for(const Job& job, QString& caution);
     /// True when the job page may be left: saved, or the user says to go without.
     bool leave_job();

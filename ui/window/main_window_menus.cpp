@@ -35,7 +35,6 @@ void MainWindow::make_file_menu() {
     need_job_.append(
         add(tr("&Weather year\u2026"), QKeySequence(QStringLiteral("Ctrl+Shift+W")), [this] { show_weather(); }));
     need_job_.append(add(tr("Plan with a weather &file\u2026"), {}, [this] { choose_weather_file(); }));
-    need_job_.append(add(tr("Plan with the job's own &climate"), {}, [this] { plan_with_weather(QString()); }));
     menu->addSeparator();
     need_job_.append(add(tr("Preview or print the &quote\u2026"), QKeySequence(QStringLiteral("Ctrl+P")),
                          [this] { ask_for_paper(Paper::quote); }));

@@ -1,8 +1,10 @@
 // Which weather year the open job is planned with.
 
+#include <QDateTime>
 #include <QFileDialog>
 
 #include "ui/common/edits.h"
+#include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
 #include "ui/common/problem_dialog.h"
 #include "ui/weather/weather_dialog.h"
@@ -18,64 +20,72 @@ void MainWindow::show_weather() {
     WeatherDialogInput input;
     input.site = job.site.location;
     input.climate_id = job.weather;
-    input.file = weather_file_of(*store_, job.id);
-    // While a plan is under way the year at hand may still be that of another climate; a file's is there from the
-    // start.
-    if (!input.file.isEmpty() || !session_->planning()) input.in_use = session_->reference().weather;
+    // While a plan is under way the year at hand may still be that of another climate.
+    if (!session_->planning()) input.in_use = session_->reference().weather;
     input.reference = reference_;
+    input.kept = kept_years(*store_);
+    input.read_kept = [this](const std::string& id) { return kept_year(*store_, id); };
     WeatherDialog dialog(std::move(input), &read_weather_file, this);
     if (dialog.exec() != QDialog::Accepted) return;
     if (!dialog.chosen_file().isEmpty()) {
-        plan_with_weather(dialog.chosen_file());
+        plan_with_file(dialog.chosen_file());
     } else if (!dialog.chosen_climate().empty()) {
-        plan_with_climate(dialog.chosen_climate());
+        plan_with_weather(dialog.chosen_climate());
     }
 }
 
-void MainWindow::plan_with_climate(const std::string& climate_id) {
+void MainWindow::plan_with_weather(const std::string& weather_id) {
     if (session_ == nullptr) return;
-    if (!weather_file_of(*store_, session_->job().id).isEmpty()) {
-        plan_with_weather(QString());
-        if (!weather_file_of(*store_, session_->job().id).isEmpty()) return;  // could not be left; that has been said
+    if (is_kept_year(weather_id)) {
+        const auto year = kept_year(*store_, weather_id);
+        if (!year.ok()) {
+            show_problems(this, tr("This weather year cannot be used"), tr("The job is planned as before."),
+                          qs(text_of(year.problems())));
+            return;
+        }
+        session_->offer_weather(weather_id, year.value());
     }
-    set_weather(*session_, climate_id);
+    set_weather(*session_, weather_id);
 }
 
 void MainWindow::choose_weather_file() {
-    const QString path =
-        QFileDialog::getOpenFileName(this, tr("Plan with a weather file"), QString(),
-                                     tr("Weather years: EPW, TMY3, PVGIS (*.epw *.EPW *.csv *.CSV);;All files (*)"));
-    if (!path.isEmpty()) plan_with_weather(path);
+    const QString path = QFileDialog::getOpenFileName(
+        this, tr("Plan with a weather file"), QString(),
+        tr("Weather years: EPW, TMY3, PVGIS, plain CSV (*.epw *.EPW *.csv *.CSV);;All files (*)"));
+    if (!path.isEmpty()) plan_with_file(path);
 }
 
-void MainWindow::plan_with_weather(const QString& path) {
-    if (session_ == nullptr) return;
-    if (!path.isEmpty()) {
-        const auto read = with_weather_file(*reference_, path);
-        if (!read.ok()) {
-            show_problems(this, tr("This weather file cannot be used"), tr("The job is planned as before."),
-                          QString::fromStdString(text_of(read.problems())));
-            return;
-        }
-    }
-    if (!leave_job()) return;
-    if (const auto kept = keep_weather_file(*store_, session_->job().id, path); !kept.ok()) {
-        notice().add(Mark::caution, QString::fromStdString(text_of(kept.problems())));
-        return;
-    }
-    const int stage = job_page_->stage();
-    show_session(session_->job());
-    job_page_->show_stage(stage);
+bool MainWindow::plan_with_file(const QString& path) {
+    if (session_ == nullptr) return false;
+    const auto refuse = [this](const std::vector<Problem>& problems) {
+        show_problems(this, tr("This weather file cannot be used"), tr("The job is planned as before."),
+                      qs(text_of(problems)));
+        return false;
+    };
+    const auto read = read_weather_file(path);
+    if (!read.ok()) return refuse(read.problems());
+    // The library keeps the year itself: the file may go, and other jobs near by can be planned with it, too.
+    const Result<store::WeatherYearRow> kept =
+        store_->add_weather_year(read.value()->year, std::string(), {QDateTime::currentSecsSinceEpoch()});
+    if (!kept.ok()) return refuse(kept.problems());
+    session_->offer_weather(kept.value().id, read.value());
+    set_weather(*session_, kept.value().id);
+    return true;
 }
 
 std::shared_ptr<const plan::Reference> MainWindow::reference_for(const Job& job, QString& caution) {
-    const QString path = weather_file_of(*store_, job.id);
-    if (path.isEmpty()) return reference_;
-    const auto own = with_weather_file(*reference_, path);
-    if (own.ok()) return own.value();
-    caution = tr("The weather file of this job cannot be read; it is planned with its own climate. %1")
-                  .arg(QString::fromStdString(text_of(own.problems())));
-    return reference_;
+    if (!is_kept_year(job.weather)) return reference_;
+    const auto year = kept_year(*store_, job.weather);
+    if (!year.ok()) {
+        caution =
+            tr("The weather year of this job is not in the library of this desk. Read its file, or choose another "
+               "year under File, Weather year. %1")
+                .arg(qs(text_of(year.problems())));
+        return reference_;
+    }
+    auto own = std::make_shared<plan::Reference>(*reference_);
+    own->weather = year.value();
+    return own;
 }
 
 }  // namespace wg::ui

@@ -1,18 +1,9 @@
 #include "ui/window/weather_file.h"
 
-#include "core/plan/weather_ensemble.h"
 #include "core/weather/read.h"
-#include "ui/common/format.h"
 #include "ui/window/job_files.h"
 
 namespace wg::ui {
-namespace {
-
-std::string key_of(const std::string& job_id) {
-    return "weather_file." + job_id;
-}
-
-}  // namespace
 
 Result<std::shared_ptr<const plan::PreparedWeather>> read_weather_file(const QString& path) {
     const Result<std::string> text = read_job_file(path);
@@ -22,22 +13,23 @@ Result<std::shared_ptr<const plan::PreparedWeather>> read_weather_file(const QSt
     return plan::prepared(std::move(year).value());
 }
 
-Result<std::shared_ptr<const plan::Reference>> with_weather_file(const plan::Reference& reference,
-                                                                 const QString& path) {
-    const auto read = read_weather_file(path);
-    if (!read.ok()) return read.problems();
-    plan::Reference own = reference;
-    own.weather = read.value();
-    return plan::with_weather_and_years(own, std::string());
+bool is_kept_year(const std::string& weather_id) {
+    return weather_id.rfind("year:", 0) == 0;
 }
 
-QString weather_file_of(store::Store& store, const std::string& job_id) {
-    const Result<std::string> kept = store.setting(key_of(job_id), std::string());
-    return kept.ok() ? qs(kept.value()) : QString();
+Result<std::shared_ptr<const plan::PreparedWeather>> kept_year(store::Store& store, const std::string& weather_id) {
+    Result<weather::Year> year = store.weather_year(weather_id);
+    if (!year.ok()) return year.problems();
+    return plan::prepared(std::move(year).value());
 }
 
-Result<bool> keep_weather_file(store::Store& store, const std::string& job_id, const QString& path) {
-    return store.set_setting(key_of(job_id), path.toStdString());
+std::vector<KeptYear> kept_years(store::Store& store) {
+    std::vector<KeptYear> years;
+    const Result<std::vector<store::WeatherYearRow>> rows = store.weather_years();
+    if (!rows.ok()) return years;
+    for (const store::WeatherYearRow& row : rows.value())
+        years.push_back({row.id, row.label, row.invented, row.latitude_deg, row.longitude_deg, row.altitude_m});
+    return years;
 }
 
 }  // namespace wg::ui

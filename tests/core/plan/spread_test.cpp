@@ -11,7 +11,7 @@ class Spread : public ::testing::Test {
    protected:
     static void SetUpTestSuite() {
         const Job job = test::demo_job();
-        with_ = with_weather_and_years(test::reference(), job.weather).value();
+        with_ = with_weather_and_years(test::reference(), job.weather, job.site.location.altitude_m).value();
         Reference without = *with_;
         without.further_years.reset();
         ranged_ = new Plan(plan(job, *with_).value());
@@ -67,11 +67,34 @@ TEST_F(Spread, SameYearsGiveTheSamePlanToTheBit) {
 TEST_F(Spread, AYearOfTheUsersGetsYearsLikeIt) {
     Reference own = test::reference();
     own.weather = with_->weather;
-    const auto made = with_weather_and_years(own, "no climate of that name", 3);
+    const auto made = with_weather_and_years(own, "no climate of that name", std::nullopt, 3);
     ASSERT_TRUE(made.ok());
     ASSERT_NE(made.value()->further_years, nullptr);
     EXPECT_EQ(made.value()->further_years->size(), 3U);
     EXPECT_EQ(made.value()->weather, with_->weather);
+}
+
+TEST_F(Spread, AHigherSiteIsColderInEveryYear) {
+    const Job job = test::demo_job();
+    Reference bare = test::reference();
+    bare.weather.reset();
+    const double higher_m = 300.0;
+    const double base_m = bare.climates.at(job.weather).altitude_m;
+    const auto low = with_weather_and_years(bare, job.weather, base_m, 2);
+    const auto high = with_weather_and_years(bare, job.weather, base_m + higher_m, 2);
+    ASSERT_TRUE(low.ok() && high.ok());
+    const auto mean_air = [](const PreparedWeather& w) {
+        double sum = 0.0;
+        for (const double t : w.year.air_c)
+            sum += t / 8760.0;
+        return sum;
+    };
+    // ISO 2533: 6.5 K a kilometre.
+    EXPECT_NEAR(mean_air(*low.value()->weather) - mean_air(*high.value()->weather), 0.0065 * higher_m, 1e-6);
+    EXPECT_NEAR(mean_air(*low.value()->further_years->back()) - mean_air(*high.value()->further_years->back()),
+                0.0065 * higher_m, 1e-6);
+    EXPECT_EQ(high.value()->weather->year.altitude_m, base_m + higher_m);
+    EXPECT_EQ(low.value()->weather->sky.global_w_m2, high.value()->weather->sky.global_w_m2);
 }
 
 }  // namespace

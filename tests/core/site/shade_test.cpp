@@ -127,7 +127,8 @@ TEST(Beam, APostThrowsABandAsWideAsItself) {
     post.radius_m = 0.2;
     post.height_m = 50.0;
     site.obstacles = {post};
-    EXPECT_NEAR(share_of(site, level_plate({0, 0, 0}), one_sun(30.0, 180.0)), 1.0 - 0.4 / 2.0, share_tolerance);
+    constexpr double many_sided = 5e-4;  // of the plate: the round post stands as one of many sides
+    EXPECT_NEAR(share_of(site, level_plate({0, 0, 0}), one_sun(30.0, 180.0)), 1.0 - 0.4 / 2.0, many_sided);
 }
 
 TEST(Beam, ATreeLetsItsTransmittanceThroughBySeasonOnBothHalvesOfTheEarth) {

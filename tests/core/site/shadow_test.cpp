@@ -202,6 +202,9 @@ TEST(CellGridOver, RefusesWhatCannotBeCut) {
         EXPECT_TRUE(CellGrid::over(s, 0.0, cell, 0.1).empty());
     s.outline[1].x_m = std::nan("");
     EXPECT_LE(CellGrid::over(s, 0.0, 0.5, 0.1).size(), 4U);
+    s.outline[1].x_m = 1.0;
+    s.origin.z_m = std::nan("");
+    EXPECT_TRUE(CellGrid::over(s, 0.0, 0.5, 0.1).empty());
     EXPECT_TRUE(CellGrid::over({{}, {}, {}, {}}, 5, 3).empty());
 }
 

@@ -10,9 +10,11 @@
 #include <QMenuBar>
 #include <QPushButton>
 #include <QTableView>
+#include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
 
+#include "core/weather/write_plain.h"
 #include "ui/common/edits.h"
 #include "ui/desk/desk_page.h"
 #include "ui/weather/weather_dialog.h"
@@ -125,6 +127,7 @@ TEST_F(MainWindowTest, another_climate_is_planned_with_and_undone) {
     ASSERT_TRUE(open_demo());
     ASSERT_TRUE(settle());
     const std::string before = window_->session()->job().weather;
+    // The heat asked for is met in either climate; what it costs is not the same.
     const double electricity = window_->session()->plan()->figures.electricity_kwh.mid;
     std::string chosen;
     QTimer::singleShot(0, window_.get(), [&chosen] {
@@ -146,6 +149,37 @@ TEST_F(MainWindowTest, another_climate_is_planned_with_and_undone) {
     EXPECT_NE(window_->session()->plan()->figures.electricity_kwh.mid, electricity);
     action(QKeySequence(QStringLiteral("Ctrl+Z")))->trigger();
     EXPECT_EQ(window_->session()->job().weather, before);
+}
+
+TEST_F(MainWindowTest, a_weather_file_goes_into_the_library_and_the_job_is_planned_with_it) {
+    ASSERT_TRUE(open_demo());
+    ASSERT_TRUE(settle());
+    const std::string before = window_->session()->job().weather;
+    // A colder year of the same place, as the plain CSV of docs/weather-format.md.
+    weather::Year year = window_->session()->reference().weather->year;
+    for (double& air : year.air_c)
+        air -= 5.0;
+    for (double& dew : year.dew_point_c)
+        dew -= 6.0;
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("colder.csv"));
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write(QByteArray::fromStdString(weather::write_plain(year)));
+    file.close();
+    const double electricity = window_->session()->plan()->figures.electricity_kwh.mid;
+
+    ASSERT_TRUE(window_->plan_with_file(path));
+    ASSERT_TRUE(QFile::remove(path));
+    const std::string kept = window_->session()->job().weather;
+    EXPECT_EQ(kept.rfind("year:", 0), 0U);
+    ASSERT_TRUE(settle());
+    EXPECT_GT(window_->session()->plan()->figures.electricity_kwh.mid, electricity);
+    EXPECT_TRUE(window_->session()->plan()->weather_spread.has_value());
+    action(QKeySequence(QStringLiteral("Ctrl+Z")))->trigger();
+    EXPECT_EQ(window_->session()->job().weather, before);
+    ASSERT_TRUE(settle());
+    EXPECT_NEAR(window_->session()->plan()->figures.electricity_kwh.mid, electricity, 1e-9);
 }
 
 TEST_F(MainWindowTest, job_actions_wait_for_a_job) {
