@@ -31,7 +31,10 @@ QRectF plot_area(const QRectF& area, const Lettering& letters, double widest_y_t
 }
 
 void paint_grid(const PictureInk& ink, const PlotFrame& frame, const Axis& x, const Axis& y) {
+    // In sunlight rules are black and thick, which is right for forms; under curves a grid must stay behind them.
+    const bool sunlight = ink.theme.kind == ThemeKind::sunlight;
     const auto grid = [&](bool strong) {
+        if (sunlight) return QPen(QColor(strong ? 0x808080 : 0xc0c0c0), ink.line * 0.5);
         return QPen(strong ? ink.theme.muted : ink.theme.rule_line, ink.line * (strong ? 1.0 : 0.8));
     };
     for (const AxisMark& mark : x.marks) {
