@@ -1,5 +1,5 @@
 #pragma once
-// One set in the chamber as the test goes on. For rating.cpp and bounds.cpp.
+// One set in the chamber as the test goes on. For rating.cpp and fit.cpp.
 
 #include <string>
 #include <vector>
@@ -15,6 +15,12 @@ namespace wg::rating {
 [[nodiscard]] heatpump::Surroundings surroundings_of(const Chamber& chamber) noexcept;
 /// Everything wrong with item, chamber and test at once.
 [[nodiscard]] std::vector<Problem> problems_of(const Item& item, const Chamber& chamber, const Test& test);
+
+/// rate() and steady_point() of valid input with a pump that was built already: it must be that of `item`.
+[[nodiscard]] Rating rate_with(const heatpump::HeatPump& pump, const Item& item, const Chamber& chamber,
+                               const Test& test);
+[[nodiscard]] SteadyPoint steady_with(const heatpump::HeatPump& pump, const Item& item, const Chamber& chamber,
+                                      double water_c);
 
 /// A part of the test that ends when the thermostat stops the pump.
 struct Stretch {

@@ -121,15 +121,12 @@ double cop_of(const Day& day) noexcept {
 
 }  // namespace
 
-Result<Rating> rate(const Item& item, const Chamber& chamber, const Test& test) {
-    if (auto problems = problems_of(item, chamber, test); !problems.empty()) return problems;
-    const auto made = heatpump::HeatPump::make(item.block, *item.refrigerant);
-    if (!made) return made.problems();
+Rating rate_with(const heatpump::HeatPump& pump, const Item& item, const Chamber& chamber, const Test& test) {
     Rating rating;
     const auto surroundings = surroundings_of(chamber);
     rating.relative_humidity = heatpump::vapour_pressure_over_water_pa(surroundings.dew_point_c) /
                                heatpump::vapour_pressure_over_water_pa(surroundings.air_c);
-    Course course(item, chamber, test, made.value());
+    Course course(item, chamber, test, pump);
     const auto give_up = [&rating](const char* stage, const std::string& why) {
         rating.why_not = std::string(stage) + ": " + why;
         return rating;
@@ -175,18 +172,11 @@ Result<Rating> rate(const Item& item, const Chamber& chamber, const Test& test) 
     return rating;
 }
 
-Result<SteadyPoint> steady_point(const Item& item, const Chamber& chamber, double water_c) {
-    auto problems = problems_of(item, chamber, Test{});
-    if (!(water_c >= 5.0 && water_c <= 70.0))
-        problems.push_back({"steady point.water_c", "the value " + fixed(water_c, 1) + " lies outside 5 to 70",
-                            "Correct the water temperature"});
-    if (!problems.empty()) return problems;
-    const auto made = heatpump::HeatPump::make(item.block, *item.refrigerant);
-    if (!made) return made.problems();
+SteadyPoint steady_with(const heatpump::HeatPump& pump, const Item& item, const Chamber& chamber, double water_c) {
     const heatpump::PlateBalance balance(
         heatpump::plate_of(item.collector, item.collectors, chamber.tilt_deg, 1.0, true), surroundings_of(chamber));
-    const auto point = made.value().point(balance, heatpump::CondenserZone::uniform(item.block.condenser_w_k, water_c),
-                                          {item.line_ua_w_k, item.suction_drop_k}, {});
+    const auto point = pump.point(balance, heatpump::CondenserZone::uniform(item.block.condenser_w_k, water_c),
+                                  {item.line_ua_w_k, item.suction_drop_k}, {});
     SteadyPoint out;
     out.running = point.running();
     if (!out.running) {
@@ -197,6 +187,24 @@ Result<SteadyPoint> steady_point(const Item& item, const Chamber& chamber, doubl
     out.electric_w = point.work_w + item.block.standby_w;
     out.cop = out.heat_w / out.electric_w;
     return out;
+}
+
+Result<Rating> rate(const Item& item, const Chamber& chamber, const Test& test) {
+    if (auto problems = problems_of(item, chamber, test); !problems.empty()) return problems;
+    const auto made = heatpump::HeatPump::make(item.block, *item.refrigerant);
+    if (!made) return made.problems();
+    return rate_with(made.value(), item, chamber, test);
+}
+
+Result<SteadyPoint> steady_point(const Item& item, const Chamber& chamber, double water_c) {
+    auto problems = problems_of(item, chamber, Test{});
+    if (!(water_c >= 5.0 && water_c <= 70.0))
+        problems.push_back({"steady point.water_c", "the value " + fixed(water_c, 1) + " lies outside 5 to 70",
+                            "Correct the water temperature"});
+    if (!problems.empty()) return problems;
+    const auto made = heatpump::HeatPump::make(item.block, *item.refrigerant);
+    if (!made) return made.problems();
+    return steady_with(made.value(), item, chamber, water_c);
 }
 
 }  // namespace wg::rating
