@@ -56,8 +56,10 @@ Stretch Course::until(double longest_s) {
         }
         out.duration_s += step_s_;
         out.electricity_j += pump_j + ledger.standby;
-        // Frost may melt and let the pump start again; without frost nothing in a chamber changes.
-        if (simulation_.off_reason() != heatpump::Off::none && !simulation_.frost().lies()) {
+        // Frost may melt and let the pump start again; without frost nothing in a chamber changes. A call that the
+        // envelope ended below the set-point is no stop of the thermostat, though the water is hot enough for now.
+        const bool off = simulation_.off_reason() != heatpump::Off::none;
+        if (off && (!simulation_.frost().lies() || !simulation_.calling())) {
             out.why_not = heatpump::reason_text(simulation_.off_reason());
             out.why_not += " with water at " + std::to_string(std::lround(simulation_.store().mean_c())) + " deg C";
             return out;

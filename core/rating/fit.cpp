@@ -184,6 +184,7 @@ Result<Fit> fit(const Item& item, const std::vector<Declared>& declared, const F
     const Residuals residuals = [&](const std::vector<double>& x) {
         const auto values = sheet.values(item_at(item, parameters, x));
         std::vector<double> out;
+        out.reserve(declared.size() + x.size());
         for (std::size_t i = 0; i < declared.size(); ++i) {
             const double miss = (values[i] / declared[i].value - 1.0) / declared[i].tolerance;
             out.push_back(std::isfinite(miss) ? miss : not_completed);

@@ -158,6 +158,20 @@ TEST(RatingTest, a_set_that_cannot_finish_says_what_stopped_it) {
     EXPECT_NE(r.why_not.find("Heating up"), std::string::npos) << r.why_not;
 }
 
+// Hot gas ends the call a degree below the set-point: waiting for the water to cool and the frost to melt would pass
+// for a heating-up of two days.
+TEST(RatingTest, a_call_ended_by_the_envelope_is_no_stop_of_the_thermostat) {
+    Item it = item("rill-18", "marl-18", 2, "copse-200");
+    it.block.overall_peak = 0.434;
+    it.block.volumetric_at_unity = 0.792;
+    it.block.condenser_w_k = 590.0;
+    it.collector.plate_to_refrigerant_w_m2k = 75.3;
+    const Rating r = rated(it, air_7);
+    EXPECT_FALSE(r.completed);
+    EXPECT_LT(r.heat_up_h, 9.0);
+    EXPECT_NE(r.why_not.find("discharge"), std::string::npos) << r.why_not;
+}
+
 TEST(RatingTest, wrong_conditions_are_named) {
     const Item it = item("rill-18", "marl-18", 2, "copse-250");
     rating::Chamber chamber;
