@@ -178,6 +178,7 @@ Result<Fit> fit(const Item& item, const std::vector<Declared>& declared, const F
         options.parameters.empty() ? open_parameters(declared) : options.parameters;
     const Sheet sheet(declared, options);
     std::vector<double> start;
+    start.reserve(parameters.size());
     for (const Parameter p : parameters)
         start.push_back(to_cube(value_of(item, p), range_of(p)));
 
