@@ -24,6 +24,12 @@ part sweeps ctest --test-dir .build/release -j "$(nproc)" --output-on-failure
 build_preset asan
 part sweeps-sanitized ctest --test-dir .build/asan -j "$(nproc)" --output-on-failure
 unset WG_SWEEP
+analyze() {
+    git ls-files 'core/*.cpp' | grep -v '^core/store/' | xargs -P "$(nproc)" -n 4 clang-tidy -p .build/asan --quiet \
+        --checks='-*,clang-analyzer-core.*,clang-analyzer-cplusplus.*,clang-analyzer-deadcode.*' \
+        --extra-arg=-Wno-unknown-warning-option
+}
+part analyzer analyze
 part benchmarks .build/release/tests/bench/warmgable_bench --benchmark_repetitions=5 \
     --benchmark_report_aggregates_only=true --benchmark_out=".cache/long/bench.json" --benchmark_out_format=json
 say "All parts done for $stamps"
