@@ -91,7 +91,6 @@ class PlateBalance {
 
     Plate plate_;
     Face front_, rear_;
-    double forced_base_ = 0.0;
     double front_light_ = 0.0, rear_light_ = 0.0, light_w_ = 0.0;
     Frost frost_;
     double air_c_ = 0.0, pressure_pa_ = 0.0, dew_point_c_ = 0.0, humidity_ratio_ = 0.0;
