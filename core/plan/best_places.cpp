@@ -46,13 +46,8 @@ struct SeatYield {
     std::vector<Problem> problems;
 };
 
-// Quarter-hour steps and a short warm-up: the places are ranked by differences of a year, not by its last digits.
 SeatYield yield_of(const Job& job, const Selection& with, const siting::Seat& seat, std::size_t collectors) {
     SeatYield out;
-    season::Options options;
-    options.step_s = 900.0;
-    options.warm_up_days = 5;
-    options.keep_hours = false;
     const sky::PreparedYear& year = with.weather->sky;
     std::vector<PlacementPlan> placements(1, nominal(job, with, seat));
     sky::PlaneInput plane;
@@ -78,7 +73,7 @@ SeatYield yield_of(const Job& job, const Selection& with, const siting::Seat& se
         if (run_m == run_points_m[0]) out.curve.light_kwh_m2.push_back(planes[0].total_kwh_m2);
         season::Input input = steps::season_input(job, with, planes, placements, run_of_length(with, run_m));
         input.collectors = static_cast<int>(collectors);
-        Result<season::Year> result = season::run(input, options);
+        Result<season::Year> result = season::run(input, steps::options_for_comparing());
         if (result) return std::move(result).value();
         out.problems = result.problems();
         return std::nullopt;

@@ -39,6 +39,9 @@ struct Selection {
                                          const std::vector<sky::PlaneYear>& planes,
                                          const std::vector<PlacementPlan>& placements, const pipework::Run& run);
 
+/// Quarter-hour steps and a short warm-up, for years of which only the difference from one another is used.
+[[nodiscard]] season::Options options_for_comparing() noexcept;
+
 /// The further years, each a year of operation at quarter-hour steps. Empty when there are none.
 [[nodiscard]] Result<std::optional<WeatherSpread>> spread_over_years(const Job& job, const Selection& with,
                                                                      const Plan& plan);

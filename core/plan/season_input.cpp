@@ -66,4 +66,12 @@ season::Input season_input(const Job& job, const Selection& with, const std::vec
     return input;
 }
 
+season::Options options_for_comparing() noexcept {
+    season::Options options;
+    options.step_s = 900.0;
+    options.warm_up_days = 5;
+    options.keep_hours = false;
+    return options;
+}
+
 }  // namespace wg::plan::steps

@@ -20,20 +20,15 @@ bool same_sun(const sky::PreparedYear& a, const sky::PreparedYear& b) {
     return a.sun_up == b.sun_up && a.sun_east == b.sun_east && a.sun_north == b.sun_north;
 }
 
-// Quarter-hour steps, as in the search of places: only how the years differ from each other is used.
 OneYear one_year(const Job& job, const Selection& with, const std::vector<PlacementPlan>& placements,
                  const pipework::Run& run) {
-    season::Options options;
-    options.step_s = 900.0;
-    options.warm_up_days = 5;
-    options.keep_hours = false;
     OneYear out;
     std::vector<sky::PlaneYear> planes;
     for (const PlacementPlan& placed : placements) {
         planes.push_back(sky::plane_year(with.weather->sky, plane_of(job, placed), placed.shade.beam_share));
         out.light_kwh_m2 += planes.back().total_kwh_m2 / static_cast<double>(placements.size());
     }
-    Result<season::Year> year = season::run(season_input(job, with, planes, placements, run), options);
+    Result<season::Year> year = season::run(season_input(job, with, planes, placements, run), options_for_comparing());
     if (!year) {
         out.problems = year.problems();
         return out;

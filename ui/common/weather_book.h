@@ -17,8 +17,8 @@ class WeatherBook {
    public:
     WeatherBook(std::shared_ptr<const plan::Reference> reference, std::string first_climate);
     /// The reference to plan this job with: its weather and further years, at the site's height. A weather that is not
-    /// known gets the reference as it is: plan() then says what is missing. Problems when the climate's year cannot be
-    /// made.
+    /// known gets the reference without any: plan() then says what is missing. Problems when the climate's year cannot
+    /// be made.
     [[nodiscard]] Result<std::shared_ptr<const plan::Reference>> reference_for(const Job& job);
     /// A year under the id that jobs name it by, e.g. one of the firm's library.
     void offer(const std::string& weather_id, std::shared_ptr<const plan::PreparedWeather> weather);

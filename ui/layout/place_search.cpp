@@ -1,6 +1,5 @@
 #include "ui/layout/place_search.h"
 
-#include <QPointer>
 #include <QtConcurrent/QtConcurrentRun>
 
 #include "ui/common/job_session.h"

@@ -1,9 +1,11 @@
 #include "ui/common/job_session.h"
+#include "ui/common/weather_book.h"
 
 #include <gtest/gtest.h>
 
 #include <QSignalSpy>
 
+#include "tests/tools/load_reference.h"
 #include "tests/ui/common/sample.h"
 #include "ui/common/edits.h"
 
@@ -223,6 +225,23 @@ TEST(JobSession, ending_while_a_plan_is_under_way_is_safe) {
     opener.join();
     QCoreApplication::processEvents();
     EXPECT_EQ(gate.made(), (std::vector<double>{4.0}));
+}
+
+TEST(WeatherBook, AnUnknownWeatherGetsNoYearInsteadOfAnothers) {
+    const auto base = std::make_shared<const plan::Reference>(test::reference());
+    const auto own = base->weather;
+    WeatherBook book(base, "year:of the first");
+    Job job;
+    job.site.location.altitude_m = own->year.altitude_m;
+    job.weather = "year:nobody has";
+    const auto none = book.reference_for(job);
+    ASSERT_TRUE(none.ok());
+    EXPECT_EQ(none.value()->weather, nullptr);
+    // Once it is offered, it is there.
+    book.offer(job.weather, own);
+    const auto offered = book.reference_for(job);
+    ASSERT_TRUE(offered.ok());
+    EXPECT_EQ(offered.value()->weather, own);
 }
 
 }  // namespace
