@@ -3,6 +3,7 @@
 // are taken from where.
 
 #include <string>
+#include <vector>
 
 #include "core/equipment/equipment.h"
 #include "core/job/job.h"
@@ -52,6 +53,7 @@ struct Chamber {
 struct Test {
     TappingCycle cycle = TappingCycle::l;
     bool heat_up_only = false;  ///< leave the stages after heating up out
+    bool curve = false;         ///< note the course of the heating up
     double step_s = 120.0;      ///< 60..900, divides an hour
     int nodes = 10;             ///< 5..40
     int settling_days = 1;      ///< draw-off days before counting, 0..30
@@ -72,6 +74,15 @@ struct Day {
     [[nodiscard]] double electricity_kwh() const noexcept { return compressor_kwh + defrost_kwh + standby_kwh; }
 };
 
+/// The heating up as it goes on.
+struct CurvePoint {
+    double hours = 0.0;
+    double water_c = 0.0;     ///< mean of the cylinder
+    double top_c = 0.0;       ///< topmost layer
+    double heat_w = 0.0;      ///< to the water, mean since the point before
+    double electric_w = 0.0;  ///< controls included, mean since the point before
+};
+
 struct Rating {
     bool completed = false;
     std::string why_not;  ///< when not completed: what stopped the test
@@ -79,6 +90,7 @@ struct Rating {
     double heat_up_h = 0.0;
     double heat_up_heat_kwh = 0.0;
     double heat_up_electricity_kwh = 0.0;  ///< standby included
+    std::vector<CurvePoint> curve;         ///< when the test asks for it; up to where it got, when not completed
     // Standing hot, whole thermostat cycles.
     double standby_w = 0.0;  ///< mean electric power
     double standby_h = 0.0;  ///< length of those cycles
