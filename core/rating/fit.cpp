@@ -155,9 +155,9 @@ void warn(Fit& fit) {
             continue;
         }
         const int decimals = r.declared.value < 20.0 ? 2 : 0;
-        fit.warnings.push_back(r.name + ": declared " + fixed(r.declared.value, decimals) + ", the best that fits is " +
-                               fixed(r.after, decimals) + ", " + fixed(100.0 * std::abs(r.share), 1) +
-                               (r.share < 0.0 ? " % less." : " % more."));
+        fit.warnings.push_back(r.name + ": declared " + fixed(r.declared.value, decimals) +
+                               ", the best compromise gives " + fixed(r.after, decimals) + ", " +
+                               fixed(100.0 * std::abs(r.share), 1) + (r.share < 0.0 ? " % less." : " % more."));
     }
     for (const Calibrated& c : fit.parameters)
         if (c.at_bound)

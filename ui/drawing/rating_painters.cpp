@@ -29,12 +29,11 @@ LegendItem stroke(const QString& text, const QPen& pen) {
 std::vector<LegendItem> heat_up_legend(const HeatUpPicture& picture, const Theme& theme, double line) {
     std::vector<LegendItem> items;
     for (std::size_t i = 0; i < picture.courses.size(); ++i)
-        items.push_back(stroke(QObject::tr("water, air %1").arg(picture.courses[i].label),
+        items.push_back(stroke(QObject::tr("air %1").arg(picture.courses[i].label),
                                course_pen(i, theme, (i == picture.chosen ? 3.0 : 1.8) * line)));
     if (picture.chosen < picture.courses.size()) {
-        const QString& air = picture.courses[picture.chosen].label;
-        items.push_back(stroke(QObject::tr("heat to the water, air %1").arg(air), QPen(theme.text, 2.2 * line)));
-        items.push_back(stroke(QObject::tr("electricity, air %1").arg(air), QPen(theme.text, 2.2 * line, Qt::DotLine)));
+        items.push_back(stroke(QObject::tr("heat to the water"), QPen(theme.text, 2.2 * line)));
+        items.push_back(stroke(QObject::tr("electricity"), QPen(theme.text, 2.2 * line, Qt::DotLine)));
     }
     return items;
 }
@@ -113,9 +112,9 @@ std::vector<LegendItem> off_by_legend(const Theme& theme, double line) {
     QColor band = theme.ready;
     band.setAlphaF(0.22F);
     return {{QObject::tr("within tolerance"), box(band, theme.ready)},
-            {QObject::tr("as in the catalogue"), box(Qt::transparent, theme.muted)},
-            {QObject::tr("calibrated"), box(theme.accent, theme.accent)},
-            {QObject::tr("calibrated, not met"), box(theme.stop, theme.stop)}};
+            {QObject::tr("before"), box(Qt::transparent, theme.muted)},
+            {QObject::tr("after"), box(theme.accent, theme.accent)},
+            {QObject::tr("after, not met"), box(theme.stop, theme.stop)}};
 }
 
 }  // namespace
@@ -124,7 +123,7 @@ PlotFrame heat_up_frame(const HeatUpPicture& picture, const QRectF& area, double
     const Lettering letters(text_units);
     PlotFrame frame = whole_frame(picture, area, letters);
     frame.plot.setHeight(frame.plot.height() * temperature_share);
-    frame.y_to = std::ceil((picture.set_point_c + 2.0) / 10.0) * 10.0;
+    frame.y_to = std::ceil((picture.set_point_c + 8.0) / 10.0) * 10.0;
     return frame;
 }
 
@@ -165,7 +164,7 @@ void paint_heat_up(QPainter& painter, const HeatUpPicture& picture, const QRectF
 
 double off_by_height(std::size_t rows, double text_units) {
     const Lettering letters(text_units);
-    return letters.line() * (2.2 * static_cast<double>(rows) + 7.0);
+    return letters.line() * (1.7 * static_cast<double>(rows) + 6.0);
 }
 
 void paint_off_by(QPainter& painter, const std::vector<OffByRow>& rows, const QRectF& area, const Theme& theme,

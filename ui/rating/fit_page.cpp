@@ -22,7 +22,7 @@
 namespace wg::ui {
 namespace {
 
-constexpr int left_width = 590;
+constexpr int left_width = 560;
 constexpr int row_height = 34;
 constexpr int typical_evaluations = 400;  ///< progress only: a fit to half a dozen values
 
@@ -86,8 +86,8 @@ void FitPage::make_table(QVBoxLayout* column) {
     heads->setHighlightSections(false);
     heads->setSectionResizeMode(DeclaredModel::what, QHeaderView::Stretch);
     for (const auto& [section, width] :
-         {std::pair{DeclaredModel::value, 96}, std::pair{DeclaredModel::tolerance, 60},
-          std::pair{DeclaredModel::air, 84}, std::pair{DeclaredModel::cycle, 70}, std::pair{DeclaredModel::water, 92}})
+         {std::pair{DeclaredModel::value, 88}, std::pair{DeclaredModel::tolerance, 52},
+          std::pair{DeclaredModel::air, 80}, std::pair{DeclaredModel::cycle, 62}, std::pair{DeclaredModel::water, 86}})
         heads->resizeSection(section, width);
     view_->setCurrentIndex(model_->index(0, DeclaredModel::value));
     connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, &FitPage::refresh);
@@ -168,7 +168,9 @@ void FitPage::refresh() {
     else if (outdated_)
         words_->setText(tr("What is shown was found before the last change. Calibrate again."));
     else
-        words_->setText(tr("Lines without a figure count for nothing."));
+        words_->setText(static_cast<int>(model_->values().size()) < model_->rowCount()
+                            ? tr("Lines without a figure count for nothing.")
+                            : QString());
 }
 
 void FitPage::start_or_stop() {

@@ -48,9 +48,14 @@ QTableWidget* make_table(const QStringList& heads, const QString& name, QWidget*
     return table;
 }
 
-QString figure(double value) {
+QString figure(double value, const QString& unit = {}) {
     const double size = std::fabs(value);
-    return number(value, size < 10.0 ? 2 : size < 100.0 ? 1 : 0);
+    const int decimals = size < 10.0 ? 2 : size < 100.0 ? 1 : 0;
+    return unit.isEmpty() ? number(value, decimals) : quantity(value, unit, decimals);
+}
+
+bool whole_percent(double share) {
+    return std::fabs(100.0 * share - std::round(100.0 * share)) < 1e-6;
 }
 
 QString off_by(double share) {
@@ -61,11 +66,11 @@ QString off_by(double share) {
 /// Plain names for people who do not compute refrigerant circuits.
 QString parameter_words(rating::Parameter parameter) {
     switch (parameter) {
-        case rating::Parameter::overall_peak: return FitResults::tr("Compressor, best overall efficiency");
+        case rating::Parameter::overall_peak: return FitResults::tr("Compressor, best efficiency");
         case rating::Parameter::plate_to_refrigerant: return FitResults::tr("Plate to refrigerant");
         case rating::Parameter::condenser: return FitResults::tr("Condenser to water");
         case rating::Parameter::standing_loss: return FitResults::tr("Cylinder, standing loss");
-        case rating::Parameter::volumetric_at_unity: return FitResults::tr("Compressor, filling at pressure ratio 1");
+        case rating::Parameter::volumetric_at_unity: return FitResults::tr("Compressor, filling");
         case rating::Parameter::standby_power: return FitResults::tr("Controls, power");
     }
     return {};
@@ -91,14 +96,18 @@ FitResults::FitResults(QWidget* parent) : QWidget(parent) {
     scroll_->setWidgetResizable(true);
     scroll_->setWidget(view_);
     scroll_->setFocusPolicy(Qt::NoFocus);
-    values_ = make_table(
-        {tr("Value"), tr("Declared"), tr("Catalogue"), tr("Calibrated"), tr("Off by"), tr("Allowed"), tr("Met")},
-        tr("Declared and computed values"), this);
-    figures_ = make_table({tr("Figure"), tr("Catalogue"), tr("Calibrated"), tr("Range"), tr("Unit"), tr("At bound")},
+    values_ =
+        make_table({tr("Value"), tr("Declared"), tr("Before"), tr("After"), tr("Off by"), tr("Allowed"), tr("Met")},
+                   tr("Declared and computed values"), this);
+    figures_ = make_table({tr("Figure"), tr("Before"), tr("After"), tr("Believed range"), tr("At bound")},
                           tr("Calibrated figures"), this);
     stack_ = new QStackedWidget(this);
-    for (QWidget* page :
-         {static_cast<QWidget*>(scroll_), static_cast<QWidget*>(values_), static_cast<QWidget*>(figures_)})
+    hint_ = new QLabel(this);
+    hint_->setWordWrap(true);
+    hint_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    hint_->setProperty("role", QStringLiteral("muted"));
+    for (QWidget* page : {static_cast<QWidget*>(scroll_), static_cast<QWidget*>(values_),
+                          static_cast<QWidget*>(figures_), static_cast<QWidget*>(hint_)})
         stack_->addWidget(page);
     verdict_ = new QLabel(this);
     verdict_->setWordWrap(true);
@@ -122,6 +131,7 @@ FitResults::FitResults(QWidget* parent) : QWidget(parent) {
 void FitResults::show_view(View view) {
     views_->button(static_cast<int>(view))->setChecked(true);
     stack_->setCurrentIndex(static_cast<int>(view));
+    shown_ = view;
 }
 
 void FitResults::fill_values(const rating::Fit& fit) {
@@ -131,13 +141,15 @@ void FitResults::fill_values(const rating::Fit& fit) {
     for (const rating::Residual& r : fit.residuals) {
         const QString unit = QString::fromLatin1(rating::unit_of(r.declared.quantity));
         rows_.push_back({declared_words(r.declared), r.before / r.declared.value - 1.0, r.share, r.declared.tolerance});
-        values_->setItem(row, 0,
-                         cell(declared_words(r.declared) + (unit.isEmpty() ? unit : tr(" in %1").arg(unit)), false));
-        values_->setItem(row, 1, cell(figure(r.declared.value), true));
+        values_->setItem(row, 0, cell(declared_words(r.declared), false));
+        values_->setItem(row, 1, cell(figure(r.declared.value, unit), true));
         values_->setItem(row, 2, cell(figure(r.before), true));
         values_->setItem(row, 3, cell(figure(r.after), true));
         values_->setItem(row, 4, cell(off_by(r.share), true));
-        values_->setItem(row, 5, cell(QStringLiteral("±") + percent(r.declared.tolerance, 1), true));
+        values_->setItem(
+            row, 5,
+            cell(QStringLiteral("±") + percent(r.declared.tolerance, whole_percent(r.declared.tolerance) ? 0 : 1),
+                 true));
         values_->setItem(row, 6, cell(r.met ? tr("yes") : tr("no"), true));
         if (!r.met)
             for (const int column : {4, 6})
@@ -150,14 +162,15 @@ void FitResults::fill_figures(const rating::Fit& fit) {
     figures_->setRowCount(static_cast<int>(fit.parameters.size()));
     int row = 0;
     for (const rating::Calibrated& c : fit.parameters) {
+        const QString unit =
+            qs(rating::unit_of(c.parameter)).trimmed().replace(QStringLiteral("m2"), QStringLiteral("m²"));
         figures_->setItem(row, 0, cell(parameter_words(c.parameter), false));
         figures_->item(row, 0)->setToolTip(qs(c.name));
         figures_->setItem(row, 1, cell(figure(c.before), true));
-        figures_->setItem(row, 2, cell(figure(c.after), true));
+        figures_->setItem(row, 2, cell(figure(c.after, unit), true));
         figures_->setItem(row, 3, cell(tr("%1 to %2").arg(figure(c.range.low), figure(c.range.high)), true));
-        figures_->setItem(row, 4, cell(qs(rating::unit_of(c.parameter)).trimmed(), true));
-        figures_->setItem(row, 5, cell(c.at_bound ? tr("yes") : tr("no"), true));
-        if (c.at_bound) figures_->item(row, 5)->setForeground(current_theme().caution);
+        figures_->setItem(row, 4, cell(c.at_bound ? tr("yes") : tr("no"), true));
+        if (c.at_bound) figures_->item(row, 4)->setForeground(current_theme().caution);
         ++row;
     }
 }
@@ -168,36 +181,44 @@ void FitResults::show_fit(const rating::Fit* fit, const QString& words) {
     figures_->setRowCount(0);
     const bool there = fit != nullptr;
     for (QAbstractButton* button : views_->buttons())
-        button->setEnabled(there);
+        button->setVisible(there);
     warnings_->setVisible(there);
-    QString role = QStringLiteral("muted");
+    verdict_->setVisible(there);
+    hint_->setText(words);
     if (there) {
         fill_values(*fit);
         fill_figures(*fit);
         QStringList lines;
         for (const std::string& warning : fit->warnings)
-            lines += qs(warning).replace(QStringLiteral(" deg C"), QStringLiteral("\u202f°C"));
+            lines += qs(warning)
+                         .replace(QStringLiteral(" deg C"), QStringLiteral("\u202f°C"))
+                         .replace(QStringLiteral("m2 K"), QStringLiteral("m² K"));
         warnings_->setPlainText(lines.isEmpty() ? tr("No warnings.") : lines.join(QLatin1Char('\n')));
         long missed = 0;
         for (const rating::Residual& r : fit->residuals)
             missed += r.met ? 0 : 1;
-        role = fit->met ? QStringLiteral("ready") : QStringLiteral("stop");
-        verdict_->setText(fit->met ? tr("All %1 values are met within their tolerances.").arg(fit->residuals.size())
-                                   : tr("%1 of %2 values cannot be met.").arg(missed).arg(fit->residuals.size()));
+        verdict_->setProperty("role", fit->met ? QStringLiteral("ready") : QStringLiteral("stop"));
+        verdict_->style()->unpolish(verdict_);
+        verdict_->style()->polish(verdict_);
+        verdict_->setText(
+            fit->met ? tr("All %1 values are met within their tolerances.").arg(fit->residuals.size())
+                     : tr("%1 of %2 values are missed: they pull against each other, or this set cannot give them. "
+                          "Correct or take out what cannot be right, and calibrate again.")
+                           .arg(missed)
+                           .arg(fit->residuals.size()));
         view_->show_picture([this](QPainter& painter, const QRectF& area, const Theme& theme,
                                    double text_units) { paint_off_by(painter, rows_, area, theme, text_units); },
                             {});
+        show_view(shown_);
         const double units = QFontInfo(base_font(10.0)).pixelSize();
         view_->setMinimumHeight(static_cast<int>(off_by_height(rows_.size(), units)));
     } else {
         view_->show_picture({}, {});
         view_->setMinimumHeight(0);
-        verdict_->setText(words);
+        verdict_->clear();
         warnings_->clear();
+        stack_->setCurrentWidget(hint_);
     }
-    verdict_->setProperty("role", role);
-    verdict_->style()->unpolish(verdict_);
-    verdict_->style()->polish(verdict_);
 }
 
 QString FitResults::verdict() const {

@@ -43,6 +43,8 @@ class FitResults : public QWidget {
     PictureView* view_ = nullptr;
     QTableWidget* values_ = nullptr;
     QTableWidget* figures_ = nullptr;
+    QLabel* hint_ = nullptr;  ///< in place of what is not there yet
+    View shown_ = View::picture;
     QLabel* verdict_ = nullptr;
     QPlainTextEdit* warnings_ = nullptr;
     std::vector<OffByRow> rows_;

@@ -9,6 +9,7 @@
 #include <QtConcurrent>
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 #include "core/rating/report.h"
 #include "ui/common/format.h"
@@ -19,54 +20,77 @@ namespace wg::ui {
 namespace {
 
 constexpr int left_width = 520;
-constexpr int row_height = 30;
+constexpr int row_height = 29;
+constexpr int figure_width = 100;
 const std::vector<TappingCycle> cycles{TappingCycle::m, TappingCycle::l, TappingCycle::xl};
 const std::vector<rating::Air> airs{rating::air_2, rating::air_7, rating::air_14};
-constexpr int usual_air = 1;
+constexpr int usual_air = 1;  // as chosen_ is at first
+
+QTableWidgetItem* cell(const QString& text, bool figure, const QString& tip = {}) {
+    auto* item = new QTableWidgetItem(text);
+    item->setTextAlignment(Qt::AlignVCenter | (figure ? Qt::AlignRight : Qt::AlignLeft));
+    item->setToolTip(tip);
+    return item;
+}
+
+/// The ratings of one air, cycle by cycle.
+using OfAir = std::vector<const rating::Rating*>;
 
 struct Line {
     QString words;
     QString tip;
-    QString (*figure)(const rating::Rating&);
-    std::size_t cycle;  ///< of which the figure is
+    std::function<QString(const OfAir&)> figure;
 };
 
+/// A figure that is the same for all cycles.
+template <class Figure>
+std::function<QString(const OfAir&)> once(Figure figure) {
+    return [figure](const OfAir& air) { return figure(*air.front()); };
+}
+/// A count for each cycle.
+std::function<QString(const OfAir&)> counts(int rating::Day::*count) {
+    return [count](const OfAir& air) {
+        QStringList all;
+        for (const rating::Rating* r : air)
+            all += QString::number(r->day.*count);
+        return all.join(QStringLiteral(", "));
+    };
+}
+
 std::vector<Line> lines() {
+    using rating::Rating;
+    const auto tr = [](const char* text) { return TestPage::tr(text); };
     std::vector<Line> out;
-    for (std::size_t i = 0; i < cycles.size(); ++i)
-        out.push_back({TestPage::tr("COP_DHW, cycle %1").arg(QLatin1String(rating::letters_of(cycles[i]))),
-                       TestPage::tr("Heat drawn over cold water to all electricity of the draw-off day"),
-                       [](const rating::Rating& r) { return number(r.cop_dhw, 2); }, i});
-    for (std::size_t i = 0; i < cycles.size(); ++i)
-        out.push_back(
-            {TestPage::tr("Draws short of heat, cooler than asked, %1")
-                 .arg(QLatin1String(rating::letters_of(cycles[i]))),
-             TestPage::tr(
-                 "Of the four days that count: draws that lack more than 2 % of their heat, and draws for which "
-                 "the top of the cylinder is colder than the peak that the cycle asks for"),
-             [](const rating::Rating& r) {
-                 return QStringLiteral("%1, %2").arg(r.day.short_draws).arg(r.day.peaks_missed);
-             },
-             i});
-    constexpr std::size_t any = 1;
-    out.push_back({TestPage::tr("Heat-up time"), TestPage::tr("From cold water to the thermostat's first stop"),
-                   [](const rating::Rating& r) { return quantity(r.heat_up_h, QStringLiteral("h"), 1); }, any});
+    QStringList names;
+    for (std::size_t i = 0; i < cycles.size(); ++i) {
+        names += QLatin1String(rating::letters_of(cycles[i]));
+        out.push_back({tr("COP_DHW, cycle %1").arg(names.back()),
+                       tr("Heat drawn over cold water to all electricity of the draw-off day"),
+                       [i](const OfAir& air) { return number(air[i]->cop_dhw, 2); }});
+    }
+    out.push_back({tr("Heat-up time"), tr("From cold water to the thermostat's first stop"),
+                   once([](const Rating& r) { return quantity(r.heat_up_h, QStringLiteral("h"), 1); })});
+    out.push_back({tr("Electricity for heating up"), tr("Controls included"), once([](const Rating& r) {
+                       return quantity(r.heat_up_electricity_kwh, QStringLiteral("kWh"), 2);
+                   })});
+    out.push_back({tr("Standby power"), tr("Mean electric power over whole thermostat cycles"),
+                   once([](const Rating& r) { return quantity(r.standby_w, QStringLiteral("W"), 1); })});
+    out.push_back({tr("Mixed water at 40 °C"), tr("One draw of the hot cylinder, pump standing still"),
+                   once([](const Rating& r) { return quantity(r.v40_l, QStringLiteral("l")); })});
+    out.push_back({tr("Hot water temperature"), tr("Mean of that draw down to 40 °C"),
+                   once([](const Rating& r) { return temperature(r.hot_water_c, 1); })});
+    const QString each = names.join(QStringLiteral(", "));
+    out.push_back({tr("Draws short of heat (%1)").arg(each),
+                   tr("Of the four days that count: draws that lack more than 2 % of their heat"),
+                   counts(&rating::Day::short_draws)});
     out.push_back(
-        {TestPage::tr("Electricity for heating up"), TestPage::tr("Controls included"),
-         [](const rating::Rating& r) { return quantity(r.heat_up_electricity_kwh, QStringLiteral("kWh"), 2); }, any});
-    out.push_back({TestPage::tr("Standby power"), TestPage::tr("Mean electric power over whole thermostat cycles"),
-                   [](const rating::Rating& r) { return quantity(r.standby_w, QStringLiteral("W"), 1); }, any});
-    out.push_back({TestPage::tr("Mixed water at 40 °C"),
-                   TestPage::tr("One draw of the hot cylinder, pump standing still"),
-                   [](const rating::Rating& r) { return quantity(r.v40_l, QStringLiteral("l")); }, any});
-    out.push_back({TestPage::tr("Hot water temperature"), TestPage::tr("Mean of that draw down to 40 °C"),
-                   [](const rating::Rating& r) { return temperature(r.hot_water_c, 1); }, any});
-    out.push_back({TestPage::tr("Heat that does not add up"),
-                   TestPage::tr("Share of the heat moved in the whole test; a check of the computation"),
-                   [](const rating::Rating& r) {
-                       return r.closure < 1e-6 ? TestPage::tr("under 0.0001 %") : percent(r.closure, 4);
-                   },
-                   any});
+        {tr("Draws too cool (%1)").arg(each),
+         tr("Of the four days that count: draws for which the top of the cylinder is colder than the peak that "
+            "the cycle asks for (55 °C for dishes)"),
+         counts(&rating::Day::peaks_missed)});
+    out.push_back(
+        {tr("Heat that does not add up"), tr("Share of the heat moved in the whole test; a check of the computation"),
+         once([](const Rating& r) { return r.closure < 1e-6 ? TestPage::tr("< 0.0001 %") : percent(r.closure, 4); })});
     return out;
 }
 
@@ -78,23 +102,24 @@ QString air_words(const rating::Air& air) {
 }
 
 TestPage::TestPage(SetChooser& chooser, QWidget* parent) : QWidget(parent), chooser_(chooser) {
-    figures_ = new QTableWidget(static_cast<int>(lines().size()), static_cast<int>(airs.size()), this);
-    QStringList heads;
-    for (const rating::Air& air : airs)
-        heads += air_words(air);
-    figures_->setHorizontalHeaderLabels(heads);
+    figures_ = new QTableWidget(static_cast<int>(lines().size()), 1 + static_cast<int>(airs.size()), this);
+    figures_->setHorizontalHeaderItem(0, cell(tr("Air, dry (wet) bulb"), false));
+    for (std::size_t air = 0; air < airs.size(); ++air)
+        figures_->setHorizontalHeaderItem(static_cast<int>(air) + 1, cell(air_words(airs[air]), true));
     figures_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     figures_->setSelectionBehavior(QAbstractItemView::SelectColumns);
     figures_->setSelectionMode(QAbstractItemView::SingleSelection);
     figures_->setShowGrid(false);
     figures_->setTabKeyNavigation(false);
     figures_->setAccessibleName(tr("Results of the rating test by air"));
+    figures_->verticalHeader()->hide();
     figures_->verticalHeader()->setDefaultSectionSize(row_height);
-    figures_->verticalHeader()->setSectionResizeMode(QHeaderView::Fixed);
-    figures_->verticalHeader()->setHighlightSections(false);
-    figures_->verticalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    figures_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    auto* heading = new QLabel(tr("Figures by air, dry (wet) bulb"), this);
+    figures_->horizontalHeader()->setHighlightSections(false);
+    figures_->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    figures_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+    for (std::size_t air = 0; air < airs.size(); ++air)
+        figures_->horizontalHeader()->resizeSection(static_cast<int>(air) + 1, figure_width);
+    auto* heading = new QLabel(tr("Figures"), this);
     heading->setProperty("role", QStringLiteral("heading"));
     assumptions_ = new QLabel(this);
     assumptions_->setWordWrap(true);
@@ -170,25 +195,20 @@ void TestPage::take() {
 
 void TestPage::show_table() {
     const std::vector<Line> rows = lines();
-    for (std::size_t row = 0; row < rows.size(); ++row) {
-        const int at = static_cast<int>(row);
-        auto* head = new QTableWidgetItem(rows[row].words);
-        head->setToolTip(rows[row].tip);
-        figures_->setVerticalHeaderItem(at, head);
-        for (std::size_t air = 0; air < airs.size(); ++air) {
-            QString text = QStringLiteral("\u2014");
-            QString tip = rows[row].tip;
-            if (table_ != nullptr) {
-                const rating::Rating& r = table_->table.cells[air * cycles.size() + rows[row].cycle].rating;
-                if (r.completed)
-                    text = rows[row].figure(r);
-                else
-                    tip = qs(r.why_not);
-            }
-            auto* cell = new QTableWidgetItem(text);
-            cell->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-            cell->setToolTip(tip);
-            figures_->setItem(at, static_cast<int>(air), cell);
+    for (std::size_t air = 0; air < airs.size(); ++air) {
+        OfAir ratings;
+        bool finished = table_ != nullptr;
+        for (std::size_t i = 0; finished && i < cycles.size(); ++i) {
+            ratings.push_back(&table_->table.cells[air * cycles.size() + i].rating);
+            finished = ratings.back()->completed;
+        }
+        const QString why_not = ratings.empty() || finished ? QString() : qs(ratings.back()->why_not);
+        for (std::size_t row = 0; row < rows.size(); ++row) {
+            const int at = static_cast<int>(row);
+            if (air == 0) figures_->setItem(at, 0, cell(rows[row].words, false, rows[row].tip));
+            figures_->setItem(at, static_cast<int>(air) + 1,
+                              cell(finished ? rows[row].figure(ratings) : QStringLiteral("\u2014"), true,
+                                   finished ? rows[row].tip : why_not));
         }
     }
     QString words;
@@ -200,12 +220,14 @@ void TestPage::show_table() {
         QStringList lines;
         for (const std::string& line : rating::assumptions_of(table_->item, table_->chamber, {}))
             lines += qs(line);
-        words += lines.join(QLatin1Char(' ')).replace(QStringLiteral(" deg C"), QStringLiteral("\u202f°C"));
+        words += lines.join(QLatin1Char(' '))
+                     .replace(QStringLiteral(" deg C"), QStringLiteral("\u202f°C"))
+                     .replace(QStringLiteral(" deg "), QStringLiteral("° "));
     }
     assumptions_->setText(words);
     if (figures_->currentColumn() < 0) {
         const QSignalBlocker quiet(figures_);
-        figures_->setCurrentCell(0, usual_air);
+        figures_->setCurrentCell(0, usual_air + 1);
     }
     show_picture(figures_->currentColumn());
 }
@@ -218,7 +240,8 @@ void TestPage::show_picture(int column) {
     }
     for (std::size_t air = 0; air < airs.size(); ++air)
         picture_.courses.push_back({air_words(airs[air]), table_->table.cells[air * cycles.size()].rating.curve});
-    picture_.chosen = column >= 0 ? static_cast<std::size_t>(column) : usual_air;
+    if (column > 0) chosen_ = static_cast<std::size_t>(column - 1);
+    picture_.chosen = chosen_;
     picture_.set_point_c = table_->item.set_point_c;
     view_->show_picture(
         [this](QPainter& painter, const QRectF& area, const Theme& theme, double text_units) {

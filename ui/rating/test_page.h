@@ -49,8 +49,9 @@ class TestPage : public QWidget {
     SetChooser& chooser_;
     QFutureWatcher<std::shared_ptr<const Answer>> watcher_;
     std::shared_ptr<const Answer> table_;
-    bool busy_ = false;   ///< until the answer is taken over
-    bool again_ = false;  ///< something changed while computing
+    bool busy_ = false;       ///< until the answer is taken over
+    bool again_ = false;      ///< something changed while computing
+    std::size_t chosen_ = 1;  ///< air of which the power is shown
     HeatUpPicture picture_;
     QTableWidget* figures_ = nullptr;
     PictureView* view_ = nullptr;

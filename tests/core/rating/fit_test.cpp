@@ -162,7 +162,7 @@ TEST(FitToDataSheet, values_out_of_reach_name_the_figure_at_its_edge) {
     EXPECT_FALSE(fit.met);
     ASSERT_EQ(fit.parameters.size(), 1U);
     EXPECT_TRUE(fit.parameters[0].at_bound);
-    EXPECT_TRUE(named(fit, "declared 5.00, the best that fits is", "% less"));
+    EXPECT_TRUE(named(fit, "declared 5.00, the best compromise gives", "% less"));
     EXPECT_TRUE(named(fit, "best overall efficiency of the compressor stands at 0.75", "pull it further"));
 }
 

@@ -81,7 +81,7 @@ TEST_F(RatingDialogTest, the_given_set_is_tested_in_three_airs_with_what_is_assu
     ASSERT_EQ(cells.size(), 9U);
     EXPECT_TRUE(dialog_->test_page().words().contains(QStringLiteral("assumed")));
     const auto* figures = dialog_->test_page().findChild<QTableWidget*>();
-    EXPECT_EQ(figures->item(1, 1)->text().toDouble(), std::round(cells[4].rating.cop_dhw * 100.0) / 100.0);
+    EXPECT_EQ(figures->item(1, 2)->text().toDouble(), std::round(cells[4].rating.cop_dhw * 100.0) / 100.0);
     ASSERT_EQ(dialog_->test_page().picture().courses.size(), 3U);
     EXPECT_FALSE(dialog_->test_page().picture().courses[2].points.empty());
     EXPECT_FALSE(dialog_->grab().isNull());
