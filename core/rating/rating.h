@@ -45,9 +45,9 @@ struct Chamber {
     double tilt_deg = 45.0;      ///< of the plate: natural convection depends on it
     double pressure_pa = 101325.0;
 };
-/// Dew point (over water) from dry and wet bulb: psychrometer formula of WMO-No. 8, annex 4.B, 6.53e-4 (1 + 0.000944
-/// t') (from memory), saturation after Sonntag 1990. Dry bulb -20..50 deg C; below 0 deg C the wet bulb counts as wet,
-/// not iced. -90 deg C when the air would be dry to less than nothing.
+/// Dew point (over water) from dry and wet bulb: psychrometer formula of WMO-No. 8, 6.53e-4 (1 + 0.000944 t'), without
+/// its enhancement factor (less than 0.1 K), saturation after Sonntag 1990. Dry bulb -20..50 deg C; below 0 deg C the
+/// wet bulb counts as wet, not iced. -90 deg C when the air would be dry to less than nothing.
 [[nodiscard]] double dew_point_c(const Air& air, double pressure_pa) noexcept;
 
 struct Test {
