@@ -1,5 +1,5 @@
-// Runs a year of operation as often as told and nothing else: what instructions.sh counts. The same year as the benchmark
-// year_of_operation.
+// Runs a year of operation as often as told and nothing else: what instructions.sh counts. The same year as the
+// benchmark year_of_operation.
 
 #include <cstdio>
 #include <cstdlib>
