@@ -20,9 +20,10 @@ import ht.conv_free_immersed
 import iapws
 import iapws._iapws
 import psychrolib
+import scipy.constants
 
 TARGET = pathlib.Path(__file__).resolve().parent / "heat_values.json"
-LIBRARIES = ("CoolProp", "fluids", "ht", "iapws", "psychrolib")
+LIBRARIES = ("CoolProp", "fluids", "ht", "iapws", "psychrolib", "scipy")
 ATMOSPHERE_PA = 101325.0
 GRAVITY = 9.80665
 KELVIN = 273.15
@@ -176,6 +177,13 @@ def refrigerants():
     return out
 
 
+def constants():
+    """CODATA as scipy has it; names as in core/quantity/constants.h."""
+    c = scipy.constants
+    return dict(stefan_boltzmann_w_m2k4=c.Stefan_Boltzmann, gravity_m_s2=c.g, kelvin_offset=c.zero_Celsius,
+                standard_pressure_pa=c.atm)
+
+
 COLUMNS = dict(
     vapour_pressure="temperature, pressure",
     moist_air="air, air pressure, vapour pressure, dew or frost point, wet bulb, humidity ratio, enthalpy",
@@ -201,7 +209,7 @@ def same(made, committed):
 
 def main():
     out = dict(made_by="tests/reference/heat_values.py", versions={name: version(name) for name in LIBRARIES},
-               columns=COLUMNS, vapour_pressure=vapour_pressure(), moist_air=moist_air(),
+               columns=COLUMNS, constants=constants(), vapour_pressure=vapour_pressure(), moist_air=moist_air(),
                saturated_air=saturated_air(), latent=latent(), water=water(), forced=forced(), natural=natural(),
                friction=friction(), refrigerants=refrigerants())
     text = json.dumps(out, separators=(",", ":")) + "\n"
