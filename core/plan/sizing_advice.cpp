@@ -108,12 +108,16 @@ season::Input input_of(const Job& job, const PreparedChoice& base, const steps::
     return steps::season_input(job, with, planes, placements, plan.run);
 }
 
+double litres(double shortfall_kwh, const Demand& demand) {
+    return 1e3 * shortfall_kwh / (water_wh_l_k * (demand.wanted_c - demand.cold_mean_c));
+}
+
 void take_year(const season::Year& year, const Demand& demand, SizingPoint& point) {
     point.electricity_kwh = year.total.electricity_kwh();
     point.heat_kwh = year.total.drawn_kwh;
     point.seasonal_factor = year.seasonal_factor;
     point.shortfall_kwh = year.total.shortfall_kwh;
-    point.short_l = 1e3 * year.total.shortfall_kwh / (water_wh_l_k * (demand.wanted_c - demand.cold_mean_c));
+    point.short_l = litres(year.total.shortfall_kwh, demand);
     point.short_draws = year.shortfall_draws;
 }
 
@@ -156,6 +160,14 @@ Done run_set(const Job& job, const Reference& reference, const PreparedChoice& b
         return out;
     }
     take_year(year.value(), job.demand, point);
+    season::Input guests = input;
+    guests.demand.scale = std::min(10.0, guests_factor * guests.demand.scale);
+    const Result<season::Year> busy = season::run(guests, steps::options_for_comparing());
+    if (!busy) {
+        out.problems = busy.problems();
+        return out;
+    }
+    point.short_guests_l = litres(busy.value().total.shortfall_kwh, job.demand);
     const Result<season::WarmUp> warm = season::warm_up(input, fair);
     if (!warm) {
         out.problems = warm.problems();
@@ -181,16 +193,16 @@ Done run_set(const Job& job, const Reference& reference, const PreparedChoice& b
     return out;
 }
 
-/// Marks what no other of the set has both less cost and less water short than. Sets with a stop are measured against
-/// nothing and beat nothing, unless there is no other.
+/// Marks what no other of the set has less cost and no more water short with guests, or the other way round. Sets with
+/// a stop are measured against nothing and beat nothing, unless there is no other.
 template <class Cost>
 void mark_front(std::vector<SizingPoint>& points, bool SizingPoint::*mark, Cost cost) {
     const bool some_can = std::any_of(points.begin(), points.end(), [](const auto& p) { return p.stops.empty(); });
     const auto counts = [&](const SizingPoint& p) { return cost(p).has_value() && (!some_can || p.stops.empty()); };
     for (SizingPoint& p : points) {
         const auto beaten_by = [&](const SizingPoint& q) {
-            return counts(q) && *cost(q) <= *cost(p) && q.short_l <= p.short_l &&
-                   (*cost(q) < *cost(p) || q.short_l < p.short_l);
+            return counts(q) && *cost(q) <= *cost(p) && q.short_guests_l <= p.short_guests_l &&
+                   (*cost(q) < *cost(p) || q.short_guests_l < p.short_guests_l);
         };
         p.*mark = counts(p) && std::none_of(points.begin(), points.end(), beaten_by);
     }

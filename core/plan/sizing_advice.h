@@ -16,6 +16,10 @@
 
 namespace wg::plan {
 
+/// A house full of guests all year, to see which set has something in hand where all serve the usual household;
+/// assumed.
+inline constexpr double guests_factor = 1.5;
+
 struct SizingWish {
     std::string choice_id;      ///< its collector, places, spot, fixing and light; empty: the chosen one
     int most_collectors = 4;    ///< 1..4
@@ -40,11 +44,13 @@ struct SizingPoint {
     double shortfall_kwh = 0.0;
     double short_l = 0.0;  ///< shortfall as litres heated from the mean cold inflow to the wanted temperature
     int short_draws = 0;
-    double warm_up_h = 0.0;  ///< from 10 deg C in fair light (400 W/m2, 15 deg C); 0: not reached
+    double short_guests_l = 0.0;  ///< the same in a year in which `guests_factor` times as much is drawn
+    double warm_up_h = 0.0;       ///< from 10 deg C in fair light (400 W/m2, 15 deg C); 0: not reached
     bool meets_comfort = false;
-    bool front_investment = false;  ///< no other set has both less investment and less water short
-    bool front_yearly = false;      ///< the same with the yearly whole cost
-    std::vector<Finding> stops;     ///< what stands against it on this site
+    /// No other set has less of one and no more of the other: cost, and water short with guests.
+    bool front_investment = false;
+    bool front_yearly = false;   ///< the same with the yearly whole cost
+    std::vector<Finding> stops;  ///< what stands against it on this site
 };
 
 struct SizingAdvice {
@@ -62,7 +68,9 @@ struct SizingAdvice {
 [[nodiscard]] Job with_set(Job job, const SizingWish& wish, const SizingPoint& point, const std::string& label,
                            const std::function<std::string()>& ids);
 
-/// A year of the choice's set by tilt and bearing, all its plates together in the open: no shade.
+/// A year of the choice's set by tilt and bearing, all its plates together in the open: no shade. Mean of years with
+/// a little less, as much and a little more drawn: the draw-off cycle is the same every day, so that a small change
+/// shifts when the pump starts on all days at once and a single year jumps by a per cent or two.
 struct FacingYield {
     double tilt_deg = 0.0, bearing_deg = 0.0;
     double light_kwh_m2 = 0.0, electricity_kwh = 0.0, seasonal_factor = 0.0, shortfall_kwh = 0.0;

@@ -61,8 +61,8 @@ TEST_F(Sizing, TheFrontIsNotBeatenAndAllElseIs) {
         bool beaten = false;
         for (const SizingPoint& q : advice().points) {
             if (!q.stops.empty()) continue;
-            beaten = beaten || (*q.yearly_cost_minor <= *p.yearly_cost_minor && q.short_l <= p.short_l &&
-                                (*q.yearly_cost_minor < *p.yearly_cost_minor || q.short_l < p.short_l));
+            beaten = beaten || (*q.yearly_cost_minor <= *p.yearly_cost_minor && q.short_guests_l <= p.short_guests_l &&
+                                (*q.yearly_cost_minor < *p.yearly_cost_minor || q.short_guests_l < p.short_guests_l));
         }
         EXPECT_EQ(p.front_yearly, !beaten) << p.label;
         on_front += p.front_yearly ? 1 : 0;
@@ -78,6 +78,8 @@ TEST_F(Sizing, AUsualHouseholdOftenFindsALargerCylinderNoWorseForComfort) {
             const double v_large = find_cylinder(reference().catalogue, large.cylinder_id)->volume_l;
             if (v_small < v_large) {
                 EXPECT_LE(large.short_l, small.short_l + 1.0);
+                EXPECT_LE(large.short_guests_l, small.short_guests_l + 1.0);
+                EXPECT_LE(small.short_l, small.short_guests_l + 1.0);
                 EXPECT_GT(large.warm_up_h, small.warm_up_h);
             }
         }
