@@ -83,7 +83,7 @@ Result<FacingYields> facing_yields(const Job& job, const Reference& reference, c
         out.cells.push_back(done[i].yield);
     out.here = done.back().yield;
     out.remarks = {
-        "A bare plate lives from the air as much as from light: a poor bearing costs less than its light says",
+        "A bare plate lives from the air as well as from light: a poor bearing costs less than its light says",
         "Never level: water and snow lie on it, and condensate does not run off (common practice, no published source)",
         "Not towards the nearer pole where a better side is free (common practice, no published source)",
         base.with.collector->name + " is made for tilts of " + fixed(base.with.collector->tilt_min_deg, 0) + " to " +

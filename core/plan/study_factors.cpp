@@ -133,7 +133,7 @@ void heat_pump(Rules& rules) {
     rules.moved("superheat", "superheat, by charge and valve", "K", FactorKind::equipment, b.superheat_k, 2.0, 1.0,
                 15.0, "assumed: charge and setting of the valve on the day",
                 [](Member& m, double v) { m.input.block.superheat_k = v; });
-    rules.scaled("standing_loss", "standing loss of the cylinder with its pipes", FactorKind::equipment, 1.15, 0.2, 5.0,
+    rules.scaled("standing_loss", "standing loss with the pipes", FactorKind::equipment, 1.15, 0.2, 5.0,
                  "assumed: declared by EN 12897 without the pipes of the house",
                  [](Member& m, double v) { m.input.cylinder.standing_loss_kwh_24h *= v; });
     rules.scaled("line", "suction line's heat exchange", FactorKind::equipment, 1.3, 0.1, 5.0,

@@ -94,19 +94,22 @@ void paint_sets(QPainter& painter, const SetsPicture& picture, const QRectF& are
         if (p.front && p.priced) front.push_back(&p);
     std::sort(front.begin(), front.end(), [](const auto* a, const auto* b) { return a->cost < b->cost; });
     QPainterPath path;
+    LabelPlacer places(frame.plot);
     for (std::size_t i = 0; i < front.size(); ++i) {
         const QPointF at = frame.map(front[i]->cost, front[i]->short_l);
         if (i == 0) {
             path.moveTo(at);
         } else {
-            path.lineTo(QPointF(at.x(), path.currentPosition().y()));
+            const QPointF from = path.currentPosition(), corner(at.x(), from.y());
+            path.lineTo(corner);
             path.lineTo(at);
+            places.keep_free_line(from, corner, 2.0 * ink.line);
+            places.keep_free_line(corner, at, 2.0 * ink.line);
         }
     }
     painter.setBrush(Qt::NoBrush);
     painter.setPen(QPen(theme.accent, 1.2 * ink.line, Qt::DashLine));
     painter.drawPath(path);
-    LabelPlacer places(frame.plot);
     for (const SetsPicture::Point& p : picture.points) {
         if (!p.priced) continue;
         const QPointF at = frame.map(p.cost, p.short_l);

@@ -24,6 +24,8 @@ constexpr plan::Measure with_bars[] = {plan::Measure::electricity_kwh, plan::Mea
                                        plan::Measure::running_cost,    plan::Measure::heat_kwh,
                                        plan::Measure::saving,          plan::Measure::shortfall_kwh};
 
+constexpr int table_row_px = 28;
+
 QTableWidgetItem* cell(const QString& text, bool right) {
     auto* item = new QTableWidgetItem(text);
     item->setTextAlignment((right ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
@@ -56,10 +58,16 @@ void RangePage::build() {
     table_->setShowGrid(false);
     table_->verticalHeader()->hide();
     table_->setColumnCount(5);
-    table_->setHorizontalHeaderLabels(
-        {tr("A year"), tr("nominal"), tr("one in ten below"), tr("middle"), tr("one in ten above")});
+    table_->setHorizontalHeaderLabels({tr("A year"), tr("nominal"), tr("P10"), tr("P50"), tr("P90")});
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
+    table_->horizontalHeader()->setToolTip(
+        tr("Nominal: every input at its middle. P10, P50, P90: one, five and nine in ten of the years lie below."));
+    table_->verticalHeader()->setMinimumSectionSize(20);
+    table_->verticalHeader()->setDefaultSectionSize(table_row_px);
+    table_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    table_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    table_->setWordWrap(false);
     table_->setAccessibleName(tr("Range of the yearly figures"));
     words_ = new QLabel(this);
     words_->setWordWrap(true);
@@ -159,20 +167,16 @@ void RangePage::fill_table() {
         const plan::Spread& spread = study_->spreads[m];
         const auto text = [&](const std::optional<double>& v) {
             const bool never = !v || (measure == plan::Measure::payback_y && *v == 0.0);
-            return never ? tr("not reached") : measure_text(*study_, measure, *v);
+            return never ? tr("never") : measure_number(measure, *v);
         };
-        table_->setItem(row, 0, cell(measure_name(measure), false));
+        table_->setItem(row, 0, cell(measure_title(*study_, measure), false));
         table_->setItem(row, 1, cell(text(spread.nominal), true));
         table_->setItem(row, 2, cell(text(spread.p10), true));
         table_->setItem(row, 3, cell(text(spread.p50), true));
         table_->setItem(row, 4, cell(text(spread.p90), true));
         ++row;
     }
-    table_->resizeRowsToContents();
-    int height = table_->horizontalHeader()->sizeHint().height() + 4;
-    for (int i = 0; i < table_->rowCount(); ++i)
-        height += table_->rowHeight(i);
-    table_->setFixedHeight(height);
+    table_->setFixedHeight(table_->horizontalHeader()->sizeHint().height() + row * table_row_px + 4);
 }
 
 void RangePage::fill_picture() {

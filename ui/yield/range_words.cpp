@@ -70,6 +70,15 @@ QString measure_text(const plan::Study& study, plan::Measure measure, double val
     return quantity(shown(measure, value), unit_of(study, measure), decimals_of(measure));
 }
 
+QString measure_title(const plan::Study& study, plan::Measure measure) {
+    const QString unit = unit_of(study, measure);
+    return unit.isEmpty() ? measure_name(measure) : measure_name(measure) + QStringLiteral(", ") + unit;
+}
+
+QString measure_number(plan::Measure measure, double value) {
+    return number(shown(measure, value), decimals_of(measure));
+}
+
 QString factor_text(const plan::Factor& factor, double value) {
     if (factor.kind == plan::FactorKind::weather)
         return value < 0.5 ? words("a kind year (one in ten)") : words("a poor year (one in ten)");
@@ -84,8 +93,7 @@ QString factor_text(const plan::Factor& factor, double value) {
 TornadoPicture tornado_of(const plan::Study& study, plan::Measure measure) {
     const plan::Spread& spread = study.of(measure);
     TornadoPicture out;
-    const QString unit = unit_of(study, measure);
-    out.title = measure_name(measure) + (unit.isEmpty() ? QString() : QStringLiteral(", ") + unit) + words(" a year");
+    out.title = measure_title(study, measure) + words(" a year");
     if (measure == plan::Measure::seasonal_factor)
         out.title = words("Seasonal factor, heat for each kWh of electricity");
     out.decimals = decimals_of(measure);

@@ -12,6 +12,9 @@ namespace wg::ui {
 
 [[nodiscard]] QString measure_name(plan::Measure measure);
 [[nodiscard]] QString measure_text(const plan::Study& study, plan::Measure measure, double value);
+/// With its unit, "Electricity, kWh", and a value to go with that.
+[[nodiscard]] QString measure_title(const plan::Study& study, plan::Measure measure);
+[[nodiscard]] QString measure_number(plan::Measure measure, double value);
 [[nodiscard]] QString factor_text(const plan::Factor& factor, double value);
 [[nodiscard]] TornadoPicture tornado_of(const plan::Study& study, plan::Measure measure);
 /// What was varied by how much, what matters most, and the plan's own quick range beside; `plan` may be null.

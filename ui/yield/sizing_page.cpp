@@ -253,11 +253,7 @@ void SizingPage::fill_state() {
     } else if (outdated()) {
         row_->set_state(tr("Of an earlier state of the job: compare again"), true);
     } else {
-        const Choice* base = session_ == nullptr ? nullptr : find_choice(session_->job(), answer_->wish.choice_id);
-        row_->set_state(tr("%1 sets beside choice %2")
-                            .arg(answer_->advice.points.size())
-                            .arg(base == nullptr ? QString() : qs(base->label)),
-                        false);
+        row_->set_state(tr("%1 sets compared").arg(answer_->advice.points.size()), false);
     }
 }
 

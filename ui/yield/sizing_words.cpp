@@ -51,7 +51,7 @@ SetsPicture sets_of(const plan::SizingAdvice& advice, bool yearly) {
 
 FacingPicture facing_of(const plan::FacingYields& yields, bool equator_south) {
     FacingPicture out;
-    out.title = QObject::tr("electricity a year in kWh, below it the seasonal factor");
+    out.title = QObject::tr("electricity a year in kWh (dark: little), below it the seasonal factor");
     out.tilts_deg = yields.tilts_deg;
     out.bearings_deg = yields.bearings_deg;
     for (const plan::FacingYield& cell : yields.cells) {
@@ -98,13 +98,14 @@ QString point_words(const plan::SizingPoint& p, const plan::SizingAdvice& advice
 QString sets_words(const plan::SizingAdvice& advice) {
     const auto met = std::count_if(advice.points.begin(), advice.points.end(),
                                    [](const plan::SizingPoint& p) { return p.meets_comfort; });
-    QString text = QObject::tr(
-                       "%1 of %2 sets keep the comfort asked for in a usual year: at most %3 a year that are "
-                       "not at the wanted temperature (assumed). Upwards is the reserve: water short in a year "
-                       "in which half as much again is drawn (assumed). Press a point for its figures.")
-                       .arg(met)
-                       .arg(advice.points.size())
-                       .arg(litres(advice.most_short_l));
+    QString text =
+        QObject::tr(
+            "%1 of %2 sets keep the comfort asked for in a usual year: at most %3 a year that are "
+            "not at the wanted temperature (assumed). Upwards is water short in a year in which half as much "
+            "again is drawn (assumed): the lower a point, the more it has in hand. Press a point for its figures.")
+            .arg(met)
+            .arg(advice.points.size())
+            .arg(litres(advice.most_short_l));
     for (const std::string& remark : advice.remarks)
         text += QLatin1Char(' ') + qs(remark) + QLatin1Char('.');
     return text + QObject::tr(" Method: %1.").arg(qs(advice.method));
