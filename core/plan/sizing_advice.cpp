@@ -7,6 +7,7 @@
 #include "core/plan/in_parallel.h"
 #include "core/plan/prepared_choice.h"
 #include "core/plan/sizing_place.h"
+#include "core/plan/study_factors.h"
 #include "core/quantity/constants.h"
 #include "core/quantity/text.h"
 
@@ -161,7 +162,7 @@ Done run_set(const Job& job, const Reference& reference, const PreparedChoice& b
     }
     take_year(year.value(), job.demand, point);
     season::Input guests = input;
-    guests.demand.scale = std::min(10.0, guests_factor * guests.demand.scale);
+    detail::scale_draw(guests.demand, guests_factor);
     const Result<season::Year> busy = season::run(guests, steps::options_for_comparing());
     if (!busy) {
         out.problems = busy.problems();
