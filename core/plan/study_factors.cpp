@@ -35,7 +35,8 @@ void shift_sky(season::Input& input, double by_k) {
 /// The household draws the same litres at the wanted temperature, not the same heat.
 void set_cold(Member& member, double cold_c) {
     Demand& d = member.input.demand;
-    scale_draw(d, (d.wanted_c - cold_c) / (d.wanted_c - d.cold_mean_c));
+    // A cycle states heat, a household litres: those stay the same by themselves.
+    if (d.draw_source == DrawSource::cycle) scale_draw(d, (d.wanted_c - cold_c) / (d.wanted_c - d.cold_mean_c));
     d.cold_mean_c = cold_c;
 }
 
