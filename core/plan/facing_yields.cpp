@@ -5,6 +5,7 @@
 #include "core/plan/in_parallel.h"
 #include "core/plan/prepared_choice.h"
 #include "core/plan/sizing_advice.h"
+#include "core/plan/study_factors.h"
 #include "core/quantity/text.h"
 
 namespace wg::plan {
@@ -34,9 +35,10 @@ Done run_facing(const Job& job, const detail::PreparedChoice& base, double tilt_
     const std::vector<sky::PlaneYear> planes(placements.size(), light);
     out.yield.light_kwh_m2 = light.total_kwh_m2;
     season::Input input = steps::season_input(job, base.with, planes, placements, base.plan.run);
-    const double usual = input.demand.scale;
+    const Demand usual = input.demand;
     for (const double draw : draws) {
-        input.demand.scale = draw * usual;
+        input.demand = usual;
+        detail::scale_draw(input.demand, draw);
         const Result<season::Year> year = season::run(input, steps::options_for_comparing());
         if (!year) {
             out.problems = year.problems();

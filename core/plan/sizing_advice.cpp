@@ -7,6 +7,7 @@
 #include "core/plan/in_parallel.h"
 #include "core/plan/prepared_choice.h"
 #include "core/plan/sizing_place.h"
+#include "core/plan/study_factors.h"
 #include "core/quantity/constants.h"
 #include "core/quantity/text.h"
 
@@ -79,9 +80,16 @@ Finding no_place(int without, const Choice& choice) {
 }
 
 /// Money of a year: investment as an annuity without rise, service, electricity.
-void take_costs(const steps::Selection& with, const Plan& plan, SizingPoint& point) {
+void take_costs(const steps::Selection& with, const Plan& plan, const season::Year& year, const Demand& demand,
+                SizingPoint& point) {
     const economy::Tariffs& tariffs = with.prices->tariffs;
-    point.running_cost_minor = point.electricity_kwh * tariffs.electricity_minor_kwh;
+    economy::Input electricity;
+    electricity.electricity_kwh = year.total.electricity_kwh();
+    electricity.low_tariff_kwh = year.total.low_tariff_kwh;
+    electricity.surplus_kwh = year.total.surplus_kwh;
+    electricity.demand = demand;
+    electricity.tariffs = tariffs;
+    point.running_cost_minor = point.electricity_kwh * economy::mean_price_minor_kwh(electricity);
     const bool all_priced = std::all_of(plan.parts.lines.begin(), plan.parts.lines.end(),
                                         [](const parts::Line& line) { return line.priced; });
     if (!plan.quote || !all_priced) return;
@@ -161,7 +169,7 @@ Done run_set(const Job& job, const Reference& reference, const PreparedChoice& b
     }
     take_year(year.value(), job.demand, point);
     season::Input guests = input;
-    guests.demand.scale = std::min(10.0, guests_factor * guests.demand.scale);
+    detail::scale_draw(guests.demand, guests_factor);
     const Result<season::Year> busy = season::run(guests, steps::options_for_comparing());
     if (!busy) {
         out.problems = busy.problems();
@@ -183,7 +191,7 @@ Done run_set(const Job& job, const Reference& reference, const PreparedChoice& b
     plan.standstill = still.value();
     plan.has_yield = true;
     steps::checks(job, with, plan);
-    take_costs(with, plan, point);
+    take_costs(with, plan, year.value(), job.demand, point);
     const bool overlapping = placed.without_place > 0;
     if (overlapping) point.stops.push_back(no_place(placed.without_place, original));
     take_stops(plan.findings, overlapping, point.stops);

@@ -66,6 +66,8 @@ Run run_member(const Ground& ground, const Member& member) {
     economy::Input in;
     in.electricity_kwh = year.total.electricity_kwh();
     in.useful_heat_kwh = year.total.drawn_kwh;
+    in.low_tariff_kwh = year.total.low_tariff_kwh;
+    in.surplus_kwh = year.total.surplus_kwh;
     in.demand = member.input.demand;
     in.tariffs = member.tariffs;
     in.investment = ground.choice.plan.figures.price_gross;

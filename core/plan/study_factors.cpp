@@ -35,7 +35,8 @@ void shift_sky(season::Input& input, double by_k) {
 /// The household draws the same litres at the wanted temperature, not the same heat.
 void set_cold(Member& member, double cold_c) {
     Demand& d = member.input.demand;
-    d.scale *= (d.wanted_c - cold_c) / (d.wanted_c - d.cold_mean_c);
+    // A cycle states heat, a household litres: those stay the same by themselves.
+    if (d.draw_source == DrawSource::cycle) scale_draw(d, (d.wanted_c - cold_c) / (d.wanted_c - d.cold_mean_c));
     d.cold_mean_c = cold_c;
 }
 
@@ -94,7 +95,7 @@ void household(Rules& rules) {
     const CylinderModel& tank = rules.nominal().input.cylinder;
     rules.scaled("draw", "water drawn", FactorKind::household, 1.25, 0.05 / d.scale, 10.0 / d.scale,
                  "assumed: what a household draws is asked, not measured",
-                 [](Member& m, double v) { m.input.demand.scale *= v; });
+                 [](Member& m, double v) { scale_draw(m.input.demand, v); });
     rules.moved("cold", "cold water, mean of the year", "deg C", FactorKind::household, d.cold_mean_c, 1.5,
                 d.cold_swing_k, std::min(30.0, d.wanted_c - 5.0 - d.cold_swing_k),
                 "assumed: follows the ground that the main lies in; litres drawn stay the same", set_cold);
@@ -174,6 +175,10 @@ double unlimited(const FactorRule& rule, double probability) {
 }
 
 }  // namespace
+
+void scale_draw(Demand& demand, double by) noexcept {
+    demand.scale *= by;
+}
 
 double FactorRule::value(double probability) const {
     return std::clamp(unlimited(*this, probability), least, most);

@@ -32,6 +32,9 @@ struct FactorRule {
     [[nodiscard]] bool limited(double probability) const;
 };
 
+/// So many times the water drawn: the one place that knows what a household's draw-off hangs on.
+void scale_draw(Demand& demand, double by) noexcept;
+
 /// All but the weather year. `sky_measured`: the year's file has the sky's long-wave.
 [[nodiscard]] std::vector<FactorRule> factor_rules(const Member& nominal, bool sky_measured);
 
