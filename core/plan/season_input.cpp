@@ -16,49 +16,65 @@ double roughness_m(Terrain terrain) {
     return 0.3;
 }
 
+season::PlateGroup group_of(const Job& job, const sky::PreparedYear& year, const sky::PlaneYear& plane,
+                            const PlacementPlan& placement) {
+    season::PlateGroup group;
+    const std::size_t hours = year.sun_up.size();
+    group.front_w_m2.resize(hours);
+    group.rear_w_m2 = plane.rear_w_m2;
+    for (std::size_t h = 0; h < hours; ++h)
+        group.front_w_m2[h] = plane.beam_w_m2[h] + plane.sky_diffuse_w_m2[h] + plane.ground_w_m2[h];
+    const site::PlacedCollector& placed = placement.placed;
+    const double height_m = 0.5 * (placed.lowest_m + placed.highest_m);
+    const double wind_share = sky::wind_factor_other_terrain(height_m, roughness_m(job.site.terrain));
+    group.wind_plate_m_s = year.wind_10m_m_s;
+    for (double& wind : group.wind_plate_m_s)
+        wind *= wind_share;
+    group.tilt_deg = placed.tilt_deg;
+    group.sky_view = placement.shade.sky_view;
+    group.rear_free = placement.on_frame;
+    return group;
+}
+
+/// Collectors alike in everything that reaches them are one group of several: exactly the same and cheaper. Joined in
+/// series the order counts, so only neighbours are put together.
+std::vector<season::PlateGroup> groups_of(const Job& job, const sky::PreparedYear& year, Joined joined,
+                                          const std::vector<sky::PlaneYear>& planes,
+                                          const std::vector<PlacementPlan>& placements) {
+    std::vector<season::PlateGroup> groups;
+    for (std::size_t i = 0; i < planes.size(); ++i) {
+        season::PlateGroup next = group_of(job, year, planes[i], placements[i]);
+        const std::size_t first = joined == Joined::series && !groups.empty() ? groups.size() - 1 : 0;
+        bool found = false;
+        for (std::size_t g = first; g < groups.size() && !found; ++g) {
+            next.count = groups[g].count;
+            found = groups[g] == next;
+            if (found) ++groups[g].count;
+        }
+        if (found) continue;
+        next.count = 1;
+        groups.push_back(std::move(next));
+    }
+    return groups;
+}
+
 }  // namespace
 
 season::Input season_input(const Job& job, const Selection& with, const std::vector<sky::PlaneYear>& planes,
                            const std::vector<PlacementPlan>& placements, const pipework::Run& run) {
     season::Input input;
     input.collector = *with.collector;
-    input.collectors = static_cast<int>(placements.size());
     input.block = *with.block;
     input.cylinder = *with.cylinder;
     input.refrigerant = with.refrigerant;
+    input.groups = groups_of(job, with.weather->sky, with.choice->joined, planes, placements);
+    input.joined = with.choice->joined;
     const sky::PreparedYear& year = with.weather->sky;
-    const std::size_t hours = year.sun_up.size();
-    input.front_w_m2.assign(hours, 0.0);
-    input.rear_w_m2.assign(hours, 0.0);
-    const double share = 1.0 / static_cast<double>(planes.size());
-    double height_m = 0.0;
-    double tilt_deg = 0.0;
-    double sky_view = 0.0;
-    bool all_free = true;
-    for (std::size_t i = 0; i < planes.size(); ++i) {
-        const sky::PlaneYear& plane = planes[i];
-        for (std::size_t h = 0; h < hours; ++h) {
-            input.front_w_m2[h] += share * (plane.beam_w_m2[h] + plane.sky_diffuse_w_m2[h] + plane.ground_w_m2[h]);
-            input.rear_w_m2[h] += share * plane.rear_w_m2[h];
-        }
-        const site::PlacedCollector& placed = placements[i].placed;
-        height_m += share * 0.5 * (placed.lowest_m + placed.highest_m);
-        tilt_deg += share * placed.tilt_deg;
-        sky_view += share * placements[i].shade.sky_view;
-        all_free = all_free && placements[i].on_frame;
-    }
     input.sun_up = year.sun_up;
     input.air_c = year.air_c;
     input.dew_point_c = year.dew_point_c;
     input.sky_k = year.sky_temperature_k;
     input.pressure_pa = year.pressure_pa;
-    input.wind_plate_m_s = year.wind_10m_m_s;
-    const double wind_share = sky::wind_factor_other_terrain(height_m, roughness_m(job.site.terrain));
-    for (double& wind : input.wind_plate_m_s)
-        wind *= wind_share;
-    input.tilt_deg = tilt_deg;
-    input.sky_view = sky_view;
-    input.rear_free = all_free;
     input.room_c = with.spot->room_temperature_c;
     input.line_ua_w_k = run.line_ua_w_k;
     input.suction_drop_k = run.suction_drop_k;

@@ -87,21 +87,22 @@ Result<WarmUp> warm_up(const Input& equipment, const WarmUpConditions& condition
 
 Result<Standstill> standstill(const Input& input) {
     if (auto problems = problems_of(input, Options{}, true); !problems.empty()) return problems;
-    heatpump::PlateBalance balance(
-        heatpump::plate_of(input.collector, input.collectors, input.tilt_deg, input.sky_view, input.rear_free),
-        heatpump::Surroundings{});
+    heatpump::PlateBalance balance(heatpump::plate_of(input.collector, input.groups[0].count, input.groups[0].tilt_deg,
+                                                      input.groups[0].sky_view, input.groups[0].rear_free),
+                                   heatpump::Surroundings{});
     Standstill out;
     out.plate_c = -1e9;
     for (std::size_t hour = 0; hour < input.air_c.size(); ++hour) {
-        balance.set_weather({input.front_w_m2[hour], input.rear_w_m2[hour], input.air_c[hour], input.dew_point_c[hour],
-                             input.wind_plate_m_s[hour], input.sky_k[hour], input.pressure_pa[hour]});
+        balance.set_weather({input.groups[0].front_w_m2[hour], input.groups[0].rear_w_m2[hour], input.air_c[hour],
+                             input.dew_point_c[hour], input.groups[0].wind_plate_m_s[hour], input.sky_k[hour],
+                             input.pressure_pa[hour]});
         // Only an hour in which the hottest plate so far would still gain heat can be hotter.
         if (hour > 0 && balance.heat(out.plate_c).total_w() <= 0.0) continue;
         out.plate_c = balance.temperature_at(0.0, std::max(out.plate_c, input.air_c[hour]));
         out.hour = static_cast<int>(hour);
-        out.light_w_m2 = input.front_w_m2[hour];
+        out.light_w_m2 = input.groups[0].front_w_m2[hour];
         out.air_c = input.air_c[hour];
-        out.wind_m_s = input.wind_plate_m_s[hour];
+        out.wind_m_s = input.groups[0].wind_plate_m_s[hour];
     }
     const auto& refrigerant = *input.refrigerant;
     out.above_critical = out.plate_c >= refrigerant.critical_c();

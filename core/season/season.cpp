@@ -16,8 +16,9 @@ constexpr int hours_in_year = 8760;
 constexpr int most_parts = 60;
 
 heatpump::Surroundings surroundings_at(const Input& input, std::size_t hour) {
-    return {input.front_w_m2[hour],     input.rear_w_m2[hour], input.air_c[hour],      input.dew_point_c[hour],
-            input.wind_plate_m_s[hour], input.sky_k[hour],     input.pressure_pa[hour]};
+    const PlateGroup& group = input.groups[0];
+    return {group.front_w_m2[hour],     group.rear_w_m2[hour], input.air_c[hour],      input.dew_point_c[hour],
+            group.wind_plate_m_s[hour], input.sky_k[hour],     input.pressure_pa[hour]};
 }
 
 void into(MonthSums& m, const Ledger& l) {
@@ -93,6 +94,21 @@ double share_of(double miss, double throughput) noexcept {
 
 }  // namespace
 
+int Input::plates() const noexcept {
+    int sum = 0;
+    for (const PlateGroup& group : groups)
+        sum += group.count;
+    return sum;
+}
+
+double Input::mean_front_w_m2(std::size_t hour) const noexcept {
+    if (groups.size() == 1) return groups[0].front_w_m2[hour];
+    double sum = 0.0;
+    for (const PlateGroup& group : groups)
+        sum += group.count * group.front_w_m2[hour];
+    return sum / plates();
+}
+
 Result<Year> run(const Input& input, const Options& options) {
     if (auto problems = problems_of(input, options, true); !problems.empty()) return problems;
     const auto made = heatpump::HeatPump::make(input.block, *input.refrigerant);
@@ -123,7 +139,8 @@ Result<Year> run(const Input& input, const Options& options) {
                 simulation.set_weather(surroundings_at(input, hour));
                 light_shape(input.sun_up, static_cast<int>(hour), schedule.parts_per_hour, shape);
             }
-            simulation.set_light(input.front_w_m2[hour] * shape[slot.part], input.rear_w_m2[hour] * shape[slot.part]);
+            simulation.set_light(input.groups[0].front_w_m2[hour] * shape[slot.part],
+                                 input.groups[0].rear_w_m2[hour] * shape[slot.part]);
             const Ledger step = simulation.step(slot.length_s, schedule.draws_j.data() + slot.first_draw,
                                                 slot.draw_count, cold_c[static_cast<std::size_t>(day)]);
             if (!counted) continue;
@@ -136,8 +153,8 @@ Result<Year> run(const Input& input, const Options& options) {
             if (!hour_ends) continue;
             const int month = month_of_hour(static_cast<int>(hour)) - 1;
             months[static_cast<std::size_t>(month)].add(hour_sum);
-            year.months[static_cast<std::size_t>(month)].light_on_plane_kwh_m2 += input.front_w_m2[hour] / 1000.0;
-            if (recorder) recorder->hour(hour_sum, simulation, input.front_w_m2[hour], input.air_c[hour]);
+            year.months[static_cast<std::size_t>(month)].light_on_plane_kwh_m2 += input.mean_front_w_m2(hour) / 1000.0;
+            if (recorder) recorder->hour(hour_sum, simulation, input.mean_front_w_m2(hour), input.air_c[hour]);
         }
     }
 

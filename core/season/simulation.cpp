@@ -89,7 +89,8 @@ double Ledger::water_throughput() const noexcept {
 
 Simulation::Simulation(const Input& input, const heatpump::HeatPump& pump, const Options& options, double start_c)
     : pump_(&pump),
-      balance_(heatpump::plate_of(input.collector, input.collectors, input.tilt_deg, input.sky_view, input.rear_free),
+      balance_(heatpump::plate_of(input.collector, input.groups[0].count, input.groups[0].tilt_deg,
+                                  input.groups[0].sky_view, input.groups[0].rear_free),
                heatpump::Surroundings{}),
       store_(cylinder::geometry_of(input.cylinder, static_cast<std::size_t>(options.nodes)), start_c),
       trial_(store_),
@@ -102,7 +103,7 @@ Simulation::Simulation(const Input& input, const heatpump::HeatPump& pump, const
       room_c_(input.room_c),
       immersion_w_(input.cylinder.immersion_w),
       frost_limit_kg_m2_(input.collector.frost_limit_kg_m2),
-      area_m2_(input.collector.face_area_m2 * input.collectors),
+      area_m2_(input.collector.face_area_m2 * input.plates()),
       mid_step_(options.mid_step),
       reverse_(input.block.defrost == DefrostKind::reverse) {
     zone_.ua_w_k = input.block.condenser_w_k;
