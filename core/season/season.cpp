@@ -15,8 +15,7 @@ namespace {
 constexpr int hours_in_year = 8760;
 constexpr int most_parts = 60;
 
-heatpump::Surroundings surroundings_at(const Input& input, std::size_t hour) {
-    const PlateGroup& group = input.groups[0];
+heatpump::Surroundings surroundings_at(const Input& input, const PlateGroup& group, std::size_t hour) {
     return {group.front_w_m2[hour],     group.rear_w_m2[hour], input.air_c[hour],      input.dew_point_c[hour],
             group.wind_plate_m_s[hour], input.sky_k[hour],     input.pressure_pa[hour]};
 }
@@ -136,11 +135,13 @@ Result<Year> run(const Input& input, const Options& options) {
                 hour_now = slot.hour;
                 hour = static_cast<std::size_t>(24 * day + slot.hour);
                 hour_sum = {};
-                simulation.set_weather(surroundings_at(input, hour));
+                for (std::size_t g = 0; g < input.groups.size(); ++g)
+                    simulation.set_weather(surroundings_at(input, input.groups[g], hour), g);
                 light_shape(input.sun_up, static_cast<int>(hour), schedule.parts_per_hour, shape);
             }
-            simulation.set_light(input.groups[0].front_w_m2[hour] * shape[slot.part],
-                                 input.groups[0].rear_w_m2[hour] * shape[slot.part]);
+            for (std::size_t g = 0; g < input.groups.size(); ++g)
+                simulation.set_light(input.groups[g].front_w_m2[hour] * shape[slot.part],
+                                     input.groups[g].rear_w_m2[hour] * shape[slot.part], g);
             const Ledger step = simulation.step(slot.length_s, schedule.draws_j.data() + slot.first_draw,
                                                 slot.draw_count, cold_c[static_cast<std::size_t>(day)]);
             if (!counted) continue;

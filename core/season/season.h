@@ -142,6 +142,7 @@ struct Standstill {
     double pressure_bar_abs = 0.0;  ///< saturation pressure at plate_c; above the critical point: see `above_critical`
     bool above_critical = false;
     int hour = 0;
+    std::size_t group = 0;  ///< of plates, the one that gets hottest
     double light_w_m2 = 0.0;
     double air_c = 0.0;
     double wind_m_s = 0.0;
