@@ -1,7 +1,6 @@
 #pragma once
 // Catalogue items. Each carries its own rules, as the maker states them; the planner holds the layout to them.
 
-#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -14,39 +13,6 @@ namespace wg {
 enum class LevelSide { long_side, short_side, either };
 enum class Refrigerant { r134a, r290, r1234yf, r513a };
 [[nodiscard]] const char* name_of(Refrigerant refrigerant) noexcept;  ///< "R134a"
-
-/// Coefficients of a test by ISO 9806:2017 for collectors sensitive to wind and infrared, for the gross area; a maker's
-/// sheet may state these instead of what the plate is made of. docs/handbook/plate-and-cycle.md says how they are used.
-struct CollectorTest {
-    double gross_area_m2 = 1.6;  ///< that the coefficients refer to
-    double zero_loss = 0.9;      ///< eta_0,b
-    double diffuse = 1.0;        ///< K_d
-    double a1 = 0.0;             ///< W/(m2 K)
-    double a2 = 0.0;             ///< W/(m2 K2)
-    double a3 = 0.0;             ///< J/(m3 K)
-    double a4 = 0.0;
-    double a5 = 0.0;            ///< J/(m2 K); heat stored in the plate is neglected, so it is kept but not used
-    double a6 = 0.0;            ///< s/m
-    double a7 = 0.0;            ///< s/m
-    double a8 = 0.0;            ///< W/(m2 K4)
-    double wind_max_m_s = 5.0;  ///< highest of the test; stronger wind counts as this
-    friend bool operator==(const CollectorTest&, const CollectorTest&) = default;
-};
-
-/// Ten-coefficient polynomials of EN 12900 over evaporating and condensing dew temperatures, deg C, in place of
-/// displacement and efficiencies. Outside the stated range they are never evaluated.
-struct CompressorSheet {
-    std::array<double, 10> mass_flow_kg_h{};
-    std::array<double, 10> power_w{};
-    std::optional<std::array<double, 10>> capacity_w;  ///< checked against the mass flow when given
-    /// Conditions of the sheet: superheat, or else the temperature of the suction gas.
-    std::optional<double> superheat_k;
-    std::optional<double> suction_gas_c;
-    double subcooling_k = 0.0;  ///< for the capacity alone
-    double evaporating_min_c = -25.0, evaporating_max_c = 15.0;
-    double condensing_min_c = 25.0, condensing_max_c = 70.0;
-    friend bool operator==(const CompressorSheet&, const CompressorSheet&) = default;
-};
 
 /// Bare evaporator plate. Own coordinates: x along the long side, y along the short one, origin in the lower left
 /// corner, seen from the front as a right-hand collector; a left-hand one is its mirror image in x.
@@ -85,7 +51,6 @@ struct CollectorModel {
     /// `channel_drop_at_w` of evaporator heat; it grows with the square of that.
     double channel_drop_k = 0.0;
     double channel_drop_at_w = 1500.0;
-    std::optional<CollectorTest> test;  ///< replaces absorptance and exchange with the surroundings where given
     friend bool operator==(const CollectorModel&, const CollectorModel&) = default;
 };
 
@@ -119,9 +84,6 @@ struct BlockModel {
     bool condenser_double_wall = true;
     double condenser_w_k = 220.0;
     double condenser_zone = 0.6;  ///< lower share of the cylinder's height that is heated
-    /// Refrigerant at the top of the condenser over that at its foot: temperature glide of a blend, pressure drop.
-    double condenser_glide_k = 0.0;
-    std::optional<CompressorSheet> sheet;  ///< replaces displacement and efficiencies where given
     DefrostKind defrost = DefrostKind::reverse;
     double min_run_s = 600.0;
     double min_rest_s = 300.0;

@@ -128,6 +128,8 @@ std::vector<Problem> problems_of(const Input& input, const Options& options, boo
                 equipment);
     check.range(plate + "rear_exposure", input.collector.rear_exposure, 0.0, 1.0, equipment);
     check.range(plate + "frost_limit_kg_m2", input.collector.frost_limit_kg_m2, 0.05, 20.0, equipment);
+    check.range(plate + "channel_drop_k", input.collector.channel_drop_k, 0.0, 10.0, equipment);
+    check.range(plate + "channel_drop_at_w", input.collector.channel_drop_at_w, 100.0, 20000.0, equipment);
     const std::string tank = "cylinder \"" + input.cylinder.name + "\".";
     check.range(tank + "volume_l", input.cylinder.volume_l, 20.0, 5000.0, equipment);
     check.range(tank + "height_m", input.cylinder.height_m, 0.3, 5.0, equipment);
