@@ -32,6 +32,10 @@ struct Tariffs {
 struct Input {
     double electricity_kwh = 0.0;  ///< of the new system, a year
     double useful_heat_kwh = 0.0;
+    double low_tariff_kwh = 0.0;       ///< of the electricity: bought in low windows
+    double surplus_kwh = 0.0;          ///< of the electricity: from the house's own photovoltaics
+    double electricity_low_kwh = 0.0;  ///< range of the electricity; both 0: none known
+    double electricity_high_kwh = 0.0;
     Demand demand;
     Tariffs tariffs;
     Money investment;  ///< tax included
@@ -45,7 +49,9 @@ struct Outcome {
     double present_co2_kg = 0.0;
     double simple_payback_y = 0.0;  ///< 0: never within the years looked at
     Money net_present_value;
-    std::vector<Money> cumulative;  ///< year 0..n, discounted
+    std::vector<Money> cumulative;       ///< year 0..n, discounted
+    std::vector<Money> cumulative_low;   ///< the same at the high end of the electricity's range; empty: no range
+    std::vector<Money> cumulative_high;  ///< and at its low end
     std::vector<Working> workings;
 };
 

@@ -98,6 +98,64 @@ const std::vector<Word<Fuel>>& words<Fuel>() {
 }
 
 template <>
+const std::vector<Word<DrawSource>>& words<DrawSource>() {
+    static const std::vector<Word<DrawSource>> list = {
+        {DrawSource::cycle, "cycle", "the same every day, by a cycle"},
+        {DrawSource::household, "household", "a household, different every day"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<DayRhythm>>& words<DayRhythm>() {
+    static const std::vector<Word<DayRhythm>> list = {
+        {DayRhythm::even, "even", "mornings and evenings alike"},
+        {DayRhythm::morning, "morning", "mostly mornings"},
+        {DayRhythm::evening, "evening", "mostly evenings"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<HolidayRule>>& words<HolidayRule>() {
+    static const std::vector<Word<HolidayRule>> list = {
+        {HolidayRule::as_usual, "as_usual", "kept warm as usual"},
+        {HolidayRule::off, "off", "off, no frost protection"},
+        {HolidayRule::frost_safe, "frost_safe", "off but kept from freezing"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<BackUpRule>>& words<BackUpRule>() {
+    static const std::vector<Word<BackUpRule>> list = {
+        {BackUpRule::when_blocked_or_cold, "when_blocked_or_cold", "when the pump cannot run or water is cold"},
+        {BackUpRule::below_wanted, "below_wanted", "only when water is cold"},
+        {BackUpRule::never, "never", "never"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<HygieneRule>>& words<HygieneRule>() {
+    static const std::vector<Word<HygieneRule>> list = {
+        {HygieneRule::none, "none", "none"},
+        {HygieneRule::weekly, "weekly", "once a week"},
+        {HygieneRule::daily, "daily", "every day"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<HygieneSource>>& words<HygieneSource>() {
+    static const std::vector<Word<HygieneSource>> list = {
+        {HygieneSource::immersion, "immersion", "immersion heater alone"},
+        {HygieneSource::pump_then_immersion, "pump_then_immersion", "heat pump first, then immersion heater"},
+    };
+    return list;
+}
+
+template <>
 const std::vector<Word<Hand>>& words<Hand>() {
     static const std::vector<Word<Hand>> list = {
         {Hand::left, "left", "connections left"},

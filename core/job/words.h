@@ -37,6 +37,18 @@ const std::vector<Word<ObstacleKind>>& words<ObstacleKind>();
 template <>
 const std::vector<Word<TappingCycle>>& words<TappingCycle>();
 template <>
+const std::vector<Word<DrawSource>>& words<DrawSource>();
+template <>
+const std::vector<Word<DayRhythm>>& words<DayRhythm>();
+template <>
+const std::vector<Word<HolidayRule>>& words<HolidayRule>();
+template <>
+const std::vector<Word<BackUpRule>>& words<BackUpRule>();
+template <>
+const std::vector<Word<HygieneRule>>& words<HygieneRule>();
+template <>
+const std::vector<Word<HygieneSource>>& words<HygieneSource>();
+template <>
 const std::vector<Word<Fuel>>& words<Fuel>();
 template <>
 const std::vector<Word<Hand>>& words<Hand>();

@@ -29,6 +29,8 @@ struct Input {
     std::vector<double> wind_plate_m_s;  ///< at plate height
     std::vector<double> sky_k;
     std::vector<double> pressure_pa;
+    std::vector<double> surplus_w;  ///< left of the house's own photovoltaics, hourly; empty: none
+    int first_weekday = 0;          ///< of 1 January, 0 Monday
     double tilt_deg = 35.0;
     double sky_view = 1.0;        ///< of the sunlit face to the sky after obstacles, on top of (1 + cos b)/2
     bool rear_free = false;       ///< rear sees sky and ground instead of roof or wall
@@ -67,6 +69,13 @@ struct MonthSums {
     double frost_h = 0.0;
     double rest_h = 0.0;  ///< resting to thaw
     double light_on_plane_kwh_m2 = 0.0;
+    double recirculation_kwh = 0.0;  ///< heat lost by the loop
+    double hygiene_kwh = 0.0;        ///< electricity of compressor and heater during hygiene runs: part of theirs
+    double surplus_kwh = 0.0;        ///< electricity met by the house's own photovoltaics
+    double low_tariff_kwh = 0.0;     ///< electricity bought in the low windows
+    double short_litres = 0.0;       ///< mixed water below the wanted temperature
+    double short_h = 0.0;            ///< hours of the clock in which a draw fell short
+    double pump_waits_h = 0.0;       ///< the sensor asks for heat and clock, set-back or holidays keep the pump off
     int starts = 0;
     [[nodiscard]] double electricity_kwh() const noexcept {
         return compressor_kwh + immersion_kwh + standby_kwh + defrost_kwh;
@@ -75,6 +84,7 @@ struct MonthSums {
 
 struct HourSeries {
     std::vector<float> condenser_w, electric_w, light_w_m2, plate_c, top_c, bottom_c, drawn_w, air_c;
+    std::vector<float> immersion_w, short_litres, wanted_w, frost_kg_m2, set_point_c;
     std::vector<std::array<float, 10>> node_c;  ///< top to bottom, resampled to ten when nodes differ
 };
 
@@ -91,7 +101,12 @@ struct Year {
     double pressure_limited_h = 0.0;
     double lowest_top_c = 0.0;
     int shortfall_draws = 0;
-    std::string models;  ///< names of the models used, for print
+    double coldest_draw_c = 0.0;  ///< coldest water that came from a tap, at most the wanted temperature
+    int coldest_draw_hour = 0;
+    int hygiene_runs = 0;        ///< begun
+    int hygiene_upper_only = 0;  ///< held the target above the immersion heater alone
+    int hygiene_missed = 0;      ///< held it nowhere
+    std::string models;          ///< names of the models used, for print
     std::optional<HourSeries> hours;
 };
 
