@@ -41,8 +41,8 @@ season::PlateGroup group_of(const Job& job, const sky::PreparedYear& year, const
     return group;
 }
 
-// Two collectors side by side under a passing shadow differ by less: as one group of two they move the year's
-// electricity by less than a hundredth of what their light differs by, and cost half the time.
+// Two collectors side by side under a passing shadow differ by less. Their mean leaves out only what is not linear in
+// the light, and a year of one group costs half the time of two.
 constexpr double alike_light = 0.02;  // of the year's light, hour by hour
 constexpr double alike_wind = 0.02;
 constexpr double alike_view = 0.02;

@@ -80,9 +80,9 @@ std::string models_text(const Input& input, const Options& options) {
 class Recorder {
    public:
     explicit Recorder(HourSeries& out) : out_(out) {
-        for (auto* series :
-             {&out.condenser_w, &out.electric_w, &out.light_w_m2, &out.plate_c, &out.top_c, &out.bottom_c, &out.drawn_w,
-              &out.air_c, &out.immersion_w, &out.short_litres, &out.wanted_w, &out.frost_kg_m2, &out.set_point_c})
+        for (auto* series : {&out.condenser_w, &out.electric_w, &out.light_w_m2, &out.plate_c, &out.top_c,
+                             &out.bottom_c, &out.drawn_w, &out.air_c, &out.immersion_w, &out.short_litres,
+                             &out.wanted_w, &out.frost_kg_m2, &out.set_point_c, &out.waits_h})
             series->reserve(hours_in_year);
         out.node_c.reserve(hours_in_year);
     }
@@ -100,6 +100,7 @@ class Recorder {
         out_.short_litres.push_back(static_cast<float>(sum.short_l));
         out_.wanted_w.push_back(mean_w(sum.wanted));
         const heatpump::Frost& frost = simulation.frost();
+        out_.waits_h.push_back(static_cast<float>(sum.waits_s / 3600.0));
         out_.frost_kg_m2.push_back(static_cast<float>(std::max(frost.front_kg_m2, frost.rear_kg_m2)));
         out_.set_point_c.push_back(static_cast<float>(simulation.set_point_c()));
         std::array<double, 10> slices{};
