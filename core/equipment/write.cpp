@@ -123,6 +123,8 @@ ordered_json to_json(const CylinderModel& c) {
             {"immersion_w", c.immersion_w},
             {"max_pressure_bar", c.max_pressure_bar},
             {"max_temperature_c", c.max_temperature_c},
+            {"sensor_height", c.sensor_height},
+            {"immersion_height", c.immersion_height},
             {"anode", c.anode},
             {"anode_check_months", c.anode_check_months},
             {"connections", c.connections},

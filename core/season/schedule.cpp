@@ -186,6 +186,8 @@ std::vector<Problem> problems_of(const Input& input, const Options& options, boo
     check.range(tank + "volume_l", input.cylinder.volume_l, 20.0, 5000.0, equipment);
     check.range(tank + "height_m", input.cylinder.height_m, 0.3, 5.0, equipment);
     check.range(tank + "standing_loss_kwh_24h", input.cylinder.standing_loss_kwh_24h, 0.0, 50.0, equipment);
+    check.range(tank + "sensor_height", input.cylinder.sensor_height, 0.05, 0.95, equipment);
+    check.range(tank + "immersion_height", input.cylinder.immersion_height, 0.02, 0.9, equipment);
     check.range(tank + "immersion_w", input.cylinder.immersion_w, 0.0, 20000.0, equipment);
     check.range("plate tilt, deg", input.tilt_deg, 0.0, 90.0, survey);
     check.range("sky view of the plate", input.sky_view, 0.0, 1.0, survey);

@@ -117,6 +117,10 @@ Simulation::Simulation(const Input& input, const heatpump::HeatPump& pump, const
       mid_step_(options.mid_step),
       reverse_(input.block.defrost == DefrostKind::reverse) {
     zone_.ua_w_k = input.block.condenser_w_k;
+    rules_.sensor_height = input.cylinder.sensor_height;
+    rules_.immersion_height = input.cylinder.immersion_height;
+    rules_.immersion_sensor_height =
+        std::max(rules_.immersion_sensor_height, rules_.immersion_height + rules_.immersion_sensor_above);
     hygiene_ = input.demand.hygiene;
     if (input.demand.recirculation.present) loop_loss_w_k_ = input.demand.recirculation.loss_w / loop_test_k;
 }

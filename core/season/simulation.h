@@ -11,12 +11,13 @@ namespace wg::season {
 
 /// Control and frost rules that no catalogue item states; docs/handbook/season.md explains them.
 struct Rules {
-    double sensor_height = 0.4;     ///< thermostat, share of the cylinder's height
-    double immersion_height = 0.6;  ///< heats what is above
+    double sensor_height = 0.4;     ///< thermostat, share of the cylinder's height; the cylinder's data decide
+    double immersion_height = 0.6;  ///< heats what is above; likewise
     double immersion_sensor_height = 0.85;
-    double retry_s = 1800.0;        ///< after a stop at the envelope's edge
-    double blocked_margin_k = 3.0;  ///< pump cannot run: heat below wanted + this
-    double immersion_band_k = 5.0;  ///< stops this much higher
+    double immersion_sensor_above = 0.05;  ///< the heater, at least
+    double retry_s = 1800.0;               ///< after a stop at the envelope's edge
+    double blocked_margin_k = 3.0;         ///< pump cannot run: heat below wanted + this
+    double immersion_band_k = 5.0;         ///< stops this much higher
     double longest_rest_s = 4.0 * 3600.0;
     double defrost_w = 2500.0;         ///< heat brought to the plate in reverse
     double defrost_surplus = 1.2;      ///< heat spent for each unit of ice melted; the surplus goes to the air
