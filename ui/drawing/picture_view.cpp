@@ -50,6 +50,13 @@ void PictureView::paintEvent(QPaintEvent*) {
     }
 }
 
+void PictureView::mousePressEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton) {
+        Q_EMIT pressed_at(QRectF(rect()).adjusted(margin, margin, -margin, -margin), event->position(), text_units());
+    }
+    QWidget::mousePressEvent(event);
+}
+
 void PictureView::mouseMoveEvent(QMouseEvent* event) {
     const QString text =
         words_ ? words_(QRectF(rect()).adjusted(margin, margin, -margin, -margin), event->position(), text_units())

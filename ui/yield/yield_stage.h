@@ -18,6 +18,8 @@ class DayPage;
 class EmptyPane;
 class LightPage;
 class NoticeBar;
+class RangePage;
+class SizingPage;
 class YearPage;
 struct FigureTable;
 
@@ -51,6 +53,8 @@ class YieldStage : public StageWidget {
     LightPage* light_ = nullptr;
     Comparison* comparison_ = nullptr;
     CostPage* cost_ = nullptr;
+    RangePage* range_ = nullptr;
+    SizingPage* sizing_ = nullptr;
     QPushButton* picture_ = nullptr;
 };
 
