@@ -85,6 +85,7 @@ struct MonthSums {
 struct HourSeries {
     std::vector<float> condenser_w, electric_w, light_w_m2, plate_c, top_c, bottom_c, drawn_w, air_c;
     std::vector<float> immersion_w, short_litres, wanted_w, frost_kg_m2, set_point_c;
+    std::vector<float> waits_h;  ///< of the hour: as MonthSums::pump_waits_h; empty: not recorded
     std::vector<std::array<float, 10>> node_c;  ///< top to bottom, resampled to ten when nodes differ
 };
 

@@ -26,6 +26,13 @@ economy::CourseEnds ends_of(const plan::Plan& plan, const CostBasis& basis) {
     economy::CourseEnds ends;
     const plan::Ranged& electricity = plan.figures.electricity_kwh;
     if (!plan.quote || !(electricity.mid > 0.0)) return ends;
+    ends.electricity_low = electricity.low / electricity.mid;
+    ends.electricity_high = electricity.high / electricity.mid;
+    if (!plan.economy.cumulative_low.empty()) {
+        ends.cumulative_low = plan.economy.cumulative_low;
+        ends.cumulative_high = plan.economy.cumulative_high;
+        return ends;
+    }
     economy::Input input;
     input.useful_heat_kwh = plan.figures.heat_kwh.mid;
     input.demand = basis.demand;
@@ -35,8 +42,6 @@ economy::CourseEnds ends_of(const plan::Plan& plan, const CostBasis& basis) {
     ends.cumulative_low = economy::evaluate(input).cumulative;
     input.electricity_kwh = electricity.low;
     ends.cumulative_high = economy::evaluate(input).cumulative;
-    ends.electricity_low = electricity.low / electricity.mid;
-    ends.electricity_high = electricity.high / electricity.mid;
     return ends;
 }
 
@@ -204,7 +209,9 @@ QString CostPage::year_words(int year) const {
             default: parts += tr("%1 %2").arg(column.name, value); break;
         }
     }
-    return tr("After %1 years: %2").arg(year).arg(parts.join(QStringLiteral("; ")));
+    return (year == 1 ? tr("After %1 year: %2") : tr("After %1 years: %2"))
+        .arg(year)
+        .arg(parts.join(QStringLiteral("; ")));
 }
 
 QString CostPage::view_name() const {

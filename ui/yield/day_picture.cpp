@@ -85,6 +85,17 @@ CurvesPanel powers(const season::HourSeries& hours, int day, const ChartColours&
                 {QObject::tr("Of it immersion heater"), c.electricity, Qt::DotLine, 2.0, steps_of(values), false});
         }
     }
+    if (const auto* waits = optional_series(hours.waits_h)) {
+        for (int hour = 0; hour < 24; ++hour) {
+            if ((*waits)[static_cast<std::size_t>(day * 24 + hour)] <= 0.0F) continue;
+            if (!panel.spans.empty() && panel.spans.back().to == hour) {
+                panel.spans.back().to = hour + 1;
+            } else {
+                panel.spans.push_back({static_cast<double>(hour), static_cast<double>(hour + 1)});
+            }
+        }
+        panel.span_name = QObject::tr("Control holds the pump back");
+    }
     fit_panel(panel, true);
     return panel;
 }
@@ -197,6 +208,8 @@ QString hour_words(const season::HourSeries& hours, int hour_of_year) {
         text += QObject::tr("; frost %1").arg(quantity(at(*frost), QStringLiteral("kg/m²"), 2));
     if (const auto* litres = optional_series(hours.short_litres); litres != nullptr && at(*litres) > 0.0)
         text += QObject::tr("; below wanted %1").arg(quantity(at(*litres), QStringLiteral("l")));
+    if (const auto* waits = optional_series(hours.waits_h); waits != nullptr && at(*waits) > 0.0)
+        text += QObject::tr("; pump held back");
     return text;
 }
 
