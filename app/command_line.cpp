@@ -1,13 +1,13 @@
 #include "app/command_line.h"
 
-#include <QCommandLineParser>
 #include <QDate>
 #include <QDir>
-#include <QSaveFile>
 #include <cmath>
 #include <cstdio>
 #include <ostream>
 
+#include "app/arguments.h"
+#include "app/rate_command.h"
 #include "app/resources.h"
 #include "core/job/codec.h"
 #include "core/plan/plan.h"
@@ -20,47 +20,6 @@
 
 namespace wg::app {
 namespace {
-
-int bad_usage(std::ostream& err, const QString& what) {
-    err << "warmgable: " << what.toStdString() << "\nSee 'warmgable --help'.\n";
-    return exit_bad_usage;
-}
-
-int bad_input(std::ostream& err, const std::vector<Problem>& problems) {
-    for (const Problem& problem : problems)
-        err << problem.text() << '\n';
-    return exit_bad_input;
-}
-
-/// One command's arguments: options with a value, flags, and exactly one file or none.
-struct Arguments {
-    QCommandLineParser parser;
-    bool parse(const QStringList& arguments, QStringList& positional, QString& error) {
-        parser.setSingleDashWordOptionMode(QCommandLineParser::ParseAsLongOptions);
-        if (!parser.parse(QStringList{QStringLiteral("warmgable")} + arguments)) {
-            error = parser.errorText();
-            return false;
-        }
-        positional = parser.positionalArguments();
-        return true;
-    }
-    void value_option(const QString& name) { parser.addOption({name, QString(), name}); }
-    void flag(const QString& name) { parser.addOption(QCommandLineOption(name)); }
-};
-
-/// A number of the command line within a range, or a problem that names the option.
-Result<double> number_option(const QCommandLineParser& parser, const QString& name, double low, double high) {
-    const QString text = parser.value(name);
-    bool ok = false;
-    const double value = text.toDouble(&ok);
-    if (!ok || !std::isfinite(value) || value < low || value > high) {
-        return Problem{"--" + name.toStdString(),
-                       "'" + text.toStdString() + "' is not a number from " + QString::number(low).toStdString() +
-                           " to " + QString::number(high).toStdString(),
-                       "Give decimal degrees or metres with a point, e.g. 47.4"};
-    }
-    return value;
-}
 
 int run_sun(const QStringList& arguments, std::ostream& out, std::ostream& err) {
     Arguments args;
@@ -124,18 +83,6 @@ int run_weather(const QStringList& arguments, std::ostream& out, std::ostream& e
     if (!year) return bad_input(err, year.problems());
     out << weather::text(year.value(), weather::assess(year.value()));
     return exit_done;
-}
-
-bool write_file(const QString& path, const std::string& content, std::ostream& err) {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) ||
-        file.write(content.data(), static_cast<qint64>(content.size())) != static_cast<qint64>(content.size()) ||
-        !file.commit()) {
-        err << path.toStdString() << ": cannot be written: " << file.errorString().toStdString()
-            << ". Choose another folder with --out\n";
-        return false;
-    }
-    return true;
 }
 
 int write_documents(const Job& job, const plan::Plan& plan, const QString& folder, std::ostream& err) {
@@ -239,12 +186,22 @@ QString usage() {
         "                                         prints the sun's zenith and azimuth (clockwise from north)\n"
         "  warmgable weather FILE                 prints what a weather file holds and how good it is\n"
         "                                         (EPW, TMY3 CSV, PVGIS TMY CSV, plain CSV)\n"
+        "  warmgable rate --collector ID --count N --block ID --cylinder ID [--cycle S|M|L|XL|XXL] [--air 2|7|14]\n"
+        "                 [--set-point C] [--equipment FILE] [--fit FILE [--out FILE]] [--json]\n"
+        "                                         computes the rating test of EN 16147 on a set of the catalogue\n"
+        "                                         (default: cycles M, L, XL at 7 and 14 deg C air); --fit calibrates "
+        "it\n"
+        "                                         to the declared values in FILE, --out writes the calibrated set as "
+        "an\n"
+        "                                         equipment file, --equipment adds the items of such a file\n"
         "  warmgable --help | --version\n"
         "\n"
         "  --store FILE                           keeps the jobs in this file instead of the usual place (window "
         "only)\n"
         "\n"
-        "Exit: 0 done, 1 the plan has a stop, 2 bad usage, 3 bad input, 4 could not write.\n"
+        "Exit: 0 done, 1 the plan has a stop (rate: a test does not finish or a declared value is not met), 2 bad "
+        "usage,\n"
+        "3 bad input, 4 could not write.\n"
         "\n"
         "Planning aid only. Local codes and licensed practice decide.\n");
 }
@@ -253,7 +210,8 @@ bool is_command(const QStringList& arguments) {
     if (arguments.isEmpty()) return false;
     const QString& first = arguments.first();
     return first == QLatin1String("plan") || first == QLatin1String("sun") || first == QLatin1String("weather") ||
-           first == QLatin1String("--help") || first == QLatin1String("-h") || first == QLatin1String("--version");
+           first == QLatin1String("rate") || first == QLatin1String("--help") || first == QLatin1String("-h") ||
+           first == QLatin1String("--version");
 }
 
 int run_command(const QStringList& arguments, std::ostream& out, std::ostream& err) {
@@ -270,6 +228,7 @@ int run_command(const QStringList& arguments, std::ostream& out, std::ostream& e
     }
     if (command == QLatin1String("sun")) return run_sun(rest, out, err);
     if (command == QLatin1String("weather")) return run_weather(rest, out, err);
+    if (command == QLatin1String("rate")) return run_rate(rest, out, err);
     return run_plan(rest, out, err);
 }
 

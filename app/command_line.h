@@ -1,5 +1,5 @@
 #pragma once
-// The program without a window: plan, sun, weather. docs/guide/command-line.md tells how to use it.
+// The program without a window: plan, sun, weather, rate. docs/guide/command-line.md tells how to use it.
 
 #include <QString>
 #include <QStringList>
@@ -10,7 +10,7 @@ namespace wg::app {
 /// Exit codes, stable for scripts.
 enum Exit : int {
     exit_done = 0,       ///< done
-    exit_stop = 1,       ///< planned, but the plan has a stop
+    exit_stop = 1,       ///< done, but the plan has a stop, a test does not finish, or a declared value is not met
     exit_bad_usage = 2,  ///< the command line is wrong
     exit_bad_input = 3,  ///< a file or value is wrong
     exit_failed = 4,     ///< could not write

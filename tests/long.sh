@@ -30,6 +30,7 @@ analyze() {
         --extra-arg=-Wno-unknown-warning-option
 }
 part analyzer analyze
+part instructions bash tests/bench/instructions.sh
 part benchmarks .build/release/tests/bench/warmgable_bench --benchmark_repetitions=5 \
     --benchmark_report_aggregates_only=true --benchmark_out=".cache/long/bench.json" --benchmark_out_format=json
 say "All parts done for $stamps"

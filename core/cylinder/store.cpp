@@ -150,6 +150,7 @@ double Store::shift(double volume_l, double cold_c) noexcept {
 
 Drawn Store::draw(double useful_j, double wanted_c, double cold_c) noexcept {
     Drawn out;
+    out.coldest_c = wanted_c;
     double mixed_left_l = useful_j / (heat_capacity_j_l_k * (wanted_c - cold_c));
     if (!(mixed_left_l > 0.0)) return out;
     // Layer by layer, so that a draw which reaches colder water ends colder.
@@ -162,7 +163,11 @@ Drawn Store::draw(double useful_j, double wanted_c, double cold_c) noexcept {
         const double taken_l = i < count_ ? std::min(needed_l, available) : needed_l;
         const double mixed_l = needed_l > taken_l ? taken_l / hot_share : mixed_left_l;
         out.hot_l += taken_l;
-        if (hot_c < wanted_c) out.shortfall_j += mixed_l * (wanted_c - hot_c) * heat_capacity_j_l_k;
+        if (hot_c < wanted_c && mixed_l > 0.0) {
+            out.shortfall_j += mixed_l * (wanted_c - hot_c) * heat_capacity_j_l_k;
+            out.short_l += mixed_l;
+            out.coldest_c = std::min(out.coldest_c, hot_c);
+        }
         mixed_left_l -= mixed_l;
         if (needed_l <= taken_l) break;
         ++i;
@@ -170,6 +175,49 @@ Drawn Store::draw(double useful_j, double wanted_c, double cold_c) noexcept {
     }
     out.useful_j = shift(out.hot_l, cold_c);
     return out;
+}
+
+double Store::circulate(double volume_l, double heat_j, double to_height) noexcept {
+    const double above_l = (1.0 - to_height) * geometry_.volume_l;
+    double left = std::min(volume_l, 0.5 * above_l);
+    if (!(left > 0.0)) return 0.0;
+    const double going_l = left;
+    split_at(to_height);
+    double sum_l_k = 0.0;
+    std::size_t gone = 0;
+    while (left >= volume_l_[gone] - least_layer_l && gone + 1 < count_) {
+        sum_l_k += volume_l_[gone] * temperature_c_[gone];
+        left -= volume_l_[gone];
+        ++gone;
+    }
+    if (left > 0.0) {
+        sum_l_k += left * temperature_c_[gone];
+        volume_l_[gone] -= left;
+    }
+    // What is left above the height, then the returning water.
+    std::size_t layer = gone;
+    double passed_l = going_l;
+    std::size_t into = 0;
+    std::array<double, capacity> volume{};
+    std::array<double, capacity> temperature{};
+    const auto put = [&](double litres, double c) {
+        volume[into] = litres;
+        temperature[into] = c;
+        ++into;
+    };
+    for (; layer < count_ && passed_l < above_l - 1e-6; ++layer) {
+        passed_l += volume_l_[layer];
+        put(volume_l_[layer], temperature_c_[layer]);
+    }
+    put(going_l, (sum_l_k - heat_j / heat_capacity_j_l_k) / going_l);
+    for (; layer < count_; ++layer)
+        put(volume_l_[layer], temperature_c_[layer]);
+    count_ = into;
+    volume_l_ = volume;
+    temperature_c_ = temperature;
+    settle();
+    reduce();
+    return heat_j;
 }
 
 void Store::band_shares(double from, double to, std::span<double> shares) const noexcept {

@@ -30,6 +30,8 @@ struct Drawn {
     double useful_j = 0.0;     ///< over cold inflow; left the cylinder
     double shortfall_j = 0.0;  ///< asked for less given: the cylinder's water was colder than wanted
     double hot_l = 0.0;        ///< volume taken from the cylinder
+    double short_l = 0.0;      ///< mixed water that came colder than wanted
+    double coldest_c = 0.0;    ///< at the tap, at most the wanted temperature
 };
 
 class Store {
@@ -46,6 +48,10 @@ class Store {
     /// A draw through the mixing valve: cold is added so that the tap gives `wanted_c`. Water below that comes as it
     /// is, in the volume that was asked for at the tap.
     Drawn draw(double useful_j, double wanted_c, double cold_c) noexcept;
+
+    /// A loop: takes a volume from the top, which loses `heat_j` on its way and returns at a height. Energy is kept but
+    /// for that heat. At most the water above the height goes round; returns the heat lost, J.
+    double circulate(double volume_l, double heat_j, double to_height) noexcept;
 
     /// Share of the band between two heights (0 bottom, 1 top) that each layer fills; the shares sum to 1.
     void band_shares(double from, double to, std::span<double> shares) const noexcept;

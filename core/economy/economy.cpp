@@ -25,6 +25,14 @@ Source source_of(Fuel fuel, const Tariffs& t) {
     return {};
 }
 
+/// Cost of a year's electricity. Without low windows and photovoltaics E c to the bit.
+double running_minor(const Input& in) {
+    const Tariff& tariff = in.demand.tariff;
+    const double usual_kwh = in.electricity_kwh - in.low_tariff_kwh - in.surplus_kwh;
+    return usual_kwh * in.tariffs.electricity_minor_kwh + in.low_tariff_kwh * tariff.low_minor_kwh +
+           in.surplus_kwh * tariff.feed_in_minor_kwh;
+}
+
 Money rounded(double minor) {
     return scaled(Money{1}, minor);
 }
@@ -45,6 +53,14 @@ void show_running(const Input& in, const Source& fuel, double present_kwh, Outco
     w.formula = "C = E c";
     w.inputs = {{"E, electricity", fixed(in.electricity_kwh, 0) + " kWh"},
                 {"c, price", fixed(t.electricity_minor_kwh, 2) + " hundredths/kWh"}};
+    if (in.low_tariff_kwh > 0.0 || in.surplus_kwh > 0.0) {
+        const Tariff& own = in.demand.tariff;
+        w.formula = "C = (E - E_l - E_s) c + E_l c_l + E_s c_f";
+        w.inputs.push_back({"E_l, bought in low windows", fixed(in.low_tariff_kwh, 0) + " kWh"});
+        w.inputs.push_back({"c_l, low price", fixed(own.low_minor_kwh, 2) + " hundredths/kWh"});
+        w.inputs.push_back({"E_s, from own photovoltaics", fixed(in.surplus_kwh, 0) + " kWh"});
+        w.inputs.push_back({"c_f, pay for feeding in, forgone", fixed(own.feed_in_minor_kwh, 2) + " hundredths/kWh"});
+    }
     w.result = amount(out.running_cost);
     w.source = "Tariffs: " + t.source;
     w.assumed = true;  // tariffs of the coming years are never measured
@@ -112,6 +128,36 @@ double present_worth_factor(int years, double rise, double discount) {
     return -std::expm1(static_cast<double>(years) * log_q) / (discount - rise);
 }
 
+double mean_price_minor_kwh(const Input& in) {
+    const bool one_price = in.low_tariff_kwh == 0.0 && in.surplus_kwh == 0.0;
+    if (one_price || !(in.electricity_kwh > 0.0)) return in.tariffs.electricity_minor_kwh;
+    return running_minor(in) / in.electricity_kwh;
+}
+
+namespace {
+
+/// Investment and discounted savings after each year, as far as the years looked at.
+std::vector<Money> course(const Input& in, double saving_minor) {
+    const Tariffs& t = in.tariffs;
+    const auto investment = static_cast<double>(in.investment.minor);
+    std::vector<Money> out;
+    out.reserve(static_cast<std::size_t>(t.years) + 1U);
+    out.push_back(Money{} - in.investment);
+    for (int year = 1; year <= t.years; ++year)
+        out.push_back(rounded(saving_minor * present_worth_factor(year, t.yearly_rise, t.discount_rate) - investment));
+    return out;
+}
+
+/// The same with electricity at the ends of its range, at the year's mean price.
+void add_band(const Input& in, double saving_minor, Outcome& out) {
+    if (!(in.electricity_high_kwh > in.electricity_low_kwh)) return;
+    const double price = mean_price_minor_kwh(in);
+    out.cumulative_low = course(in, saving_minor - (in.electricity_high_kwh - in.electricity_kwh) * price);
+    out.cumulative_high = course(in, saving_minor + (in.electricity_kwh - in.electricity_low_kwh) * price);
+}
+
+}  // namespace
+
 Outcome evaluate(const Input& in) {
     assert(in.demand.present_efficiency > 0.0);
     const Tariffs& t = in.tariffs;
@@ -119,9 +165,10 @@ Outcome evaluate(const Input& in) {
     const double present_kwh = in.useful_heat_kwh / in.demand.present_efficiency;
 
     Outcome out;
-    out.running_cost = rounded(in.electricity_kwh * t.electricity_minor_kwh);
+    out.running_cost = rounded(running_minor(in));
     out.present_cost = rounded(present_kwh * fuel.minor_kwh);
-    out.co2_kg = in.electricity_kwh * t.electricity_kg_co2_kwh;
+    // Own photovoltaic electricity causes none here; what it would have replaced elsewhere is not counted.
+    out.co2_kg = (in.electricity_kwh - in.surplus_kwh) * t.electricity_kg_co2_kwh;
     out.present_co2_kg = present_kwh * fuel.kg_co2_kwh;
     const Money service = rounded(t.yearly_service_minor);
     out.yearly_saving = out.present_cost - out.running_cost - service;
@@ -131,12 +178,8 @@ Outcome evaluate(const Input& in) {
     if (saving > 0.0 && investment / saving <= static_cast<double>(t.years)) {
         out.simple_payback_y = investment / saving;
     }
-    out.cumulative.reserve(static_cast<std::size_t>(t.years) + 1U);
-    out.cumulative.push_back(Money{} - in.investment);
-    for (int year = 1; year <= t.years; ++year) {
-        out.cumulative.push_back(
-            rounded(saving * present_worth_factor(year, t.yearly_rise, t.discount_rate) - investment));
-    }
+    out.cumulative = course(in, saving);
+    add_band(in, saving, out);
     out.net_present_value = out.cumulative.back();
     show_running(in, fuel, present_kwh, out);
     show_worth(in, present_worth_factor(t.years, t.yearly_rise, t.discount_rate), out);

@@ -55,6 +55,10 @@ struct Outcome {
     std::vector<Working> workings;
 };
 
+/// What a kilowatt-hour of the new system costs in the mean: bought at the usual and the low price, and own
+/// photovoltaic electricity at what feeding it in would have paid.
+[[nodiscard]] double mean_price_minor_kwh(const Input& input);
+
 [[nodiscard]] Outcome evaluate(const Input& input);
 
 /// (1 - ((1+i)/(1+d))^n)/(d - i), n/(1+i) when equal: present worth of n yearly payments, first at the end of year 1.

@@ -204,6 +204,8 @@ CylinderModel read_cylinder(Reader& r) {
     c.immersion_w = r.number("immersion_w", 0.0, 12000.0, "W");
     c.max_pressure_bar = r.number("max_pressure_bar", 1.0, 16.0, "bar");
     c.max_temperature_c = r.number("max_temperature_c", 45.0, 95.0, "deg C");
+    c.sensor_height = r.number_or("sensor_height", c.sensor_height, 0.05, 0.95, "of the height");
+    c.immersion_height = r.number_or("immersion_height", c.immersion_height, 0.02, 0.9, "of the height");
     c.anode = r.text_or("anode", "");
     c.anode_check_months = r.number_or("anode_check_months", 24.0, 1.0, 120.0, "months");
     c.connections = r.text_or("connections", "");

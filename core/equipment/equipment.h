@@ -124,7 +124,9 @@ struct CylinderModel {
     double immersion_w = 1500.0;
     double max_pressure_bar = 8.0;
     double max_temperature_c = 70.0;
-    std::string anode;  ///< e.g. "magnesium, 1 1/4 inch"; empty: none needed
+    double sensor_height = 0.4;     ///< of the thermostat, share of the height; 0.05..0.95
+    double immersion_height = 0.6;  ///< the immersion heater warms what is above, 0.02..0.9
+    std::string anode;              ///< e.g. "magnesium, 1 1/4 inch"; empty: none needed
     double anode_check_months = 24.0;
     std::string connections;  ///< e.g. "cold 3/4, hot 3/4, recirculation 1/2, safety 3/4"
     bool recirculation_port = true;

@@ -123,6 +123,8 @@ ordered_json to_json(const CylinderModel& c) {
             {"immersion_w", c.immersion_w},
             {"max_pressure_bar", c.max_pressure_bar},
             {"max_temperature_c", c.max_temperature_c},
+            {"sensor_height", c.sensor_height},
+            {"immersion_height", c.immersion_height},
             {"anode", c.anode},
             {"anode_check_months", c.anode_check_months},
             {"connections", c.connections},
@@ -158,12 +160,13 @@ ordered_json list(const std::vector<T>& items) {
 
 }  // namespace
 
-std::string catalogue_to_json(const Catalogue& catalogue) {
-    const ordered_json document = {{"schema", 1},
-                                   {"collectors", list(catalogue.collectors)},
-                                   {"blocks", list(catalogue.blocks)},
-                                   {"cylinders", list(catalogue.cylinders)},
-                                   {"fixing_methods", list(catalogue.fixing_methods)}};
+std::string catalogue_to_json(const Catalogue& catalogue, const std::string& note) {
+    ordered_json document = {{"schema", 1}};
+    if (!note.empty()) document["note"] = note;
+    document["collectors"] = list(catalogue.collectors);
+    document["blocks"] = list(catalogue.blocks);
+    document["cylinders"] = list(catalogue.cylinders);
+    document["fixing_methods"] = list(catalogue.fixing_methods);
     // Text that is not UTF-8 cannot have come from a file; replaced rather than thrown.
     return document.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) + '\n';
 }

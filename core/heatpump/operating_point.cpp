@@ -41,6 +41,8 @@ namespace {
 // heat is always the sum of the others, and the plate is always evaluated anew.
 constexpr double straight_condensing_k = 0.02;
 constexpr double straight_suction_k = 0.01;
+constexpr double collapsed_k = 1e-10;  // a bracket this narrow holds no more than rounding
+constexpr double reopened_k = 0.5;
 constexpr int most_iterations = 100;  // bisection alone needs fewer
 
 /// Tables behind the same face as the map, with slopes from differences: exact in value, good enough in slope.
@@ -106,6 +108,8 @@ class Search {
         CycleSlopes at{};
         Circuit out;
         double net_slope = 1.0;
+        double last_move = high - low;
+        double move_before_last = high - low;
         for (int i = 0; i < most_iterations; ++i) {
             at = source_.at(suction_c, tc);
             evaluate(at, suction_c, tc, out);
@@ -122,10 +126,16 @@ class Search {
                 low = tc;
             else
                 high = tc;
-            double next = net_slope > 0.0 ? tc - miss / net_slope : high;
+            // Far outside the envelope, at the floors of the efficiencies, the circuit may give more heat the hotter it
+            // condenses: no slope to follow there.
+            double next = net_slope > 0.0 ? tc - miss / net_slope : 0.5 * (low + high);
             if (!(next >= low && next <= high)) next = 0.5 * (low + high);
+            // Where the coldest water begins to be touched the slope changes tenfold: bare Newton can go to and fro.
+            if (std::abs(next - tc) > 0.5 * move_before_last) next = 0.5 * (low + high);
             const double move = next - tc;
-            if (std::abs(move) < straight_condensing_k || (tc >= tc_high_ && miss < 0.0)) {
+            move_before_last = last_move;
+            last_move = std::abs(move);
+            if (std::abs(move) < straight_k_ || (tc >= tc_high_ && miss < 0.0)) {
                 // So near the root the slopes carry the rest of the way.
                 tc += move;
                 at.evaporator_w += at.evaporator_by_tc * move;
@@ -161,6 +171,9 @@ class Search {
         return circuit;
     }
 
+    /// No more steps along the slopes: across a crease (water as warm as the refrigerant) they make the residual jump.
+    void tighten() noexcept { straight_k_ = 1e-9; }
+
     void start_at(double suction_c, double condensing_c) noexcept {
         last_te_ = suction_c;
         last_tc_ = condensing_c;
@@ -195,6 +208,7 @@ class Search {
     const CondenserZone& zone_;
     const Line& line_;
     double air_c_;
+    double straight_k_ = straight_condensing_k;
     double last_te_ = 0.0;
     double last_tc_ = 40.0;
     double tc_by_te_ = 0.0;
@@ -232,10 +246,10 @@ Point solve(const Source& source, const HeatPump& pump, const PlateBalance& plat
     Circuit circuit;
     Circuit evaluated;  // the last one from the map, and where
     double evaluated_te = -1e9;
+    double straight_k = straight_suction_k;
     for (int i = 0; i < most_iterations; ++i) {
-        circuit = std::abs(te - evaluated_te) < straight_suction_k
-                      ? search.shifted(evaluated, te - evaluated_te)
-                      : (evaluated_te = te, evaluated = search.circuit(te));
+        circuit = std::abs(te - evaluated_te) < straight_k ? search.shifted(evaluated, te - evaluated_te)
+                                                           : (evaluated_te = te, evaluated = search.circuit(te));
         const double plate_c = te + line.drop_k + circuit.evaporator_w / plate.plate().refrigerant_w_k;
         point.plate = plate.heat(plate_c);
         point.plate_c = plate_c;
@@ -254,7 +268,18 @@ Point solve(const Source& source, const HeatPump& pump, const PlateBalance& plat
             high = te;
             high_tried = true;
         }
-        if (high - low < 1e-12) break;
+        if (high - low < collapsed_k) {
+            // The root lies in a jump between two straight steps, past an end that one of them has set: once more
+            // around here, without them.
+            if (straight_k == 0.0) break;
+            straight_k = 0.0;
+            search.tighten();
+            low = std::max(bottom, te - reopened_k);
+            high = std::min(top, te + reopened_k);
+            low_tried = high_tried = false;
+            last_step = step_before_last = high - low;
+            continue;
+        }
         const double slope = point.plate.slope_w_k * (1.0 + circuit.evaporator_by_te / plate.plate().refrigerant_w_k) -
                              circuit.evaporator_by_te;
         double next = slope < 0.0 ? te - residual / slope : 0.5 * (low + high);

@@ -63,14 +63,26 @@ class Checker {
         describe(child, value);
     }
     template <class T>
-    void list(const char* key, const std::vector<T>& values) {
+    void list(const char* key, const std::vector<T>& values, std::size_t max_length = max_list) {
         const Path path = at(key);
-        check_length(problems_, path, values.size(), max_list);
-        for (std::size_t i = 0; i < values.size() && i < max_list && !problems_.full(); ++i) {
+        check_length(problems_, path, values.size(), max_length);
+        for (std::size_t i = 0; i < values.size() && i < max_length && !problems_.full(); ++i) {
             const Path element{&path, nullptr, i, label_of(values[i])};
             Checker child(problems_, element);
             describe(child, values[i]);
         }
+    }
+    template <class E>
+    void word_if_other(const char* key, E value) {
+        word(key, value);
+    }
+    template <class T>
+    void object_if_other(const char* key, const T& value) {
+        object(key, value);
+    }
+    template <class T>
+    void list_if_any(const char* key, const std::vector<T>& values, std::size_t max_length) {
+        list(key, values, max_length);
     }
     void extra(const std::string& extra_json) {
         if (extra_json.empty()) return;

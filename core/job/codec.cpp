@@ -135,14 +135,26 @@ class Reader {
         if (found != nullptr) read_object(path, *found, value);
     }
     template <class T>
-    void list(const char* key, std::vector<T>& values) {
+    void list(const char* key, std::vector<T>& values, std::size_t max_length = max_list) {
         const Path path = at(key);
         const json* found = take(path, may_be_empty);
-        if (found == nullptr || !usable_list(path, *found, max_list)) return;
+        if (found == nullptr || !usable_list(path, *found, max_length)) return;
         values.resize(found->size());
         for (std::size_t i = 0; i < values.size() && !problems_.full(); ++i) {
             read_object({&path, nullptr, i, label_of(values[i])}, (*found)[i], values[i]);
         }
+    }
+    template <class E>
+    void word_if_other(const char* key, E& value) {
+        word(key, value);
+    }
+    template <class T>
+    void object_if_other(const char* key, T& value) {
+        object(key, value);
+    }
+    template <class T>
+    void list_if_any(const char* key, std::vector<T>& values, std::size_t max_length) {
+        list(key, values, max_length);
     }
     void extra(std::string& extra_json) {
         json rest = json::object();
@@ -256,11 +268,26 @@ class Writer {
         out_[key] = written(value);
     }
     template <class T>
-    void list(const char* key, const std::vector<T>& values) {
+    void list(const char* key, const std::vector<T>& values, std::size_t = 0) {
         json elements = json::array();
         for (const T& value : values)
             elements.push_back(written(value));
         out_[key] = std::move(elements);
+    }
+    template <class E>
+    void word_if_other(const char* key, E value) {
+        if (value == E{}) return left_out_.push_back(key);
+        word(key, value);
+    }
+    template <class T>
+    void object_if_other(const char* key, const T& value) {
+        if (value == T{}) return left_out_.push_back(key);
+        object(key, value);
+    }
+    template <class T>
+    void list_if_any(const char* key, const std::vector<T>& values, std::size_t) {
+        if (values.empty()) return left_out_.push_back(key);
+        list(key, values);
     }
     void extra(const std::string& extra_json) {
         if (extra_json.empty()) return;

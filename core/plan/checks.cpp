@@ -226,13 +226,6 @@ void note_simplifications(const Selection& with, const Plan& plan, Findings& fin
                      "Several collectors are worked out as one with their mean light, tilt and wind", "", "Method",
                      "docs/handbook/season.md");
     }
-    if (plan.has_yield) {
-        findings.add(Severity::note, Stage::yield, "simplified.hygiene-programme", "",
-                     "No hygiene programme is counted in the year: if local rules ask for one, its heat comes from the "
-                     "immersion heater "
-                     "and adds to the electricity",
-                     "", "Method", "docs/handbook/season.md");
-    }
     if (with.method->needs_rafters && !plan.placements.empty()) {
         findings.add(Severity::note, Stage::layout, "simplified.rafters-as-surveyed", with.method->label,
                      "Rafter positions are those of the survey; the roof structure itself is not checked",
@@ -253,6 +246,7 @@ void checks(const Job& job, const Selection& with, Plan& plan) {
     check_site_values(job, with, findings);
     check_market(with, findings);
     note_simplifications(with, plan, findings);
+    household_checks(job, with, plan);
 }
 
 }  // namespace wg::plan::steps

@@ -34,11 +34,15 @@ void money(const Job& job, const Selection& with, Plan& plan) {
     economy::Input economy;
     economy.electricity_kwh = plan.season.total.electricity_kwh();
     economy.useful_heat_kwh = plan.season.total.drawn_kwh;
+    economy.low_tariff_kwh = plan.season.total.low_tariff_kwh;
+    economy.surplus_kwh = plan.season.total.surplus_kwh;
+    economy.electricity_low_kwh = plan.figures.electricity_kwh.low;
+    economy.electricity_high_kwh = plan.figures.electricity_kwh.high;
     economy.demand = job.demand;
     economy.tariffs = with.prices->tariffs;
     economy.investment = plan.figures.price_gross;
     plan.economy = economy::evaluate(economy);
-    const double minor_kwh = with.prices->tariffs.electricity_minor_kwh;
+    const double minor_kwh = economy::mean_price_minor_kwh(economy);
     const Ranged& electricity = plan.figures.electricity_kwh;
     plan.figures.running_cost_minor = {electricity.low * minor_kwh, electricity.mid * minor_kwh,
                                        electricity.high * minor_kwh};

@@ -39,6 +39,10 @@ struct Selection {
                                          const std::vector<sky::PlaneYear>& planes,
                                          const std::vector<PlacementPlan>& placements, const pipework::Run& run);
 
+/// Light on the photovoltaic plane of the wish times peak power and a performance ratio, less the house's load; without
+/// shade. Empty when there are none.
+[[nodiscard]] std::vector<double> photovoltaic_surplus_w(const Job& job, const sky::PreparedYear& year);
+
 /// Quarter-hour steps and a short warm-up, for years of which only the difference from one another is used.
 [[nodiscard]] season::Options options_for_comparing() noexcept;
 
@@ -61,6 +65,9 @@ void money(const Job& job, const Selection& with, Plan& plan);
 
 /// What concerns the whole: combinations of equipment, weather, market, assumptions, comfort.
 void checks(const Job& job, const Selection& with, Plan& plan);
+
+/// Comfort, hygiene programme, holidays and loop.
+void household_checks(const Job& job, const Selection& with, Plan& plan);
 
 /// Values expected on the day, verdicts on the record so far, service that falls due.
 void aftercare(const Job& job, const Selection& with, Plan& plan);

@@ -137,6 +137,13 @@ Json to_json(const season::MonthSums& m) {
             {"store_change_kwh", num(m.store_change_kwh, 2)},
             {"wanted_kwh", num(m.wanted_kwh, 2)},
             {"shortfall_kwh", num(m.shortfall_kwh, 2)},
+            {"recirculation_kwh", num(m.recirculation_kwh, 2)},
+            {"hygiene_kwh", num(m.hygiene_kwh, 2)},
+            {"surplus_kwh", num(m.surplus_kwh, 2)},
+            {"low_tariff_kwh", num(m.low_tariff_kwh, 2)},
+            {"short_litres", num(m.short_litres, 1)},
+            {"short_h", num(m.short_h, 0)},
+            {"pump_waits_h", num(m.pump_waits_h, 1)},
             {"running_h", num(m.running_h, 1)},
             {"frost_h", num(m.frost_h, 1)},
             {"rest_h", num(m.rest_h, 1)},
@@ -256,13 +263,22 @@ Json money_json(const Plan& plan) {
 
 Json economy_json(const Plan& plan) {
     if (!plan.has_yield) return nullptr;
+    const auto course = [](const std::vector<Money>& years) {
+        Json out = Json::array();
+        for (const Money sum : years)
+            out.push_back(sum.minor);
+        return out;
+    };
     return {{"running_cost_minor", plan.economy.running_cost.minor},
             {"present_cost_minor", plan.economy.present_cost.minor},
             {"yearly_saving_minor", plan.economy.yearly_saving.minor},
             {"co2_kg", num(plan.economy.co2_kg, 1)},
             {"present_co2_kg", num(plan.economy.present_co2_kg, 1)},
             {"simple_payback_y", num(plan.economy.simple_payback_y, 2)},
-            {"net_present_value_minor", plan.economy.net_present_value.minor}};
+            {"net_present_value_minor", plan.economy.net_present_value.minor},
+            {"cumulative_minor", course(plan.economy.cumulative)},
+            {"cumulative_low_minor", course(plan.economy.cumulative_low)},
+            {"cumulative_high_minor", course(plan.economy.cumulative_high)}};
 }
 
 }  // namespace

@@ -63,6 +63,8 @@ season::Input season_input(const Job& job, const Selection& with, const std::vec
     input.line_ua_w_k = run.line_ua_w_k;
     input.suction_drop_k = run.suction_drop_k;
     input.demand = job.demand;
+    input.first_weekday = 4;  // of 2027, whose sun the year has: a Friday
+    input.surplus_w = photovoltaic_surplus_w(job, year);
     return input;
 }
 

@@ -56,7 +56,33 @@ std::shared_ptr<const PreparedWeather> at_height(std::shared_ptr<const PreparedW
     return prepared(std::move(moved.value().year));
 }
 
+/// Whether the weather is the year that the built-in climate gives, moved to another height or not.
+bool is_of_climate(const Reference& reference, const std::string& climate_id) {
+    const auto found = reference.climates.find(climate_id);
+    if (found == reference.climates.end()) return false;
+    const Result<weather::Year> made = weather::synthesise(found->second);
+    return made && made.value().source == reference.weather->year.source;
+}
+
 }  // namespace
+
+Result<WeatherYears> further_years_of(const Reference& reference, const std::string& climate_id, int count) {
+    if (reference.weather == nullptr) {
+        return Problem{"weather", "the reference holds no weather year", "Choose a built-in climate, or read a file"};
+    }
+    WeatherYears out;
+    if (reference.further_years != nullptr) out = *reference.further_years;
+    if (out.size() >= static_cast<std::size_t>(count)) {
+        out.resize(static_cast<std::size_t>(count));
+        return out;
+    }
+    Result<WeatherYears> made = is_of_climate(reference, climate_id) ? weather_ensemble(reference, climate_id, count)
+                                                                     : weather_ensemble(*reference.weather, count);
+    if (!made) return made.problems();
+    for (std::size_t i = out.size(); i < made.value().size(); ++i)
+        out.push_back(at_height(made.value()[i], reference.weather->year.altitude_m));
+    return out;
+}
 
 Result<std::shared_ptr<const Reference>> with_weather_and_years(const Reference& reference,
                                                                 const std::string& climate_id,

@@ -24,6 +24,12 @@ using WeatherYears = std::vector<std::shared_ptr<const PreparedWeather>>;
 /// seed follows from the year's source.
 [[nodiscard]] Result<WeatherYears> weather_ensemble(const PreparedWeather& like, int count);
 
+/// `count` further years (1..weather::most_ensemble_years) like the reference's weather, at its height: the reference's
+/// own further years first, and more made ones of the built-in climate when its weather is that climate's year, else of
+/// the weather's monthly means.
+[[nodiscard]] Result<WeatherYears> further_years_of(const Reference& reference, const std::string& climate_id,
+                                                    int count);
+
 /// How many further years a plan is usually given: enough for the tenth and ninetieth percentile, little enough to wait
 /// for.
 inline constexpr int usual_further_years = 10;

@@ -65,18 +65,43 @@ Variation at_usual_light(Variation by) {
     return by;
 }
 
-void record_workings(const Plan& plan, std::vector<Working>& workings) {
+std::string draws_source(const Demand& demand) {
+    return demand.draw_source == DrawSource::household ? "household of probabilities, docs/handbook/household.md"
+                                                       : "EU 812/2013 annex VII table 3 (draw-off cycle)";
+}
+
+/// What the wish asks beyond warm water: told only when it asks for it.
+void record_control(const season::Year& year, std::vector<Working>& workings) {
+    const season::MonthSums& t = year.total;
+    const auto kwh = [](double v) { return fixed(v, 0) + " kWh"; };
+    if (!(t.hygiene_kwh + t.recirculation_kwh + t.surplus_kwh + t.low_tariff_kwh + t.pump_waits_h > 0.0)) return;
+    workings.push_back({"yield.control",
+                        "Hygiene runs, loop, clock and own photovoltaics",
+                        "parts of the year's electricity, and heat lost by the loop",
+                        {{"electricity of the hygiene runs", kwh(t.hygiene_kwh)},
+                         {"heat lost by the recirculation loop", kwh(t.recirculation_kwh)},
+                         {"electricity met by own photovoltaics", kwh(t.surplus_kwh)},
+                         {"electricity bought in low windows", kwh(t.low_tariff_kwh)},
+                         {"hours in which the pump waits by order", fixed(t.pump_waits_h, 0)}},
+                        kwh(t.electricity_kwh()),
+                        year.models,
+                        true});
+}
+
+void record_workings(const Demand& demand, const Plan& plan, std::vector<Working>& workings) {
     const season::MonthSums& t = plan.season.total;
     const auto kwh = [](double v) { return fixed(v, 0) + " kWh"; };
     workings.push_back({"yield.heat",
                         "Useful heat drawn in a year",
                         "heat asked for - shortfall",
-                        {{"heat asked for by the draw-off cycle", kwh(t.wanted_kwh)},
+                        {{demand.draw_source == DrawSource::cycle ? "heat asked for by the draw-off cycle"
+                                                                  : "heat asked for by the household",
+                          kwh(t.wanted_kwh)},
                          {"shortfall below the wanted temperature", kwh(t.shortfall_kwh)},
                          {"weather", plan.weather_source},
                          {"range", plan.range_method}},
                         kwh(t.drawn_kwh),
-                        "EU 812/2013 annex VII table 3 (draw-off cycle); year of operation at 10-minute steps",
+                        draws_source(demand) + "; year of operation at 10-minute steps",
                         true});
     workings.push_back({"yield.electricity",
                         "Electricity in a year",
@@ -168,7 +193,8 @@ std::vector<Problem> yield(const Job& job, const Selection& with, const Options&
         *into[i] = warm.value();
     }
     plan.has_yield = true;
-    record_workings(plan, plan.workings);
+    record_workings(job.demand, plan, plan.workings);
+    record_control(plan.season, plan.workings);
     return {};
 }
 

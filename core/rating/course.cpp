@@ -38,7 +38,14 @@ season::Ledger Course::step(double step_s, const double* draws_j, int count) {
     return ledger;
 }
 
-Stretch Course::until(double longest_s) {
+void Course::note(const season::Ledger& ledger, double step_s, std::vector<CurvePoint>& curve) const {
+    const cylinder::Store& store = simulation_.store();
+    const double hours = curve.empty() ? 0.0 : curve.back().hours;
+    curve.push_back({hours + step_s / 3600.0, store.mean_c(), store.top_c(), ledger.condenser / step_s,
+                     (ledger.compressor + ledger.defrost) / step_s + standby_w_});
+}
+
+Stretch Course::until(double longest_s, std::vector<CurvePoint>* curve) {
     Stretch out;
     out.duration_s = carried_s_;
     out.electricity_j = carried_j_;
@@ -46,7 +53,9 @@ Stretch Course::until(double longest_s) {
         const season::Ledger ledger = step(step_s_, nullptr, 0);
         out.sum.add(ledger);
         const double pump_j = ledger.compressor + ledger.defrost;
-        if (ledger.running_s > 0.0 && !simulation_.running()) {
+        const bool stops = ledger.running_s > 0.0 && !simulation_.running();
+        if (curve != nullptr) note(ledger, stops ? ledger.running_s : step_s_, *curve);
+        if (stops) {
             out.stopped = true;
             out.duration_s += ledger.running_s;
             out.electricity_j += pump_j + standby_w_ * ledger.running_s;
@@ -70,13 +79,14 @@ Stretch Course::until(double longest_s) {
     return out;
 }
 
-Stretch Course::until_stop() {
+Stretch Course::until_stop(std::vector<CurvePoint>* curve) {
     simulation_.demand_heat();
-    return until(longest_heating_s);
+    if (curve != nullptr) curve->push_back({0.0, simulation_.store().mean_c(), simulation_.store().top_c(), 0.0, 0.0});
+    return until(longest_heating_s, curve);
 }
 
 Stretch Course::until_next_stop() {
-    return until(longest_cycle_s);
+    return until(longest_cycle_s, nullptr);
 }
 
 season::Ledger Course::draw_off_day(int* peaks_missed) {

@@ -36,8 +36,8 @@ class Course {
     /// `pump` must outlive this. Water evenly cold.
     Course(const Item& item, const Chamber& chamber, const Test& test, const heatpump::HeatPump& pump);
 
-    /// Calls for heat and goes on until the thermostat stops the pump.
-    [[nodiscard]] Stretch until_stop();
+    /// Calls for heat and goes on until the thermostat stops the pump; into `curve` unless it is null.
+    [[nodiscard]] Stretch until_stop(std::vector<CurvePoint>* curve = nullptr);
     /// Lets the water cool until the pump has run and stopped again.
     [[nodiscard]] Stretch until_next_stop();
     /// One day of the draw-off cycle. Counts the peaks that the cylinder's top could not give.
@@ -47,7 +47,8 @@ class Course {
     [[nodiscard]] double closure() const noexcept;
 
    private:
-    [[nodiscard]] Stretch until(double longest_s);
+    [[nodiscard]] Stretch until(double longest_s, std::vector<CurvePoint>* curve);
+    void note(const season::Ledger& ledger, double step_s, std::vector<CurvePoint>& curve) const;
     season::Ledger step(double step_s, const double* draws_j, int count);
 
     double step_s_, cold_c_, standby_w_;

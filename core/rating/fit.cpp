@@ -155,9 +155,9 @@ void warn(Fit& fit) {
             continue;
         }
         const int decimals = r.declared.value < 20.0 ? 2 : 0;
-        fit.warnings.push_back(r.name + ": declared " + fixed(r.declared.value, decimals) + ", the best that fits is " +
-                               fixed(r.after, decimals) + ", " + fixed(100.0 * std::abs(r.share), 1) +
-                               (r.share < 0.0 ? " % less." : " % more."));
+        fit.warnings.push_back(r.name + ": declared " + fixed(r.declared.value, decimals) +
+                               ", the best compromise gives " + fixed(r.after, decimals) + ", " +
+                               fixed(100.0 * std::abs(r.share), 1) + (r.share < 0.0 ? " % less." : " % more."));
     }
     for (const Calibrated& c : fit.parameters)
         if (c.at_bound)
@@ -172,7 +172,8 @@ void warn(Fit& fit) {
 
 }  // namespace
 
-Result<Fit> fit(const Item& item, const std::vector<Declared>& declared, const FitOptions& options) {
+Result<Fit> fit(const Item& item, const std::vector<Declared>& declared, const FitOptions& options,
+                const WatchFit& watch) {
     if (auto problems = problems_of(item, declared, options); !problems.empty()) return problems;
     const std::vector<Parameter> parameters =
         options.parameters.empty() ? open_parameters(declared) : options.parameters;
@@ -200,12 +201,25 @@ Result<Fit> fit(const Item& item, const std::vector<Declared>& declared, const F
     out.item = item;
     out.evaluations = 1;
     if (!parameters.empty()) {
-        Minimum best = least_squares(residuals, start, options.most_evaluations);
+        double worst_of_first = HUGE_VAL;
+        const GoOn go_on = [&](const Minimum& now) {
+            double worst = 0.0;
+            for (std::size_t i = 0; i < declared.size(); ++i)
+                worst = std::max(worst, std::abs(now.residuals[i]));
+            return !watch || watch({out.evaluations + now.evaluations, 2 * options.most_evaluations,
+                                    std::min(worst, worst_of_first)});
+        };
+        Minimum best = least_squares(residuals, start, options.most_evaluations, go_on);
         out.evaluations += best.evaluations;
-        if (!all_met(sheet.values(item_at(item, parameters, best.x)), declared)) {
+        out.stopped = best.stopped;
+        if (!best.stopped && !all_met(sheet.values(item_at(item, parameters, best.x)), declared)) {
+            worst_of_first = 0.0;
+            for (std::size_t i = 0; i < declared.size(); ++i)
+                worst_of_first = std::max(worst_of_first, std::abs(best.residuals[i]));
             Minimum other =
-                least_squares(residuals, std::vector<double>(parameters.size(), 0.5), options.most_evaluations);
+                least_squares(residuals, std::vector<double>(parameters.size(), 0.5), options.most_evaluations, go_on);
             out.evaluations += other.evaluations;
+            out.stopped = other.stopped;
             if (other.cost < best.cost) best = std::move(other);
         }
         out.item = item_at(item, parameters, best.x);
@@ -225,6 +239,7 @@ Result<Fit> fit(const Item& item, const std::vector<Declared>& declared, const F
         std::find(parameters.begin(), parameters.end(), Parameter::standing_loss) != parameters.end();
     out.warnings = contradictions(item, options.chamber, declared, loss_is_open);
     warn(out);
+    if (out.stopped) out.warnings.push_back("The fit was stopped before its end: these are the best figures so far.");
     return out;
 }
 

@@ -5,6 +5,8 @@
 #include <cstddef>
 #include <utility>
 
+#include "core/rating/parallel.h"
+
 namespace wg::rating {
 
 namespace {
@@ -45,22 +47,24 @@ bool solve(std::vector<Vector>& a, Vector& b) {
 
 class Search {
    public:
-    Search(const Residuals& residuals, Vector start, int most) : residuals_(residuals), most_(most) {
+    Search(const Residuals& residuals, Vector start, int most, const GoOn& go_on)
+        : residuals_(residuals), most_(most), go_on_(go_on) {
         for (double& v : start)
             v = std::clamp(v, 0.0, 1.0);
         best.x = std::move(start);
-        best.residuals = evaluate(best.x);
+        best.residuals = residuals_(best.x);
+        best.evaluations = 1;
         best.cost = sum_of_squares(best.residuals);
     }
 
     void descend(double difference) {
         double damping = 1e-3;
         int idle = 0;
-        while (best.evaluations < most_ && idle < 2 && best.cost > negligible) {
+        while (may_go_on() && idle < 2) {
             const double before = best.cost;
             const std::vector<Vector> columns = slopes(difference);
             bool moved = false;
-            while (!moved && damping < 1e6 && best.evaluations < most_) {
+            while (!moved && damping < 1e6 && may_go_on()) {
                 moved = take_step(columns, damping);
                 damping = moved ? std::max(damping * 0.2, 1e-9) : damping * 5.0;
             }
@@ -70,17 +74,23 @@ class Search {
     }
 
     void compass(double step, double least) {
-        while (step > least && best.evaluations < most_ && best.cost > negligible) {
+        while (step > least && may_go_on()) {
             bool moved = false;
-            for (std::size_t i = 0; i < best.x.size(); ++i)
+            for (std::size_t i = 0; i < best.x.size() && may_go_on(); ++i) {
+                std::vector<Vector> ways;
                 for (const double way : {step, -step}) {
                     Vector x = best.x;
                     x[i] = std::clamp(x[i] + way, 0.0, 1.0);
-                    if (x[i] != best.x[i] && take(std::move(x))) {
+                    if (x[i] != best.x[i]) ways.push_back(std::move(x));
+                }
+                // Both ways at once, though the second counts only where the first does not help.
+                std::vector<Vector> found = evaluate(ways);
+                for (std::size_t k = 0; k < found.size(); ++k)
+                    if (keep(std::move(ways[k]), std::move(found[k]))) {
                         moved = true;
                         break;
                     }
-                }
+            }
             if (!moved) step *= 0.5;
         }
     }
@@ -90,13 +100,26 @@ class Search {
    private:
     static constexpr double negligible = 1e-8;
 
-    Vector evaluate(const Vector& x) {
-        ++best.evaluations;
-        return residuals_(x);
+    bool may_go_on() {
+        if (!best.stopped && go_on_ && !go_on_(best)) best.stopped = true;
+        return !best.stopped && best.evaluations < most_ && best.cost > negligible;
     }
 
-    bool take(Vector x) {
-        Vector r = evaluate(x);
+    /// At all points at once; nothing when stopped meanwhile.
+    std::vector<Vector> evaluate(const std::vector<Vector>& points) {
+        std::vector<Vector> out(points.size());
+        const bool all = for_each_index(
+            points.size(), [&](std::size_t i) { out[i] = residuals_(points[i]); },
+            [&] { return !go_on_ || go_on_(best); });
+        best.evaluations += static_cast<int>(points.size());
+        if (!all) {
+            best.stopped = true;
+            out.clear();
+        }
+        return out;
+    }
+
+    bool keep(Vector x, Vector r) {
         const double cost = sum_of_squares(r);
         if (!(cost < best.cost)) return false;
         best.x = std::move(x);
@@ -106,23 +129,29 @@ class Search {
     }
 
     std::vector<Vector> slopes(double difference) {
-        std::vector<Vector> columns;
+        std::vector<Vector> points;
         for (std::size_t i = 0; i < best.x.size(); ++i) {
             Vector low = best.x;
             Vector high = best.x;
             low[i] = std::max(0.0, low[i] - difference);
             high[i] = std::min(1.0, high[i] + difference);
-            const Vector at_low = evaluate(low);
-            Vector column = evaluate(high);
+            points.push_back(std::move(low));
+            points.push_back(std::move(high));
+        }
+        const std::vector<Vector> found = evaluate(points);
+        std::vector<Vector> columns;
+        for (std::size_t i = 0; 2 * i + 1 < found.size(); ++i) {
+            const double span = points[2 * i + 1][i] - points[2 * i][i];
+            Vector column = found[2 * i + 1];
             for (std::size_t k = 0; k < column.size(); ++k)
-                column[k] = (column[k] - at_low[k]) / (high[i] - low[i]);
+                column[k] = (column[k] - found[2 * i][k]) / span;
             columns.push_back(std::move(column));
         }
         return columns;
     }
 
     bool take_step(const std::vector<Vector>& columns, double damping) {
-        const std::size_t n = columns.size();
+        const std::size_t n = columns.size();  // none when stopped
         const auto product = [](const Vector& a, const Vector& b) {
             double sum = 0.0;
             for (std::size_t k = 0; k < a.size(); ++k)
@@ -149,17 +178,20 @@ class Search {
         Vector x = best.x;
         for (std::size_t i = 0; i < free.size(); ++i)
             x[free[i]] = std::clamp(x[free[i]] + b[i], 0.0, 1.0);
-        return x != best.x && take(std::move(x));
+        if (x == best.x) return false;
+        std::vector<Vector> found = evaluate({x});
+        return !found.empty() && keep(std::move(x), std::move(found.front()));
     }
 
     const Residuals& residuals_;
     int most_;
+    const GoOn& go_on_;
 };
 
 }  // namespace
 
-Minimum least_squares(const Residuals& residuals, std::vector<double> start, int most_evaluations) {
-    Search search(residuals, std::move(start), most_evaluations);
+Minimum least_squares(const Residuals& residuals, std::vector<double> start, int most_evaluations, const GoOn& go_on) {
+    Search search(residuals, std::move(start), most_evaluations, go_on);
     search.descend(0.02);
     search.descend(0.004);
     search.compass(0.01, 1e-4);

@@ -132,7 +132,7 @@ Rating rate_with(const heatpump::HeatPump& pump, const Item& item, const Chamber
         return rating;
     };
 
-    const Stretch heating = course.until_stop();
+    const Stretch heating = course.until_stop(test.curve ? &rating.curve : nullptr);
     rating.heat_up_h = heating.duration_s / 3600.0;
     rating.heat_up_heat_kwh = heating.sum.condenser / joule_per_kwh;
     rating.heat_up_electricity_kwh = heating.electricity_j / joule_per_kwh;

@@ -3,6 +3,7 @@
 // are taken from where.
 
 #include <string>
+#include <vector>
 
 #include "core/equipment/equipment.h"
 #include "core/job/job.h"
@@ -44,14 +45,15 @@ struct Chamber {
     double tilt_deg = 45.0;      ///< of the plate: natural convection depends on it
     double pressure_pa = 101325.0;
 };
-/// Dew point (over water) from dry and wet bulb: psychrometer formula of WMO-No. 8, annex 4.B, 6.53e-4 (1 + 0.000944
-/// t') (from memory), saturation after Sonntag 1990. Dry bulb -20..50 deg C; below 0 deg C the wet bulb counts as wet,
-/// not iced. -90 deg C when the air would be dry to less than nothing.
+/// Dew point (over water) from dry and wet bulb: psychrometer formula of WMO-No. 8, 6.53e-4 (1 + 0.000944 t'), without
+/// its enhancement factor (less than 0.1 K), saturation after Sonntag 1990. Dry bulb -20..50 deg C; below 0 deg C the
+/// wet bulb counts as wet, not iced. -90 deg C when the air would be dry to less than nothing.
 [[nodiscard]] double dew_point_c(const Air& air, double pressure_pa) noexcept;
 
 struct Test {
     TappingCycle cycle = TappingCycle::l;
     bool heat_up_only = false;  ///< leave the stages after heating up out
+    bool curve = false;         ///< note the course of the heating up
     double step_s = 120.0;      ///< 60..900, divides an hour
     int nodes = 10;             ///< 5..40
     int settling_days = 1;      ///< draw-off days before counting, 0..30
@@ -72,6 +74,15 @@ struct Day {
     [[nodiscard]] double electricity_kwh() const noexcept { return compressor_kwh + defrost_kwh + standby_kwh; }
 };
 
+/// The heating up as it goes on.
+struct CurvePoint {
+    double hours = 0.0;
+    double water_c = 0.0;     ///< mean of the cylinder
+    double top_c = 0.0;       ///< topmost layer
+    double heat_w = 0.0;      ///< to the water, mean since the point before
+    double electric_w = 0.0;  ///< controls included, mean since the point before
+};
+
 struct Rating {
     bool completed = false;
     std::string why_not;  ///< when not completed: what stopped the test
@@ -79,6 +90,7 @@ struct Rating {
     double heat_up_h = 0.0;
     double heat_up_heat_kwh = 0.0;
     double heat_up_electricity_kwh = 0.0;  ///< standby included
+    std::vector<CurvePoint> curve;         ///< when the test asks for it; up to where it got, when not completed
     // Standing hot, whole thermostat cycles.
     double standby_w = 0.0;  ///< mean electric power
     double standby_h = 0.0;  ///< length of those cycles

@@ -3,16 +3,27 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/cylinder/store.h"
 #include "core/cylinder/tapping.h"
 #include "core/heatpump/cycle.h"
 #include "core/quantity/constants.h"
+#include "core/season/calendar.h"
+#include "core/season/household.h"
 
 namespace wg::season {
 
-Schedule schedule_of(const Demand& demand, double step_s) {
+namespace {
+
+/// A draw at a second of the day.
+struct Ask {
+    double at_s = 0.0;
+    double useful_j = 0.0;
+};
+
+/// Cuts a day where draws begin; `asks` in order of time.
+Schedule cut_day(const std::vector<Ask>& asks, double step_s) {
     Schedule out;
     out.parts_per_hour = static_cast<int>(std::lround(3600.0 / step_s));
-    const auto day = cylinder::tapping_day(demand.cycle);
     const int steps = 24 * out.parts_per_hour;
     std::size_t draw = 0;
     for (int step = 0; step < steps; ++step) {
@@ -24,12 +35,12 @@ Schedule schedule_of(const Demand& demand, double step_s) {
         while (begin < end) {
             slot.first_draw = static_cast<int>(draw);
             slot.draw_count = 0;
-            while (draw < day.count && day.draws[draw].minute_of_day * 60.0 <= begin) {
-                out.draws_j.push_back(day.draws[draw].useful_kwh * demand.scale * joule_per_kwh);
+            while (draw < asks.size() && asks[draw].at_s <= begin) {
+                out.draws_j.push_back(asks[draw].useful_j);
                 ++slot.draw_count;
                 ++draw;
             }
-            const double next = draw < day.count ? day.draws[draw].minute_of_day * 60.0 : end;
+            const double next = draw < asks.size() ? asks[draw].at_s : end;
             const double until = std::min(end, next);
             slot.length_s = until - begin;
             out.slots.push_back(slot);
@@ -37,6 +48,52 @@ Schedule schedule_of(const Demand& demand, double step_s) {
         }
     }
     return out;
+}
+
+/// The draws of a day at home. Draws within a step of the first of a group join it, so that a busy household does not
+/// cut the day into hundreds of steps; each stays a draw of its own.
+std::vector<Ask> asks_of(const HouseholdDay& day, const Demand& demand, double step_s, double cold_c) {
+    const double joule_per_l = cylinder::heat_capacity_j_l_k * (40.0 - cold_c) * demand.scale;
+    std::vector<Ask> asks;
+    double group_s = -step_s;
+    for (const HouseholdDraw& draw : day) {
+        const double at_s = 60.0 * draw.minute_of_day;
+        if (at_s >= group_s + step_s) group_s = at_s;
+        asks.push_back({group_s, draw.litres_40 * joule_per_l});
+    }
+    return asks;
+}
+
+}  // namespace
+
+Schedule schedule_of(const Demand& demand, double step_s) {
+    const auto day = cylinder::tapping_day(demand.cycle);
+    std::vector<Ask> asks;
+    for (std::size_t i = 0; i < day.count; ++i)
+        asks.push_back({day.draws[i].minute_of_day * 60.0, day.draws[i].useful_kwh * demand.scale * joule_per_kwh});
+    return cut_day(asks, step_s);
+}
+
+DaySchedules::DaySchedules(const Demand& demand, int first_weekday, double step_s,
+                           const std::array<double, 365>& cold_c) {
+    const Calendar calendar(demand.holidays, first_weekday);
+    const bool people = demand.draw_source == DrawSource::household;
+    all_.push_back(people ? cut_day({}, step_s) : schedule_of(demand, step_s));
+    if (!people) {
+        if (demand.holidays.empty()) return;
+        all_.push_back(cut_day({}, step_s));
+        for (int day = 0; day < 365; ++day)
+            which_[static_cast<std::size_t>(day)] = calendar.holiday(day) ? 1 : 0;
+        return;
+    }
+    const auto coldest = static_cast<int>(std::min_element(cold_c.begin(), cold_c.end()) - cold_c.begin());
+    const auto year = household_year(demand.household, calendar, coldest);
+    all_.reserve(366);
+    for (std::size_t day = 0; day < 365; ++day) {
+        if (year[day].empty()) continue;
+        which_[day] = static_cast<int>(all_.size());
+        all_.push_back(cut_day(asks_of(year[day], demand, step_s, cold_c[day]), step_s));
+    }
 }
 
 void light_shape(const std::vector<double>& sun_up, int hour, int parts, double* shape) noexcept {
@@ -129,6 +186,8 @@ std::vector<Problem> problems_of(const Input& input, const Options& options, boo
     check.range(tank + "volume_l", input.cylinder.volume_l, 20.0, 5000.0, equipment);
     check.range(tank + "height_m", input.cylinder.height_m, 0.3, 5.0, equipment);
     check.range(tank + "standing_loss_kwh_24h", input.cylinder.standing_loss_kwh_24h, 0.0, 50.0, equipment);
+    check.range(tank + "sensor_height", input.cylinder.sensor_height, 0.05, 0.95, equipment);
+    check.range(tank + "immersion_height", input.cylinder.immersion_height, 0.02, 0.9, equipment);
     check.range(tank + "immersion_w", input.cylinder.immersion_w, 0.0, 20000.0, equipment);
     check.range("plate tilt, deg", input.tilt_deg, 0.0, 90.0, survey);
     check.range("sky view of the plate", input.sky_view, 0.0, 1.0, survey);
@@ -145,6 +204,7 @@ std::vector<Problem> problems_of(const Input& input, const Options& options, boo
     check.range("warmest cold inflow, deg C", input.demand.cold_mean_c + input.demand.cold_swing_k, 0.0,
                 input.demand.wanted_c - 5.0, demand);
     check.range("coldest cold inflow, deg C", input.demand.cold_mean_c - input.demand.cold_swing_k, 0.0, 40.0, demand);
+    add_demand_problems(input, check.problems);
     check.range("options.nodes", options.nodes, 5, 40, "Choose 5 to 40");
     check.range("options.warm_up_days", options.warm_up_days, 0, 60, "Choose 0 to 60");
     check.range("options.step_s", options.step_s, 60.0, 900.0, "Choose 60 to 900 s");

@@ -5,6 +5,7 @@
 
 #include "core/quantity/constants.h"
 #include "core/quantity/time.h"
+#include "core/season/orders.h"
 #include "core/season/schedule.h"
 #include "core/season/simulation.h"
 
@@ -41,7 +42,27 @@ void into(MonthSums& m, const Ledger& l) {
     m.running_h = l.running_s / 3600.0;
     m.frost_h = l.frost_s / 3600.0;
     m.rest_h = l.rest_s / 3600.0;
+    m.recirculation_kwh = kwh(l.recirculation);
+    m.hygiene_kwh = kwh(l.hygiene);
+    m.surplus_kwh = kwh(l.surplus);
+    m.low_tariff_kwh = kwh(l.low_tariff);
+    m.short_litres = l.short_l;
+    m.pump_waits_h = l.waits_s / 3600.0;
     m.starts = l.starts;
+}
+
+std::string draws_text(const Demand& demand) {
+    if (demand.draw_source == DrawSource::cycle) return "Draw-off by the load profiles of EU 812/2013.";
+    return "Draw-off of a household by probabilities after Jordan and Vajen (2001, from memory), seed " +
+           std::to_string(demand.household.seed_number) + ", the year beginning on its stated weekday.";
+}
+
+std::string hygiene_text(const Hygiene& hygiene) {
+    if (hygiene.rule == HygieneRule::none)
+        return "no hygiene programme (heating above the pump's envelope against legionella) is included, its "
+               "electricity comes on top where rules ask for it.";
+    return "the hygiene programme counts as held when all water above a tenth of the height keeps the target for the "
+           "asked time.";
 }
 
 std::string models_text(const Input& input, const Options& options) {
@@ -49,18 +70,19 @@ std::string models_text(const Input& input, const Options& options) {
            "convection after Walton (1983), net long-wave exchange, condensation and frost by Lewis' analogy. Circuit "
            "of " +
            input.refrigerant->name() + " from " + input.refrigerant->source() + ". Cylinder as a stack of at most " +
-           std::to_string(options.nodes) + " layers. Draw-off by the load profiles of EU 812/2013. Steps of " +
+           std::to_string(options.nodes) + " layers. " + draws_text(input.demand) + " Steps of " +
            std::to_string(static_cast<int>(options.step_s)) +
            " s. Simplified: ground and roof behind the plate at air temperature; draws are instant and all at the "
-           "wanted tap temperature; frost settles evenly on a face; no hygiene programme (heating above the pump's "
-           "envelope against legionella) is included, its electricity comes on top where rules ask for it.";
+           "wanted tap temperature; frost settles evenly on a face; " +
+           hygiene_text(input.demand.hygiene);
 }
 
 class Recorder {
    public:
     explicit Recorder(HourSeries& out) : out_(out) {
         for (auto* series : {&out.condenser_w, &out.electric_w, &out.light_w_m2, &out.plate_c, &out.top_c,
-                             &out.bottom_c, &out.drawn_w, &out.air_c})
+                             &out.bottom_c, &out.drawn_w, &out.air_c, &out.immersion_w, &out.short_litres,
+                             &out.wanted_w, &out.frost_kg_m2, &out.set_point_c, &out.waits_h})
             series->reserve(hours_in_year);
         out.node_c.reserve(hours_in_year);
     }
@@ -74,6 +96,13 @@ class Recorder {
         out_.bottom_c.push_back(static_cast<float>(simulation.store().bottom_c()));
         out_.drawn_w.push_back(mean_w(sum.drawn));
         out_.air_c.push_back(static_cast<float>(air_c));
+        out_.immersion_w.push_back(mean_w(sum.immersion));
+        out_.short_litres.push_back(static_cast<float>(sum.short_l));
+        out_.wanted_w.push_back(mean_w(sum.wanted));
+        const heatpump::Frost& frost = simulation.frost();
+        out_.frost_kg_m2.push_back(static_cast<float>(std::max(frost.front_kg_m2, frost.rear_kg_m2)));
+        out_.set_point_c.push_back(static_cast<float>(simulation.set_point_c()));
+        out_.waits_h.push_back(static_cast<float>(sum.waits_s / 3600.0));
         std::array<double, 10> slices{};
         simulation.store().resample(slices);
         std::array<float, 10> nodes{};
@@ -97,8 +126,9 @@ Result<Year> run(const Input& input, const Options& options) {
     if (auto problems = problems_of(input, options, true); !problems.empty()) return problems;
     const auto made = heatpump::HeatPump::make(input.block, *input.refrigerant);
     if (!made) return made.problems();
-    const Schedule schedule = schedule_of(input.demand, options.step_s);
     const auto cold_c = cold_inflow_c(input.air_c, input.demand);
+    const DaySchedules days(input.demand, input.first_weekday, options.step_s, cold_c);
+    const OrderBook book(input);
     Simulation simulation(input, made.value(), options, input.demand.set_point_c - 0.5 * input.demand.hysteresis_k);
 
     Year year;
@@ -107,6 +137,9 @@ Result<Year> run(const Input& input, const Options& options) {
     std::optional<Recorder> recorder;
     double shape[most_parts];
 
+    std::array<double, 12> short_h{};
+    double coldest_draw_c = 1e9;
+
     for (int run_day = -options.warm_up_days; run_day < 365; ++run_day) {
         const int day = run_day < 0 ? run_day + options.warm_up_days : run_day;
         const bool counted = run_day >= 0;
@@ -114,6 +147,8 @@ Result<Year> run(const Input& input, const Options& options) {
         int hour_now = -1;
         Ledger hour_sum;
         std::size_t hour = 0;
+        const Schedule& schedule = days.of(day);
+        double begin_s = 0.0;
         for (std::size_t s = 0; s < schedule.slots.size(); ++s) {
             const Slot& slot = schedule.slots[s];
             if (slot.hour != hour_now) {
@@ -124,6 +159,8 @@ Result<Year> run(const Input& input, const Options& options) {
                 light_shape(input.sun_up, static_cast<int>(hour), schedule.parts_per_hour, shape);
             }
             simulation.set_light(input.front_w_m2[hour] * shape[slot.part], input.rear_w_m2[hour] * shape[slot.part]);
+            if (!book.idle()) simulation.set_orders(book.at(day, begin_s, slot.length_s));
+            begin_s += slot.length_s;
             const Ledger step = simulation.step(slot.length_s, schedule.draws_j.data() + slot.first_draw,
                                                 slot.draw_count, cold_c[static_cast<std::size_t>(day)]);
             if (!counted) continue;
@@ -133,9 +170,14 @@ Result<Year> run(const Input& input, const Options& options) {
                 std::max({year.worst_step_closure, share_of(step.circuit_miss(), step.circuit_throughput()),
                           share_of(step.water_miss(), step.water_throughput())});
             const bool hour_ends = s + 1 == schedule.slots.size() || schedule.slots[s + 1].hour != slot.hour;
+            if (step.coldest_draw_c < coldest_draw_c) {
+                coldest_draw_c = step.coldest_draw_c;
+                year.coldest_draw_hour = static_cast<int>(hour);
+            }
             if (!hour_ends) continue;
             const int month = month_of_hour(static_cast<int>(hour)) - 1;
             months[static_cast<std::size_t>(month)].add(hour_sum);
+            if (hour_sum.short_draws > 0) short_h[static_cast<std::size_t>(month)] += 1.0;
             year.months[static_cast<std::size_t>(month)].light_on_plane_kwh_m2 += input.front_w_m2[hour] / 1000.0;
             if (recorder) recorder->hour(hour_sum, simulation, input.front_w_m2[hour], input.air_c[hour]);
         }
@@ -143,13 +185,17 @@ Result<Year> run(const Input& input, const Options& options) {
 
     Ledger total;
     double plane_kwh_m2 = 0.0;
+    double short_hours = 0.0;
     for (std::size_t m = 0; m < 12; ++m) {
         total.add(months[m]);
         into(year.months[m], months[m]);
+        year.months[m].short_h = short_h[m];
+        short_hours += short_h[m];
         plane_kwh_m2 += year.months[m].light_on_plane_kwh_m2;
     }
     into(year.total, total);
     year.total.light_on_plane_kwh_m2 = plane_kwh_m2;
+    year.total.short_h = short_hours;
     const double electricity_kwh = year.total.electricity_kwh();
     if (electricity_kwh > 0.0) {
         year.seasonal_factor = (year.total.condenser_kwh + year.total.immersion_kwh) / electricity_kwh;
@@ -161,6 +207,10 @@ Result<Year> run(const Input& input, const Options& options) {
     year.off_other_h = total.other_off_s / 3600.0;
     year.pressure_limited_h = total.limited_s / 3600.0;
     year.shortfall_draws = total.short_draws;
+    year.coldest_draw_c = std::min(coldest_draw_c, input.demand.wanted_c);
+    year.hygiene_runs = total.hygiene_runs;
+    year.hygiene_upper_only = total.hygiene_upper_only;
+    year.hygiene_missed = total.hygiene_missed;
     year.models = models_text(input, options);
     return year;
 }

@@ -13,6 +13,7 @@ namespace {
 constexpr double noticed_shortfall = 0.02;  // share of a draw below which nobody notices
 constexpr double no_frost_kg_m2 = 1e-9;
 constexpr double sensor_tolerance_k = 0.01;
+constexpr double loop_test_k = 35.0;  // the loop's loss is stated at this difference to the room
 
 /// Time within a step at which a rising temperature passes `wanted_c`: false position, halving the weight of an end
 /// that stays (mixing makes the rise uneven). `after(t)` gives the temperature after t seconds.
@@ -70,6 +71,16 @@ void Ledger::add(const Ledger& o) noexcept {
     other_off_s += o.other_off_s;
     frost_formed_kg += o.frost_formed_kg;
     frost_melted_kg += o.frost_melted_kg;
+    recirculation += o.recirculation;
+    hygiene += o.hygiene;
+    surplus += o.surplus;
+    low_tariff += o.low_tariff;
+    short_l += o.short_l;
+    waits_s += o.waits_s;
+    coldest_draw_c = std::min(coldest_draw_c, o.coldest_draw_c);
+    hygiene_runs += o.hygiene_runs;
+    hygiene_upper_only += o.hygiene_upper_only;
+    hygiene_missed += o.hygiene_missed;
     starts += o.starts;
     short_draws += o.short_draws;
 }
@@ -81,10 +92,10 @@ double Ledger::circuit_throughput() const noexcept {
     return std::abs(condenser) + compressor + defrost;
 }
 double Ledger::water_miss() const noexcept {
-    return std::abs(condenser + immersion - drawn - standing_loss - store_change);
+    return std::abs(condenser + immersion - drawn - standing_loss - recirculation - store_change);
 }
 double Ledger::water_throughput() const noexcept {
-    return std::abs(condenser) + immersion + drawn + std::abs(standing_loss) + std::abs(store_change);
+    return std::abs(condenser) + immersion + drawn + std::abs(standing_loss) + recirculation + std::abs(store_change);
 }
 
 Simulation::Simulation(const Input& input, const heatpump::HeatPump& pump, const Options& options, double start_c)
@@ -106,6 +117,12 @@ Simulation::Simulation(const Input& input, const heatpump::HeatPump& pump, const
       mid_step_(options.mid_step),
       reverse_(input.block.defrost == DefrostKind::reverse) {
     zone_.ua_w_k = input.block.condenser_w_k;
+    rules_.sensor_height = input.cylinder.sensor_height;
+    rules_.immersion_height = input.cylinder.immersion_height;
+    rules_.immersion_sensor_height =
+        std::max(rules_.immersion_sensor_height, rules_.immersion_height + rules_.immersion_sensor_above);
+    hygiene_ = input.demand.hygiene;
+    if (input.demand.recirculation.present) loop_loss_w_k_ = input.demand.recirculation.loss_w / loop_test_k;
 }
 
 void Simulation::draw(const double* draws_j, int count, double cold_c, Ledger& ledger) noexcept {
@@ -114,6 +131,8 @@ void Simulation::draw(const double* draws_j, int count, double cold_c, Ledger& l
         ledger.wanted += draws_j[i];
         ledger.drawn += drawn.useful_j;
         ledger.shortfall += drawn.shortfall_j;
+        ledger.short_l += drawn.short_l;
+        ledger.coldest_draw_c = std::min(ledger.coldest_draw_c, drawn.coldest_c);
         if (drawn.shortfall_j > noticed_shortfall * draws_j[i]) ++ledger.short_draws;
     }
 }
@@ -122,6 +141,7 @@ Ledger Simulation::step(double step_s, const double* draws_j, int draw_count, do
     Ledger ledger;
     draw(draws_j, draw_count, cold_c, ledger);
 
+    if (ordered_) take_orders(ledger);
     const double sensor_c = store_.temperature_at(rules_.sensor_height);
     if (sensor_c < start_below_c_) calling_ = true;
     if (mode_ == Mode::running && std::max(frost_.front_kg_m2, frost_.rear_kg_m2) >= frost_limit_kg_m2_) {
@@ -149,12 +169,20 @@ Ledger Simulation::step(double step_s, const double* draws_j, int draw_count, do
         }
     }
     const bool blocked = calling_ && (off_ != Off::none || mode_ == Mode::resting || mode_ == Mode::defrosting);
-    if (immersion_w_ > 0.0) immersion(step_s, blocked, ledger);
+    if (immersion_w_ > 0.0) {
+        const double start_c = blocked ? wanted_c_ + rules_.blocked_margin_k : wanted_c_;
+        if (ordered_)
+            ordered_immersion(step_s, blocked, ledger);
+        else
+            immersion(step_s, start_c, start_c + rules_.immersion_band_k, ledger);
+    }
+    if (ordered_) recirculate(step_s, ledger);
     ledger.standby = pump_->block().standby_w * step_s;
     ledger.standing_loss = store_.rest(room_c_, step_s);
     const double energy_now_j = store_.energy_j();
     ledger.store_change = energy_now_j - energy_j_;
     energy_j_ = energy_now_j;
+    if (ordered_) follow_orders(step_s, ledger);
     return ledger;
 }
 
@@ -326,9 +354,7 @@ void Simulation::defrost(double step_s, Ledger& ledger) noexcept {
     ledger.shell_loss += heat_j - melting_j;
 }
 
-void Simulation::immersion(double step_s, bool blocked, Ledger& ledger) noexcept {
-    const double start_c = blocked ? wanted_c_ + rules_.blocked_margin_k : wanted_c_;
-    const double stop_c = start_c + rules_.immersion_band_k;
+void Simulation::immersion(double step_s, double start_c, double stop_c, Ledger& ledger) noexcept {
     const double sensor_c = store_.temperature_at(rules_.immersion_sensor_height);
     if (sensor_c < start_c) heating_ = true;
     if (sensor_c >= stop_c) heating_ = false;

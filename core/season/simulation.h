@@ -3,18 +3,21 @@
 
 #include "core/cylinder/store.h"
 #include "core/heatpump/operating_point.h"
+#include "core/season/hygiene_run.h"
+#include "core/season/orders.h"
 #include "core/season/season.h"
 
 namespace wg::season {
 
 /// Control and frost rules that no catalogue item states; docs/handbook/season.md explains them.
 struct Rules {
-    double sensor_height = 0.4;     ///< thermostat, share of the cylinder's height
-    double immersion_height = 0.6;  ///< heats what is above
+    double sensor_height = 0.4;     ///< thermostat, share of the cylinder's height; the cylinder's data decide
+    double immersion_height = 0.6;  ///< heats what is above; likewise
     double immersion_sensor_height = 0.85;
-    double retry_s = 1800.0;        ///< after a stop at the envelope's edge
-    double blocked_margin_k = 3.0;  ///< pump cannot run: heat below wanted + this
-    double immersion_band_k = 5.0;  ///< stops this much higher
+    double immersion_sensor_above = 0.05;  ///< the heater, at least
+    double retry_s = 1800.0;               ///< after a stop at the envelope's edge
+    double blocked_margin_k = 3.0;         ///< pump cannot run: heat below wanted + this
+    double immersion_band_k = 5.0;         ///< stops this much higher
     double longest_rest_s = 4.0 * 3600.0;
     double defrost_w = 2500.0;         ///< heat brought to the plate in reverse
     double defrost_surplus = 1.2;      ///< heat spent for each unit of ice melted; the surplus goes to the air
@@ -29,8 +32,13 @@ struct Ledger {
     double drawn = 0.0, standing_loss = 0.0, store_change = 0.0, wanted = 0.0, shortfall = 0.0;
     double running_s = 0.0, frost_s = 0.0, rest_s = 0.0, limited_s = 0.0, too_cold_s = 0.0, other_off_s = 0.0;
     double frost_formed_kg = 0.0, frost_melted_kg = 0.0;
+    double recirculation = 0.0;                             ///< heat lost by the loop
+    double hygiene = 0.0, surplus = 0.0, low_tariff = 0.0;  ///< electricity, parts of what is told above
+    double short_l = 0.0, waits_s = 0.0, coldest_draw_c = 1e9;
+    int hygiene_runs = 0, hygiene_upper_only = 0, hygiene_missed = 0;
     int starts = 0, short_draws = 0;
 
+    [[nodiscard]] double electricity() const noexcept { return compressor + immersion + standby + defrost; }
     void add(const Ledger& other) noexcept;
     /// What does not add up, and what passed: refrigerant side and water side.
     [[nodiscard]] double circuit_miss() const noexcept;
@@ -47,6 +55,12 @@ class Simulation {
     void set_weather(const heatpump::Surroundings& surroundings) noexcept { balance_.set_weather(surroundings); }
     void set_light(double front_w_m2, double rear_w_m2) noexcept { balance_.set_light(front_w_m2, rear_w_m2); }
 
+    /// Orders for the steps to come; without any the set keeps the demand's set-point.
+    void set_orders(const Orders& orders) noexcept {
+        orders_ = orders;
+        ordered_ = true;
+    }
+
     /// Draws first, then everything else over `step_s`.
     Ledger step(double step_s, const double* draws_j, int draw_count, double cold_c) noexcept;
 
@@ -58,6 +72,7 @@ class Simulation {
     [[nodiscard]] bool running() const noexcept { return mode_ == Mode::running; }
     /// Plate temperature now: of the last point, or standing still.
     [[nodiscard]] double plate_c() const noexcept;
+    [[nodiscard]] double set_point_c() const noexcept { return set_point_c_; }
     [[nodiscard]] const heatpump::Point& last_point() const noexcept { return point_; }
 
    private:
@@ -72,7 +87,14 @@ class Simulation {
     void melt_at_rest(double step_s, Ledger& ledger) noexcept;
     void defrost(double step_s, Ledger& ledger) noexcept;
     void melt(double kg, Ledger& ledger) noexcept;
-    void immersion(double step_s, bool blocked, Ledger& ledger) noexcept;
+    void immersion(double step_s, double start_c, double stop_c, Ledger& ledger) noexcept;
+    // By order: ordered.cpp.
+    void take_orders(Ledger& ledger) noexcept;
+    void ordered_immersion(double step_s, bool blocked, Ledger& ledger) noexcept;
+    void recirculate(double step_s, Ledger& ledger) noexcept;
+    void follow_orders(double step_s, Ledger& ledger) noexcept;
+    void follow_hygiene(double step_s, Ledger& ledger) noexcept;
+    [[nodiscard]] bool pump_serves_hygiene() const noexcept;
 
     const heatpump::HeatPump* pump_;
     heatpump::PlateBalance balance_;
@@ -94,6 +116,11 @@ class Simulation {
     bool have_power_ = false;  ///< point_ is that of the step before: predicts this one
     heatpump::Off off_ = heatpump::Off::none;
     double run_s_ = 0.0, idle_s_ = 1e9, rest_s_ = 0.0;
+    Orders orders_;
+    bool ordered_ = false;
+    HygieneRun hygiene_run_;
+    Hygiene hygiene_;
+    double loop_loss_w_k_ = 0.0;
 };
 
 }  // namespace wg::season

@@ -89,7 +89,9 @@ void services_to_make(const Input& input, const SpotFindings& findings, Outcome&
 
 void scald(const Input& input, const SpotFindings& findings, Outcome& out) {
     constexpr double safe_c = 48.0;
-    const double hottest_c = std::max(input.demand.set_point_c, hottest_store_c);
+    const Demand& d = input.demand;
+    const double programme_c = d.hygiene.rule != HygieneRule::none ? d.hygiene.target_c : 0.0;
+    const double hottest_c = std::max({d.set_point_c, hottest_store_c, programme_c});
     out.water.mixing_valve = hottest_c > safe_c;
     findings.add(
         Severity::note, Stage::fitting, "water.scald",
@@ -99,9 +101,30 @@ void scald(const Input& input, const SpotFindings& findings, Outcome& out) {
         "Water at the outlet up to 48 deg C", "Approved Document G3 (England); mixing valve schemes, from memory");
 }
 
+/// A programme that heats the store to 60 deg C answers a low set-point; whether it gets there the year shows.
+bool has_programme(const Demand& d) {
+    return d.hygiene.rule != HygieneRule::none && d.hygiene.target_c >= 60.0;
+}
+
+/// Litres at the store's temperature that a day draws.
+double day_litres(const Demand& d) {
+    const double span_k = std::max(1.0, d.set_point_c - d.cold_mean_c);
+    if (d.draw_source == DrawSource::household)
+        return d.household.persons * d.household.litres_40_per_person * d.scale * (40.0 - d.cold_mean_c) / span_k;
+    return day_kwh(d.cycle) * d.scale * joule_per_kwh / (water_specific_heat_j_kgk * span_k);
+}
+
 void hygiene(const Input& input, const SpotFindings& findings) {
     const Demand& d = input.demand;
-    if (d.set_point_c < 55.0) {
+    if (has_programme(d)) {
+        if (d.set_point_c < 60.0)
+            findings.add(Severity::note, Stage::visit, "water.hygiene-programme",
+                         "The store is kept at " + fixed(d.set_point_c, 0) + " deg C; a " +
+                             (d.hygiene.rule == HygieneRule::daily ? "daily" : "weekly") + " programme heats it to " +
+                             fixed(d.hygiene.target_c, 0) + " deg C",
+                         "See the findings of the year for how much of the store it reaches",
+                         "Stored hot water at 60 deg C", "HSE, HSG274 part 2, 2014");
+    } else if (d.set_point_c < 55.0) {
         findings.add(Severity::caution, Stage::visit, "water.legionella",
                      "The store is kept at " + fixed(d.set_point_c, 0) +
                          " deg C; legionella grow between 20 and 45 deg C and die slowly below 55",
@@ -115,8 +138,7 @@ void hygiene(const Input& input, const SpotFindings& findings) {
                      "Let the immersion heater lift the store to 60 deg C at times that local rules ask for",
                      "Stored hot water at 60 deg C", "HSE, HSG274 part 2, 2014");
     }
-    const double day_l = day_kwh(d.cycle) * d.scale * joule_per_kwh /
-                         (water_specific_heat_j_kgk * std::max(1.0, d.set_point_c - d.cold_mean_c));
+    const double day_l = day_litres(d);
     constexpr double standing_days = 2.0;
     if (input.cylinder.volume_l > standing_days * day_l) {
         findings.add(

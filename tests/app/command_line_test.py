@@ -13,6 +13,7 @@ import unittest
 PROGRAM, PROJECT = sys.argv[1], pathlib.Path(sys.argv[2])
 DEMO = PROJECT / "resources/demo/job.json"
 WEATHER = PROJECT / ".cache/weather"
+SET = ("--collector", "marl-18", "--count", "2", "--block", "rill-18", "--cylinder", "copse-250")
 
 
 def run(*args, cwd=None, env=None):
@@ -28,7 +29,8 @@ class Basics(unittest.TestCase):
 
     def test_bad_usage_is_2_and_says_why(self):
         for args in (("plan",), ("plan", "a", "b"), ("sun", "--lat", "1"), ("weather",), ("plan", "--nonsense", "x"),
-                     ("sun", "--lat", "1", "--lon", "2", "--time", "2027-01-01T00:00:00Z", "extra")):
+                     ("sun", "--lat", "1", "--lon", "2", "--time", "2027-01-01T00:00:00Z", "extra"),
+                     ("rate",), ("rate", *SET[:-2]), ("rate", *SET, "extra"), ("rate", *SET, "--out", "x.json")):
             done = run(*args)
             self.assertEqual(done.returncode, 2, args)
             self.assertIn("--help", done.stderr)
@@ -246,6 +248,104 @@ class BadWeather(unittest.TestCase):
             done = run("weather", file)
             self.assertEqual(done.returncode, 0, done.stderr)
             self.assertIn("kWh/m2", done.stdout)
+
+
+class Rate(unittest.TestCase):
+    def sheet(self, *values, **fields):
+        path = pathlib.Path(self.folder.name) / "sheet.json"
+        path.write_text(json.dumps({"schema": 1, "source": "Invented sheet", "values": values, **fields}))
+        return path
+
+    def setUp(self):
+        self.folder = tempfile.TemporaryDirectory()
+        self.addCleanup(self.folder.cleanup)
+        self.out = pathlib.Path(self.folder.name) / "calibrated.json"
+
+    def test_default_is_three_cycles_at_two_airs_with_assumptions_named(self):
+        done = run("rate", *SET)
+        self.assertEqual(done.returncode, 0, done.stderr)
+        for words in ("INVENTED", "assumed", "7 (6)", "14 (13)", "COP_DHW", "Standby", "V40", "Closure"):
+            self.assertIn(words, done.stdout)
+        told = json.loads(run("rate", *SET, "--json").stdout)
+        self.assertEqual([(t["air_dry_c"], t["cycle"]) for t in told["tests"]],
+                         [(a, c) for a in (7, 14) for c in ("M", "L", "XL")])
+        for test in told["tests"]:
+            self.assertTrue(test["completed"])
+            self.assertLess(test["closure"], 1e-3)
+            self.assertTrue(1.5 < test["cop_dhw"] < 5.0)
+            # Evenly warm water of the set-point: 250 l (55 - 10)/(40 - 10), less what the thermostat's band takes.
+            self.assertTrue(320.0 < test["v40_l"] <= 375.0, test["v40_l"])
+        self.assertNotIn("fit", told)
+
+    def test_cycle_air_and_set_point_are_taken(self):
+        told = json.loads(run("rate", *SET, "--cycle", "xl", "--air", "2", "--set-point", "50", "--json").stdout)
+        self.assertEqual([(t["air_dry_c"], t["air_wet_c"], t["cycle"]) for t in told["tests"]], [(2, 1, "XL")])
+        self.assertEqual(told["conditions"]["set_point_c"], 50)
+
+    def test_fit_prints_residuals_and_writes_a_set_that_is_read_again(self):
+        sheet = self.sheet({"quantity": "cop_dhw", "value": 2.8, "air_dry_c": 7, "cycle": "L"},
+                           {"quantity": "heat_up_h", "value": 9.4, "air_dry_c": 7},
+                           {"quantity": "standby_w", "value": 27, "tolerance": 0.1, "air_dry_c": 7})
+        done = run("rate", *SET, "--fit", sheet, "--out", self.out)
+        self.assertEqual(done.returncode, 0, done.stderr + done.stdout)
+        for words in ("Declared", "Before", "After", "Tolerance", "All values are met", "range"):
+            self.assertIn(words, done.stdout)
+        written = json.loads(self.out.read_text())
+        self.assertIn("Calibrated", written["note"])
+        self.assertIn("Invented sheet", written["note"])
+        fit = json.loads(run("rate", *SET, "--fit", sheet, "--json").stdout)["fit"]
+        again = run("rate", "--equipment", self.out, "--collector", "marl-18-calibrated", "--count", "2", "--block",
+                    "rill-18-calibrated", "--cylinder", "copse-250-calibrated", "--cycle", "L", "--air", "7", "--json")
+        self.assertEqual(again.returncode, 0, again.stderr)
+        test = json.loads(again.stdout)["tests"][0]
+        # The fit steps 300 s, the test 120 s.
+        for residual, key in zip(fit["residuals"], ("cop_dhw", "heat_up_h", "standby_w")):
+            self.assertAlmostEqual(test[key], residual["after"], delta=0.01 * residual["after"])
+            self.assertAlmostEqual(test[key], residual["declared"],
+                                   delta=(residual["tolerance"] + 0.01) * residual["declared"])
+
+    def test_what_physics_forbids_is_said_and_the_exit_code_is_1(self):
+        sheet = self.sheet({"quantity": "cop_dhw", "value": 9.5, "air_dry_c": 7, "cycle": "L"})
+        done = run("rate", *SET, "--fit", sheet)
+        self.assertEqual(done.returncode, 1, done.stderr)
+        self.assertIn("Carnot", done.stdout)
+        self.assertIn("not met", done.stdout)
+
+    def test_bad_values_are_3_and_name_the_option(self):
+        for option, value, word in (("--collector", "no-such", "marl-18"), ("--block", "", "rill-18"),
+                                    ("--cylinder", "\x1b[2J", "copse-250"), ("--count", "0", "--count"),
+                                    ("--count", "1.5", "whole"), ("--count", "nan", "--count"),
+                                    ("--cycle", "XXS", "XXL"), ("--air", "-40", "14"), ("--set-point", "90", "65"),
+                                    ("--fit", "/nonexistent.json", "nonexistent"), ("--equipment", "/", "folder")):
+            args = list(SET) + [option, value]
+            done = run("rate", *args)
+            self.assertEqual(done.returncode, 3, (option, value, done.stdout[:200]))
+            self.assertIn(word, done.stderr)
+            self.assertNotIn("\x1b", done.stderr)
+            self.assertEqual(done.stdout, "")
+
+    def test_hostile_sheets_are_refused_and_nothing_is_written(self):
+        good = self.sheet({"quantity": "standby_w", "value": 27, "air_dry_c": 7}).read_text()
+        for text, word in (("", "JSON"), ("[]", "list"), (good.replace("27", "-27"), "value"),
+                           (good.replace("27", "NaN"), "line 1"), (good.replace("standby_w", "magic"), "magic"),
+                           (good.replace('"air_dry_c"', '"air_c"'), "air_dry_c"), (good[:40], "column"),
+                           ('{"a":' * 5000, "sheet.json"), (good.replace('"schema": 1', '"schema": 7'), "schema")):
+            path = pathlib.Path(self.folder.name) / "sheet.json"
+            path.write_text(text)
+            done = run("rate", *SET, "--fit", path, "--out", self.out)
+            self.assertEqual(done.returncode, 3, text[:80])
+            self.assertIn(word, done.stderr)
+            self.assertFalse(self.out.exists())
+
+    def test_out_that_cannot_be_written_is_4(self):
+        sheet = self.sheet({"quantity": "standby_w", "value": 25, "tolerance": 0.2, "air_dry_c": 7})
+        self.assertEqual(run("rate", *SET, "--fit", sheet, "--out", "/nonexistent/x.json").returncode, 4)
+
+    def test_an_item_under_an_id_that_is_taken_is_refused(self):
+        catalogue = PROJECT / "resources/equipment/invented.json"
+        done = run("rate", *SET, "--equipment", catalogue)
+        self.assertEqual(done.returncode, 3)
+        self.assertIn("marl-18", done.stderr)
 
 
 if __name__ == "__main__":

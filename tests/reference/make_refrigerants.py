@@ -121,6 +121,8 @@ def critical(fluid):
 
 
 def table(name, spec, fluid):
+    if critical(fluid)[0] < SAT_LAST_C + 5.0:  # past the critical point CoolProp gives numbers that mean nothing
+        sys.exit(f"{name}: critical at {critical(fluid)[0]:.1f} deg C, too near to the tables' end at {SAT_LAST_C} deg C")
     count = round((SAT_LAST_C - SAT_FIRST_C) / SAT_STEP_K) + 1
     temperatures = [SAT_FIRST_C + SAT_STEP_K * i for i in range(count)]
     liquid = [fluid.saturated(t, 0.0) for t in temperatures]

@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "core/job/job.h"
+#include "core/plan/sizing_advice.h"
 #include "ui/common/job_session.h"
 
 namespace wg::ui {
@@ -73,6 +74,9 @@ void remove_element(JobSession& session, const std::string& id);
 std::string add_choice(JobSession& session);
 /// A copy under the next free letter, fresh ids throughout; becomes the current choice.
 std::string duplicate_choice(JobSession& session, const std::string& choice_id);
+/// A set of the advice on sizes as a further choice, with places as the advice found them; becomes the current choice.
+/// Empty id and no step when the choice that the advice started from is gone.
+std::string add_set_as_choice(JobSession& session, const plan::SizingWish& wish, const plan::SizingPoint& point);
 void rename_choice(JobSession& session, const std::string& choice_id, const std::string& label);
 void mark_chosen(JobSession& session, const std::string& choice_id);
 void remove_choice(JobSession& session, const std::string& choice_id);

@@ -116,6 +116,17 @@ std::string duplicate_choice(JobSession& session, const std::string& choice_id) 
     return copy.id;
 }
 
+std::string add_set_as_choice(JobSession& session, const plan::SizingWish& wish, const plan::SizingPoint& point) {
+    const std::string label = next_letter(session.job().choices);
+    const std::size_t before = session.job().choices.size();
+    session.edit(QObject::tr("Add choice %1").arg(qs(label)),
+                 [&](Job& job) { job = plan::with_set(std::move(job), wish, point, label, new_id); });
+    if (session.job().choices.size() == before) return {};
+    const std::string id = session.job().choices.back().id;
+    session.set_current_choice(id);
+    return id;
+}
+
 void rename_choice(JobSession& session, const std::string& choice_id, const std::string& label) {
     session.edit(QObject::tr("Rename a choice"), [&](Job& job) {
         if (Choice* choice = with_id(job.choices, choice_id)) choice->label = label;

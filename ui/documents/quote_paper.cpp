@@ -80,9 +80,13 @@ void year_in_figures(Flow& flow, const PaperInput& input) {
     flow.table(table);
     const Demand& demand = input.job.demand;
     QStringList assumed;
-    assumed += QStringLiteral("draw-off as cycle %1 of EU 812/2013%2")
-                   .arg(QString::fromUtf8(text_of(demand.cycle)),
-                        demand.scale == 1.0 ? QString() : QStringLiteral(" times %1").arg(number(demand.scale, 2)));
+    const QString times = demand.scale == 1.0 ? QString() : QStringLiteral(" times %1").arg(number(demand.scale, 2));
+    assumed += demand.draw_source == DrawSource::cycle
+                   ? QStringLiteral("draw-off as cycle %1 of EU 812/2013%2")
+                         .arg(QString::fromUtf8(text_of(demand.cycle)), times)
+                   : QStringLiteral("a household of %1 with %2 of 40 \u00b0C a head and day%3")
+                         .arg(demand.household.persons)
+                         .arg(quantity(demand.household.litres_40_per_person, QStringLiteral("l"), 0), times);
     assumed += QStringLiteral("water stored at %1").arg(temperature(demand.set_point_c));
     assumed += QStringLiteral("cold water at %1 on average").arg(temperature(demand.cold_mean_c));
     assumed += QStringLiteral("present heater: %1, %2")

@@ -153,6 +153,13 @@ void PictureView::focusOutEvent(QFocusEvent* event) {
     update();
 }
 
+void PictureView::mousePressEvent(QMouseEvent* event) {
+    if (event->button() == Qt::LeftButton) {
+        Q_EMIT pressed_at(QRectF(rect()).adjusted(margin, margin, -margin, -margin), event->position(), text_units());
+    }
+    QWidget::mousePressEvent(event);
+}
+
 void PictureView::mouseMoveEvent(QMouseEvent* event) {
     const QString text =
         words_ ? words_(QRectF(rect()).adjusted(margin, margin, -margin, -margin), event->position(), text_units())

@@ -37,9 +37,12 @@ class PictureView : public QWidget {
 
    Q_SIGNALS:
     void pointed_at(const QString& text);
+    /// A press with the main button, with what the picture was painted in.
+    void pressed_at(const QRectF& area, QPointF at, double text_units);
 
    protected:
     void paintEvent(QPaintEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void leaveEvent(QEvent* event) override;
     void mousePressEvent(QMouseEvent* event) override;

@@ -1,12 +1,14 @@
 #include "ui/visit/visit_form.h"
 
 #include <QDate>
+#include <QPushButton>
 
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/visit/corner_table.h"
 #include "ui/visit/guarded_edit.h"
+#include "ui/visit/household_form.h"
 
 namespace wg::ui {
 
@@ -16,6 +18,7 @@ VisitForm::VisitForm(QWidget* parent) : FormColumn(parent) {
     build_place();
     build_horizon();
     build_demand();
+    build_household();
     finish();
 }
 
@@ -218,9 +221,23 @@ void VisitForm::build_demand() {
     words(tr("1: all the energy bought reaches the water. Below 1: losses of boiler and pipes."));
 }
 
+/// Folded until asked for: most visits need no more than the cycle.
+void VisitForm::build_household() {
+    auto* fold = new QPushButton(tr("Household, programme and hours\u2026"), this);
+    fold->setCheckable(true);
+    add(fold);
+    household_ = new HouseholdForm(this);
+    household_->hide();
+    add(household_);
+    connect(fold, &QPushButton::toggled, household_, &QWidget::setVisible);
+    fields_.insert(QStringLiteral("household"), fold);
+    shows_.push_back([this](const Job& job) { household_->show_job(job); });
+}
+
 void VisitForm::set_session(JobSession* session) {
     if (session_ != nullptr) disconnect(session_, nullptr, this, nullptr);
     session_ = session;
+    household_->set_session(session);
     setEnabled(session_ != nullptr);
     if (session_ == nullptr) return;
     connect(session_, &JobSession::job_changed, this, &VisitForm::refresh);

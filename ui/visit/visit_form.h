@@ -8,6 +8,7 @@
 
 namespace wg::ui {
 
+class HouseholdForm;
 class JobSession;
 
 class VisitForm : public FormColumn {
@@ -18,6 +19,7 @@ class VisitForm : public FormColumn {
     /// Puts the cursor into a field by its key (see missing.h); false: no such field.
     bool go_to(const QString& key);
     [[nodiscard]] QWidget* field(const QString& key) const { return fields_.value(key); }
+    [[nodiscard]] const HouseholdForm* household() const { return household_; }
 
    private:
     void build_client();
@@ -25,6 +27,7 @@ class VisitForm : public FormColumn {
     void build_place();
     void build_horizon();
     void build_demand();
+    void build_household();
     void refresh();
 
     /// Number of a value struct of the job, refused when the job's rules say so.
@@ -40,6 +43,7 @@ class VisitForm : public FormColumn {
                                  const NumberField::Range& range, double Location::*member);
 
     JobSession* session_ = nullptr;
+    HouseholdForm* household_ = nullptr;
     QHash<QString, QWidget*> fields_;
     std::vector<std::function<void(const Job&)>> shows_;  ///< each brings one field up to date
 };

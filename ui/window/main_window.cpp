@@ -51,6 +51,7 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
     make_file_menu();
     make_edit_menu();
     make_view_menu();
+    make_equipment_menu();
     make_help_menu();
 
     connect(desk_, &DeskPage::open_asked, this, [this](const QString& id) { open_job(id.toStdString()); });

@@ -49,6 +49,7 @@ class MainWindow : public QMainWindow {
     void make_file_menu();
     void make_edit_menu();
     void make_view_menu();
+    void make_equipment_menu();
     void make_help_menu();
     void start_job();
     void open_file();
@@ -59,6 +60,8 @@ class MainWindow : public QMainWindow {
     /// A built-in climate or a year of the library, as an edit that can be undone.
     void plan_with_weather(const std::string& weather_id);
     void choose_weather_file();
+    /// The rating test, first of the set on screen.
+    void show_rating();
     /// Reference data for a job, with its year from the library. `caution` says when that is missing.
     std::shared_ptr<const plan::Reference> reference_for(const Job& job, QString& caution);
     /// True when the job page may be left: saved, or the user says to go without.

@@ -5,9 +5,11 @@
 #include <QDate>
 #include <QMenu>
 #include <QMenuBar>
+#include <algorithm>
 
 #include "ui/common/notice_bar.h"
 #include "ui/offer/firm_settings.h"
+#include "ui/rating/rating_dialog.h"
 #include "ui/window/about.h"
 #include "ui/window/job_page.h"
 #include "ui/window/main_window.h"
@@ -74,6 +76,28 @@ void MainWindow::make_view_menu() {
             }
         });
     }
+}
+
+void MainWindow::make_equipment_menu() {
+    QMenu* menu = menuBar()->addMenu(tr("E&quipment"));
+    QAction* action = menu->addAction(tr("&Rating test and fit to data sheet\u2026"), this, [this] { show_rating(); });
+    action->setShortcut(QKeySequence(QStringLiteral("Ctrl+R")));
+}
+
+void MainWindow::show_rating() {
+    RatingSet first;
+    if (session_ != nullptr) {
+        const Demand& demand = session_->job().demand;
+        first.set_point_c = demand.set_point_c;
+        first.hysteresis_k = demand.hysteresis_k;
+        if (const Choice* choice = session_->current_choice()) {
+            first.collector_id = choice->collector_model;
+            first.block_id = choice->block_model;
+            first.cylinder_id = choice->cylinder_model;
+            first.collectors = static_cast<int>(std::clamp<std::size_t>(choice->placements.size(), 1, 8));
+        }
+    }
+    RatingDialog(reference_, first, this).exec();
 }
 
 void MainWindow::make_help_menu() {

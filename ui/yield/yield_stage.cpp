@@ -21,6 +21,8 @@
 #include "ui/yield/cost_page.h"
 #include "ui/yield/day_page.h"
 #include "ui/yield/light_page.h"
+#include "ui/yield/range_page.h"
+#include "ui/yield/sizing_page.h"
 #include "ui/yield/year_page.h"
 
 namespace wg::ui {
@@ -45,12 +47,16 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     light_ = new LightPage(tabs_);
     comparison_ = new Comparison(tabs_);
     cost_ = new CostPage(tabs_);
+    range_ = new RangePage(tabs_);
+    sizing_ = new SizingPage(tabs_);
     tabs_->addTab(year_, tr("Year"));
     tabs_->addTab(day_, tr("Day"));
     tabs_->addTab(comfort_, tr("Comfort"));
     tabs_->addTab(light_, tr("Sun and light"));
     tabs_->addTab(comparison_, tr("Comparison"));
     tabs_->addTab(cost_, tr("Cost"));
+    tabs_->addTab(range_, tr("Range"));
+    tabs_->addTab(sizing_, tr("Sizing"));
     auto* corner = new QWidget(tabs_);
     auto* weather = new QPushButton(tr("Weather year\u2026"), corner);
     picture_ = new QPushButton(tr("Save picture"), corner);
@@ -70,7 +76,7 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     column->setSpacing(0);
     column->addWidget(notice_);
     column->addWidget(stack_, 1);
-    for (YieldPage* page : std::initializer_list<YieldPage*>{year_, day_, comfort_, light_, cost_}) {
+    for (YieldPage* page : std::initializer_list<YieldPage*>{year_, day_, comfort_, light_, cost_, range_, sizing_}) {
         connect(page, &YieldPage::pointed_at, this, &YieldStage::status_text);
     }
     connect(weather, &QPushButton::clicked, this, &YieldStage::weather_asked);
@@ -95,6 +101,8 @@ void YieldStage::set_session(JobSession* session) {
     session_ = session;
     notice_->clear();
     comparison_->set_session(session);
+    range_->set_session(session);
+    sizing_->set_session(session);
     if (session != nullptr) {
         connect(session, &JobSession::plan_changed, this, &YieldStage::refresh_soon);
         connect(session, &JobSession::job_changed, this, &YieldStage::refresh_soon);
@@ -149,6 +157,8 @@ void YieldStage::refresh() {
     cost_->set_plan(plan, basis, carried);
     comparison_->refresh();
     compare_costs();
+    range_->refresh();
+    sizing_->refresh();
     stack_->setCurrentWidget(tabs_);
 }
 

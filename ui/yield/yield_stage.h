@@ -19,6 +19,8 @@ class DayPage;
 class EmptyPane;
 class LightPage;
 class NoticeBar;
+class RangePage;
+class SizingPage;
 class YearPage;
 struct FigureTable;
 
@@ -55,6 +57,8 @@ class YieldStage : public StageWidget {
     LightPage* light_ = nullptr;
     Comparison* comparison_ = nullptr;
     CostPage* cost_ = nullptr;
+    RangePage* range_ = nullptr;
+    SizingPage* sizing_ = nullptr;
     QPushButton* picture_ = nullptr;
 };
 

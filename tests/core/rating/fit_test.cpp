@@ -162,7 +162,7 @@ TEST(FitToDataSheet, values_out_of_reach_name_the_figure_at_its_edge) {
     EXPECT_FALSE(fit.met);
     ASSERT_EQ(fit.parameters.size(), 1U);
     EXPECT_TRUE(fit.parameters[0].at_bound);
-    EXPECT_TRUE(named(fit, "declared 5.00, the best that fits is", "% less"));
+    EXPECT_TRUE(named(fit, "declared 5.00, the best compromise gives", "% less"));
     EXPECT_TRUE(named(fit, "best overall efficiency of the compressor stands at 0.75", "pull it further"));
 }
 
@@ -176,6 +176,36 @@ TEST(FitToDataSheet, wrong_input_is_a_problem) {
     rating::FitOptions odd;
     odd.step_s = 7.0;
     EXPECT_FALSE(rating::fit(start, {{Quantity::cop_dhw, 3.0}}, odd).ok());
+}
+
+TEST(FitToDataSheet, tells_how_it_gets_on_and_stops_with_the_best_so_far) {
+    const Item start = item("rill-18", "marl-18", 2, "copse-250");
+    const std::vector<Declared> sheet = {{Quantity::cop_dhw, 2.6, 0.02}, {Quantity::heat_up_h, 9.5, 0.02}};
+    std::vector<rating::FitProgress> told;
+    const auto whole = rating::fit(start, sheet, {}, [&told](const rating::FitProgress& p) {
+                           told.push_back(p);
+                           return true;
+                       }).value();
+    EXPECT_FALSE(whole.stopped);
+    EXPECT_TRUE(whole.met);
+    ASSERT_GT(told.size(), 10U);
+    EXPECT_GT(told.front().worst_miss, 1.0);
+    EXPECT_LE(told.back().worst_miss, 1.0);
+    EXPECT_LE(told.front().evaluations, told.back().evaluations);
+    const auto unwatched = rating::fit(start, sheet).value();
+    for (std::size_t i = 0; i < whole.parameters.size(); ++i)
+        EXPECT_EQ(whole.parameters[i].after, unwatched.parameters[i].after) << "watching changes nothing";
+
+    int calls = 0;
+    const auto half =
+        rating::fit(start, sheet, {}, [&calls](const rating::FitProgress&) { return ++calls < 12; }).value();
+    EXPECT_TRUE(half.stopped);
+    EXPECT_LT(half.evaluations, whole.evaluations);
+    ASSERT_EQ(half.residuals.size(), 2U);
+    EXPECT_TRUE(named(half, "stopped", "best figures"));
+    const auto at_once = rating::fit(start, sheet, {}, [](const rating::FitProgress&) { return false; }).value();
+    EXPECT_TRUE(at_once.stopped);
+    EXPECT_NEAR(at_once.residuals.front().after, at_once.residuals.front().before, 1e-9);
 }
 
 }  // namespace

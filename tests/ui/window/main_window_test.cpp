@@ -17,6 +17,7 @@
 #include "core/weather/write_plain.h"
 #include "ui/common/edits.h"
 #include "ui/desk/desk_page.h"
+#include "ui/rating/rating_dialog.h"
 #include "ui/weather/weather_dialog.h"
 #include "ui/window/job_page.h"
 
@@ -215,6 +216,34 @@ TEST_F(MainWindowTest, no_word_on_any_control_ends_with_an_exclamation_mark) {
     for (const QLabel* label : window_->findChildren<QLabel*>()) {
         EXPECT_FALSE(label->text().contains(mark)) << label->text().toStdString();
     }
+}
+
+TEST_F(MainWindowTest, the_rating_test_opens_without_a_job_and_with_the_set_on_screen) {
+    QAction* rating = action(QKeySequence(QStringLiteral("Ctrl+R")));
+    ASSERT_NE(rating, nullptr);
+    rating::Item seen;
+    const auto look = [this, &seen] {
+        QTimer::singleShot(0, window_.get(), [&seen] {
+            auto* dialog = qobject_cast<RatingDialog*>(QApplication::activeModalWidget());
+            ASSERT_NE(dialog, nullptr);
+            seen = dialog->chooser().item();
+            dialog->reject();
+        });
+    };
+    look();
+    rating->trigger();
+    EXPECT_FALSE(seen.collector.id.empty());
+    ASSERT_TRUE(open_demo());
+    const Choice* choice = window_->session()->current_choice();
+    ASSERT_NE(choice, nullptr);
+    look();
+    rating->trigger();
+    EXPECT_EQ(seen.collector.id, choice->collector_model);
+    EXPECT_EQ(seen.block.id, choice->block_model);
+    EXPECT_EQ(seen.cylinder.id, choice->cylinder_model);
+    EXPECT_EQ(seen.collectors, static_cast<int>(choice->placements.size()));
+    EXPECT_EQ(seen.set_point_c, window_->session()->job().demand.set_point_c);
+    EXPECT_EQ(window_->session()->undo_stack().count(), 0) << "the test changes no job";
 }
 
 }  // namespace
