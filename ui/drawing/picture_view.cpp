@@ -114,13 +114,6 @@ void PictureView::paintEvent(QPaintEvent*) {
     }
 }
 
-void PictureView::mousePressEvent(QMouseEvent* event) {
-    const QPointF at = event->position();
-    if (click_ && event->button() == Qt::LeftButton)
-        click_(QRectF(rect()).adjusted(margin, margin, -margin, -margin), &at, text_units());
-    QWidget::mousePressEvent(event);
-}
-
 void PictureView::keyPressEvent(QKeyEvent* event) {
     const auto step = [this](int right, int up) {
         const QString text = step_(right, up);
@@ -155,7 +148,10 @@ void PictureView::focusOutEvent(QFocusEvent* event) {
 
 void PictureView::mousePressEvent(QMouseEvent* event) {
     if (event->button() == Qt::LeftButton) {
-        Q_EMIT pressed_at(QRectF(rect()).adjusted(margin, margin, -margin, -margin), event->position(), text_units());
+        const QRectF area = QRectF(rect()).adjusted(margin, margin, -margin, -margin);
+        const QPointF at = event->position();
+        if (click_) click_(area, &at, text_units());
+        Q_EMIT pressed_at(area, at, text_units());
     }
     QWidget::mousePressEvent(event);
 }
