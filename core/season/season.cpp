@@ -103,6 +103,7 @@ class Recorder {
         out_.waits_h.push_back(static_cast<float>(sum.waits_s / 3600.0));
         out_.frost_kg_m2.push_back(static_cast<float>(std::max(frost.front_kg_m2, frost.rear_kg_m2)));
         out_.set_point_c.push_back(static_cast<float>(simulation.set_point_c()));
+        out_.waits_h.push_back(static_cast<float>(sum.waits_s / 3600.0));
         std::array<double, 10> slices{};
         simulation.store().resample(slices);
         std::array<float, 10> nodes{};

@@ -76,8 +76,7 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     column->setSpacing(0);
     column->addWidget(notice_);
     column->addWidget(stack_, 1);
-    for (YieldPage* page :
-         std::initializer_list<YieldPage*>{year_, day_, comfort_, light_, cost_, range_, sizing_}) {
+    for (YieldPage* page : std::initializer_list<YieldPage*>{year_, day_, comfort_, light_, cost_, range_, sizing_}) {
         connect(page, &YieldPage::pointed_at, this, &YieldStage::status_text);
     }
     connect(weather, &QPushButton::clicked, this, &YieldStage::weather_asked);
