@@ -100,7 +100,6 @@ class Recorder {
         out_.short_litres.push_back(static_cast<float>(sum.short_l));
         out_.wanted_w.push_back(mean_w(sum.wanted));
         const heatpump::Frost& frost = simulation.frost();
-        out_.waits_h.push_back(static_cast<float>(sum.waits_s / 3600.0));
         out_.frost_kg_m2.push_back(static_cast<float>(std::max(frost.front_kg_m2, frost.rear_kg_m2)));
         out_.set_point_c.push_back(static_cast<float>(simulation.set_point_c()));
         out_.waits_h.push_back(static_cast<float>(sum.waits_s / 3600.0));

@@ -47,9 +47,9 @@ struct Input {
     std::vector<double> pressure_pa;
     std::vector<double> surplus_w;  ///< left of the house's own photovoltaics, hourly; empty: none
     int first_weekday = 0;          ///< of 1 January, 0 Monday
-    double room_c = 18.0;         ///< around the cylinder
-    double line_ua_w_k = 0.0;     ///< suction line's heat gain (less than zero loss) to outdoor air
-    double suction_drop_k = 0.0;  ///< fall of saturation temperature along the suction line
+    double room_c = 18.0;           ///< around the cylinder
+    double line_ua_w_k = 0.0;       ///< suction line's heat gain (less than zero loss) to outdoor air
+    double suction_drop_k = 0.0;    ///< fall of saturation temperature along the suction line
     Demand demand;
 
     [[nodiscard]] int plates() const noexcept;  ///< of all groups
@@ -102,7 +102,7 @@ struct MonthSums {
 struct HourSeries {
     std::vector<float> condenser_w, electric_w, light_w_m2, plate_c, top_c, bottom_c, drawn_w, air_c;
     std::vector<float> immersion_w, short_litres, wanted_w, frost_kg_m2, set_point_c;
-    std::vector<float> waits_h;  ///< of the hour: as MonthSums::pump_waits_h; empty: not recorded
+    std::vector<float> waits_h;                 ///< of the hour: as MonthSums::pump_waits_h; empty: not recorded
     std::vector<std::array<float, 10>> node_c;  ///< top to bottom, resampled to ten when nodes differ
 };
 

@@ -154,7 +154,7 @@ std::vector<Look> looks(YearMeasure measure, const ChartColours& c) {
     switch (measure) {
         case YearMeasure::sources:
             return {{c.light},       {c.air, BarHatch::rising},          {c.condensation, BarHatch::falling},
-                    {c.electricity}, {c.electricity, BarHatch::crossed}, {c.air, BarHatch::crossed}};
+                    {c.electricity}, {c.electricity, BarHatch::crossed}, {c.air, BarHatch::falling}};
         case YearMeasure::electricity:
             return {{c.electricity},
                     {c.light, BarHatch::rising},

@@ -194,7 +194,7 @@ TEST(DayPageTest, pictures_at_both_window_sizes_keep_their_panels_inside_and_apa
             curves_frames(day_picture(*plan->season.hours, 9, theme_of(ThemeKind::light)), area, 13.0);
         double bottom = 0.0;
         for (const PlotFrame& frame : frames) {
-            EXPECT_GT(frame.plot.height(), 24.0) << size.height();
+            EXPECT_GT(frame.plot.height(), 20.0) << size.height();
             EXPECT_GT(frame.plot.top(), bottom);
             bottom = frame.plot.bottom();
             EXPECT_TRUE(area.contains(frame.plot));
