@@ -117,6 +117,8 @@ CollectorModel read_collector(Reader& r) {
     c.clearance_m = r.number("clearance_m", 0.0, 3.0, "m");
     c.rear_exposure = r.number("rear_exposure", 0.0, 1.0, "");
     c.frost_limit_kg_m2 = r.number("frost_limit_kg_m2", 0.0, 20.0, "kg/m2");
+    c.channel_drop_k = r.number_or("channel_drop_k", 0.0, 0.0, 10.0, "K");
+    c.channel_drop_at_w = r.number_or("channel_drop_at_w", 1500.0, 100.0, 20000.0, "W");
     r.done();
     return c;
 }

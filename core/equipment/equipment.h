@@ -47,6 +47,10 @@ struct CollectorModel {
     double clearance_m = 0.30;   ///< free strip all round asked by the maker
     double rear_exposure = 0.6;  ///< share of wind that reaches the rear face at this stand-off, 0..1
     double frost_limit_kg_m2 = 1.5;
+    /// Fall of saturation temperature through the channels of one plate when it passes the refrigerant of
+    /// `channel_drop_at_w` of evaporator heat; it grows with the square of that.
+    double channel_drop_k = 0.0;
+    double channel_drop_at_w = 1500.0;
     friend bool operator==(const CollectorModel&, const CollectorModel&) = default;
 };
 

@@ -51,7 +51,9 @@ ordered_json to_json(const CollectorModel& c) {
             {"stand_off_m", c.stand_off_m},
             {"clearance_m", c.clearance_m},
             {"rear_exposure", c.rear_exposure},
-            {"frost_limit_kg_m2", c.frost_limit_kg_m2}};
+            {"frost_limit_kg_m2", c.frost_limit_kg_m2},
+            {"channel_drop_k", c.channel_drop_k},
+            {"channel_drop_at_w", c.channel_drop_at_w}};
 }
 
 ordered_json to_json(const BlockModel& b) {

@@ -223,14 +223,139 @@ Point off_point(Off reason, double air_c) noexcept {
     return point;
 }
 
-template <class Source>
-Point solve(const Source& source, const HeatPump& pump, const PlateBalance& plate, const CondenserZone& zone,
-            const Line& line, const Guess& guess) noexcept {
+/// Plates that act as one: its temperature follows from the heat that the circuit takes.
+class OnePlate {
+   public:
+    OnePlate(const PlateBalance& plate, const Line& line) noexcept
+        : plate_(plate), line_(line), refrigerant_w_k_(plate.plate().refrigerant_w_k) {}
+    [[nodiscard]] double air_c() const noexcept { return plate_.air_c(); }
+    /// Plate heat less evaporator heat.
+    double residual_w(double te, const Circuit& circuit, Point& point) const noexcept {
+        point.plate_c = te + line_.drop_k + circuit.evaporator_w / refrigerant_w_k_;
+        point.plate = plate_.heat(point.plate_c);
+        ++point.evaluations;
+        return point.plate.total_w() - circuit.evaporator_w;
+    }
+    [[nodiscard]] double slope_w_k(const Circuit& circuit, const Point& point) const noexcept {
+        return point.plate.slope_w_k * (1.0 + circuit.evaporator_by_te / refrigerant_w_k_) - circuit.evaporator_by_te;
+    }
+    template <class Search>
+    static bool quick(Search&, const BlockModel&, double&, Circuit&, Point&) noexcept {
+        return false;
+    }
+    void hold_back(double, const Circuit& circuit, Point& point) const noexcept {
+        point.plate_c = plate_.temperature_at(circuit.evaporator_w, point.plate_c);
+        point.plate = plate_.heat(point.plate_c);
+    }
+    static void finish(Point&) noexcept {}
+
+   private:
+    const PlateBalance& plate_;
+    const Line& line_;
+    double refrigerant_w_k_;
+};
+
+/// Plates that differ: each finds its own temperature at the boiling temperature it meets.
+class ManyPlates {
+   public:
+    ManyPlates(PlateField& field, const Line& line) noexcept : field_(field), line_(line) {}
+    [[nodiscard]] double air_c() const noexcept { return field_.air_c(); }
+    double residual_w(double te, const Circuit& circuit, Point& point) noexcept {
+        ++point.evaluations;
+        const double residual =
+            field_.taken_w(te + line_.drop_k, circuit.evaporator_w, taken_slope_) - circuit.evaporator_w;
+        return residual;
+    }
+    /// Falls of pressure that grow with the flow make the slope steeper; left out here, Newton's steps are only longer.
+    [[nodiscard]] double slope_w_k(const Circuit& circuit, const Point&) const noexcept {
+        return taken_slope_ - circuit.evaporator_by_te;
+    }
+    /// Newton on suction temperature and all shares at once: one evaluation of each plate a step instead of a search
+    /// in every plate. False when it does not settle between the envelope's ends, all plates taking up heat: then the
+    /// bracketed search has it. Alike plates take the very steps of one plate of their area.
+    template <class Search>
+    bool quick(Search& search, const BlockModel& block, double& te, Circuit& circuit, Point& point) noexcept;
+    void hold_back(double te, const Circuit& circuit, Point&) noexcept {
+        field_.hold_back(te + line_.drop_k, circuit.evaporator_w);
+    }
+    void finish(Point& point) const noexcept {
+        point.plate = field_.heat();
+        point.plate_c = field_.mean_plate_c();
+    }
+
+   private:
+    PlateField& field_;
+    const Line& line_;
+    double taken_slope_ = 0.0;
+};
+
+template <class Search>
+bool ManyPlates::quick(Search& search, const BlockModel& block, double& te, Circuit& circuit, Point& point) noexcept {
+    constexpr int most_steps = 12;
+    const auto parts = field_.parts();
+    double conductance = 0.0;
+    double shared = 0.0;
+    for (const FieldPart& part : parts) {
+        conductance += part.balance.plate().refrigerant_w_k;
+        shared += part.taken_w;
+    }
+    Circuit evaluated;
+    double evaluated_te = -1e9;
+    for (int step = 0; step < most_steps; ++step) {
+        circuit = std::abs(te - evaluated_te) < straight_suction_k
+                      ? search.shifted(evaluated, te - evaluated_te)
+                      : (evaluated_te = te, evaluated = search.circuit(te));
+        const double heat_w = circuit.evaporator_w;
+        const double missing = heat_w - shared;  // what the shares do not add up to is spread over all plates
+        double weighted = 0.0;
+        double flexible = 0.0;
+        double sum = 0.0;
+        double worst = 0.0;
+        for (FieldPart& part : parts) {
+            const double ua = part.balance.plate().refrigerant_w_k;
+            part.taken_w += missing * ua / conductance;
+            part.plate_c = te + line_.drop_k + part.drop_k_per_w2 * heat_w * heat_w + part.taken_w / ua;
+            part.heat = part.balance.heat(part.plate_c);
+            const double miss = part.heat.total_w() - part.taken_w;
+            const double keeps = 1.0 / (1.0 - part.heat.slope_w_k / ua);
+            sum += miss;
+            worst = std::max(worst, std::abs(miss));
+            weighted += keeps * miss;
+            flexible +=
+                keeps * part.heat.slope_w_k * (1.0 + 2.0 * part.drop_k_per_w2 * heat_w * circuit.evaporator_by_te);
+        }
+        ++point.evaluations;
+        if (std::abs(sum) < balance_tolerance_w && worst < balance_tolerance_w) {
+            for (const FieldPart& part : parts)
+                if (!(part.taken_w >= 0.0)) return false;
+            return true;
+        }
+        const double slope = circuit.evaporator_by_te - flexible;
+        if (!(slope > 0.0)) return false;
+        const double wanted = te + weighted / slope;
+        const double next = std::clamp(wanted, block.evaporating_min_c, block.evaporating_max_c);
+        if (next == te || !(std::abs(wanted) < 1e3)) return false;
+        shared = 0.0;
+        for (FieldPart& part : parts) {
+            const double ua = part.balance.plate().refrigerant_w_k;
+            const double keeps = 1.0 / (1.0 - part.heat.slope_w_k / ua);
+            const double boiling = (next - te) * (1.0 + 2.0 * part.drop_k_per_w2 * heat_w * circuit.evaporator_by_te);
+            part.taken_w += keeps * (part.heat.total_w() - part.taken_w + part.heat.slope_w_k * boiling);
+            shared += part.taken_w;
+        }
+        te = next;
+    }
+    return false;
+}
+
+template <class Source, class Plates>
+Point solve(const Source& source, const HeatPump& pump, Plates& plates, const CondenserZone& zone, const Line& line,
+            const Guess& guess) noexcept {
     const BlockModel& block = pump.block();
     const double bottom = block.evaporating_min_c;
     const double top = block.evaporating_max_c;
     Search<Source> search(source, block, pump.refrigerant(), pump.map().lowest_condensing_c(),
-                          pump.map().highest_condensing_c(), zone, line, plate.air_c());
+                          pump.map().highest_condensing_c(), zone, line, plates.air_c());
     search.start_at(guess.suction_c, guess.condensing_c);
 
     // The residual, plate heat less evaporator heat, falls strictly with the suction temperature: Newton between
@@ -247,14 +372,11 @@ Point solve(const Source& source, const HeatPump& pump, const PlateBalance& plat
     Circuit evaluated;  // the last one from the map, and where
     double evaluated_te = -1e9;
     double straight_k = straight_suction_k;
-    for (int i = 0; i < most_iterations; ++i) {
+    const int iterations = plates.quick(search, block, te, circuit, point) ? 0 : most_iterations;
+    for (int i = 0; i < iterations; ++i) {
         circuit = std::abs(te - evaluated_te) < straight_k ? search.shifted(evaluated, te - evaluated_te)
                                                            : (evaluated_te = te, evaluated = search.circuit(te));
-        const double plate_c = te + line.drop_k + circuit.evaporator_w / plate.plate().refrigerant_w_k;
-        point.plate = plate.heat(plate_c);
-        point.plate_c = plate_c;
-        ++point.evaluations;
-        const double residual = point.plate.total_w() - circuit.evaporator_w;
+        const double residual = plates.residual_w(te, circuit, point);
         if (std::abs(residual) < balance_tolerance_w) break;
         if (residual > 0.0) {
             if (te >= top) {
@@ -264,7 +386,7 @@ Point solve(const Source& source, const HeatPump& pump, const PlateBalance& plat
             low = te;
             low_tried = true;
         } else {
-            if (te <= bottom) return off_point(Off::too_cold, plate.air_c());
+            if (te <= bottom) return off_point(Off::too_cold, plates.air_c());
             high = te;
             high_tried = true;
         }
@@ -280,8 +402,7 @@ Point solve(const Source& source, const HeatPump& pump, const PlateBalance& plat
             last_step = step_before_last = high - low;
             continue;
         }
-        const double slope = point.plate.slope_w_k * (1.0 + circuit.evaporator_by_te / plate.plate().refrigerant_w_k) -
-                             circuit.evaporator_by_te;
+        const double slope = plates.slope_w_k(circuit, point);
         double next = slope < 0.0 ? te - residual / slope : 0.5 * (low + high);
         if (next >= high)
             next = high_tried ? 0.5 * (low + high) : high;
@@ -293,22 +414,20 @@ Point solve(const Source& source, const HeatPump& pump, const PlateBalance& plat
         last_step = std::abs(next - te);
         te = next;
     }
-    if (point.pressure_limited) {
-        point.plate_c = plate.temperature_at(circuit.evaporator_w, point.plate_c);
-        point.plate = plate.heat(point.plate_c);
-    }
+    if (point.pressure_limited) plates.hold_back(te, circuit, point);
+    plates.finish(point);
 
     point.suction_c = te;
     point.evaporating_c = te + line.drop_k;
     point.condensing_c = circuit.condensing_c;
-    if (point.condensing_c > block.condensing_max_c) return off_point(Off::condensing, plate.air_c());
+    if (point.condensing_c > block.condensing_max_c) return off_point(Off::condensing, plates.air_c());
     point.pressure_ratio =
         pump.refrigerant().saturation_pressure_pa(point.condensing_c) / pump.refrigerant().saturation_pressure_pa(te);
-    if (point.pressure_ratio > block.pressure_ratio_max) return off_point(Off::pressure_ratio, plate.air_c());
+    if (point.pressure_ratio > block.pressure_ratio_max) return off_point(Off::pressure_ratio, plates.air_c());
     const double gas_c = te + block.superheat_k;
     point.discharge_c = source.discharge_c(te, point.condensing_c);
     point.discharge_c += circuit.gas_warming_k * kelvin(point.discharge_c) / kelvin(gas_c);
-    if (point.discharge_c > block.discharge_max_c) return off_point(Off::discharge, plate.air_c());
+    if (point.discharge_c > block.discharge_max_c) return off_point(Off::discharge, plates.air_c());
     point.evaporator_w = circuit.evaporator_w;
     point.line_w = circuit.line_w;
     point.work_w = circuit.work_w;
@@ -327,12 +446,28 @@ Result<HeatPump> HeatPump::make(const BlockModel& block, const refrigerant::Prop
 
 Point HeatPump::point(const PlateBalance& plate, const CondenserZone& zone, const Line& line,
                       const Guess& guess) const noexcept {
-    return solve(map_, *this, plate, zone, line, guess);
+    OnePlate one(plate, line);
+    return solve(map_, *this, one, zone, line, guess);
+}
+
+Point HeatPump::point(PlateField& field, const CondenserZone& zone, const Line& line,
+                      const Guess& guess) const noexcept {
+    if (!field.plain()) {
+        ManyPlates many(field, line);
+        return solve(map_, *this, many, zone, line, guess);
+    }
+    FieldPart& part = field.parts()[0];
+    const Point found = point(part.balance, zone, line, guess);
+    part.heat = found.plate;
+    part.plate_c = found.plate_c;
+    part.taken_w = found.evaporator_w;
+    return found;
 }
 
 Point HeatPump::point_without_map(const PlateBalance& plate, const CondenserZone& zone, const Line& line,
                                   const Guess& guess) const noexcept {
-    return solve(WithoutMap{&block_, refrigerant_}, *this, plate, zone, line, guess);
+    OnePlate one(plate, line);
+    return solve(WithoutMap{&block_, refrigerant_}, *this, one, zone, line, guess);
 }
 
 PerformanceMap performance_map(const HeatPump& pump, const std::vector<double>& evaporating_c,

@@ -8,6 +8,7 @@
 
 #include "core/heatpump/cycle.h"
 #include "core/heatpump/plate.h"
+#include "core/heatpump/plate_field.h"
 
 namespace wg::heatpump {
 
@@ -70,6 +71,9 @@ class HeatPump {
     /// Off with a reason when the balance lies outside the envelope; all heats are then zero. The evaporating
     /// temperature is bracketed between the envelope's ends; at the upper end it is held and the pump keeps running.
     [[nodiscard]] Point point(const PlateBalance& plate, const CondenserZone& zone, const Line& line,
+                              const Guess& guess) const noexcept;
+    /// The same for plates in several planes or in series; `field` keeps what each plate does at the point.
+    [[nodiscard]] Point point(PlateField& field, const CondenserZone& zone, const Line& line,
                               const Guess& guess) const noexcept;
     /// The same straight from the tables, without the map: slower, for proving the map.
     [[nodiscard]] Point point_without_map(const PlateBalance& plate, const CondenserZone& zone, const Line& line,

@@ -97,6 +97,7 @@ void PlateBalance::set_light(double front_w_m2, double rear_w_m2) noexcept {
 }
 
 void PlateBalance::set_frost(const Frost& frost, double step_s) noexcept {
+    if (!frost.lies() && !front_.frosted && !rear_.frosted) return;  // bare before and after
     frost_ = frost;
     set_resistance(front_, frost.front_kg_m2, step_s);
     set_resistance(rear_, frost.rear_kg_m2, step_s);

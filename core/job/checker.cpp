@@ -49,6 +49,10 @@ class Checker {
         const Path path = at(key);
         if (*key_of(value) == '\0') problems_.add(path, "is none of the known words", "Choose one of the list");
     }
+    template <class E>
+    void word_unless(const char* key, E value, E) {
+        word(key, value);
+    }
     void point(const char* key, const Point3& value, Presence = may_be_empty) {
         const double values[] = {value.x_m, value.y_m, value.z_m};
         check_coordinates(problems_, at(key), values, 3);

@@ -108,6 +108,10 @@ class Reader {
             all += (all.empty() ? "" : ", ") + std::string(w.key);
         problems_.add(at(key), "is '" + for_message(read) + "'", "It has to be one of: " + all);
     }
+    template <class E>
+    void word_unless(const char* key, E& value, E) {
+        word(key, value);
+    }
     void point(const char* key, Point3& value, Presence presence = may_be_empty) {
         const json* found = take(at(key), presence);
         if (found == nullptr) return;
@@ -253,6 +257,14 @@ class Writer {
     template <class E>
     void word(const char* key, E value, Presence = may_be_empty) {
         out_[key] = key_of(value);
+    }
+    /// Left out while it is the usual one: files written before the field was known keep their content hash.
+    template <class E>
+    void word_unless(const char* key, E value, E usual) {
+        if (value == usual)
+            left_out_.push_back(key);
+        else
+            word(key, value);
     }
     void point(const char* key, const Point3& value, Presence = may_be_empty) {
         out_[key] = json::array({value.x_m, value.y_m, value.z_m});

@@ -345,6 +345,7 @@ void describe(Io& io, typename Io::template Ref<Choice> c) {
     io.uuid("spot_id", c.spot_id, may_be_empty);
     io.text("fixing_method", c.fixing_method);
     io.list("placements", c.placements);
+    io.word_unless("joined", c.joined, Joined::parallel);
     io.list("route", c.route);
     io.list("extras", c.extras);
     io.extra(c.extra_json);

@@ -306,6 +306,10 @@ struct Demand {
 
 // --------------------------------------------------------------------------------------------- the choice
 
+/// How the refrigerant takes several collectors: shared out among them, or through one after the other in the order of
+/// the placements.
+enum class Joined { parallel, series };
+
 enum class Hand { left, right };  ///< side of the connections seen face-on with the level side down
 
 /// A collector on a surface.
@@ -351,7 +355,8 @@ struct Choice {
     std::string spot_id;
     std::string fixing_method;
     std::vector<Placement> placements;
-    std::vector<RoutePoint> route;  ///< from the collector to the block, ends excluded
+    Joined joined = Joined::parallel;  ///< matters from two collectors on
+    std::vector<RoutePoint> route;     ///< from the collector to the block, ends excluded
     std::vector<ExtraItem> extras;
     std::string extra_json;
     friend bool operator==(const Choice&, const Choice&) = default;

@@ -165,6 +165,15 @@ const std::vector<Word<Hand>>& words<Hand>() {
 }
 
 template <>
+const std::vector<Word<Joined>>& words<Joined>() {
+    static const std::vector<Word<Joined>> list = {
+        {Joined::parallel, "parallel", "in parallel"},
+        {Joined::series, "series", "one after the other"},
+    };
+    return list;
+}
+
+template <>
 const std::vector<Word<RoutePointKind>>& words<RoutePointKind>() {
     static const std::vector<Word<RoutePointKind>> list = {
         {RoutePointKind::free, "free", "bend"},

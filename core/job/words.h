@@ -53,6 +53,8 @@ const std::vector<Word<Fuel>>& words<Fuel>();
 template <>
 const std::vector<Word<Hand>>& words<Hand>();
 template <>
+const std::vector<Word<Joined>>& words<Joined>();
+template <>
 const std::vector<Word<RoutePointKind>>& words<RoutePointKind>();
 template <>
 const std::vector<Word<ReadingKind>>& words<ReadingKind>();

@@ -72,7 +72,7 @@ SeatYield yield_of(const Job& job, const Selection& with, const siting::Seat& se
         }
         if (run_m == run_points_m[0]) out.curve.light_kwh_m2.push_back(planes[0].total_kwh_m2);
         season::Input input = steps::season_input(job, with, planes, placements, run_of_length(with, run_m));
-        input.collectors = static_cast<int>(collectors);
+        input.groups[0].count = static_cast<int>(collectors);
         Result<season::Year> result = season::run(input, steps::options_for_comparing());
         if (result) return std::move(result).value();
         out.problems = result.problems();

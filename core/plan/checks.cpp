@@ -222,9 +222,10 @@ void check_market(const Selection& with, Findings& findings) {
 
 void note_simplifications(const Selection& with, const Plan& plan, Findings& findings) {
     if (plan.placements.size() > 1) {
-        findings.add(Severity::note, Stage::yield, "simplified.collectors-averaged", "",
-                     "Several collectors are worked out as one with their mean light, tilt and wind", "", "Method",
-                     "docs/handbook/season.md");
+        findings.add(Severity::note, Stage::yield, "simplified.collectors-on-one-circuit", "",
+                     "Each collector has its own light, wind and temperature; all share one circuit whose refrigerant "
+                     "is taken to spread so that each boils what it takes up",
+                     "", "Method", "docs/handbook/plate-and-cycle.md");
     }
     if (with.method->needs_rafters && !plan.placements.empty()) {
         findings.add(Severity::note, Stage::layout, "simplified.rafters-as-surveyed", with.method->label,

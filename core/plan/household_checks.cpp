@@ -33,9 +33,9 @@ void check_hygiene_runs(const Job& job, const Selection& with, const season::Yea
     if (year.hygiene_missed > 0) {
         findings.add(Severity::caution, "hygiene.not-reached",
                      std::to_string(year.hygiene_missed) + runs + " end after 8 hours without " + target +
-                         ": neither heat pump nor immersion heater gets there",
-                     "Fit a stronger immersion heater, or another cylinder or block", "The target held in all water",
-                     legionella_source);
+                         ": the sources are too weak for it, or draws come in between",
+                     "Fit a stronger immersion heater, begin earlier in the night, or take another cylinder or block",
+                     "The target held in all water", legionella_source);
     }
     if (year.hygiene_upper_only > 0) {
         const double lower_l = with.cylinder->immersion_height * with.cylinder->volume_l;

@@ -1,3 +1,8 @@
+#include <algorithm>
+#include <cmath>
+#include <iterator>
+#include <numeric>
+
 #include "core/plan/parts_of_plan.h"
 #include "core/sky/wind.h"
 
@@ -16,49 +21,101 @@ double roughness_m(Terrain terrain) {
     return 0.3;
 }
 
+season::PlateGroup group_of(const Job& job, const sky::PreparedYear& year, const sky::PlaneYear& plane,
+                            const PlacementPlan& placement) {
+    season::PlateGroup group;
+    const std::size_t hours = year.sun_up.size();
+    group.front_w_m2.resize(hours);
+    group.rear_w_m2 = plane.rear_w_m2;
+    for (std::size_t h = 0; h < hours; ++h)
+        group.front_w_m2[h] = plane.beam_w_m2[h] + plane.sky_diffuse_w_m2[h] + plane.ground_w_m2[h];
+    const site::PlacedCollector& placed = placement.placed;
+    const double height_m = 0.5 * (placed.lowest_m + placed.highest_m);
+    const double wind_share = sky::wind_factor_other_terrain(height_m, roughness_m(job.site.terrain));
+    group.wind_plate_m_s = year.wind_10m_m_s;
+    for (double& wind : group.wind_plate_m_s)
+        wind *= wind_share;
+    group.tilt_deg = placed.tilt_deg;
+    group.sky_view = placement.shade.sky_view;
+    group.rear_free = placement.on_frame;
+    return group;
+}
+
+// Two collectors side by side under a passing shadow differ by less. Their mean leaves out only what is not linear in
+// the light, and a year of one group costs half the time of two.
+constexpr double alike_light = 0.02;  // of the year's light, hour by hour
+constexpr double alike_wind = 0.02;
+constexpr double alike_view = 0.02;
+
+double sum_of(const std::vector<double>& values) {
+    return std::accumulate(values.begin(), values.end(), 0.0);
+}
+
+bool nearly_alike(const season::PlateGroup& a, const season::PlateGroup& b) {
+    if (a.tilt_deg != b.tilt_deg || a.rear_free != b.rear_free || std::abs(a.sky_view - b.sky_view) > alike_view)
+        return false;
+    const double wind = sum_of(a.wind_plate_m_s);
+    if (std::abs(sum_of(b.wind_plate_m_s) - wind) > alike_wind * wind) return false;
+    double apart = 0.0;
+    double light = 0.0;
+    for (std::size_t h = 0; h < a.front_w_m2.size(); ++h) {
+        apart += std::abs(a.front_w_m2[h] - b.front_w_m2[h]) + std::abs(a.rear_w_m2[h] - b.rear_w_m2[h]);
+        light += a.front_w_m2[h] + a.rear_w_m2[h];
+    }
+    return apart <= alike_light * light;
+}
+
+/// One more collector in a group: everything that reaches it becomes the mean.
+void take_in(season::PlateGroup& group, const season::PlateGroup& one) {
+    const double share = 1.0 / (group.count + 1.0);
+    const auto mean = [share](std::vector<double>& into, const std::vector<double>& other) {
+        for (std::size_t h = 0; h < into.size(); ++h)
+            into[h] += share * (other[h] - into[h]);
+    };
+    mean(group.front_w_m2, one.front_w_m2);
+    mean(group.rear_w_m2, one.rear_w_m2);
+    mean(group.wind_plate_m_s, one.wind_plate_m_s);
+    group.sky_view += share * (one.sky_view - group.sky_view);
+    ++group.count;
+}
+
+/// Collectors nearly alike in everything that reaches them are one group of several. Joined in series the order counts,
+/// so only neighbours are put together.
+std::vector<season::PlateGroup> groups_of(const Job& job, const sky::PreparedYear& year, Joined joined,
+                                          const std::vector<sky::PlaneYear>& planes,
+                                          const std::vector<PlacementPlan>& placements) {
+    std::vector<season::PlateGroup> groups;
+    for (std::size_t i = 0; i < planes.size(); ++i) {
+        season::PlateGroup next = group_of(job, year, planes[i], placements[i]);
+        next.count = 1;
+        const std::ptrdiff_t first = joined == Joined::series && !groups.empty() ? std::ssize(groups) - 1 : 0;
+        const auto same = std::find_if(groups.begin() + first, groups.end(),
+                                       [&next](const season::PlateGroup& g) { return nearly_alike(g, next); });
+        if (same != groups.end())
+            take_in(*same, next);
+        else
+            groups.push_back(std::move(next));
+    }
+    return groups;
+}
+
 }  // namespace
 
 season::Input season_input(const Job& job, const Selection& with, const std::vector<sky::PlaneYear>& planes,
                            const std::vector<PlacementPlan>& placements, const pipework::Run& run) {
     season::Input input;
     input.collector = *with.collector;
-    input.collectors = static_cast<int>(placements.size());
     input.block = *with.block;
     input.cylinder = *with.cylinder;
     input.refrigerant = with.refrigerant;
+    input.groups = groups_of(job, with.weather->sky, with.choice->joined, planes, placements);
+    input.joined = with.choice->joined;
     const sky::PreparedYear& year = with.weather->sky;
-    const std::size_t hours = year.sun_up.size();
-    input.front_w_m2.assign(hours, 0.0);
-    input.rear_w_m2.assign(hours, 0.0);
-    const double share = 1.0 / static_cast<double>(planes.size());
-    double height_m = 0.0;
-    double tilt_deg = 0.0;
-    double sky_view = 0.0;
-    bool all_free = true;
-    for (std::size_t i = 0; i < planes.size(); ++i) {
-        const sky::PlaneYear& plane = planes[i];
-        for (std::size_t h = 0; h < hours; ++h) {
-            input.front_w_m2[h] += share * (plane.beam_w_m2[h] + plane.sky_diffuse_w_m2[h] + plane.ground_w_m2[h]);
-            input.rear_w_m2[h] += share * plane.rear_w_m2[h];
-        }
-        const site::PlacedCollector& placed = placements[i].placed;
-        height_m += share * 0.5 * (placed.lowest_m + placed.highest_m);
-        tilt_deg += share * placed.tilt_deg;
-        sky_view += share * placements[i].shade.sky_view;
-        all_free = all_free && placements[i].on_frame;
-    }
     input.sun_up = year.sun_up;
     input.air_c = year.air_c;
     input.dew_point_c = year.dew_point_c;
     input.sky_k = year.sky_temperature_k;
     input.pressure_pa = year.pressure_pa;
-    input.wind_plate_m_s = year.wind_10m_m_s;
-    const double wind_share = sky::wind_factor_other_terrain(height_m, roughness_m(job.site.terrain));
-    for (double& wind : input.wind_plate_m_s)
-        wind *= wind_share;
-    input.tilt_deg = tilt_deg;
-    input.sky_view = sky_view;
-    input.rear_free = all_free;
     input.room_c = with.spot->room_temperature_c;
     input.line_ua_w_k = run.line_ua_w_k;
     input.suction_drop_k = run.suction_drop_k;

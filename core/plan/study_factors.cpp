@@ -21,11 +21,14 @@ void scale(std::vector<double>& series, double by) {
 
 /// The one place where hourly series of the plate are touched.
 void scale_light(season::Input& input, double by) {
-    scale(input.front_w_m2, by);
-    scale(input.rear_w_m2, by);
+    for (season::PlateGroup& group : input.groups) {
+        scale(group.front_w_m2, by);
+        scale(group.rear_w_m2, by);
+    }
 }
 void scale_wind(season::Input& input, double by) {
-    scale(input.wind_plate_m_s, by);
+    for (season::PlateGroup& group : input.groups)
+        scale(group.wind_plate_m_s, by);
 }
 void shift_sky(season::Input& input, double by_k) {
     for (double& sky : input.sky_k)

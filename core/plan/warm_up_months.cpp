@@ -31,9 +31,12 @@ struct Sums {
 
 void add_hour(const season::Input& input, std::size_t h, Sums& sums) {
     sums.hours += 1.0;
-    sums.front += input.front_w_m2[h];
-    sums.rear += input.rear_w_m2[h];
-    sums.wind += input.wind_plate_m_s[h];
+    for (const season::PlateGroup& group : input.groups) {
+        const double share = static_cast<double>(group.count) / input.plates();
+        sums.front += share * group.front_w_m2[h];
+        sums.rear += share * group.rear_w_m2[h];
+        sums.wind += share * group.wind_plate_m_s[h];
+    }
     sums.air += input.air_c[h];
     sums.dew += input.dew_point_c[h];
     sums.sky_below += kelvin(input.air_c[h]) - input.sky_k[h];

@@ -22,10 +22,12 @@ constexpr Variation poorer{0.93, 0.80, 0.95, 0.85, 1.15};
 constexpr Variation better{1.07, 1.20, 1.05, 1.15, 0.85};
 
 season::Input varied(season::Input input, const Variation& by) {
-    for (double& w : input.front_w_m2)
-        w *= by.light;
-    for (double& w : input.rear_w_m2)
-        w *= by.light;
+    for (season::PlateGroup& group : input.groups) {
+        for (double& w : group.front_w_m2)
+            w *= by.light;
+        for (double& w : group.rear_w_m2)
+            w *= by.light;
+    }
     input.collector.plate_to_refrigerant_w_m2k *= by.plate;
     input.block.overall_peak *= by.compressor;
     input.block.condenser_w_k *= by.condenser;

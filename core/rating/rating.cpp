@@ -22,13 +22,13 @@ double dew_point_c(const Air& air, double pressure_pa) noexcept {
 season::Input input_of(const Item& item, const Chamber& chamber, const Test& test) {
     season::Input input;
     input.collector = item.collector;
-    input.collectors = item.collectors;
+    input.groups[0].count = item.collectors;
     input.block = item.block;
     input.cylinder = item.cylinder;
     input.cylinder.immersion_w = 0.0;  // the pump is rated alone
     input.refrigerant = item.refrigerant;
-    input.tilt_deg = chamber.tilt_deg;
-    input.rear_free = true;  // both faces see the chamber's walls
+    input.groups[0].tilt_deg = chamber.tilt_deg;
+    input.groups[0].rear_free = true;  // both faces see the chamber's walls
     input.room_c = chamber.room_c;
     input.line_ua_w_k = item.line_ua_w_k;
     input.suction_drop_k = item.suction_drop_k;

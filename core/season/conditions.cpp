@@ -55,9 +55,13 @@ Result<WarmUp> warm_up(const Input& equipment, const WarmUpConditions& condition
     Input input = equipment;
     input.cylinder.immersion_w = 0.0;  // the pump's own time
     Simulation simulation(input, made.value(), options, conditions.start_c);
-    simulation.set_weather({conditions.light_w_m2, conditions.rear_light_w_m2, conditions.air_c,
-                            dew_point_c(conditions.air_c, conditions.relative_humidity), conditions.wind_m_s,
-                            kelvin(conditions.air_c - conditions.sky_below_air_k), standard_pressure_pa});
+    const heatpump::Surroundings surroundings{
+        conditions.light_w_m2, conditions.rear_light_w_m2,
+        conditions.air_c,      dew_point_c(conditions.air_c, conditions.relative_humidity),
+        conditions.wind_m_s,   kelvin(conditions.air_c - conditions.sky_below_air_k),
+        standard_pressure_pa};
+    for (std::size_t g = 0; g < input.groups.size(); ++g)
+        simulation.set_weather(surroundings, g);
     WarmUp out;
     Ledger sum;
     double elapsed_s = 0.0;
@@ -87,21 +91,26 @@ Result<WarmUp> warm_up(const Input& equipment, const WarmUpConditions& condition
 
 Result<Standstill> standstill(const Input& input) {
     if (auto problems = problems_of(input, Options{}, true); !problems.empty()) return problems;
-    heatpump::PlateBalance balance(
-        heatpump::plate_of(input.collector, input.collectors, input.tilt_deg, input.sky_view, input.rear_free),
-        heatpump::Surroundings{});
     Standstill out;
     out.plate_c = -1e9;
-    for (std::size_t hour = 0; hour < input.air_c.size(); ++hour) {
-        balance.set_weather({input.front_w_m2[hour], input.rear_w_m2[hour], input.air_c[hour], input.dew_point_c[hour],
-                             input.wind_plate_m_s[hour], input.sky_k[hour], input.pressure_pa[hour]});
-        // Only an hour in which the hottest plate so far would still gain heat can be hotter.
-        if (hour > 0 && balance.heat(out.plate_c).total_w() <= 0.0) continue;
-        out.plate_c = balance.temperature_at(0.0, std::max(out.plate_c, input.air_c[hour]));
-        out.hour = static_cast<int>(hour);
-        out.light_w_m2 = input.front_w_m2[hour];
-        out.air_c = input.air_c[hour];
-        out.wind_m_s = input.wind_plate_m_s[hour];
+    for (std::size_t g = 0; g < input.groups.size(); ++g) {
+        const PlateGroup& group = input.groups[g];
+        heatpump::PlateBalance balance(
+            heatpump::plate_of(input.collector, group.count, group.tilt_deg, group.sky_view, group.rear_free),
+            heatpump::Surroundings{});
+        for (std::size_t hour = 0; hour < input.air_c.size(); ++hour) {
+            balance.set_weather({group.front_w_m2[hour], group.rear_w_m2[hour], input.air_c[hour],
+                                 input.dew_point_c[hour], group.wind_plate_m_s[hour], input.sky_k[hour],
+                                 input.pressure_pa[hour]});
+            // Only an hour in which the hottest plate so far would still gain heat can be hotter.
+            if ((g > 0 || hour > 0) && balance.heat(out.plate_c).total_w() <= 0.0) continue;
+            out.plate_c = balance.temperature_at(0.0, std::max(out.plate_c, input.air_c[hour]));
+            out.hour = static_cast<int>(hour);
+            out.group = g;
+            out.light_w_m2 = group.front_w_m2[hour];
+            out.air_c = input.air_c[hour];
+            out.wind_m_s = group.wind_plate_m_s[hour];
+        }
     }
     const auto& refrigerant = *input.refrigerant;
     out.above_critical = out.plate_c >= refrigerant.critical_c();

@@ -174,7 +174,10 @@ std::vector<Problem> problems_of(const Input& input, const Options& options, boo
                                       ", the property table is of " + input.refrigerant->name(),
                                   "Load the table of the block's refrigerant"});
     const std::string plate = "collector \"" + input.collector.name + "\".";
-    check.range("number of collectors", input.collectors, 1, 50, "Place at least one collector");
+    if (input.groups.empty() || input.groups.size() > most_groups)
+        check.problems.push_back({"plate groups", "there are " + std::to_string(input.groups.size()) + " of them",
+                                  "Give 1 to " + std::to_string(most_groups)});
+    check.range("number of collectors", input.plates(), 1, 50, "Place at least one collector");
     check.range(plate + "face_area_m2", input.collector.face_area_m2, 0.2, 20.0, equipment);
     check.range(plate + "absorptance", input.collector.absorptance, 0.05, 1.0, equipment);
     check.range(plate + "emittance", input.collector.emittance, 0.02, 1.0, equipment);
@@ -182,6 +185,8 @@ std::vector<Problem> problems_of(const Input& input, const Options& options, boo
                 equipment);
     check.range(plate + "rear_exposure", input.collector.rear_exposure, 0.0, 1.0, equipment);
     check.range(plate + "frost_limit_kg_m2", input.collector.frost_limit_kg_m2, 0.05, 20.0, equipment);
+    check.range(plate + "channel_drop_k", input.collector.channel_drop_k, 0.0, 10.0, equipment);
+    check.range(plate + "channel_drop_at_w", input.collector.channel_drop_at_w, 100.0, 20000.0, equipment);
     const std::string tank = "cylinder \"" + input.cylinder.name + "\".";
     check.range(tank + "volume_l", input.cylinder.volume_l, 20.0, 5000.0, equipment);
     check.range(tank + "height_m", input.cylinder.height_m, 0.3, 5.0, equipment);
@@ -189,8 +194,11 @@ std::vector<Problem> problems_of(const Input& input, const Options& options, boo
     check.range(tank + "sensor_height", input.cylinder.sensor_height, 0.05, 0.95, equipment);
     check.range(tank + "immersion_height", input.cylinder.immersion_height, 0.02, 0.9, equipment);
     check.range(tank + "immersion_w", input.cylinder.immersion_w, 0.0, 20000.0, equipment);
-    check.range("plate tilt, deg", input.tilt_deg, 0.0, 90.0, survey);
-    check.range("sky view of the plate", input.sky_view, 0.0, 1.0, survey);
+    for (const PlateGroup& group : input.groups) {
+        check.range("collectors of a group", group.count, 1, 50, "Place at least one collector");
+        check.range("plate tilt, deg", group.tilt_deg, 0.0, 90.0, survey);
+        check.range("sky view of the plate", group.sky_view, 0.0, 1.0, survey);
+    }
     check.range("room temperature, deg C", input.room_c, -20.0, 50.0, survey);
     check.range("suction line conductance, W/K", input.line_ua_w_k, 0.0, 50.0, "Correct the pipe run");
     check.range("suction line drop, K", input.suction_drop_k, 0.0, 10.0, "Correct the pipe run");
@@ -214,12 +222,14 @@ std::vector<Problem> problems_of(const Input& input, const Options& options, boo
                                   "a step of " + std::to_string(options.step_s) + " s does not divide the hour",
                                   "Choose 60, 120, 300, 600 or 900 s"});
     if (series) {
-        check.series("front_w_m2", input.front_w_m2, 0.0, 2000.0);
-        check.series("rear_w_m2", input.rear_w_m2, 0.0, 2000.0);
+        for (const PlateGroup& group : input.groups) {
+            check.series("front_w_m2", group.front_w_m2, 0.0, 2000.0);
+            check.series("rear_w_m2", group.rear_w_m2, 0.0, 2000.0);
+            check.series("wind_plate_m_s", group.wind_plate_m_s, 0.0, 80.0);
+        }
         check.series("sun_up", input.sun_up, -1.0, 1.0);
         check.series("air_c", input.air_c, -70.0, 60.0);
         check.series("dew_point_c", input.dew_point_c, -90.0, 50.0);
-        check.series("wind_plate_m_s", input.wind_plate_m_s, 0.0, 80.0);
         check.series("sky_k", input.sky_k, 150.0, 340.0);
         check.series("pressure_pa", input.pressure_pa, 40000.0, 110000.0);
     }

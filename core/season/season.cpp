@@ -16,9 +16,9 @@ namespace {
 constexpr int hours_in_year = 8760;
 constexpr int most_parts = 60;
 
-heatpump::Surroundings surroundings_at(const Input& input, std::size_t hour) {
-    return {input.front_w_m2[hour],     input.rear_w_m2[hour], input.air_c[hour],      input.dew_point_c[hour],
-            input.wind_plate_m_s[hour], input.sky_k[hour],     input.pressure_pa[hour]};
+heatpump::Surroundings surroundings_at(const Input& input, const PlateGroup& group, std::size_t hour) {
+    return {group.front_w_m2[hour],     group.rear_w_m2[hour], input.air_c[hour],      input.dew_point_c[hour],
+            group.wind_plate_m_s[hour], input.sky_k[hour],     input.pressure_pa[hour]};
 }
 
 void into(MonthSums& m, const Ledger& l) {
@@ -80,9 +80,9 @@ std::string models_text(const Input& input, const Options& options) {
 class Recorder {
    public:
     explicit Recorder(HourSeries& out) : out_(out) {
-        for (auto* series :
-             {&out.condenser_w, &out.electric_w, &out.light_w_m2, &out.plate_c, &out.top_c, &out.bottom_c, &out.drawn_w,
-              &out.air_c, &out.immersion_w, &out.short_litres, &out.wanted_w, &out.frost_kg_m2, &out.set_point_c})
+        for (auto* series : {&out.condenser_w, &out.electric_w, &out.light_w_m2, &out.plate_c, &out.top_c,
+                             &out.bottom_c, &out.drawn_w, &out.air_c, &out.immersion_w, &out.short_litres,
+                             &out.wanted_w, &out.frost_kg_m2, &out.set_point_c, &out.waits_h})
             series->reserve(hours_in_year);
         out.node_c.reserve(hours_in_year);
     }
@@ -102,6 +102,7 @@ class Recorder {
         const heatpump::Frost& frost = simulation.frost();
         out_.frost_kg_m2.push_back(static_cast<float>(std::max(frost.front_kg_m2, frost.rear_kg_m2)));
         out_.set_point_c.push_back(static_cast<float>(simulation.set_point_c()));
+        out_.waits_h.push_back(static_cast<float>(sum.waits_s / 3600.0));
         std::array<double, 10> slices{};
         simulation.store().resample(slices);
         std::array<float, 10> nodes{};
@@ -120,6 +121,21 @@ double share_of(double miss, double throughput) noexcept {
 }
 
 }  // namespace
+
+int Input::plates() const noexcept {
+    int sum = 0;
+    for (const PlateGroup& group : groups)
+        sum += group.count;
+    return sum;
+}
+
+double Input::mean_front_w_m2(std::size_t hour) const noexcept {
+    if (groups.size() == 1) return groups[0].front_w_m2[hour];
+    double sum = 0.0;
+    for (const PlateGroup& group : groups)
+        sum += group.count * group.front_w_m2[hour];
+    return sum / plates();
+}
 
 Result<Year> run(const Input& input, const Options& options) {
     if (auto problems = problems_of(input, options, true); !problems.empty()) return problems;
@@ -154,10 +170,13 @@ Result<Year> run(const Input& input, const Options& options) {
                 hour_now = slot.hour;
                 hour = static_cast<std::size_t>(24 * day + slot.hour);
                 hour_sum = {};
-                simulation.set_weather(surroundings_at(input, hour));
+                for (std::size_t g = 0; g < input.groups.size(); ++g)
+                    simulation.set_weather(surroundings_at(input, input.groups[g], hour), g);
                 light_shape(input.sun_up, static_cast<int>(hour), schedule.parts_per_hour, shape);
             }
-            simulation.set_light(input.front_w_m2[hour] * shape[slot.part], input.rear_w_m2[hour] * shape[slot.part]);
+            for (std::size_t g = 0; g < input.groups.size(); ++g)
+                simulation.set_light(input.groups[g].front_w_m2[hour] * shape[slot.part],
+                                     input.groups[g].rear_w_m2[hour] * shape[slot.part], g);
             if (!book.idle()) simulation.set_orders(book.at(day, begin_s, slot.length_s));
             begin_s += slot.length_s;
             const Ledger step = simulation.step(slot.length_s, schedule.draws_j.data() + slot.first_draw,
@@ -177,8 +196,8 @@ Result<Year> run(const Input& input, const Options& options) {
             const int month = month_of_hour(static_cast<int>(hour)) - 1;
             months[static_cast<std::size_t>(month)].add(hour_sum);
             if (hour_sum.short_draws > 0) short_h[static_cast<std::size_t>(month)] += 1.0;
-            year.months[static_cast<std::size_t>(month)].light_on_plane_kwh_m2 += input.front_w_m2[hour] / 1000.0;
-            if (recorder) recorder->hour(hour_sum, simulation, input.front_w_m2[hour], input.air_c[hour]);
+            year.months[static_cast<std::size_t>(month)].light_on_plane_kwh_m2 += input.mean_front_w_m2(hour) / 1000.0;
+            if (recorder) recorder->hour(hour_sum, simulation, input.mean_front_w_m2(hour), input.air_c[hour]);
         }
     }
 

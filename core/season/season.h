@@ -13,31 +13,48 @@
 
 namespace wg::season {
 
+/// Collectors in one plane under the same light: one plate with the sum of their areas.
+struct PlateGroup {
+    int count = 1;
+    // Hourly series of 8760 values.
+    std::vector<double> front_w_m2;      ///< light on the sunlit face after shade
+    std::vector<double> rear_w_m2;       ///< light on the rear face
+    std::vector<double> wind_plate_m_s;  ///< at plate height
+    double tilt_deg = 35.0;
+    double sky_view = 1.0;   ///< of the sunlit face to the sky after obstacles, on top of (1 + cos b)/2
+    bool rear_free = false;  ///< rear sees sky and ground instead of roof or wall
+    friend bool operator==(const PlateGroup&, const PlateGroup&) = default;
+};
+
+/// More planes than any house has; with collectors in series each counts for itself.
+inline constexpr std::size_t most_groups = 50;
+
 /// Everything the year needs, in SI, with no reference to jobs or catalogues beyond the models themselves.
 struct Input {
     CollectorModel collector;
-    int collectors = 1;
     BlockModel block;
     CylinderModel cylinder;
     const refrigerant::Properties* refrigerant = nullptr;  ///< not owned; must outlive the call
+    /// In the order in which the refrigerant passes them when joined in series. At least one, at most
+    /// `most_groups`.
+    std::vector<PlateGroup> groups = std::vector<PlateGroup>(1);
+    Joined joined = Joined::parallel;
     // Hourly series of 8760 values.
-    std::vector<double> front_w_m2;  ///< light on the sunlit face after shade
-    std::vector<double> rear_w_m2;   ///< light on the rear face
-    std::vector<double> sun_up;      ///< sine of the sun's elevation: shapes light inside the hour
+    std::vector<double> sun_up;  ///< sine of the sun's elevation: shapes light inside the hour
     std::vector<double> air_c;
     std::vector<double> dew_point_c;
-    std::vector<double> wind_plate_m_s;  ///< at plate height
     std::vector<double> sky_k;
     std::vector<double> pressure_pa;
     std::vector<double> surplus_w;  ///< left of the house's own photovoltaics, hourly; empty: none
     int first_weekday = 0;          ///< of 1 January, 0 Monday
-    double tilt_deg = 35.0;
-    double sky_view = 1.0;        ///< of the sunlit face to the sky after obstacles, on top of (1 + cos b)/2
-    bool rear_free = false;       ///< rear sees sky and ground instead of roof or wall
-    double room_c = 18.0;         ///< around the cylinder
-    double line_ua_w_k = 0.0;     ///< suction line's heat gain (less than zero loss) to outdoor air
-    double suction_drop_k = 0.0;  ///< fall of saturation temperature along the suction line
+    double room_c = 18.0;           ///< around the cylinder
+    double line_ua_w_k = 0.0;       ///< suction line's heat gain (less than zero loss) to outdoor air
+    double suction_drop_k = 0.0;    ///< fall of saturation temperature along the suction line
     Demand demand;
+
+    [[nodiscard]] int plates() const noexcept;  ///< of all groups
+    /// Light on the sunlit faces in an hour, mean over all plates.
+    [[nodiscard]] double mean_front_w_m2(std::size_t hour) const noexcept;
 };
 
 struct Options {
@@ -85,6 +102,7 @@ struct MonthSums {
 struct HourSeries {
     std::vector<float> condenser_w, electric_w, light_w_m2, plate_c, top_c, bottom_c, drawn_w, air_c;
     std::vector<float> immersion_w, short_litres, wanted_w, frost_kg_m2, set_point_c;
+    std::vector<float> waits_h;                 ///< of the hour: as MonthSums::pump_waits_h; empty: not recorded
     std::vector<std::array<float, 10>> node_c;  ///< top to bottom, resampled to ten when nodes differ
 };
 
@@ -140,6 +158,7 @@ struct Standstill {
     double pressure_bar_abs = 0.0;  ///< saturation pressure at plate_c; above the critical point: see `above_critical`
     bool above_critical = false;
     int hour = 0;
+    std::size_t group = 0;  ///< of plates, the one that gets hottest
     double light_w_m2 = 0.0;
     double air_c = 0.0;
     double wind_m_s = 0.0;

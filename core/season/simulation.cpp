@@ -11,9 +11,21 @@ using heatpump::Off;
 namespace {
 
 constexpr double noticed_shortfall = 0.02;  // share of a draw below which nobody notices
-constexpr double no_frost_kg_m2 = 1e-9;
 constexpr double sensor_tolerance_k = 0.01;
 constexpr double loop_test_k = 35.0;  // the loop's loss is stated at this difference to the room
+
+double thickest_frost_kg_m2(const heatpump::PlateField& field) noexcept {
+    const heatpump::Frost worst = field.worst_frost();
+    return std::max(worst.front_kg_m2, worst.rear_kg_m2);
+}
+
+heatpump::PlateField field_of(const Input& input) {
+    std::vector<heatpump::Mounting> groups;
+    groups.reserve(input.groups.size());
+    for (const PlateGroup& group : input.groups)
+        groups.push_back({group.count, group.tilt_deg, group.sky_view, group.rear_free});
+    return {input.collector, groups, input.joined};
+}
 
 /// Time within a step at which a rising temperature passes `wanted_c`: false position, halving the weight of an end
 /// that stays (mixing makes the rise uneven). `after(t)` gives the temperature after t seconds.
@@ -100,8 +112,7 @@ double Ledger::water_throughput() const noexcept {
 
 Simulation::Simulation(const Input& input, const heatpump::HeatPump& pump, const Options& options, double start_c)
     : pump_(&pump),
-      balance_(heatpump::plate_of(input.collector, input.collectors, input.tilt_deg, input.sky_view, input.rear_free),
-               heatpump::Surroundings{}),
+      field_(field_of(input)),
       store_(cylinder::geometry_of(input.cylinder, static_cast<std::size_t>(options.nodes)), start_c),
       trial_(store_),
       energy_j_(store_.energy_j()),
@@ -113,7 +124,6 @@ Simulation::Simulation(const Input& input, const heatpump::HeatPump& pump, const
       room_c_(input.room_c),
       immersion_w_(input.cylinder.immersion_w),
       frost_limit_kg_m2_(input.collector.frost_limit_kg_m2),
-      area_m2_(input.collector.face_area_m2 * input.collectors),
       mid_step_(options.mid_step),
       reverse_(input.block.defrost == DefrostKind::reverse) {
     zone_.ua_w_k = input.block.condenser_w_k;
@@ -144,7 +154,7 @@ Ledger Simulation::step(double step_s, const double* draws_j, int draw_count, do
     if (ordered_) take_orders(ledger);
     const double sensor_c = store_.temperature_at(rules_.sensor_height);
     if (sensor_c < start_below_c_) calling_ = true;
-    if (mode_ == Mode::running && std::max(frost_.front_kg_m2, frost_.rear_kg_m2) >= frost_limit_kg_m2_) {
+    if (mode_ == Mode::running && thickest_frost_kg_m2(field_) >= frost_limit_kg_m2_) {
         mode_ = Mode::resting;
         rest_s_ = 0.0;
         have_power_ = false;
@@ -162,7 +172,7 @@ Ledger Simulation::step(double step_s, const double* draws_j, int draw_count, do
         if (mode_ == Mode::resting || mode_ == Mode::defrosting) {
             ledger.rest_s += step_s;
             rest_s_ += step_s;
-            if (!frost_.lies())
+            if (!field_.frost_lies())
                 mode_ = Mode::idle;
             else if (mode_ == Mode::resting && reverse_ && rest_s_ >= rules_.longest_rest_s)
                 mode_ = Mode::defrosting;
@@ -226,7 +236,7 @@ void Simulation::solve(double step_s) noexcept {
         }
     };
     const auto search = [this](const heatpump::Guess& guess) {
-        point_ = pump_->point(balance_, zone_, line_, guess);
+        point_ = pump_->point(field_, zone_, line_, guess);
         if (!point_.running()) return;
         before_ = have_power_ ? guess_ : heatpump::Guess{point_.suction_c, point_.condensing_c};
         guess_ = {point_.suction_c, point_.condensing_c};
@@ -243,7 +253,7 @@ void Simulation::solve(double step_s) noexcept {
 }
 
 void Simulation::run_pump(double step_s, Ledger& ledger) noexcept {
-    balance_.set_frost(frost_, step_s);
+    field_.set_frost(step_s);
     solve(step_s);
     if (!point_.running()) {
         off_ = point_.off;
@@ -308,31 +318,12 @@ void Simulation::book(double run_s, Ledger& ledger) noexcept {
     if (formed_kg > 0.0) ledger.frost_s += run_s;
     ledger.frost_formed_kg += formed_kg;
     ledger.frost_melted_kg += plate.melt_w * run_s / fusion_j_kg;
-    const auto lying = [&](double kg_m2, double forming_kg_s, double melting_w) {
-        const double now = kg_m2 + (forming_kg_s - melting_w / fusion_j_kg) * run_s / area_m2_;
-        return now > no_frost_kg_m2 ? now : 0.0;
-    };
-    frost_.front_kg_m2 = lying(frost_.front_kg_m2, plate.frost_front_kg_s, plate.melt_front_w);
-    frost_.rear_kg_m2 = lying(frost_.rear_kg_m2, plate.frost_rear_kg_s, plate.melt_rear_w);
+    field_.grow_frost(run_s);
 }
 
-/// Takes ice off both faces in proportion to what lies there.
-void Simulation::melt(double kg, Ledger& ledger) noexcept {
-    const double lying_kg = (frost_.front_kg_m2 + frost_.rear_kg_m2) * area_m2_;
-    const double left = kg >= lying_kg ? 0.0 : 1.0 - kg / lying_kg;
-    ledger.frost_melted_kg += lying_kg * (1.0 - left);
-    frost_.front_kg_m2 *= left;
-    frost_.rear_kg_m2 *= left;
-    if (frost_.front_kg_m2 + frost_.rear_kg_m2 < no_frost_kg_m2) frost_ = {};
-}
-
-/// Pump off: frost holds the plate at 0 deg C while air and light bring more than it loses. This melting is no heat of
-/// the circuit and is in no ledger but that of the frost.
+/// Melting with the pump off is no heat of the circuit and is in no ledger but that of the frost.
 void Simulation::melt_at_rest(double step_s, Ledger& ledger) noexcept {
-    if (!frost_.lies()) return;
-    balance_.set_frost(frost_, step_s);
-    const double heat_w = balance_.heat(0.0).total_w();
-    if (heat_w > 0.0) melt(heat_w * step_s / fusion_j_kg, ledger);
+    ledger.frost_melted_kg += field_.melt_at_rest(step_s);
 }
 
 void Simulation::defrost(double step_s, Ledger& ledger) noexcept {
@@ -340,10 +331,10 @@ void Simulation::defrost(double step_s, Ledger& ledger) noexcept {
         melt_at_rest(step_s, ledger);
         return;
     }
-    const double lying_kg = (frost_.front_kg_m2 + frost_.rear_kg_m2) * area_m2_;
+    const double lying_kg = field_.lying_kg();
     const double heat_j = std::min(rules_.defrost_w * step_s, rules_.defrost_surplus * lying_kg * fusion_j_kg);
     const double melting_j = heat_j / rules_.defrost_surplus;
-    melt(melting_j / fusion_j_kg, ledger);
+    ledger.frost_melted_kg += field_.melt(melting_j / fusion_j_kg);
     store_.band_shares(0.0, zone_top_, share_);
     for (std::size_t i = 0; i < store_.count(); ++i)
         heat_j_[i] = -rules_.defrost_from_water * heat_j * share_[i];
@@ -375,8 +366,7 @@ void Simulation::immersion(double step_s, double start_c, double stop_c, Ledger&
 
 double Simulation::plate_c() const noexcept {
     if (mode_ == Mode::running) return point_.plate_c;
-    const double still_c = balance_.temperature_at(0.0, balance_.air_c());
-    return frost_.lies() ? std::min(still_c, 0.0) : still_c;
+    return field_.still_c();
 }
 
 }  // namespace wg::season

@@ -52,8 +52,12 @@ class Simulation {
     /// `pump` must outlive this. Starts idle, the cylinder evenly at `start_c`.
     Simulation(const Input& input, const heatpump::HeatPump& pump, const Options& options, double start_c);
 
-    void set_weather(const heatpump::Surroundings& surroundings) noexcept { balance_.set_weather(surroundings); }
-    void set_light(double front_w_m2, double rear_w_m2) noexcept { balance_.set_light(front_w_m2, rear_w_m2); }
+    void set_weather(const heatpump::Surroundings& surroundings, std::size_t group = 0) noexcept {
+        field_.set_weather(group, surroundings);
+    }
+    void set_light(double front_w_m2, double rear_w_m2, std::size_t group = 0) noexcept {
+        field_.set_light(group, front_w_m2, rear_w_m2);
+    }
 
     /// Orders for the steps to come; without any the set keeps the demand's set-point.
     void set_orders(const Orders& orders) noexcept {
@@ -68,9 +72,10 @@ class Simulation {
     [[nodiscard]] bool calling() const noexcept { return calling_; }
     [[nodiscard]] heatpump::Off off_reason() const noexcept { return off_; }  ///< of the last step
     [[nodiscard]] const cylinder::Store& store() const noexcept { return store_; }
-    [[nodiscard]] const heatpump::Frost& frost() const noexcept { return frost_; }
+    [[nodiscard]] heatpump::Frost frost() const noexcept { return field_.worst_frost(); }  ///< thickest of each face
+    [[nodiscard]] const heatpump::PlateField& field() const noexcept { return field_; }
     [[nodiscard]] bool running() const noexcept { return mode_ == Mode::running; }
-    /// Plate temperature now: of the last point, or standing still.
+    /// Plate temperature now, mean over all plates: of the last point, or standing still.
     [[nodiscard]] double plate_c() const noexcept;
     [[nodiscard]] double set_point_c() const noexcept { return set_point_c_; }
     [[nodiscard]] const heatpump::Point& last_point() const noexcept { return point_; }
@@ -86,7 +91,6 @@ class Simulation {
     void book(double run_s, Ledger& ledger) noexcept;
     void melt_at_rest(double step_s, Ledger& ledger) noexcept;
     void defrost(double step_s, Ledger& ledger) noexcept;
-    void melt(double kg, Ledger& ledger) noexcept;
     void immersion(double step_s, double start_c, double stop_c, Ledger& ledger) noexcept;
     // By order: ordered.cpp.
     void take_orders(Ledger& ledger) noexcept;
@@ -97,10 +101,9 @@ class Simulation {
     [[nodiscard]] bool pump_serves_hygiene() const noexcept;
 
     const heatpump::HeatPump* pump_;
-    heatpump::PlateBalance balance_;
+    heatpump::PlateField field_;
     cylinder::Store store_, trial_;
     double energy_j_;
-    heatpump::Frost frost_;
     heatpump::CondenserZone zone_;
     std::array<double, cylinder::Store::capacity> share_{}, heat_j_{};  ///< of every layer
     std::size_t first_in_zone_ = 0;
@@ -108,7 +111,7 @@ class Simulation {
     heatpump::Point point_;
     heatpump::Guess guess_, before_;  ///< of the last point and the one before
     Rules rules_;
-    double zone_top_, set_point_c_, start_below_c_, wanted_c_, room_c_, immersion_w_, frost_limit_kg_m2_, area_m2_;
+    double zone_top_, set_point_c_, start_below_c_, wanted_c_, room_c_, immersion_w_, frost_limit_kg_m2_;
     bool mid_step_, reverse_;
     Mode mode_ = Mode::idle;
     bool calling_ = false;

@@ -42,6 +42,14 @@ Axis hours() {
     return axis;
 }
 
+void paint_lozenge(QPainter& painter, QPointF at, double line) {
+    const double half = 4.0 * line;
+    painter.setPen(QPen(QColor(Qt::white), line));
+    painter.setBrush(QColor(Qt::black));
+    painter.drawPolygon(QPolygonF(
+        {at + QPointF(0.0, -half), at + QPointF(half, 0.0), at + QPointF(0.0, half), at + QPointF(-half, 0.0)}));
+}
+
 std::vector<LegendItem> legend_of(const CarpetPicture& picture, const Theme& theme, double line) {
     std::vector<LegendItem> items;
     if (!picture.line_a.empty() && !picture.line_words.isEmpty()) {
@@ -53,8 +61,14 @@ std::vector<LegendItem> legend_of(const CarpetPicture& picture, const Theme& the
                          }});
     }
     if (flagged(picture)) {
-        items.push_back(
-            {picture.flag_words, [theme](QPainter& painter, const QRectF& box) { painter.fillRect(box, theme.stop); }});
+        const bool lozenge = picture.flag_lozenges;
+        items.push_back({picture.flag_words, [theme, line, lozenge](QPainter& painter, const QRectF& box) {
+                             if (lozenge) {
+                                 paint_lozenge(painter, box.center(), line);
+                             } else {
+                                 painter.fillRect(box, theme.stop);
+                             }
+                         }});
     }
     return items;
 }
@@ -64,7 +78,9 @@ void paint_days(QPainter& painter, const CarpetPicture& picture, const CarpetFra
     for (int day = 0; day < days; ++day) {
         for (int hour = 0; hour < 24; ++hour) {
             const double value = (*picture.values)[static_cast<std::size_t>(day * 24 + hour)];
-            image.setPixelColor(day, 23 - hour, value_colour(value, picture.low, picture.high));
+            image.setPixelColor(day, 23 - hour,
+                                picture.dark_is_much ? load_colour(value, picture.low, picture.high)
+                                                     : value_colour(value, picture.low, picture.high));
         }
     }
     painter.save();
@@ -108,9 +124,26 @@ void paint_flags(const PictureInk& ink, const CarpetPicture& picture, const Carp
         if (picture.flags[static_cast<std::size_t>(hour)] == 0) continue;
         const double day = hour / 24;
         const QRectF cell(where.frame.map(day, hour % 24 + 1.0), where.frame.map(day + 1.0, hour % 24));
+        if (picture.flag_lozenges) {
+            paint_lozenge(ink.painter, cell.center(), ink.line);
+            continue;
+        }
         const double wider = std::max(0.0, least - cell.width()) / 2.0;
         ink.painter.fillRect(cell.adjusted(-wider, 0.0, wider, 0.0), ink.theme.stop);
     }
+}
+
+void paint_cursor(const PictureInk& ink, const CarpetPicture& picture, const CarpetFrame& where) {
+    if (picture.cursor < 0 || picture.cursor >= weather::hours_in_year) return;
+    const double day = picture.cursor / 24;
+    const double hour = picture.cursor % 24;
+    const QRectF cell(where.frame.map(day, hour + 1.0), where.frame.map(day + 1.0, hour));
+    const QRectF ring = cell.adjusted(-3.0 * ink.line, -ink.line, 3.0 * ink.line, ink.line);
+    ink.painter.setBrush(Qt::NoBrush);
+    ink.painter.setPen(QPen(QColor(Qt::white), 4.0 * ink.line));
+    ink.painter.drawRect(ring);
+    ink.painter.setPen(QPen(QColor(Qt::black), 1.6 * ink.line));
+    ink.painter.drawRect(ring);
 }
 
 }  // namespace
@@ -149,7 +182,8 @@ void paint_carpet(QPainter& painter, const CarpetPicture& picture, const QRectF&
         paint_line(ink, where, picture.line_a);
         paint_line(ink, where, picture.line_b);
         painter.restore();
-        paint_colour_bar(ink, where.bar, picture.low, picture.high, picture.unit);
+        paint_cursor(ink, picture, where);
+        paint_colour_bar(ink, where.bar, picture.low, picture.high, picture.unit, picture.dark_is_much);
     }
     paint_axes(ink, where.frame, months(), hours());
     paint_legend(&painter, area, legend_of(picture, theme, ink.line), theme, letters);

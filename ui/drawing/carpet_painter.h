@@ -12,9 +12,12 @@ struct CarpetPicture {
     const std::vector<double>* values = nullptr;  ///< 8,760; null or short: nothing is drawn
     QString unit;                                 ///< of the scale
     double low = 0.0, high = 1.0;                 ///< ends of the colours
+    bool dark_is_much = false;                    ///< for loads; otherwise much is pale, as light looks
     /// 8,760 numbers of flag, 0: nothing; empty: none. Marked over the colours in the caution colour.
     std::vector<std::uint8_t> flags;
-    QString flag_words;  ///< for the legend, "in doubt"
+    QString flag_words;          ///< for the legend, "in doubt"
+    bool flag_lozenges = false;  ///< flagged hours as black lozenges with a white rim: seen without colour
+    int cursor = -1;             ///< hour of the year in a ring; -1: none
     /// Lines over the picture, such as sunrise and sunset: hour of day for each of 365 days; NaN: none that day.
     std::vector<double> line_a, line_b;
     QString line_words;

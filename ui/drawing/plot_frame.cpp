@@ -106,6 +106,11 @@ QColor value_colour(double value, double low, double high) {
     return quantity_colour(1.0 - std::clamp((value - low) / (high - low), 0.0, 1.0));
 }
 
+QColor load_colour(double value, double low, double high) {
+    if (!std::isfinite(value) || !(high > low)) return quantity_colour(std::isfinite(value) ? 0.0 : value);
+    return quantity_colour(std::clamp((value - low) / (high - low), 0.0, 1.0));
+}
+
 double round_step(double span, double steps) {
     const double rough = span / std::max(1.0, steps);
     if (!(rough > 0.0) || !std::isfinite(rough)) return 1.0;
@@ -116,7 +121,8 @@ double round_step(double span, double steps) {
     return 10.0 * power;
 }
 
-void paint_colour_bar(const PictureInk& ink, const QRectF& bar, double low, double high, const QString& unit) {
+void paint_colour_bar(const PictureInk& ink, const QRectF& bar, double low, double high, const QString& unit,
+                      bool dark_is_much) {
     const double line = ink.letters.line();
     constexpr int bands = 64;
     for (int i = 0; i < bands; ++i) {
@@ -124,7 +130,7 @@ void paint_colour_bar(const PictureInk& ink, const QRectF& bar, double low, doub
         const double top = bar.bottom() - bar.height() * (i + 1) / bands;
         // A little taller than the band: no seams between neighbours.
         ink.painter.fillRect(QRectF(bar.left(), top, bar.width(), bar.height() / bands + 0.6 * ink.line),
-                             value_colour(share, 0.0, 1.0));
+                             dark_is_much ? load_colour(share, 0.0, 1.0) : value_colour(share, 0.0, 1.0));
     }
     ink.painter.setPen(QPen(ink.theme.muted, ink.line));
     ink.painter.setBrush(Qt::NoBrush);

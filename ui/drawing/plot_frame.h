@@ -56,8 +56,11 @@ int paint_legend(QPainter* painter, const QRectF& area, const std::vector<Legend
 
 /// Much is pale, little is dark, so that light looks light; even steps of value are even steps to the eye.
 [[nodiscard]] QColor value_colour(double value, double low, double high);
+/// The other way round, for loads and lacks: much is dark.
+[[nodiscard]] QColor load_colour(double value, double low, double high);
 /// Upright scale with round marks and the unit above.
-void paint_colour_bar(const PictureInk& ink, const QRectF& bar, double low, double high, const QString& unit);
+void paint_colour_bar(const PictureInk& ink, const QRectF& bar, double low, double high, const QString& unit,
+                      bool dark_is_much = false);
 /// 1, 2 or 5 times a power of ten, for about `steps` marks over a span; 1 for a span that is nothing.
 [[nodiscard]] double round_step(double span, double steps);
 /// Hatch of own slanted lines, even on paper; in the clip of `path`.

@@ -10,11 +10,13 @@
 #include <QVBoxLayout>
 #include <QValueAxis>
 
-#include "ui/common/theme.h"
-
 namespace wg::ui {
 ChartColours chart_colours() {
-    switch (current_theme().kind) {
+    return chart_colours(current_theme().kind);
+}
+
+ChartColours chart_colours(ThemeKind kind) {
+    switch (kind) {
         case ThemeKind::dark:
             return {QColor(0xf0d48a), QColor(0x6fa3c7), QColor(0xa9cdb5), QColor(0xc97a45),
                     QColor(0xe9e6dc), QColor(0xff9c7a), QColor(0x8fbce6)};

@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "core/plan/plan.h"
+#include "ui/common/theme.h"
 #include "ui/yield/yield_page.h"
 
 class QChartView;
@@ -21,6 +22,8 @@ struct ChartColours {
     QColor light, air, condensation, electricity, water, warm, cold;
 };
 [[nodiscard]] ChartColours chart_colours();
+/// The same for a theme that need not be the window's: pictures for paper.
+[[nodiscard]] ChartColours chart_colours(ThemeKind kind);
 
 class ChartPage : public YieldPage {
     Q_OBJECT

@@ -184,7 +184,8 @@ void Comparison::refresh() {
 }
 
 void Comparison::plan_next() {
-    if (session_ == nullptr || watcher_.isRunning() || cancelled_ || !isVisible() || session_->planning()) return;
+    if (session_ == nullptr || watcher_.isRunning() || cancelled_ || session_->planning()) return;
+    if (!isVisible() && !wanted_) return;
     for (const Choice& choice : session_->job().choices) {
         if (plans_.count(choice.id) > 0) continue;
         planning_content_ = content_;
@@ -213,6 +214,13 @@ void Comparison::take_plan() {
     if (planning_content_ == content_) plans_[done.choice_id] = done;
     plan_next();
     fill();
+    Q_EMIT plans_changed();
+}
+
+void Comparison::set_wanted(bool wanted) {
+    if (wanted && !wanted_) cancelled_ = false;
+    wanted_ = wanted;
+    if (wanted) refresh();
 }
 
 void Comparison::fill() {

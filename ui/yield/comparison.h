@@ -10,7 +10,7 @@
 #include <string>
 
 #include "core/plan/plan.h"
-#include "ui/yield/chart_page.h"
+#include "ui/yield/yield_page.h"
 
 class QLabel;
 class QPushButton;
@@ -34,10 +34,17 @@ class Comparison : public QWidget {
     ~Comparison() override;
 
     void set_session(JobSession* session);
-    /// Plans what is not planned yet for the job as it stands. Only while the tab is looked at.
+    /// Plans what is not planned yet for the job as it stands. Only while the tab is looked at or the plans are wanted
+    /// by another.
     void refresh();
+    void set_wanted(bool wanted);
+    /// By id of the choice, as far as they are there.
+    [[nodiscard]] const std::map<std::string, ChoicePlan>& plans() const { return plans_; }
     [[nodiscard]] FigureTable figures() const;
     [[nodiscard]] bool busy() const { return watcher_.isRunning(); }
+
+   Q_SIGNALS:
+    void plans_changed();
 
    protected:
     void showEvent(QShowEvent* event) override;
@@ -52,6 +59,7 @@ class Comparison : public QWidget {
     std::string content_;  ///< of the job the plans below belong to
     std::string planning_content_;
     bool cancelled_ = false;
+    bool wanted_ = false;
     std::map<std::string, ChoicePlan> plans_;
     QTableWidget* table_ = nullptr;
     QLabel* progress_ = nullptr;

@@ -1,13 +1,10 @@
 #include "ui/yield/sky_views.h"
 
-#include <QLabel>
-#include <QVBoxLayout>
 #include <cmath>
 
 #include "core/site/occluders.h"
 #include "core/site/skyline.h"
 #include "ui/common/format.h"
-#include "ui/drawing/picture_view.h"
 
 namespace wg::ui {
 namespace {
@@ -36,33 +33,6 @@ QString unit() {
 }
 
 }  // namespace
-
-SkyPage::SkyPage(QWidget* parent) : YieldPage(parent) {
-    view_ = new PictureView(this);
-    words_ = new QLabel(this);
-    words_->setWordWrap(true);
-    words_->setTextFormat(Qt::PlainText);
-    words_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(16, 8, 16, 16);
-    column->setSpacing(8);
-    column->addWidget(view_, 1);
-    column->addWidget(words_);
-    connect(view_, &PictureView::pointed_at, this, &YieldPage::pointed_at);
-}
-
-bool SkyPage::save_picture(const QString& path) const {
-    return view_->save(path);
-}
-
-QString SkyPage::words() const {
-    return words_->text();
-}
-
-void SkyPage::set_words(const QString& text) {
-    words_->setText(text);
-    view_->setAccessibleName(text);
-}
 
 // ------------------------------------------------------------------------------------------------ the sun's way
 

@@ -6,30 +6,11 @@
 #include "core/plan/plan.h"
 #include "ui/drawing/orientation_map_painter.h"
 #include "ui/drawing/sun_path_painter.h"
-#include "ui/yield/yield_page.h"
-
-class QLabel;
+#include "ui/yield/picture_page.h"
 
 namespace wg::ui {
 
-class PictureView;
-
-/// A picture with words below, as a page of the stage.
-class SkyPage : public YieldPage {
-    Q_OBJECT
-   public:
-    explicit SkyPage(QWidget* parent = nullptr);
-    [[nodiscard]] bool save_picture(const QString& path) const override;
-    [[nodiscard]] QString words() const override;
-
-   protected:
-    PictureView& view() { return *view_; }
-    void set_words(const QString& text);
-
-   private:
-    PictureView* view_ = nullptr;
-    QLabel* words_ = nullptr;
-};
+using SkyPage = PicturePage;
 
 class SunPathPage : public SkyPage {
     Q_OBJECT

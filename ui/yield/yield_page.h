@@ -22,7 +22,9 @@ class YieldPage : public QWidget {
    public:
     using QWidget::QWidget;
     [[nodiscard]] virtual FigureTable figures() const = 0;
-    /// PNG of the picture at twice its size on screen, on a ground of its own.
+    /// False when there is nothing to save a picture of.
+    [[nodiscard]] virtual bool has_picture() const { return true; }
+    /// The picture to pass on, large enough for print: PNG, or PDF when the name ends so.
     [[nodiscard]] virtual bool save_picture(const QString& path) const = 0;
     [[nodiscard]] virtual QString words() const = 0;
 

@@ -1,6 +1,7 @@
 #include "ui/yield/yield_stage.h"
 
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QPushButton>
 #include <QSaveFile>
@@ -15,6 +16,7 @@
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/common/notice_bar.h"
+#include "ui/yield/comfort_page.h"
 #include "ui/yield/comparison.h"
 #include "ui/yield/cost_page.h"
 #include "ui/yield/day_page.h"
@@ -41,6 +43,7 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     tabs_->setDocumentMode(true);
     year_ = new YearPage(tabs_);
     day_ = new DayPage(tabs_);
+    comfort_ = new ComfortPage(tabs_);
     light_ = new LightPage(tabs_);
     comparison_ = new Comparison(tabs_);
     cost_ = new CostPage(tabs_);
@@ -48,6 +51,7 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     sizing_ = new SizingPage(tabs_);
     tabs_->addTab(year_, tr("Year"));
     tabs_->addTab(day_, tr("Day"));
+    tabs_->addTab(comfort_, tr("Comfort"));
     tabs_->addTab(light_, tr("Sun and light"));
     tabs_->addTab(comparison_, tr("Comparison"));
     tabs_->addTab(cost_, tr("Cost"));
@@ -72,7 +76,7 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     column->setSpacing(0);
     column->addWidget(notice_);
     column->addWidget(stack_, 1);
-    for (YieldPage* page : std::initializer_list<YieldPage*>{year_, day_, light_, cost_, range_, sizing_}) {
+    for (YieldPage* page : std::initializer_list<YieldPage*>{year_, day_, comfort_, light_, cost_, range_, sizing_}) {
         connect(page, &YieldPage::pointed_at, this, &YieldStage::status_text);
     }
     connect(weather, &QPushButton::clicked, this, &YieldStage::weather_asked);
@@ -80,6 +84,13 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     connect(figures, &QPushButton::clicked, this, [this] { ask_and_save(false); });
     connect(tabs_, &QTabWidget::currentChanged, this,
             [this] { picture_->setEnabled(qobject_cast<YieldPage*>(tabs_->currentWidget()) != nullptr); });
+    connect(tabs_, &QTabWidget::currentChanged, this, &YieldStage::compare_costs);
+    connect(cost_, &CostPage::others_asked, this, &YieldStage::compare_costs);
+    connect(comparison_, &Comparison::plans_changed, this, &YieldStage::compare_costs);
+    connect(comfort_, &ComfortPage::day_asked, this, [this](int day) {
+        day_->show_day(day);
+        tabs_->setCurrentWidget(day_);
+    });
     connect(empty_, &EmptyPane::step_asked, this, [this] {
         if (session_ != nullptr && session_->job().choices.empty()) add_choice(*session_);
     });
@@ -133,7 +144,9 @@ void YieldStage::refresh() {
         return;
     }
     year_->set_plan(plan, session_->yield_carried());
-    day_->set_plan(plan);
+    const bool carried = session_->yield_carried();
+    day_->set_plan(plan, carried);
+    comfort_->set_plan(plan, carried);
     // The quick pass knows no light: the page keeps the last complete plan until the next is there.
     if (!session_->yield_carried()) light_->set_plan(plan, session_->job().site, session_->reference().weather);
     std::optional<CostBasis> basis;
@@ -141,11 +154,32 @@ void YieldStage::refresh() {
     if (const auto list = lists.find(session_->job().price_list); list != lists.end()) {
         basis = CostBasis{session_->job().demand, list->second.tariffs};
     }
-    cost_->set_plan(plan, basis);
+    cost_->set_plan(plan, basis, carried);
     comparison_->refresh();
+    compare_costs();
     range_->refresh();
     sizing_->refresh();
     stack_->setCurrentWidget(tabs_);
+}
+
+void YieldStage::compare_costs() {
+    const bool wanted =
+        session_ != nullptr && tabs_->currentWidget() == cost_ && cost_->shown() != CostPage::View::spent;
+    comparison_->set_wanted(wanted);
+    if (!wanted) return;
+    std::vector<CostChoice> others;
+    bool waiting = false;
+    const auto shown = session_->plan();
+    for (const Choice& choice : session_->job().choices) {
+        if (shown != nullptr && choice.id == shown->choice_id) continue;
+        const auto found = comparison_->plans().find(choice.id);
+        if (found == comparison_->plans().end()) {
+            waiting = true;
+        } else if (found->second.plan != nullptr && found->second.plan->has_yield) {
+            others.push_back({qs(choice.label), found->second.plan});
+        }
+    }
+    cost_->set_others(std::move(others), waiting);
 }
 
 FigureTable YieldStage::figures_shown() const {
@@ -167,7 +201,11 @@ bool YieldStage::save_figures(const QString& path) {
 
 bool YieldStage::save_picture(const QString& path) {
     const auto* page = qobject_cast<const YieldPage*>(tabs_->currentWidget());
-    if (page == nullptr || !page->save_picture(path)) {
+    if (page == nullptr || !page->has_picture()) {
+        notice_->add(Mark::caution, tr("There is no picture to save on this tab."));
+        return false;
+    }
+    if (!page->save_picture(path)) {
         notice_->add(Mark::stop, tr("%1 cannot be written. Choose a folder you may write to.").arg(path));
         return false;
     }
@@ -181,10 +219,15 @@ void YieldStage::ask_and_save(bool picture) {
     const QString name = QStringLiteral("%1 %2.%3")
                              .arg(qs(session_->job().number), tabs_->tabText(tabs_->currentIndex()).toLower(),
                                   picture ? QStringLiteral("png") : QStringLiteral("csv"));
-    const QString path =
-        QFileDialog::getSaveFileName(this, picture ? tr("Save picture") : tr("Save figures"),
-                                     folder + QLatin1Char('/') + name, picture ? tr("PNG (*.png)") : tr("CSV (*.csv)"));
+    const QString kinds = picture ? tr("PNG for letters and slides (*.png);;PDF for print (*.pdf)") : tr("CSV (*.csv)");
+    QString kind;
+    QString path = QFileDialog::getSaveFileName(this, picture ? tr("Save picture") : tr("Save figures"),
+                                                folder + QLatin1Char('/') + name, kinds, &kind);
     if (path.isEmpty()) return;
+    if (QFileInfo(path).suffix().isEmpty()) {
+        path += !picture ? QStringLiteral(".csv")
+                         : (kind.contains(QStringLiteral("*.pdf")) ? QStringLiteral(".pdf") : QStringLiteral(".png"));
+    }
     if (picture) {
         save_picture(path);
     } else {

@@ -1,5 +1,5 @@
 #pragma once
-// The Yield stage: year, day, sun and light, comparison, cost.
+// The Yield stage: year, day, comfort, sun and light, comparison, cost.
 
 #include <QPointer>
 
@@ -13,6 +13,7 @@ class QTimer;
 namespace wg::ui {
 
 class Comparison;
+class ComfortPage;
 class CostPage;
 class DayPage;
 class EmptyPane;
@@ -40,6 +41,8 @@ class YieldStage : public StageWidget {
     void refresh_soon();
     void refresh();
     void ask_and_save(bool picture);
+    /// The Cost page compares choices while it is looked at: their plans are asked for and handed on.
+    void compare_costs();
     [[nodiscard]] FigureTable figures_shown() const;
 
     QPointer<JobSession> session_;
@@ -50,6 +53,7 @@ class YieldStage : public StageWidget {
     QTabWidget* tabs_ = nullptr;
     YearPage* year_ = nullptr;
     DayPage* day_ = nullptr;
+    ComfortPage* comfort_ = nullptr;
     LightPage* light_ = nullptr;
     Comparison* comparison_ = nullptr;
     CostPage* cost_ = nullptr;

@@ -48,6 +48,20 @@ TEST(JobCodec, ReadingBackWhatWasWrittenGivesAnEqualJob) {
     EXPECT_EQ(job_to_json(read.value()), job_to_json(job));
 }
 
+TEST(JobCodec, HowCollectorsAreJoinedIsWrittenOnlyWhenNotInParallel) {
+    Job job = sample_job();
+    ASSERT_FALSE(job.choices.empty());
+    EXPECT_FALSE(sample_tree()["choices"][0].contains("joined"));
+    job.choices[0].joined = Joined::series;
+    json tree = json::parse(job_to_json(job));
+    EXPECT_EQ(tree["choices"][0]["joined"], "series");
+    EXPECT_EQ(job_from_json(tree.dump(), "").value(), job);
+    tree["choices"][0]["joined"] = "parallel";
+    EXPECT_EQ(job_from_json(tree.dump(), "").value(), sample_job());
+    tree["choices"][0]["joined"] = "braided";
+    EXPECT_REFUSED(tree, "joined");
+}
+
 TEST(JobCodec, AFreshJobWithOnlyAnIdIsValidAndRoundTrips) {
     Job job;
     job.id = id(1);

@@ -93,7 +93,7 @@ TEST(PublishedRanges, factor_in_tropical_sun_lies_in_that_of_the_laboratories) {
             const auto it = item("rill-18", collector, 2, "copse-250");
             season::Input input;
             input.collector = it.collector;
-            input.collectors = 2;
+            input.groups[0].count = 2;
             input.block = it.block;
             input.cylinder = it.cylinder;
             input.refrigerant = it.refrigerant;

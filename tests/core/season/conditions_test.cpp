@@ -128,10 +128,10 @@ TEST(Standstill, finds_the_hottest_hour_and_its_pressure) {
     Input input = equipment(2, 18.0);
     season_test::add_weather(input);
     const std::size_t hour = 24 * 200 + 13;
-    input.front_w_m2[hour] = 1000.0;
+    input.groups[0].front_w_m2[hour] = 1000.0;
     input.air_c[hour] = 35.0;
     input.dew_point_c[hour] = 15.0;
-    input.wind_plate_m_s[hour] = 0.0;
+    input.groups[0].wind_plate_m_s[hour] = 0.0;
     input.sky_k[hour] = kelvin(23.0);
     const auto result = season::standstill(input);
     ASSERT_TRUE(result.ok());
@@ -152,9 +152,9 @@ TEST(Standstill, past_the_critical_point_says_so) {
     Input input = equipment(1, 18.0);
     season_test::add_weather(input);
     const std::size_t hour = 24 * 180 + 12;
-    input.front_w_m2[hour] = 1900.0;
+    input.groups[0].front_w_m2[hour] = 1900.0;
     input.air_c[hour] = 48.0;
-    input.wind_plate_m_s[hour] = 0.0;
+    input.groups[0].wind_plate_m_s[hour] = 0.0;
     input.sky_k[hour] = 320.0;
     const auto result = season::standstill(input);
     ASSERT_TRUE(result.ok());

@@ -50,7 +50,7 @@ Input everything() {
     d.tariff.low_windows = {{21.0, 6.0, true, true, ""}, {0.0, 24.0, false, true, ""}};
     d.recirculation = {true, 80.0, {{6.0, 8.2, true, true, ""}, {18.0, 21.0, true, true, ""}}, ""};
     d.hygiene.rule = HygieneRule::weekly;
-    for (const double light : input.front_w_m2)
+    for (const double light : input.groups[0].front_w_m2)
         input.surplus_w.push_back(std::max(0.0, 4.0 * light - 300.0));
     return input;
 }
@@ -128,7 +128,7 @@ TEST(RunWindows, the_pump_starts_only_inside_unless_water_falls_below_always) {
 
 TEST(Surplus, the_signal_raises_the_share_of_own_electricity_and_the_store_temperature) {
     Input input = house();
-    for (const double light : input.front_w_m2)
+    for (const double light : input.groups[0].front_w_m2)
         input.surplus_w.push_back(std::max(0.0, 5.0 * light - 300.0));
     input.demand.control.surplus.raise_k = 0.0;
     const Year plain = year_of(input);

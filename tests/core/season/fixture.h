@@ -30,7 +30,7 @@ inline std::shared_ptr<const refrigerant::Properties> r134a() {
 inline season::Input equipment(int plates, double displacement_cm3 = 18.0) {
     season::Input input;
     input.collector.name = "test plate";
-    input.collectors = plates;
+    input.groups[0].count = plates;
     input.block.name = "test block";
     input.block.displacement_cm3 = displacement_cm3;
     input.cylinder.name = "test cylinder";
@@ -41,6 +41,7 @@ inline season::Input equipment(int plates, double displacement_cm3 = 18.0) {
 
 /// Mean air 10.4 deg C and about 1,200 kWh/m2 on the plane; the same for the same seed.
 inline void add_weather(season::Input& input, double mean_air_c = 10.4, unsigned seed = 1) {
+    season::PlateGroup& group = input.groups[0];
     std::mt19937 random(seed);
     std::normal_distribution<double> gauss;
     const double latitude = radians(48.0);
@@ -64,12 +65,12 @@ inline void add_weather(season::Input& input, double mean_air_c = 10.4, unsigned
         const double diffuse = up > 0.0 ? up * (90.0 + 170.0 * cloud) : 0.0;
         const double air =
             mean_air_c + 9.0 * season_wave + (4.5 - 2.5 * cloud) * std::cos((hour - 15.0) * pi / 12.0) + front;
-        input.front_w_m2.push_back(beam * std::max(0.0, tilted) + diffuse);
-        input.rear_w_m2.push_back(0.0);
+        group.front_w_m2.push_back(beam * std::max(0.0, tilted) + diffuse);
+        group.rear_w_m2.push_back(0.0);
         input.sun_up.push_back(up);
         input.air_c.push_back(air);
         input.dew_point_c.push_back(air - 1.5 - 4.0 * (1.0 - cloud) - 2.0 * std::cos((hour - 15.0) * pi / 12.0) * 0.5);
-        input.wind_plate_m_s.push_back(
+        group.wind_plate_m_s.push_back(
             std::max(0.1, 2.2 + 0.8 * std::cos((hour - 14.0) * pi / 12.0) + 0.4 * gauss(random)));
         input.sky_k.push_back(kelvin(air - 4.0 - 14.0 * (1.0 - cloud)));
         input.pressure_pa.push_back(98000.0);

@@ -207,7 +207,7 @@ TEST(YearOfOperation, total_is_the_sum_of_months) {
 
 TEST(YearOfOperation, without_any_light_the_air_still_carries_most_of_it) {
     Input dark = temperate(2, 18.0);
-    std::fill(dark.front_w_m2.begin(), dark.front_w_m2.end(), 0.0);
+    std::fill(dark.groups[0].front_w_m2.begin(), dark.groups[0].front_w_m2.end(), 0.0);
     Options options;
     options.keep_hours = false;
     const Year night = year_of(dark, options);
@@ -299,13 +299,13 @@ TEST(BadInput, is_refused_with_the_place_named) {
     bad.sky_k.pop_back();
     EXPECT_NE(problems(bad).find("sky_k"), std::string::npos);
     bad = good;
-    bad.front_w_m2[12] = -1.0;
+    bad.groups[0].front_w_m2[12] = -1.0;
     EXPECT_NE(problems(bad).find("front_w_m2"), std::string::npos);
     bad = good;
     bad.collector.face_area_m2 = 0.0;
     EXPECT_NE(problems(bad).find("face_area_m2"), std::string::npos);
     bad = good;
-    bad.collectors = 0;
+    bad.groups[0].count = 0;
     EXPECT_NE(problems(bad).find("number of collectors"), std::string::npos);
     bad = good;
     bad.refrigerant = nullptr;
@@ -331,7 +331,7 @@ TEST(BadInput, is_refused_with_the_place_named) {
     // All at once, not the first only.
     bad = good;
     bad.air_c.clear();
-    bad.tilt_deg = 200.0;
+    bad.groups[0].tilt_deg = 200.0;
     const auto result = season::run(bad);
     ASSERT_FALSE(result.ok());
     EXPECT_EQ(result.problems().size(), 2u);

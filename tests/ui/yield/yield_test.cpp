@@ -1,10 +1,7 @@
 #include <gtest/gtest.h>
 
-#include <QBarSet>
 #include <QFile>
 #include <QImage>
-#include <QLineSeries>
-#include <QStackedBarSeries>
 #include <QTabWidget>
 #include <QTemporaryDir>
 #include <QTest>
@@ -39,28 +36,23 @@ TEST(YearPageTest, bars_and_line_are_the_plans_months) {
     const auto plan = shared_plan();
     YearPage page;
     page.set_plan(plan, false);
-    const QStackedBarSeries* bars = nullptr;
-    const QLineSeries* drawn = nullptr;
-    for (QAbstractSeries* series : page.chart().series()) {
-        if (auto* found = qobject_cast<QStackedBarSeries*>(series)) bars = found;
-        if (auto* found = qobject_cast<QLineSeries*>(series)) drawn = found;
-    }
-    ASSERT_NE(bars, nullptr);
-    ASSERT_NE(drawn, nullptr);
-    ASSERT_EQ(bars->count(), 4);
-    for (int month = 0; month < 12; ++month) {
-        const season::MonthSums& m = plan->season.months[static_cast<std::size_t>(month)];
+    const BarsPicture picture = page.picture();
+    ASSERT_EQ(picture.parts.size(), 6U);
+    ASSERT_EQ(picture.lines.size(), 1U);
+    for (std::size_t month = 0; month < 12; ++month) {
+        const season::MonthSums& m = plan->season.months[month];
         double sum = 0.0;
-        for (QBarSet* set : bars->barSets())
-            sum += set->at(month);
+        for (const BarPart& part : picture.parts)
+            sum += part.values[month];
         EXPECT_NEAR(sum, m.light_kwh + m.air_kwh + m.long_wave_kwh + m.latent_kwh + m.electricity_kwh(), 1e-9);
-        EXPECT_DOUBLE_EQ(drawn->at(month).y(), m.drawn_kwh);
+        EXPECT_DOUBLE_EQ(picture.lines[0].values[month], m.drawn_kwh);
     }
     EXPECT_TRUE(page.words().contains(QStringLiteral("Ranges:")));
     page.set_plan(plan, true);
     EXPECT_TRUE(page.words().startsWith(QStringLiteral("From before the last edit")));
     page.set_plan(nullptr, false);
-    EXPECT_TRUE(page.chart().series().isEmpty());
+    EXPECT_FALSE(page.has_picture());
+    EXPECT_TRUE(page.picture().parts.empty());
 }
 
 TEST(YearPageTest, its_file_holds_the_months) {
@@ -83,7 +75,8 @@ TEST(DayPageTest, any_day_can_be_shown_and_the_year_closes_to_a_ring) {
     page.show_day(365);
     EXPECT_EQ(page.day(), 0);
     ASSERT_EQ(page.figures().rows.size(), 24U);
-    EXPECT_EQ(page.figures().rows[10][3].toDouble(), 40.0);  // bottom_c of the hand-made day at 10
+    ASSERT_EQ(page.figures().header[3], QStringLiteral("bottom_c"));
+    EXPECT_EQ(page.figures().rows[10][3].toDouble(), 40.0);  // of the hand-made day at 10
 }
 
 TEST(DayPageTest, hours_that_are_missing_or_short_draw_nothing) {
@@ -91,7 +84,7 @@ TEST(DayPageTest, hours_that_are_missing_or_short_draw_nothing) {
     plan.season.hours->plate_c.resize(100);
     DayPage page;
     page.set_plan(std::make_shared<const plan::Plan>(plan));
-    EXPECT_TRUE(page.chart().series().isEmpty());
+    EXPECT_FALSE(page.has_picture());
     EXPECT_TRUE(page.figures().rows.empty());
     plan.season.hours.reset();
     page.set_plan(std::make_shared<const plan::Plan>(plan));
@@ -112,9 +105,13 @@ TEST(CostPageTest, the_band_encloses_the_middle_at_little_and_much_electricity) 
     page.set_plan(std::make_shared<const plan::Plan>(plan), basis);
     const FigureTable table = page.figures();
     ASSERT_EQ(table.rows.size(), plan.economy.cumulative.size());
+    ASSERT_EQ(table.header.size(), 5);
     for (std::size_t year = 1; year < table.rows.size(); ++year) {
         EXPECT_LT(table.rows[year][2].toDouble(), table.rows[year][1].toDouble()) << year;
         EXPECT_GT(table.rows[year][3].toDouble(), table.rows[year][1].toDouble()) << year;
+        EXPECT_NEAR(table.rows[year][4].toDouble() - table.rows[year][1].toDouble(),
+                    static_cast<double>(plan.economy.cumulative[year].minor) / 100.0, 0.02)
+            << year;
     }
 }
 
