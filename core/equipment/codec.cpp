@@ -88,6 +88,37 @@ void check_collector_geometry(Reader& r, const CollectorModel& c) {
     }
 }
 
+Iso9806 read_iso9806(Reader& r, const CollectorModel& model) {
+    Iso9806 c;
+    const std::size_t before = r.problem_count();
+    c.diffuse = r.number_or("kd", 1.0, 0.5, 1.1, "");
+    const bool by_beam = r.has("eta0_b");
+    if (by_beam == r.has("eta0_hem")) {
+        r.problem("", by_beam ? "holds both eta0_b and eta0_hem" : "holds neither eta0_b nor eta0_hem",
+                  "Give one of the two zero-loss efficiencies");
+    }
+    // Hemispherical light of the standard is 0.85 beam and 0.15 diffuse (annex B).
+    c.zero_loss = by_beam ? r.number("eta0_b", 0.1, 1.1, "") : r.number_or("eta0_hem", 0.9, 0.1, 1.1, "");
+    if (!by_beam) c.zero_loss /= c.hemispherical();
+    if (by_beam) (void)r.number_or("eta0_hem", 0.9, 0.1, 1.1, "");
+    c.incidence_b0 = r.number_or("b0", 0.0, 0.0, 0.5, "");
+    c.a1 = r.number("a1", 1.0, 100.0, "W/(m2 K)");
+    c.a2 = r.number_or("a2", 0.0, 0.0, 0.2, "W/(m2 K2)");
+    c.a3 = r.number("a3", 0.0, 20.0, "J/(m3 K)");
+    c.a4 = r.number("a4", 0.0, 1.0, "");
+    c.a5 = r.number_or("a5", 0.0, 0.0, 200e3, "J/(m2 K)");
+    c.a6 = r.number_or("a6", 0.0, 0.0, 0.2, "s/m");
+    c.a7 = r.number_or("a7", 0.0, 0.0, 0.2, "s/m");
+    c.a8 = r.number_or("a8", 0.0, 0.0, 1e-6, "W/(m2 K4)");
+    c.plate_to_fluid_w_m2k =
+        r.number_or("tested_plate_to_fluid_w_m2k", model.plate_to_refrigerant_w_m2k, 5.0, 2000.0, "W/(m2 K)");
+    r.done();
+    if (r.problem_count() != before) return c;
+    for (const Iso9806Fault& fault : faults_of(c, model.face_area_m2 / (model.length_m * model.width_m)))
+        r.problem(fault.field, fault.what, fault.remedy);
+    return c;
+}
+
 CollectorModel read_collector(Reader& r) {
     CollectorModel c;
     read_names(r, c.id, c.maker, c.name, c.invented);
@@ -119,6 +150,7 @@ CollectorModel read_collector(Reader& r) {
     c.frost_limit_kg_m2 = r.number("frost_limit_kg_m2", 0.0, 20.0, "kg/m2");
     c.channel_drop_k = r.number_or("channel_drop_k", 0.0, 0.0, 10.0, "K");
     c.channel_drop_at_w = r.number_or("channel_drop_at_w", 1500.0, 100.0, 20000.0, "W");
+    if (auto test = r.object("iso9806", false)) c.iso9806 = read_iso9806(*test, c);
     r.done();
     return c;
 }

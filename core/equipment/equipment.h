@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/equipment/iso9806.h"
 #include "core/job/job.h"
 #include "core/quantity/geometry.h"
 
@@ -51,6 +52,9 @@ struct CollectorModel {
     /// `channel_drop_at_w` of evaporator heat; it grows with the square of that.
     double channel_drop_k = 0.0;
     double channel_drop_at_w = 1500.0;
+    /// From a test: then these stand for light, convection, long wave and the resistance inside the plate. Absorptance
+    /// and emittance still serve frost.
+    std::optional<Iso9806> iso9806;
     friend bool operator==(const CollectorModel&, const CollectorModel&) = default;
 };
 

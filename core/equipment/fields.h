@@ -55,6 +55,7 @@ class Reader {
     /// Adds "[id]" style names to the path once the item's own id is known.
     void name_by(const std::string& id);
     void problem(const char* key, std::string what, std::string remedy);
+    [[nodiscard]] std::size_t problem_count() const noexcept { return problems_->size(); }  ///< of the whole document
     void done();
 
    private:

@@ -18,42 +18,59 @@ ordered_json point(Point2 p) {
     return ordered_json::array({p.x_m, p.y_m});
 }
 
+ordered_json to_json(const Iso9806& c) {
+    return {{"eta0_b", c.zero_loss},
+            {"kd", c.diffuse},
+            {"b0", c.incidence_b0},
+            {"a1", c.a1},
+            {"a2", c.a2},
+            {"a3", c.a3},
+            {"a4", c.a4},
+            {"a5", c.a5},
+            {"a6", c.a6},
+            {"a7", c.a7},
+            {"a8", c.a8},
+            {"tested_plate_to_fluid_w_m2k", c.plate_to_fluid_w_m2k}};
+}
+
 ordered_json to_json(const CollectorModel& c) {
     ordered_json points = ordered_json::array();
     for (const Point2 p : c.fixing_points)
         points.push_back(point(p));
-    return {{"id", c.id},
-            {"maker", c.maker},
-            {"name", c.name},
-            {"invented", c.invented},
-            {"length_m", c.length_m},
-            {"width_m", c.width_m},
-            {"face_area_m2", c.face_area_m2},
-            {"mass_kg", c.mass_kg},
-            {"volume_l", c.volume_l},
-            {"absorptance", c.absorptance},
-            {"emittance", c.emittance},
-            {"plate_to_refrigerant_w_m2k", c.plate_to_refrigerant_w_m2k},
-            {"max_pressure_bar", c.max_pressure_bar},
-            {"level_side", key(equipment_keys::level_side(), c.level_side)},
-            {"right_hand", c.right_hand},
-            {"left_hand", c.left_hand},
-            {"tilt_min_deg", c.tilt_min_deg},
-            {"tilt_max_deg", c.tilt_max_deg},
-            {"tilt_recommended_min_deg", c.tilt_recommended_min_deg},
-            {"tilt_recommended_max_deg", c.tilt_recommended_max_deg},
-            {"liquid_connection", point(c.liquid_connection)},
-            {"suction_connection", point(c.suction_connection)},
-            {"liquid_od_mm", c.liquid_od_mm},
-            {"suction_od_mm", c.suction_od_mm},
-            {"fixing_points", points},
-            {"screws_per_point", c.screws_per_point},
-            {"stand_off_m", c.stand_off_m},
-            {"clearance_m", c.clearance_m},
-            {"rear_exposure", c.rear_exposure},
-            {"frost_limit_kg_m2", c.frost_limit_kg_m2},
-            {"channel_drop_k", c.channel_drop_k},
-            {"channel_drop_at_w", c.channel_drop_at_w}};
+    ordered_json out = {{"id", c.id},
+                        {"maker", c.maker},
+                        {"name", c.name},
+                        {"invented", c.invented},
+                        {"length_m", c.length_m},
+                        {"width_m", c.width_m},
+                        {"face_area_m2", c.face_area_m2},
+                        {"mass_kg", c.mass_kg},
+                        {"volume_l", c.volume_l},
+                        {"absorptance", c.absorptance},
+                        {"emittance", c.emittance},
+                        {"plate_to_refrigerant_w_m2k", c.plate_to_refrigerant_w_m2k},
+                        {"max_pressure_bar", c.max_pressure_bar},
+                        {"level_side", key(equipment_keys::level_side(), c.level_side)},
+                        {"right_hand", c.right_hand},
+                        {"left_hand", c.left_hand},
+                        {"tilt_min_deg", c.tilt_min_deg},
+                        {"tilt_max_deg", c.tilt_max_deg},
+                        {"tilt_recommended_min_deg", c.tilt_recommended_min_deg},
+                        {"tilt_recommended_max_deg", c.tilt_recommended_max_deg},
+                        {"liquid_connection", point(c.liquid_connection)},
+                        {"suction_connection", point(c.suction_connection)},
+                        {"liquid_od_mm", c.liquid_od_mm},
+                        {"suction_od_mm", c.suction_od_mm},
+                        {"fixing_points", points},
+                        {"screws_per_point", c.screws_per_point},
+                        {"stand_off_m", c.stand_off_m},
+                        {"clearance_m", c.clearance_m},
+                        {"rear_exposure", c.rear_exposure},
+                        {"frost_limit_kg_m2", c.frost_limit_kg_m2},
+                        {"channel_drop_k", c.channel_drop_k},
+                        {"channel_drop_at_w", c.channel_drop_at_w}};
+    if (c.iso9806) out["iso9806"] = to_json(*c.iso9806);
+    return out;
 }
 
 ordered_json to_json(const BlockModel& b) {

@@ -20,8 +20,7 @@ constexpr double air_heat_j_kgk = 1006.0;
 // Lewis number of water vapour in air 0.865, to the power 2/3 (Chilton-Colburn).
 constexpr double lewis_two_thirds = 0.9078;
 constexpr double vapour_per_convection = 1.0 / (air_heat_j_kgk * lewis_two_thirds);
-constexpr double melt_w_m2k = 100.0;          // plate to melting frost while the pump runs
-constexpr double albedo_growth_kg_m2 = 0.35;  // frost that takes the absorptance half the way to that of thick frost
+constexpr double melt_w_m2k = 100.0;  // plate to melting frost while the pump runs
 constexpr double temperature_low_c = -80.0, temperature_high_c = 250.0, heat_tolerance_w = 1e-4;
 
 /// Cube root of a positive number to the last few bits: exponent divided by three, then two steps of Halley's method.
@@ -59,6 +58,8 @@ Plate plate_of(const CollectorModel& model, int count, double tilt_deg, double s
     plate.tilt_deg = tilt_deg;
     plate.sky_view = sky_view;
     plate.rear_free = rear_free;
+    plate.coefficients = model.iso9806;
+    plate.gross_area_m2 = model.length_m * model.width_m * count;
     return plate;
 }
 
@@ -87,6 +88,7 @@ void PlateBalance::set_weather(const Surroundings& s) noexcept {
     rear_.received_w_m2 = stefan_boltzmann_w_m2k4 * (rear_.view_sky * sky4 + (1.0 - rear_.view_sky) * air4);
     front_light_ = s.front_w_m2;
     rear_light_ = s.rear_w_m2;
+    if (plate_.coefficients) set_tested_weather(s);
     gather_light();
 }
 
@@ -125,6 +127,7 @@ void PlateBalance::set_resistance(Face& face, double frost_kg_m2, double step_s)
 }
 
 void PlateBalance::gather_light() noexcept {
+    if (plate_.coefficients) return gather_tested_light();
     const auto absorbed = [this](double light, double frost_kg_m2, double through) {
         const double cover = frost_kg_m2 / (frost_kg_m2 + albedo_growth_kg_m2);
         const double bright = std::min(frost_absorptance, plate_.absorptance);
@@ -135,6 +138,7 @@ void PlateBalance::gather_light() noexcept {
 }
 
 PlateHeat PlateBalance::heat(double plate_c) const noexcept {
+    if (plate_.coefficients) return tested_heat(plate_c);
     PlateHeat out;
     const double area = plate_.area_m2;
     const double over_air = air_c_ - plate_c;
@@ -159,7 +163,11 @@ PlateHeat PlateBalance::heat(double plate_c) const noexcept {
     const double rear_growth = rear_natural * distance / (3.0 * rear_h * rear_h);
     out.slope_w_k = -(front_ha + rear_ha) - area * (front_.through * front_growth + rear_.through * rear_growth) -
                     4.0 * emitting * (front_.through + rear_.through) * stefan_boltzmann_w_m2k4 * t3;
+    add_vapour_and_ice(plate_c, front_ha, rear_ha, out);
+    return out;
+}
 
+void PlateBalance::add_vapour_and_ice(double plate_c, double front_ha, double rear_ha, PlateHeat& out) const noexcept {
     // Over ice saturation lies below that over water, so the dew point decides within a fraction of a kelvin; the
     // exponential is spared on every warm dry plate.
     if (plate_c < dew_point_c_ || plate_c < 0.0) {
@@ -179,6 +187,7 @@ PlateHeat PlateBalance::heat(double plate_c) const noexcept {
         }
     }
     if (plate_c > 0.0 && (front_.frosted || rear_.frosted)) {
+        const double area = plate_.area_m2;
         const double full = melt_w_m2k * area * plate_c;
         if (front_.frosted) out.melt_front_w = std::min(full, front_.melt_limit_w);
         if (rear_.frosted) out.melt_rear_w = std::min(full, rear_.melt_limit_w);
@@ -186,7 +195,6 @@ PlateHeat PlateBalance::heat(double plate_c) const noexcept {
         if (front_.frosted && full < front_.melt_limit_w) out.slope_w_k -= melt_w_m2k * area;
         if (rear_.frosted && full < rear_.melt_limit_w) out.slope_w_k -= melt_w_m2k * area;
     }
-    return out;
 }
 
 double PlateBalance::temperature_at(double heat_w, double guess_c) const noexcept {

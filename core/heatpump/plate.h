@@ -2,6 +2,8 @@
 // Heat balance of a bare evaporator plate, both faces. docs/handbook/plate-and-cycle.md has the equations and sources.
 // Temperatures in deg C at this border, K inside.
 
+#include <optional>
+
 #include "core/equipment/equipment.h"
 
 namespace wg::heatpump {
@@ -16,6 +18,9 @@ struct Plate {
     double tilt_deg = 35.0;
     double sky_view = 1.0;   ///< on top of (1 + cos tilt)/2, for obstacles
     bool rear_free = false;  ///< rear sees sky and ground instead of roof or wall
+    /// From a test: stand for light, convection and long wave of both faces. Then the gross area counts, all plates.
+    std::optional<Iso9806> coefficients;
+    double gross_area_m2 = 1.6;
 };
 [[nodiscard]] Plate plate_of(const CollectorModel& model, int count, double tilt_deg, double sky_view, bool rear_free);
 
@@ -28,6 +33,7 @@ struct Surroundings {
     double wind_m_s = 2.0;     ///< at plate height
     double sky_k = 275.0;      ///< effective sky temperature
     double pressure_pa = 101325.0;
+    double incidence = 1.0;  ///< share of the front's light by the test's incidence modifiers; only with coefficients
 };
 
 /// Ice on each face.
@@ -55,6 +61,7 @@ struct PlateHeat {
 inline constexpr double frost_density_kg_m3 = 250.0;    ///< settled frost, range 100-400
 inline constexpr double frost_conductivity_w_mk = 0.2;  ///< range 0.1-0.4
 inline constexpr double frost_absorptance = 0.5;        ///< of thick frost for light
+inline constexpr double albedo_growth_kg_m2 = 0.35;     ///< frost that takes the absorptance half the way to that
 inline constexpr double fusion_j_kg = 334e3;
 inline constexpr double condensation_j_kg = 2.50e6;  ///< at 0 deg C; frost adds fusion
 
@@ -88,12 +95,28 @@ class PlateBalance {
     };
     void set_resistance(Face& face, double frost_kg_m2, double step_s) noexcept;
     void gather_light() noexcept;
+    /// What settles on the faces, and melts there, for film coefficients times area. Adds to heat and slope.
+    void add_vapour_and_ice(double plate_c, double front_ha, double rear_ha, PlateHeat& out) const noexcept;
+
+    /// Dry balance by a test's coefficients (plate_coefficients.cpp).
+    struct Tested {
+        double light_share = 0.0;  ///< of the front's light: eta_0,b with incidence, less a6 u'
+        double bare_w_m2 = 0.0;    ///< light and long wave, without ice in their way
+        double long_wave_w_m2 = 0.0;
+        double wind_m_s = 0.0;
+        double resistance_m2k_w = 0.0;  ///< plate to the test's fluid, of gross area
+        double front_share = 0.5;       ///< of the heat exchanged with the air
+    };
+    void set_tested_weather(const Surroundings& surroundings) noexcept;
+    void gather_tested_light() noexcept;
+    [[nodiscard]] PlateHeat tested_heat(double plate_c) const noexcept;
 
     Plate plate_;
     Face front_, rear_;
     double front_light_ = 0.0, rear_light_ = 0.0, light_w_ = 0.0;
     Frost frost_;
     double air_c_ = 0.0, pressure_pa_ = 0.0, dew_point_c_ = 0.0, humidity_ratio_ = 0.0;
+    Tested tested_;
 };
 
 }  // namespace wg::heatpump
