@@ -59,7 +59,7 @@ Result<WarmUp> warm_up(const Input& equipment, const WarmUpConditions& condition
         conditions.light_w_m2, conditions.rear_light_w_m2,
         conditions.air_c,      dew_point_c(conditions.air_c, conditions.relative_humidity),
         conditions.wind_m_s,   kelvin(conditions.air_c - conditions.sky_below_air_k),
-        standard_pressure_pa};
+        standard_pressure_pa,  input.collector.iso9806 ? input.collector.iso9806->hemispherical() : 1.0};
     for (std::size_t g = 0; g < input.groups.size(); ++g)
         simulation.set_weather(surroundings, g);
     WarmUp out;
@@ -99,9 +99,7 @@ Result<Standstill> standstill(const Input& input) {
             heatpump::plate_of(input.collector, group.count, group.tilt_deg, group.sky_view, group.rear_free),
             heatpump::Surroundings{});
         for (std::size_t hour = 0; hour < input.air_c.size(); ++hour) {
-            balance.set_weather({group.front_w_m2[hour], group.rear_w_m2[hour], input.air_c[hour],
-                                 input.dew_point_c[hour], group.wind_plate_m_s[hour], input.sky_k[hour],
-                                 input.pressure_pa[hour]});
+            balance.set_weather(input.surroundings(group, hour));
             // Only an hour in which the hottest plate so far would still gain heat can be hotter.
             if ((g > 0 || hour > 0) && balance.heat(out.plate_c).total_w() <= 0.0) continue;
             out.plate_c = balance.temperature_at(0.0, std::max(out.plate_c, input.air_c[hour]));

@@ -187,6 +187,12 @@ std::vector<Problem> problems_of(const Input& input, const Options& options, boo
     check.range(plate + "frost_limit_kg_m2", input.collector.frost_limit_kg_m2, 0.05, 20.0, equipment);
     check.range(plate + "channel_drop_k", input.collector.channel_drop_k, 0.0, 10.0, equipment);
     check.range(plate + "channel_drop_at_w", input.collector.channel_drop_at_w, 100.0, 20000.0, equipment);
+    if (input.collector.iso9806) {
+        const CollectorModel& c = input.collector;
+        for (const Iso9806Fault& fault :
+             faults_of(*c.iso9806, c.face_area_m2 / (c.length_m * c.width_m), Iso9806::moved_slack))
+            check.problems.push_back({plate + "iso9806." + fault.field, fault.what, fault.remedy});
+    }
     const std::string tank = "cylinder \"" + input.cylinder.name + "\".";
     check.range(tank + "volume_l", input.cylinder.volume_l, 20.0, 5000.0, equipment);
     check.range(tank + "height_m", input.cylinder.height_m, 0.3, 5.0, equipment);
@@ -226,6 +232,7 @@ std::vector<Problem> problems_of(const Input& input, const Options& options, boo
             check.series("front_w_m2", group.front_w_m2, 0.0, 2000.0);
             check.series("rear_w_m2", group.rear_w_m2, 0.0, 2000.0);
             check.series("wind_plate_m_s", group.wind_plate_m_s, 0.0, 80.0);
+            if (!group.incidence.empty()) check.series("incidence", group.incidence, 0.0, 1.2);
         }
         check.series("sun_up", input.sun_up, -1.0, 1.0);
         check.series("air_c", input.air_c, -70.0, 60.0);

@@ -16,11 +16,6 @@ namespace {
 constexpr int hours_in_year = 8760;
 constexpr int most_parts = 60;
 
-heatpump::Surroundings surroundings_at(const Input& input, const PlateGroup& group, std::size_t hour) {
-    return {group.front_w_m2[hour],     group.rear_w_m2[hour], input.air_c[hour],      input.dew_point_c[hour],
-            group.wind_plate_m_s[hour], input.sky_k[hour],     input.pressure_pa[hour]};
-}
-
 void into(MonthSums& m, const Ledger& l) {
     const auto kwh = [](double joule) { return joule / joule_per_kwh; };
     m.light_kwh = kwh(l.light);
@@ -65,13 +60,25 @@ std::string hygiene_text(const Hygiene& hygiene) {
            "asked time.";
 }
 
+std::string plate_text(const Input& input) {
+    if (!input.collector.iso9806)
+        return "Bare plate, both faces: forced convection after Watmuff, Charters and Proctor (1977) with natural "
+               "convection after Walton (1983), net long-wave exchange, condensation and frost by Lewis' analogy.";
+    long windy = 0;
+    for (std::size_t hour = 0; hour < input.air_c.size(); ++hour)
+        windy += std::any_of(input.groups.begin(), input.groups.end(), [hour](const PlateGroup& group) {
+            return group.wind_plate_m_s[hour] > Iso9806::strongest_wind_m_s;
+        });
+    return "Plate by the coefficients of a test to ISO 9806:2017, which is dry: condensation and frost, by Lewis' "
+           "analogy with convection after Watmuff, Charters and Proctor (1977) and Walton (1983), are added. Light on "
+           "the rear is not counted. Wind above 10 m/s, taken as 10 m/s: " +
+           std::to_string(windy) + " h.";
+}
+
 std::string models_text(const Input& input, const Options& options) {
-    return "Bare plate, both faces: forced convection after Watmuff, Charters and Proctor (1977) with natural "
-           "convection after Walton (1983), net long-wave exchange, condensation and frost by Lewis' analogy. Circuit "
-           "of " +
-           input.refrigerant->name() + " from " + input.refrigerant->source() + ". Cylinder as a stack of at most " +
-           std::to_string(options.nodes) + " layers. " + draws_text(input.demand) + " Steps of " +
-           std::to_string(static_cast<int>(options.step_s)) +
+    return plate_text(input) + " Circuit of " + input.refrigerant->name() + " from " + input.refrigerant->source() +
+           ". Cylinder as a stack of at most " + std::to_string(options.nodes) + " layers. " +
+           draws_text(input.demand) + " Steps of " + std::to_string(static_cast<int>(options.step_s)) +
            " s. Simplified: ground and roof behind the plate at air temperature; draws are instant and all at the "
            "wanted tap temperature; frost settles evenly on a face; " +
            hygiene_text(input.demand.hygiene);
@@ -129,6 +136,14 @@ int Input::plates() const noexcept {
     return sum;
 }
 
+heatpump::Surroundings Input::surroundings(const PlateGroup& group, std::size_t hour) const noexcept {
+    heatpump::Surroundings out{group.front_w_m2[hour],     group.rear_w_m2[hour], air_c[hour],      dew_point_c[hour],
+                               group.wind_plate_m_s[hour], sky_k[hour],           pressure_pa[hour]};
+    if (collector.iso9806)
+        out.incidence = group.incidence.empty() ? collector.iso9806->hemispherical() : group.incidence[hour];
+    return out;
+}
+
 double Input::mean_front_w_m2(std::size_t hour) const noexcept {
     if (groups.size() == 1) return groups[0].front_w_m2[hour];
     double sum = 0.0;
@@ -171,7 +186,7 @@ Result<Year> run(const Input& input, const Options& options) {
                 hour = static_cast<std::size_t>(24 * day + slot.hour);
                 hour_sum = {};
                 for (std::size_t g = 0; g < input.groups.size(); ++g)
-                    simulation.set_weather(surroundings_at(input, input.groups[g], hour), g);
+                    simulation.set_weather(input.surroundings(input.groups[g], hour), g);
                 light_shape(input.sun_up, static_cast<int>(hour), schedule.parts_per_hour, shape);
             }
             for (std::size_t g = 0; g < input.groups.size(); ++g)

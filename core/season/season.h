@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "core/equipment/equipment.h"
+#include "core/heatpump/plate.h"
 #include "core/job/job.h"
 #include "core/quantity/result.h"
 #include "core/refrigerant/properties.h"
@@ -23,6 +24,9 @@ struct PlateGroup {
     double tilt_deg = 35.0;
     double sky_view = 1.0;   ///< of the sunlit face to the sky after obstacles, on top of (1 + cos b)/2
     bool rear_free = false;  ///< rear sees sky and ground instead of roof or wall
+    /// Share of `front_w_m2` that counts by a tested collector's incidence modifiers, hourly; empty: as the standard's
+    /// hemispherical light.
+    std::vector<double> incidence;
     friend bool operator==(const PlateGroup&, const PlateGroup&) = default;
 };
 
@@ -52,6 +56,8 @@ struct Input {
     double suction_drop_k = 0.0;    ///< fall of saturation temperature along the suction line
     Demand demand;
 
+    /// What an hour is to the plates of a group.
+    [[nodiscard]] heatpump::Surroundings surroundings(const PlateGroup& group, std::size_t hour) const noexcept;
     [[nodiscard]] int plates() const noexcept;  ///< of all groups
     /// Light on the sunlit faces in an hour, mean over all plates.
     [[nodiscard]] double mean_front_w_m2(std::size_t hour) const noexcept;
