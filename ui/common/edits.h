@@ -82,6 +82,7 @@ void mark_chosen(JobSession& session, const std::string& choice_id);
 void remove_choice(JobSession& session, const std::string& choice_id);
 
 void set_collector_model(JobSession& session, const std::string& model_id);
+void set_joined(JobSession& session, Joined joined);
 void set_block_model(JobSession& session, const std::string& model_id);
 void set_cylinder_model(JobSession& session, const std::string& model_id);
 void set_spot(JobSession& session, const std::string& spot_id);

@@ -156,6 +156,13 @@ void set_collector_model(JobSession& session, const std::string& model_id) {
                  [&](Choice& choice) { choice.collector_model = model_id; });
 }
 
+void set_joined(JobSession& session, Joined joined) {
+    edit_current(session,
+                 joined == Joined::series ? QObject::tr("Join the collectors in series")
+                                          : QObject::tr("Join the collectors in parallel"),
+                 [&](Choice& choice) { choice.joined = joined; });
+}
+
 void set_block_model(JobSession& session, const std::string& model_id) {
     edit_current(session, QObject::tr("Change the heat-pump block"),
                  [&](Choice& choice) { choice.block_model = model_id; });

@@ -22,7 +22,7 @@ EquipmentPanel::EquipmentPanel(QWidget* parent) : QWidget(parent) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(4);
-    const auto add = [&](const QString& label, CalmCombo*& combo, void (*verb)(JobSession&, const std::string&)) {
+    const auto labelled = [&](const QString& label, CalmCombo*& combo) {
         auto* name = new QLabel(label, this);
         name->setProperty("role", QStringLiteral("muted"));
         column->addWidget(name);
@@ -32,12 +32,23 @@ EquipmentPanel::EquipmentPanel(QWidget* parent) : QWidget(parent) {
         combo->setMinimumContentsLength(12);
         name->setBuddy(combo);
         column->addWidget(combo);
+        return name;
+    };
+    const auto add = [&](const QString& label, CalmCombo*& combo, void (*verb)(JobSession&, const std::string&)) {
+        labelled(label, combo);
         CalmCombo* chosen = combo;
         connect(combo, &QComboBox::activated, this, [this, chosen, verb](int index) {
             if (session_ != nullptr) verb(*session_, chosen->itemData(index).toString().toStdString());
         });
     };
     add(tr("Collector model"), collector_, &set_collector_model);
+    joined_name_ = labelled(tr("Refrigerant through the collectors"), joined_);
+    joined_->setObjectName(QStringLiteral("joined"));
+    joined_->addItem(tr("In parallel"), static_cast<int>(Joined::parallel));
+    joined_->addItem(tr("In series"), static_cast<int>(Joined::series));
+    connect(joined_, &QComboBox::activated, this, [this](int index) {
+        if (session_ != nullptr) set_joined(*session_, static_cast<Joined>(joined_->itemData(index).toInt()));
+    });
     add(tr("Heat-pump block"), block_, &set_block_model);
     add(tr("Cylinder"), cylinder_, &set_cylinder_model);
     add(tr("Cylinder's spot"), spot_, &set_spot);
@@ -64,6 +75,7 @@ void EquipmentPanel::refresh() {
     for (CalmCombo* combo : {collector_, block_, cylinder_, spot_, fixing_})
         combo->clear();
     words_->clear();
+    refresh_joined();
     if (choice == nullptr) return;
     const Catalogue& catalogue = session_->reference().catalogue;
     for (const CollectorModel& m : catalogue.collectors) {
@@ -94,6 +106,31 @@ void EquipmentPanel::refresh() {
                             .arg(length_mm(m->length_m), length_mm(m->width_m), quantity(m->mass_kg, tr("kg"), 1),
                                  length_mm(m->clearance_m)));
     }
+}
+
+void EquipmentPanel::refresh_joined() {
+    const Choice* choice = session_ != nullptr ? session_->current_choice() : nullptr;
+    const bool several = choice != nullptr && choice->placements.size() > 1;
+    joined_name_->setVisible(several);
+    joined_->setVisible(several);
+    if (!several) return;
+    joined_->show_data(static_cast<int>(choice->joined));
+    // A plain tooltip does not wrap by itself.
+    QString tip =
+        tr("In parallel each collector takes its share of the refrigerant:\n"
+           "the pressure drop stays small, and the flow must be shared out evenly.\n"
+           "In series all refrigerant passes one collector after the other,\n"
+           "in the order of the list: the pressure drops add up, and the\n"
+           "first collectors evaporate warmer than the last.");
+    const CollectorModel* model = find_collector(session_->reference().catalogue, choice->collector_model);
+    if (model != nullptr && model->channel_drop_k > 0.0)
+        tip += QLatin1Char('\n') +
+               tr("Pressure drop of one collector: %1 of evaporating temperature at %2 of heat.")
+                   .arg(quantity(model->channel_drop_k, tr("K"), 1), quantity(model->channel_drop_at_w, tr("W"), 0));
+    else if (model != nullptr)
+        tip +=
+            QLatin1Char('\n') + tr("This collector's data state no pressure drop:\nthe figures are the same for both.");
+    joined_->setToolTip(tip);
 }
 
 }  // namespace wg::ui

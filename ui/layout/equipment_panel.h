@@ -1,5 +1,6 @@
 #pragma once
-// Which collector, block, cylinder, spot and fixing method the choice on screen uses.
+// Which collector, block, cylinder, spot and fixing method the choice on screen uses, and how the refrigerant takes
+// several collectors.
 
 #include <QWidget>
 #include <vector>
@@ -20,8 +21,11 @@ class EquipmentPanel : public QWidget {
 
    private:
     void refresh();
+    void refresh_joined();
     JobSession* session_ = nullptr;
     CalmCombo* collector_ = nullptr;
+    QLabel* joined_name_ = nullptr;
+    CalmCombo* joined_ = nullptr;  ///< from two collectors on
     CalmCombo* block_ = nullptr;
     CalmCombo* cylinder_ = nullptr;
     CalmCombo* spot_ = nullptr;
