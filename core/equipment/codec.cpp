@@ -1,9 +1,12 @@
 #include "core/equipment/codec.h"
 
+#include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <nlohmann/json.hpp>
 #include <set>
 
+#include "core/equipment/compressor_codec.h"
 #include "core/equipment/fields.h"
 #include "core/equipment/keys.h"
 #include "core/job/words.h"
@@ -166,13 +169,31 @@ void check_block(Reader& r, const BlockModel& b) {
     expect_order(r, "collector_area_min_m2", b.collector_area_min_m2, "collector_area_max_m2", b.collector_area_max_m2);
     expect_order(r, "max_current_a", b.max_current_a, "start_current_a", b.start_current_a);
     expect_order(r, "max_current_a", b.max_current_a, "breaker_a", b.breaker_a);
-    expect_order(r, "overall_peak", b.overall_peak, "volumetric_at_unity", b.volumetric_at_unity);
+    if (!b.compressor) expect_order(r, "overall_peak", b.overall_peak, "volumetric_at_unity", b.volumetric_at_unity);
 }
 
-BlockModel read_block(Reader& r) {
-    BlockModel b;
-    read_names(r, b.id, b.maker, b.name, b.invented);
-    b.refrigerant = static_cast<Refrigerant>(r.one_of("refrigerant", equipment_keys::refrigerant()));
+/// A compressor is given by displacement and efficiency curves or by its maker's ten coefficients. True: the latter.
+bool read_compressor_form(Reader& r) {
+    constexpr const char* curve_fields[] = {"displacement_cm3", "speed_rpm",    "volumetric_at_unity",
+                                            "volumetric_slope", "overall_peak", "overall_peak_at",
+                                            "overall_curvature"};
+    const auto given =
+        std::count_if(std::begin(curve_fields), std::end(curve_fields), [&r](const char* key) { return r.has(key); });
+    if (!r.has("compressor")) {
+        if (given == 0)
+            r.problem("compressor", "and displacement_cm3 are both missing",
+                      "Give displacement_cm3 with its efficiencies, or the maker's ten coefficients as compressor");
+        return false;
+    }
+    for (const char* key : curve_fields) {
+        if (r.has(key))
+            r.problem(key, "is given besides compressor", "Give either the compressor's data or its efficiencies");
+        r.skip(key);
+    }
+    return true;
+}
+
+void read_curves(Reader& r, BlockModel& b) {
     b.displacement_cm3 = r.number("displacement_cm3", 1.0, 200.0, "cm3");
     b.speed_rpm = r.number("speed_rpm", 500.0, 8000.0, "1/min");
     b.volumetric_at_unity = r.number("volumetric_at_unity", 0.5, 1.0, "");
@@ -180,6 +201,14 @@ BlockModel read_block(Reader& r) {
     b.overall_peak = r.number("overall_peak", 0.2, 0.85, "");
     b.overall_peak_at = r.number("overall_peak_at", 1.5, 8.0, "");
     b.overall_curvature = r.number("overall_curvature", 0.0, 1.0, "");
+}
+
+BlockModel read_block(Reader& r) {
+    BlockModel b;
+    read_names(r, b.id, b.maker, b.name, b.invented);
+    b.refrigerant = static_cast<Refrigerant>(r.one_of("refrigerant", equipment_keys::refrigerant()));
+    const bool by_data = read_compressor_form(r);
+    if (!by_data) read_curves(r, b);
     b.superheat_k = r.number("superheat_k", 0.0, 25.0, "K");
     b.subcooling_k = r.number("subcooling_k", 0.0, 25.0, "K");
     b.shell_loss = r.number("shell_loss", 0.0, 0.4, "");
@@ -193,6 +222,7 @@ BlockModel read_block(Reader& r) {
     b.condenser_double_wall = r.flag("condenser_double_wall");
     b.condenser_w_k = r.number("condenser_w_k", 10.0, 3000.0, "W/K");
     b.condenser_zone = r.number("condenser_zone", 0.1, 1.0, "");
+    b.condenser_glide_k = r.number_or("condenser_glide_k", 0.0, 0.0, 15.0, "K");
     b.defrost = static_cast<DefrostKind>(r.one_of("defrost", equipment_keys::defrost()));
     b.min_run_s = r.number("min_run_s", 0.0, 7200.0, "s");
     b.min_rest_s = r.number("min_rest_s", 0.0, 7200.0, "s");
@@ -222,6 +252,8 @@ BlockModel read_block(Reader& r) {
     b.breaker_curve = curves[r.one_of("breaker_curve", curves)];
     b.residual_current_ma = r.number("residual_current_ma", 0.0, 500.0, "mA");
     b.release_height_m = r.number("release_height_m", 0.0, 5.0, "m");
+    if (by_data)
+        if (auto data = r.object("compressor")) b.compressor = compressor_codec::read(*data, b.least_lift_k);
     check_block(r, b);
     r.done();
     return b;

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/equipment/compressor_data.h"
 #include "core/equipment/iso9806.h"
 #include "core/job/job.h"
 #include "core/quantity/geometry.h"
@@ -75,6 +76,8 @@ struct BlockModel {
     double overall_peak = 0.60;         ///< overall isentropic efficiency at its best pressure ratio
     double overall_peak_at = 3.2;
     double overall_curvature = 0.22;
+    /// Where present, the maker's ten coefficients; the seven figures above then mean nothing.
+    std::optional<CompressorData> compressor;
     double superheat_k = 5.0;
     double subcooling_k = 3.0;
     double shell_loss = 0.07;
@@ -88,6 +91,8 @@ struct BlockModel {
     bool condenser_double_wall = true;
     double condenser_w_k = 220.0;
     double condenser_zone = 0.6;  ///< lower share of the cylinder's height that is heated
+    /// Fall of the refrigerant's temperature from the top of that zone to its bottom, about the condensing temperature.
+    double condenser_glide_k = 0.0;
     DefrostKind defrost = DefrostKind::reverse;
     double min_run_s = 600.0;
     double min_rest_s = 300.0;

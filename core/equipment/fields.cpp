@@ -1,5 +1,6 @@
 #include "core/equipment/fields.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdio>
 #include <nlohmann/json.hpp>
@@ -242,6 +243,41 @@ std::vector<Point2> Reader::points(const char* key, double limit_m, std::size_t 
         out.push_back(p);
     }
     return out;
+}
+
+std::vector<double> Reader::numbers(const char* key, std::size_t count, double limit) {
+    const json* value = get(key, true);
+    if (value == nullptr) return {};
+    std::vector<double> out;
+    if (value->is_array() && value->size() == count)
+        for (const json& item : *value)
+            out.push_back(item.is_number() ? item.get<double>() : NAN);
+    // A NaN fails the comparison.
+    const bool good =
+        out.size() == count && std::all_of(out.begin(), out.end(), [limit](double v) { return std::fabs(v) <= limit; });
+    if (good) return out;
+    problem(key, "is not a list of " + std::to_string(count) + " numbers, none beyond " + figure(limit),
+            "Write it as [1.5, ...], with 0 where the sheet has no coefficient");
+    return {};
+}
+
+std::vector<std::array<double, 2>> Reader::pairs(const char* key, double limit, std::size_t most, const char* meaning) {
+    const json* value = get(key, true);
+    if (value == nullptr) return {};
+    std::vector<std::array<double, 2>> out;
+    if (value->is_array() && value->size() <= most)
+        for (const json& item : *value) {
+            const bool shaped = item.is_array() && item.size() == 2 && item[0].is_number() && item[1].is_number();
+            if (!shaped) break;
+            out.push_back({item[0].get<double>(), item[1].get<double>()});
+            if (!(std::fabs(out.back()[0]) <= limit && std::fabs(out.back()[1]) <= limit)) break;
+        }
+    const bool good = value->is_array() && !out.empty() && out.size() == value->size() &&
+                      std::fabs(out.back()[0]) <= limit && std::fabs(out.back()[1]) <= limit;
+    if (good) return out;
+    problem(key, "is not a list of one to " + std::to_string(most) + " pairs within " + figure(limit),
+            std::string("Write each as ") + meaning);
+    return {};
 }
 
 std::vector<std::string> Reader::texts(const char* key, bool required) {

@@ -3,6 +3,7 @@
 // file, the item and the field, and reading goes on so that all problems show at once.
 // For the .cpp files of rooms that read catalogues, price lists and rule sets; no other header includes this one.
 
+#include <array>
 #include <nlohmann/json_fwd.hpp>
 #include <optional>
 #include <set>
@@ -43,6 +44,11 @@ class Reader {
     [[nodiscard]] bool flag_or(const char* key, bool fallback);
     [[nodiscard]] Point2 point(const char* key, double limit_m);
     [[nodiscard]] std::vector<Point2> points(const char* key, double limit_m, std::size_t most);
+    /// Exactly `count` finite numbers, none beyond `limit` in size; empty after a problem.
+    [[nodiscard]] std::vector<double> numbers(const char* key, std::size_t count, double limit);
+    /// At most `most` pairs of numbers, none beyond `limit` in size; `meaning` is for the message.
+    [[nodiscard]] std::vector<std::array<double, 2>> pairs(const char* key, double limit, std::size_t most,
+                                                           const char* meaning);
     [[nodiscard]] std::vector<std::string> texts(const char* key, bool required = true);
     /// A calendar date, YYYY-MM-DD.
     [[nodiscard]] std::string date(const char* key);
@@ -55,7 +61,10 @@ class Reader {
     /// Adds "[id]" style names to the path once the item's own id is known.
     void name_by(const std::string& id);
     void problem(const char* key, std::string what, std::string remedy);
-    [[nodiscard]] std::size_t problem_count() const noexcept { return problems_->size(); }  ///< of the whole document
+    /// Of the whole document so far: whether something read between two calls was in order.
+    [[nodiscard]] std::size_t problem_count() const noexcept { return problems_->size(); }
+    /// A known field that is not read: told of already.
+    void skip(const char* key) { known_.insert(key); }
     void done();
 
    private:

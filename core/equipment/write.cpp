@@ -1,6 +1,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/equipment/codec.h"
+#include "core/equipment/compressor_codec.h"
 #include "core/equipment/keys.h"
 #include "core/job/words.h"
 
@@ -74,59 +75,67 @@ ordered_json to_json(const CollectorModel& c) {
 }
 
 ordered_json to_json(const BlockModel& b) {
-    return {{"id", b.id},
-            {"maker", b.maker},
-            {"name", b.name},
-            {"invented", b.invented},
-            {"refrigerant", key(equipment_keys::refrigerant(), b.refrigerant)},
-            {"displacement_cm3", b.displacement_cm3},
-            {"speed_rpm", b.speed_rpm},
-            {"volumetric_at_unity", b.volumetric_at_unity},
-            {"volumetric_slope", b.volumetric_slope},
-            {"overall_peak", b.overall_peak},
-            {"overall_peak_at", b.overall_peak_at},
-            {"overall_curvature", b.overall_curvature},
-            {"superheat_k", b.superheat_k},
-            {"subcooling_k", b.subcooling_k},
-            {"shell_loss", b.shell_loss},
-            {"evaporating_min_c", b.evaporating_min_c},
-            {"evaporating_max_c", b.evaporating_max_c},
-            {"condensing_max_c", b.condensing_max_c},
-            {"discharge_max_c", b.discharge_max_c},
-            {"pressure_ratio_max", b.pressure_ratio_max},
-            {"least_lift_k", b.least_lift_k},
-            {"condenser", key(equipment_keys::condenser(), b.condenser)},
-            {"condenser_double_wall", b.condenser_double_wall},
-            {"condenser_w_k", b.condenser_w_k},
-            {"condenser_zone", b.condenser_zone},
-            {"defrost", key(equipment_keys::defrost(), b.defrost)},
-            {"min_run_s", b.min_run_s},
-            {"min_rest_s", b.min_rest_s},
-            {"standby_w", b.standby_w},
-            {"mass_kg", b.mass_kg},
-            {"charge_kg", b.charge_kg},
-            {"precharged_min_m", b.precharged_min_m},
-            {"precharged_max_m", b.precharged_max_m},
-            {"extra_charge_g_m", b.extra_charge_g_m},
-            {"run_max_m", b.run_max_m},
-            {"lift_max_m", b.lift_max_m},
-            {"liquid_od_mm", b.liquid_od_mm},
-            {"suction_od_mm", b.suction_od_mm},
-            {"max_pressure_high_bar", b.max_pressure_high_bar},
-            {"max_pressure_low_bar", b.max_pressure_low_bar},
-            {"line_max_pressure_bar", b.line_max_pressure_bar},
-            {"test_pressure_bar", b.test_pressure_bar},
-            {"collector_area_min_m2", b.collector_area_min_m2},
-            {"collector_area_max_m2", b.collector_area_max_m2},
-            {"supply_v", b.supply_v},
-            {"supply_phases", b.supply_phases},
-            {"supply_hz", b.supply_hz},
-            {"max_current_a", b.max_current_a},
-            {"start_current_a", b.start_current_a},
-            {"breaker_a", b.breaker_a},
-            {"breaker_curve", b.breaker_curve},
-            {"residual_current_ma", b.residual_current_ma},
-            {"release_height_m", b.release_height_m}};
+    ordered_json out = {{"id", b.id},
+                        {"maker", b.maker},
+                        {"name", b.name},
+                        {"invented", b.invented},
+                        {"refrigerant", key(equipment_keys::refrigerant(), b.refrigerant)}};
+    if (b.compressor) {
+        out["compressor"] = compressor_codec::to_json(*b.compressor);
+    } else {
+        const ordered_json curves = {{"displacement_cm3", b.displacement_cm3},
+                                     {"speed_rpm", b.speed_rpm},
+                                     {"volumetric_at_unity", b.volumetric_at_unity},
+                                     {"volumetric_slope", b.volumetric_slope},
+                                     {"overall_peak", b.overall_peak},
+                                     {"overall_peak_at", b.overall_peak_at},
+                                     {"overall_curvature", b.overall_curvature}};
+        out.update(curves);
+    }
+    const ordered_json rest = {{"superheat_k", b.superheat_k},
+                               {"subcooling_k", b.subcooling_k},
+                               {"shell_loss", b.shell_loss},
+                               {"evaporating_min_c", b.evaporating_min_c},
+                               {"evaporating_max_c", b.evaporating_max_c},
+                               {"condensing_max_c", b.condensing_max_c},
+                               {"discharge_max_c", b.discharge_max_c},
+                               {"pressure_ratio_max", b.pressure_ratio_max},
+                               {"least_lift_k", b.least_lift_k},
+                               {"condenser", key(equipment_keys::condenser(), b.condenser)},
+                               {"condenser_double_wall", b.condenser_double_wall},
+                               {"condenser_w_k", b.condenser_w_k},
+                               {"condenser_zone", b.condenser_zone},
+                               {"condenser_glide_k", b.condenser_glide_k},
+                               {"defrost", key(equipment_keys::defrost(), b.defrost)},
+                               {"min_run_s", b.min_run_s},
+                               {"min_rest_s", b.min_rest_s},
+                               {"standby_w", b.standby_w},
+                               {"mass_kg", b.mass_kg},
+                               {"charge_kg", b.charge_kg},
+                               {"precharged_min_m", b.precharged_min_m},
+                               {"precharged_max_m", b.precharged_max_m},
+                               {"extra_charge_g_m", b.extra_charge_g_m},
+                               {"run_max_m", b.run_max_m},
+                               {"lift_max_m", b.lift_max_m},
+                               {"liquid_od_mm", b.liquid_od_mm},
+                               {"suction_od_mm", b.suction_od_mm},
+                               {"max_pressure_high_bar", b.max_pressure_high_bar},
+                               {"max_pressure_low_bar", b.max_pressure_low_bar},
+                               {"line_max_pressure_bar", b.line_max_pressure_bar},
+                               {"test_pressure_bar", b.test_pressure_bar},
+                               {"collector_area_min_m2", b.collector_area_min_m2},
+                               {"collector_area_max_m2", b.collector_area_max_m2},
+                               {"supply_v", b.supply_v},
+                               {"supply_phases", b.supply_phases},
+                               {"supply_hz", b.supply_hz},
+                               {"max_current_a", b.max_current_a},
+                               {"start_current_a", b.start_current_a},
+                               {"breaker_a", b.breaker_a},
+                               {"breaker_curve", b.breaker_curve},
+                               {"residual_current_ma", b.residual_current_ma},
+                               {"release_height_m", b.release_height_m}};
+    out.update(rest);
+    return out;
 }
 
 ordered_json to_json(const CylinderModel& c) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/heatpump/compressor.h"
 #include "core/quantity/constants.h"
 
 namespace wg::heatpump {
@@ -24,13 +25,20 @@ CycleState cycle_at(const BlockModel& block, const refrigerant::Properties& refr
     const auto suction = refrigerant.vapour(evaporating_c, block.superheat_k);
     const auto warmer = refrigerant.vapour(evaporating_c, block.superheat_k + 2.0);
     const double liquid_c = std::max(refrigerant.min_c(), condensing_c - block.subcooling_k);
-    const double swept_m3_s = block.displacement_cm3 * 1e-6 * block.speed_rpm / 60.0;
     out.pressure_ratio = p_c / p_e;
-    out.mass_flow_kg_s = swept_m3_s * volumetric_efficiency(block, out.pressure_ratio) * suction.density_kg_m3;
-    const auto ideal = refrigerant.isentropic_outlet(suction.entropy_j_kgk, condensing_c);
-    const double work_j_kg =
-        (ideal.enthalpy_j_kg - suction.enthalpy_j_kg) / overall_efficiency(block, out.pressure_ratio);
-    out.work_w = out.mass_flow_kg_s * work_j_kg;
+    double work_j_kg = 0.0;
+    if (block.compressor) {
+        const Compressed by_data = compressed_by_data(block, refrigerant, evaporating_c, condensing_c);
+        out.mass_flow_kg_s = by_data.mass_flow_kg_s;
+        out.work_w = by_data.work_w;
+        work_j_kg = by_data.work_w / by_data.mass_flow_kg_s;
+    } else {
+        const double swept_m3_s = block.displacement_cm3 * 1e-6 * block.speed_rpm / 60.0;
+        out.mass_flow_kg_s = swept_m3_s * volumetric_efficiency(block, out.pressure_ratio) * suction.density_kg_m3;
+        const auto ideal = refrigerant.isentropic_outlet(suction.entropy_j_kgk, condensing_c);
+        work_j_kg = (ideal.enthalpy_j_kg - suction.enthalpy_j_kg) / overall_efficiency(block, out.pressure_ratio);
+        out.work_w = out.mass_flow_kg_s * work_j_kg;
+    }
     out.evaporator_w = out.mass_flow_kg_s * (suction.enthalpy_j_kg - refrigerant.liquid_enthalpy_j_kg(liquid_c));
     const double discharge_j_kg = suction.enthalpy_j_kg + (1.0 - block.shell_loss) * work_j_kg;
     out.discharge_c = refrigerant.vapour_at_enthalpy(discharge_j_kg, condensing_c).temperature_c;
@@ -47,13 +55,15 @@ std::vector<Problem> problems_of(const BlockModel& block, const refrigerant::Pro
                                 std::to_string(high),
                             "Correct the equipment file"});
     };
-    check("displacement_cm3", block.displacement_cm3, 0.5, 200.0);
-    check("speed_rpm", block.speed_rpm, 500.0, 12000.0);
-    check("volumetric_at_unity", block.volumetric_at_unity, 0.5, 1.0);
-    check("volumetric_slope", block.volumetric_slope, 0.0, 0.1);
-    check("overall_peak", block.overall_peak, 0.2, 0.8);
-    check("overall_peak_at", block.overall_peak_at, 1.5, 6.0);
-    check("overall_curvature", block.overall_curvature, 0.0, 0.5);
+    if (!block.compressor) {
+        check("displacement_cm3", block.displacement_cm3, 0.5, 200.0);
+        check("speed_rpm", block.speed_rpm, 500.0, 12000.0);
+        check("volumetric_at_unity", block.volumetric_at_unity, 0.5, 1.0);
+        check("volumetric_slope", block.volumetric_slope, 0.0, 0.1);
+        check("overall_peak", block.overall_peak, 0.2, 0.8);
+        check("overall_peak_at", block.overall_peak_at, 1.5, 6.0);
+        check("overall_curvature", block.overall_curvature, 0.0, 0.5);
+    }
     check("superheat_k", block.superheat_k, 1.0, 20.0);
     check("subcooling_k", block.subcooling_k, 0.0, 15.0);
     check("shell_loss", block.shell_loss, 0.0, 0.3);
@@ -65,9 +75,12 @@ std::vector<Problem> problems_of(const BlockModel& block, const refrigerant::Pro
     check("pressure_ratio_max", block.pressure_ratio_max, 3.0, 12.0);
     check("condenser_w_k", block.condenser_w_k, 20.0, 2000.0);
     check("condenser_zone", block.condenser_zone, 0.1, 1.0);
+    check("condenser_glide_k", block.condenser_glide_k, 0.0, 15.0);
     check("min_run_s", block.min_run_s, 0.0, 7200.0);
     check("min_rest_s", block.min_rest_s, 0.0, 7200.0);
     check("standby_w", block.standby_w, 0.0, 200.0);
+    // Asks the tables: only once the limits lie within them.
+    if (problems.empty()) problems = problems_of_data(block, refrigerant);
     return problems;
 }
 

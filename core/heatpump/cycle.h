@@ -30,8 +30,8 @@ struct CycleState {
 [[nodiscard]] double volumetric_efficiency(const BlockModel& block, double pressure_ratio) noexcept;
 [[nodiscard]] double overall_efficiency(const BlockModel& block, double pressure_ratio) noexcept;
 
-/// Straight from the tables. Temperatures are saturation at the compressor's suction and in the condenser, within the
-/// refrigerant's saturation range.
+/// Straight from the tables, the compressor by its curves or by its maker's data (compressor.h). Temperatures are
+/// saturation at the compressor's suction and in the condenser, within the refrigerant's saturation range.
 [[nodiscard]] CycleState cycle_at(const BlockModel& block, const refrigerant::Properties& refrigerant,
                                   double evaporating_c, double condensing_c) noexcept;
 

@@ -4,16 +4,21 @@
 #include <cmath>
 
 #include "core/heatpump/circuit_search.h"
+#include "core/heatpump/compressor.h"
 #include "core/quantity/constants.h"
 
 namespace wg::heatpump {
 
-CondenserZone CondenserZone::uniform(double ua, double water) noexcept {
+CondenserZone CondenserZone::uniform(double ua, double water, double glide_k) noexcept {
+    constexpr std::size_t parts_along_glide = 8;
     CondenserZone zone;
     zone.ua_w_k = ua;
-    zone.count = 1;
-    zone.share[0] = 1.0;
-    zone.water_c[0] = water;
+    zone.count = glide_k > 0.0 ? parts_along_glide : 1;
+    const double share = 1.0 / static_cast<double>(zone.count);
+    for (std::size_t i = 0; i < zone.count; ++i) {
+        zone.share[i] = share;
+        zone.water_c[i] = water - glide_offset_k(glide_k, static_cast<double>(i) * share, share);
+    }
     return zone;
 }
 
@@ -31,6 +36,7 @@ const char* reason_text(Off off) noexcept {
         case Off::condensing: return "condensing temperature above the envelope";
         case Off::pressure_ratio: return "pressure ratio above the envelope";
         case Off::discharge: return "discharge temperature above the envelope";
+        case Off::beyond_data: return "the compressor's data end before this operating point";
     }
     return "";
 }
@@ -252,6 +258,7 @@ Point solve(const Source& source, const HeatPump& pump, Plates& plates, const Co
     point.pressure_ratio =
         pump.refrigerant().saturation_pressure_pa(point.condensing_c) / pump.refrigerant().saturation_pressure_pa(te);
     if (point.pressure_ratio > block.pressure_ratio_max) return off_point(Off::pressure_ratio, plates.air_c());
+    if (!covered_by_data(block, te, point.condensing_c)) return off_point(Off::beyond_data, plates.air_c());
     const double gas_c = te + block.superheat_k;
     point.discharge_c = source.discharge_c(te, point.condensing_c);
     point.discharge_c += circuit.gas_warming_k * kelvin(point.discharge_c) / kelvin(gas_c);

@@ -12,7 +12,16 @@
 
 namespace wg::heatpump {
 
-/// The water the condenser touches: parts with a share of its surface and a temperature each. Shares sum to 1.
+/// How much warmer than the condensing temperature the refrigerant is along the condenser, K, in the mean over a part
+/// that takes `share` of the surface and has `above` of it over itself: +glide/2 at the top of the zone, falling in a
+/// straight line to -glide/2 at its bottom. Over the whole surface the mean is zero.
+[[nodiscard]] inline double glide_offset_k(double glide_k, double above, double share) noexcept {
+    return glide_k * (0.5 - above - 0.5 * share);
+}
+
+/// The water the condenser touches: parts with a share of its surface and a temperature each. Shares sum to 1. Where
+/// the refrigerant glides, `water_c` is the water's temperature less the part's glide_offset_k: what the condensing
+/// temperature must exceed for heat to pass there.
 struct CondenserZone {
     static constexpr std::size_t capacity = 44;
     double ua_w_k = 220.0;
@@ -20,7 +29,8 @@ struct CondenserZone {
     std::array<double, capacity> share{};
     std::array<double, capacity> water_c{};
 
-    [[nodiscard]] static CondenserZone uniform(double ua_w_k, double water_c) noexcept;
+    /// Water of one temperature; with a glide in parts, or the glide could not show.
+    [[nodiscard]] static CondenserZone uniform(double ua_w_k, double water_c, double glide_k = 0.0) noexcept;
     /// Heat passed to the water at a condensing temperature: only to parts colder than it.
     [[nodiscard]] double heat_w(double condensing_c) const noexcept;
 };
@@ -31,7 +41,8 @@ struct Line {
     double drop_k = 0.0;  ///< fall of saturation temperature
 };
 
-enum class Off { none, too_cold, condensing, pressure_ratio, discharge };
+/// beyond_data: the balance lies outside the stated range of the compressor's ten-coefficient data.
+enum class Off { none, too_cold, condensing, pressure_ratio, discharge, beyond_data };
 [[nodiscard]] const char* reason_text(Off off) noexcept;
 
 /// Where a point was last found: a start for the next search.

@@ -1,6 +1,7 @@
 // What a block does by itself, over a grid of temperatures.
 
 #include "core/heatpump/circuit_search.h"
+#include "core/heatpump/compressor.h"
 #include "core/heatpump/operating_point.h"
 
 namespace wg::heatpump {
@@ -20,7 +21,7 @@ PerformanceMap performance_map(const HeatPump& pump, const std::vector<double>& 
                 out.points.push_back(at);
                 continue;
             }
-            const CondenserZone zone = CondenserZone::uniform(block.condenser_w_k, water);
+            const CondenserZone zone = CondenserZone::uniform(block.condenser_w_k, water, block.condenser_glide_k);
             detail::Search<CycleMap> search(pump.map(), block, refrigerant, pump.map().lowest_condensing_c(),
                                             pump.map().highest_condensing_c(), zone, no_line, te);
             search.start_at(te, water + 10.0);
@@ -32,6 +33,8 @@ PerformanceMap performance_map(const HeatPump& pump, const std::vector<double>& 
                 at.off = Off::condensing;
             else if (ratio > block.pressure_ratio_max)
                 at.off = Off::pressure_ratio;
+            else if (!covered_by_data(block, te, at.condensing_c))
+                at.off = Off::beyond_data;
             else if (pump.map().discharge_c(te, at.condensing_c) > block.discharge_max_c)
                 at.off = Off::discharge;
             if (at.off == Off::none) {

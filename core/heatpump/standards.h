@@ -2,13 +2,16 @@
 // Test-standard forms of plate and compressor data, for makers' sheets that state those instead of the quantities this
 // program computes with.
 
-#include <array>
+#include "core/equipment/compressor_data.h"
 
 #include "core/equipment/iso9806.h"
 
 namespace wg::heatpump {
 
 using wg::Iso9806;
+
+/// Ten-coefficient polynomial of EN 12900; the catalogue's blocks state such data (core/heatpump/compressor.h).
+using wg::en12900;
 
 struct Iso9806Conditions {
     double beam_w_m2 = 0.0;
@@ -29,16 +32,6 @@ struct Iso9806Conditions {
     return c.zero_loss * (at.incidence_modifier * at.beam_w_m2 + c.diffuse * at.diffuse_w_m2) - c.a1 * dt -
            c.a2 * dt * dt - c.a3 * wind * dt + c.a4 * at.long_wave_balance_w_m2 - c.a5 * at.fluid_rise_k_s -
            c.a6 * wind * light - c.a7 * wind * at.long_wave_balance_w_m2 - c.a8 * dt * dt * dt * dt;
-}
-
-/// Ten-coefficient polynomial of EN 12900: power, mass flow or capacity of a compressor over evaporating and
-/// condensing dew temperatures, deg C. Valid only inside the maker's stated range; the unit is that of the sheet.
-[[nodiscard]] inline double en12900(const std::array<double, 10>& c, double evaporating_c,
-                                    double condensing_c) noexcept {
-    const double s = evaporating_c;
-    const double d = condensing_c;
-    return c[0] + c[1] * s + c[2] * d + c[3] * s * s + c[4] * s * d + c[5] * d * d + c[6] * s * s * s +
-           c[7] * d * s * s + c[8] * s * d * d + c[9] * d * d * d;
 }
 
 }  // namespace wg::heatpump

@@ -136,6 +136,14 @@ void check_yield(const Job& job, const Plan& plan, Findings& findings) {
                 " hours of the year heat is wanted and the plate is too cold for the pump; the immersion heater serves",
             "", "Evaporating limit of the block", "equipment data");
     }
+    if (plan.season.off_beyond_data_h > 1.0) {
+        findings.add(Severity::caution, Stage::yield, "pump.beyond-data", "",
+                     "In " + fixed(plan.season.off_beyond_data_h, 0) +
+                         " hours of the year heat is wanted where the compressor's data say nothing; the pump is taken "
+                         "to be off then and the immersion heater serves",
+                     "Ask the maker for coefficients over a wider range, or choose a block whose data reach further",
+                     "Stated range of the compressor's ten-coefficient data", "equipment data, EN 12900");
+    }
     if (t.rest_h > 1.0) {
         findings.add(Severity::note, Stage::yield, "plate.frost-rest", "",
                      "The pump rests " + fixed(t.rest_h, 0) + " hours a year to let frost thaw; frost lies in " +

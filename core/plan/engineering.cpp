@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "core/fixing/layout_rules.h"
+#include "core/heatpump/cycle.h"
 #include "core/plan/parts_of_plan.h"
 
 namespace wg::plan::steps {
@@ -26,6 +27,7 @@ Point3 collector_connection(const std::vector<PlacementPlan>& placements) {
 /// Heat taken up at 0 deg C evaporating, for the refrigerant flow in the lines, W.
 double rating_heat_w(const BlockModel& block, const refrigerant::Properties& refrigerant, double evaporating_c,
                      double condensing_c) {
+    if (block.compressor) return heatpump::cycle_at(block, refrigerant, evaporating_c, condensing_c).evaporator_w;
     const double ratio =
         refrigerant.saturation_pressure_pa(condensing_c) / refrigerant.saturation_pressure_pa(evaporating_c);
     const double filling = std::max(0.1, block.volumetric_at_unity - block.volumetric_slope * (ratio - 1.0));

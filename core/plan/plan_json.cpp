@@ -173,6 +173,7 @@ Json yield_json(const Plan& plan) {
             {"closure_water", num(plan.season.closure_water, 9)},
             {"off_too_cold_h", num(plan.season.off_too_cold_h, 1)},
             {"off_other_h", num(plan.season.off_other_h, 1)},
+            {"off_beyond_data_h", num(plan.season.off_beyond_data_h, 1)},
             {"pressure_limited_h", num(plan.season.pressure_limited_h, 1)},
             {"shortfall_draws", plan.season.shortfall_draws},
             {"models", plan.season.models},

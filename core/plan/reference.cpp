@@ -5,6 +5,7 @@
 
 #include "core/equipment/codec.h"
 #include "core/equipment/fields.h"
+#include "core/heatpump/cycle.h"
 #include "core/weather/climate_table.h"
 
 namespace wg::plan {
@@ -133,6 +134,14 @@ class Loader {
 
     // What one file names and another must hold.
     void check_across_files() {
+        for (const BlockModel& block : reference_.catalogue.blocks) {
+            const auto table = reference_.refrigerants.find(block.refrigerant);
+            if (!block.compressor || table == reference_.refrigerants.end()) continue;
+            for (Problem problem : heatpump::problems_of(block, *table->second)) {
+                problem.where = item_files_[block.id] + ": " + problem.where;
+                problems_.push_back(std::move(problem));
+            }
+        }
         for (const CylinderModel& cylinder : reference_.catalogue.cylinders) {
             for (const std::string& block : cylinder.fits_blocks) {
                 if (find_block(reference_.catalogue, block) != nullptr) continue;

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/heatpump/compressor.h"
 #include "core/quantity/text.h"
 #include "core/weather/random.h"
 
@@ -125,12 +126,18 @@ void plate(Rules& rules) {
 
 void heat_pump(Rules& rules) {
     const BlockModel& b = rules.nominal().input.block;
-    rules.scaled("compressor", "compressor's overall efficiency", FactorKind::equipment, 1.05, 0.2 / b.overall_peak,
-                 0.8 / b.overall_peak, "tolerance usual in data sheets: common practice, no published source",
-                 [](Member& m, double v) { m.input.block.overall_peak *= v; });
-    rules.scaled("filling", "compressor's filling", FactorKind::equipment, 1.03, 0.5 / b.volumetric_at_unity,
-                 1.0 / b.volumetric_at_unity, "tolerance usual in data sheets: common practice, no published source",
-                 [](Member& m, double v) { m.input.block.volumetric_at_unity *= v; });
+    // A maker's polynomials have no efficiency of their own that could leave its limits.
+    constexpr double data_least = 0.85;
+    constexpr double data_most = 1.15;
+    const bool by_data = b.compressor.has_value();
+    rules.scaled("compressor", "compressor's overall efficiency", FactorKind::equipment, 1.05,
+                 by_data ? data_least : 0.2 / b.overall_peak, by_data ? data_most : 0.8 / b.overall_peak,
+                 "tolerance usual in data sheets: common practice, no published source",
+                 [](Member& m, double v) { heatpump::scale_efficiency(m.input.block, v); });
+    rules.scaled("filling", "compressor's filling", FactorKind::equipment, 1.03,
+                 by_data ? data_least : 0.5 / b.volumetric_at_unity, by_data ? data_most : 1.0 / b.volumetric_at_unity,
+                 "tolerance usual in data sheets: common practice, no published source",
+                 [](Member& m, double v) { heatpump::scale_filling(m.input.block, v); });
     rules.scaled("condenser", "condenser", FactorKind::equipment, 1.18, 20.0 / b.condenser_w_k,
                  2000.0 / b.condenser_w_k, "assumed: scale and placing",
                  [](Member& m, double v) { m.input.block.condenser_w_k *= v; });

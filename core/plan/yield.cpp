@@ -3,6 +3,7 @@
 #include <cmath>
 #include <future>
 
+#include "core/heatpump/compressor.h"
 #include "core/plan/parts_of_plan.h"
 #include "core/quantity/text.h"
 
@@ -29,7 +30,7 @@ season::Input varied(season::Input input, const Variation& by) {
             w *= by.light;
     }
     input.collector.plate_to_refrigerant_w_m2k *= by.plate;
-    input.block.overall_peak *= by.compressor;
+    heatpump::scale_efficiency(input.block, by.compressor);
     input.block.condenser_w_k *= by.condenser;
     input.demand.scale = std::clamp(input.demand.scale * by.draw, 0.2, 3.0);
     return input;

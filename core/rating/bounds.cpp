@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/cylinder/store.h"
+#include "core/heatpump/compressor.h"
 #include "core/heatpump/cycle.h"
 #include "core/quantity/constants.h"
 #include "core/quantity/text.h"
@@ -37,6 +38,7 @@ double shortest_heat_up_h(const Item& item, const Chamber& chamber) {
     double seconds = 0.0;
     for (double water_c = chamber.cold_c; water_c < item.set_point_c; water_c += step_k) {
         const double condensing_c = std::min(std::max(water_c, evaporating_c + best.least_lift_k), table.max_c());
+        if (!heatpump::covered_by_data(best, evaporating_c, condensing_c)) return 0.0;
         const auto cycle = heatpump::cycle_at(best, table, evaporating_c, condensing_c);
         const double share = std::min(1.0, (item.set_point_c - water_c) / step_k);
         seconds += share * per_step_j / (cycle.evaporator_w + cycle.work_w);
@@ -91,8 +93,10 @@ class Judge {
             case Quantity::heat_up_h: {
                 const double least_h = shortest_heat_up_h(item_, chamber);
                 if (high < least_h)
-                    say(d, "the compressor's swept volume needs at least " + fixed(least_h, 1) + " h for " +
-                               fixed(item_.cylinder.volume_l, 0) + " litres, even with a perfect plate and condenser");
+                    say(d, std::string(item_.block.compressor ? "by its data the compressor"
+                                                              : "the compressor's swept volume") +
+                               " needs at least " + fixed(least_h, 1) + " h for " + fixed(item_.cylinder.volume_l, 0) +
+                               " litres, even with a perfect plate and condenser");
                 return;
             }
             case Quantity::standby_w: {

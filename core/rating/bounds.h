@@ -19,6 +19,7 @@ namespace wg::rating {
 /// Heating-up time, h, that a perfect plate (refrigerant at air temperature), a perfect condenser (refrigerant at water
 /// temperature, least lift kept), full volumetric efficiency, no heat lost at shell or cylinder, and a motor as
 /// wasteful as the calibration allows (its waste warms the water) would need: swept volume alone bounds the heat.
+/// A compressor by its maker's coefficients takes in what those say; 0 where they do not cover every state on the way.
 [[nodiscard]] double shortest_heat_up_h(const Item& item, const Chamber& chamber);
 
 /// Least mean power, W, that keeps the cylinder hot against `loss_w_k`: loss at the lower edge of the thermostat's band

@@ -96,7 +96,7 @@ void set_value(Item& item, Parameter parameter, double value) noexcept {
     place(item, parameter) = value;
 }
 
-std::vector<Parameter> open_parameters(const std::vector<Declared>& declared) {
+std::vector<Parameter> open_parameters(const std::vector<Declared>& declared, bool compressor_known) {
     const auto count = [&](Quantity q) {
         return std::count_if(declared.begin(), declared.end(), [q](const Declared& d) { return d.quantity == q; });
     };
@@ -104,11 +104,13 @@ std::vector<Parameter> open_parameters(const std::vector<Declared>& declared) {
     const auto powers = count(Quantity::heat_up_h) + count(Quantity::heat_w);
     const auto standing = count(Quantity::standby_w);
     std::vector<Parameter> out;
-    if (factors > 0) out.push_back(Parameter::overall_peak);
+    if (factors > 0 && !compressor_known) out.push_back(Parameter::overall_peak);
     if (standing > 0) out.push_back(Parameter::standing_loss);
-    if (powers > 0) out.push_back(Parameter::volumetric_at_unity);
-    if (factors + powers > 2) out.push_back(Parameter::plate_to_refrigerant);
-    if (factors + powers > 3) out.push_back(Parameter::condenser);
+    if (powers > 0 && !compressor_known) out.push_back(Parameter::volumetric_at_unity);
+    // With the compressor known, plate and condenser are what factors and powers tell of.
+    const auto told = compressor_known ? 2 : 0;
+    if (factors + powers + told > 2) out.push_back(Parameter::plate_to_refrigerant);
+    if (factors + powers + told > 3) out.push_back(Parameter::condenser);
     return out;
 }
 

@@ -51,6 +51,8 @@ struct Range {
 void set_value(Item& item, Parameter parameter, double value) noexcept;
 
 /// Parameters that these values can tell something about, most telling first, never more than there are values.
-[[nodiscard]] std::vector<Parameter> open_parameters(const std::vector<Declared>& declared);
+/// `compressor_known`: the block states its maker's ten coefficients, which are not calibrated.
+[[nodiscard]] std::vector<Parameter> open_parameters(const std::vector<Declared>& declared,
+                                                     bool compressor_known = false);
 
 }  // namespace wg::rating

@@ -133,6 +133,11 @@ std::vector<Problem> problems_of(const Item& item, const std::vector<Declared>& 
         check("wet bulb", d.air.wet_c, d.air.dry_c - 15.0, d.air.dry_c);
         if (is_steady(d.quantity)) check("the water temperature", d.water_c, 5.0, 70.0);
     }
+    for (const Parameter p : options.parameters)
+        if (item.block.compressor && (p == Parameter::overall_peak || p == Parameter::volumetric_at_unity))
+            problems.push_back({std::string("fit.parameters: ") + name_of(p),
+                                "the block states its compressor by the maker's ten coefficients",
+                                "Calibrate plate, condenser or standing loss, or give displacement and efficiencies"});
     if (options.most_evaluations < 20 || options.most_evaluations > 5000)
         problems.push_back({"fit.most_evaluations", "lies outside 20 to 5000", "Choose 500"});
     const double parts = 3600.0 / options.step_s;
@@ -176,7 +181,7 @@ Result<Fit> fit(const Item& item, const std::vector<Declared>& declared, const F
                 const WatchFit& watch) {
     if (auto problems = problems_of(item, declared, options); !problems.empty()) return problems;
     const std::vector<Parameter> parameters =
-        options.parameters.empty() ? open_parameters(declared) : options.parameters;
+        options.parameters.empty() ? open_parameters(declared, item.block.compressor.has_value()) : options.parameters;
     const Sheet sheet(declared, options);
     std::vector<double> start;
     start.reserve(parameters.size());

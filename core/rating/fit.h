@@ -11,7 +11,7 @@ namespace wg::rating {
 
 struct FitOptions {
     Chamber chamber;                    ///< its air is taken from each declared value
-    std::vector<Parameter> parameters;  ///< to calibrate; empty: open_parameters(declared)
+    std::vector<Parameter> parameters;  ///< to calibrate; empty: open_parameters()
     double step_s = 300.0;              ///< of the test
     int most_evaluations = 500;         ///< of all tests together, a start; 20..5000
 };
@@ -56,7 +56,8 @@ using WatchFit = std::function<bool(const FitProgress&)>;
 /// Minimises the squares of (computed/declared - 1)/tolerance over the logarithms of the parameters within their
 /// ranges, with a weak pull to the item's own figures (a thousandth of a tolerance over the whole range), so that what
 /// the values say nothing about stays. From the item's figures, and again from the middle of the ranges when a value
-/// is missed. Deterministic to the bit. Problems: item or conditions out of range, no values, a value not positive.
+/// is missed. Deterministic to the bit. Problems: item or conditions out of range, no values, a value not positive,
+/// an efficiency of a compressor asked for that the block states by its maker's coefficients.
 [[nodiscard]] Result<Fit> fit(const Item& item, const std::vector<Declared>& declared, const FitOptions& options = {},
                               const WatchFit& watch = {});
 

@@ -175,8 +175,8 @@ Rating rate_with(const heatpump::HeatPump& pump, const Item& item, const Chamber
 SteadyPoint steady_with(const heatpump::HeatPump& pump, const Item& item, const Chamber& chamber, double water_c) {
     const heatpump::PlateBalance balance(
         heatpump::plate_of(item.collector, item.collectors, chamber.tilt_deg, 1.0, true), surroundings_of(chamber));
-    const auto point = pump.point(balance, heatpump::CondenserZone::uniform(item.block.condenser_w_k, water_c),
-                                  {item.line_ua_w_k, item.suction_drop_k}, {});
+    const auto zone = heatpump::CondenserZone::uniform(item.block.condenser_w_k, water_c, item.block.condenser_glide_k);
+    const auto point = pump.point(balance, zone, {item.line_ua_w_k, item.suction_drop_k}, {});
     SteadyPoint out;
     out.running = point.running();
     if (!out.running) {

@@ -238,6 +238,7 @@ Result<Year> run(const Input& input, const Options& options) {
     year.closure_water = share_of(total.water_miss(), total.water_throughput());
     year.off_too_cold_h = total.too_cold_s / 3600.0;
     year.off_other_h = total.other_off_s / 3600.0;
+    year.off_beyond_data_h = total.beyond_data_s / 3600.0;
     year.pressure_limited_h = total.limited_s / 3600.0;
     year.shortfall_draws = total.short_draws;
     year.coldest_draw_c = std::min(coldest_draw_c, input.demand.wanted_c);

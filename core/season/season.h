@@ -121,7 +121,8 @@ struct Year {
     double closure_water = 0.0;       ///< the same, water side
     double worst_step_closure = 0.0;  ///< largest of both over all steps, of that step's throughput
     double off_too_cold_h = 0.0;      ///< hours in which heat was wanted and the pump stayed off: below envelope
-    double off_other_h = 0.0;         ///< beyond discharge, pressure ratio or condensing limit
+    double off_other_h = 0.0;         ///< beyond discharge, pressure ratio or condensing limit, or the data's range
+    double off_beyond_data_h = 0.0;   ///< of those: the compressor's ten-coefficient data end before the balance
     double pressure_limited_h = 0.0;
     double lowest_top_c = 0.0;
     int shortfall_draws = 0;

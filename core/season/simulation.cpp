@@ -81,6 +81,7 @@ void Ledger::add(const Ledger& o) noexcept {
     limited_s += o.limited_s;
     too_cold_s += o.too_cold_s;
     other_off_s += o.other_off_s;
+    beyond_data_s += o.beyond_data_s;
     frost_formed_kg += o.frost_formed_kg;
     frost_melted_kg += o.frost_melted_kg;
     recirculation += o.recirculation;
@@ -127,6 +128,7 @@ Simulation::Simulation(const Input& input, const heatpump::HeatPump& pump, const
       mid_step_(options.mid_step),
       reverse_(input.block.defrost == DefrostKind::reverse) {
     zone_.ua_w_k = input.block.condenser_w_k;
+    glide_k_ = input.block.condenser_glide_k;
     rules_.sensor_height = input.cylinder.sensor_height;
     rules_.immersion_height = input.cylinder.immersion_height;
     rules_.immersion_sensor_height =
@@ -203,9 +205,13 @@ void Simulation::gather_zone() noexcept {
     while (share_[first_in_zone_] <= 0.0)
         ++first_in_zone_;
     zone_.count = store_.count() - first_in_zone_;
+    double above = 0.0;
     for (std::size_t i = 0; i < zone_.count; ++i) {
-        zone_.share[i] = share_[first_in_zone_ + i];
-        zone_.water_c[i] = store_.layer_c(first_in_zone_ + i);
+        const std::size_t layer = first_in_zone_ + i;
+        zone_.share[i] = share_[layer];
+        warmer_k_[layer] = heatpump::glide_offset_k(glide_k_, above, share_[layer]);
+        zone_.water_c[i] = store_.layer_c(layer) - warmer_k_[layer];
+        above += share_[layer];
     }
 }
 
@@ -215,7 +221,7 @@ void Simulation::give_heat(double duration_s) noexcept {
     for (std::size_t i = 0; i < first_in_zone_; ++i)
         heat_j_[i] = 0.0;
     for (std::size_t i = first_in_zone_; i < store_.count(); ++i) {
-        heat_j_[i] = share_[i] * std::max(0.0, point_.condensing_c - store_.layer_c(i));
+        heat_j_[i] = share_[i] * std::max(0.0, point_.condensing_c + warmer_k_[i] - store_.layer_c(i));
         sum += heat_j_[i];
     }
     const double heat_j = point_.condenser_w * duration_s;
@@ -231,8 +237,9 @@ void Simulation::solve(double step_s) noexcept {
         give_heat(0.5 * step_s);
         for (std::size_t i = 0; i < zone_.count; ++i) {
             const std::size_t layer = first_in_zone_ + i;
-            zone_.water_c[i] =
-                store_.layer_c(layer) + heat_j_[layer] / (cylinder::heat_capacity_j_l_k * store_.layer_l(layer));
+            zone_.water_c[i] = store_.layer_c(layer) +
+                               heat_j_[layer] / (cylinder::heat_capacity_j_l_k * store_.layer_l(layer)) -
+                               warmer_k_[layer];
         }
     };
     const auto search = [this](const heatpump::Guess& guess) {
@@ -264,6 +271,7 @@ void Simulation::run_pump(double step_s, Ledger& ledger) noexcept {
         have_power_ = false;
         melt_at_rest(step_s, ledger);
         (off_ == Off::too_cold ? ledger.too_cold_s : ledger.other_off_s) += step_s;
+        if (off_ == Off::beyond_data) ledger.beyond_data_s += step_s;
         return;
     }
     if (mode_ == Mode::idle) {

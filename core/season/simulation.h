@@ -31,6 +31,7 @@ struct Ledger {
     double compressor = 0.0, immersion = 0.0, standby = 0.0, defrost = 0.0, shell_loss = 0.0, condenser = 0.0;
     double drawn = 0.0, standing_loss = 0.0, store_change = 0.0, wanted = 0.0, shortfall = 0.0;
     double running_s = 0.0, frost_s = 0.0, rest_s = 0.0, limited_s = 0.0, too_cold_s = 0.0, other_off_s = 0.0;
+    double beyond_data_s = 0.0;  ///< part of other_off_s
     double frost_formed_kg = 0.0, frost_melted_kg = 0.0;
     double recirculation = 0.0;                             ///< heat lost by the loop
     double hygiene = 0.0, surplus = 0.0, low_tariff = 0.0;  ///< electricity, parts of what is told above
@@ -106,6 +107,8 @@ class Simulation {
     double energy_j_;
     heatpump::CondenserZone zone_;
     std::array<double, cylinder::Store::capacity> share_{}, heat_j_{};  ///< of every layer
+    std::array<double, cylinder::Store::capacity> warmer_k_{};          ///< refrigerant there, by the condenser's glide
+    double glide_k_ = 0.0;
     std::size_t first_in_zone_ = 0;
     heatpump::Line line_;
     heatpump::Point point_;

@@ -60,7 +60,8 @@ check tests/reference/requirements-pvlib.txt tests/reference/pvlib_year.py || fa
 check tests/reference/requirements-pvlib.txt tests/reference/pvlib_hours.py || failed=1
 check tests/reference/requirements-pvlib.txt tests/reference/make_dirint_table.py || failed=1
 check_libnova || failed=1
-# One venv for both: it holds the same CoolProp as requirements-coolprop.txt.
+# One venv for all: it holds the same CoolProp as requirements-coolprop.txt.
 check tests/reference/requirements-heat.txt tests/reference/make_refrigerants.py || failed=1
 check tests/reference/requirements-heat.txt tests/reference/heat_values.py || failed=1
+check tests/reference/requirements-heat.txt tests/reference/compressor_fit.py || failed=1
 exit "$failed"

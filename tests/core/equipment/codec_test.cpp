@@ -43,7 +43,7 @@ TEST(EquipmentCodec, shipped_catalogue_reads_and_is_marked_invented) {
     ASSERT_TRUE(result.ok()) << text_of(result.problems());
     const Catalogue& c = result.value();
     EXPECT_EQ(c.collectors.size(), 4U);
-    EXPECT_EQ(c.blocks.size(), 3U);
+    EXPECT_EQ(c.blocks.size(), 4U);
     EXPECT_EQ(c.cylinders.size(), 3U);
     EXPECT_EQ(c.fixing_methods.size(), 5U);
     for (const auto& item : c.collectors)
