@@ -17,15 +17,17 @@ part() {
     "$@" && touch "$stamps/$name"
 }
 
-build_preset release -DWG_TESTS=ON -DWG_BENCH=ON
+all_rooms=(-UWG_TEST_ROOMS -DWG_UNITY=ON)
+build_preset release -DWG_TESTS=ON -DWG_BENCH=ON "${all_rooms[@]}"
 # Random sweeps multiply their sizes by this.
 export WG_SWEEP=20
 part sweeps ctest --test-dir .build/release -j "$(nproc)" --output-on-failure
-build_preset asan
+build_preset asan "${all_rooms[@]}"
 part sweeps-sanitized ctest --test-dir .build/asan -j "$(nproc)" --output-on-failure
 unset WG_SWEEP
 analyze() {
-    git ls-files 'core/*.cpp' | grep -v '^core/store/' | xargs -P "$(nproc)" -n 4 clang-tidy -p .build/asan --quiet \
+    cmake --preset tidy >/dev/null
+    git ls-files 'core/*.cpp' | grep -v '^core/store/' | xargs -P "$(nproc)" -n 4 clang-tidy -p .build/tidy --quiet \
         --checks='-*,clang-analyzer-core.*,clang-analyzer-cplusplus.*,clang-analyzer-deadcode.*' \
         --extra-arg=-Wno-unknown-warning-option
 }

@@ -63,7 +63,7 @@ PlateField::PlateField(const CollectorModel& model, std::span<const Mounting> gr
             // Boiling in a plate: half of its own fall and all of those behind it lie between it and the outlet.
             part.drop_k_per_w2 = falls ? of_one * (plates - passed - 0.5) : 0.5 * of_one / (plates * plates);
             part.plate_c = part.balance.air_c();
-            parts_.push_back(std::move(part));
+            parts_.push_back(part);
             ++passed;
         }
     }

@@ -22,7 +22,7 @@ for listing in (project / "core/CMakeLists.txt", project / "ui/CMakeLists.txt"):
         deps: set[str] = set()
         taking = False
         for word in words[1:]:
-            if word in ("DEPS", "LINK"):
+            if word in ("DEPS", "LINK", "SEPARATE"):
                 taking = word == "DEPS"
             elif taking:
                 deps.add(word)

@@ -6,7 +6,7 @@
 
 namespace wg::sweep {
 
-#if defined(__SANITIZE_ADDRESS__)
+#if defined(WG_SANITIZED)
 inline constexpr int divisor = 10;
 #else
 inline constexpr int divisor = 1;

@@ -6,7 +6,7 @@
 #include <random>
 
 namespace wg::fixing {
-namespace {
+namespace beam_test {
 
 constexpr double exact = 1e-12;
 constexpr double sum_tolerance = 1e-9;  // the reactions must add up to the action
@@ -132,5 +132,5 @@ TEST(Couple, ForcesBalanceItAndAddUpToNothing) {
         EXPECT_NEAR(v, 0.0, exact);  // no extent that way
 }
 
-}  // namespace
+}  // namespace beam_test
 }  // namespace wg::fixing

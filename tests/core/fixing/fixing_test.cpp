@@ -9,7 +9,7 @@
 #include "tests/core/fixing/fixture.h"
 
 namespace wg::fixing {
-namespace {
+namespace fixing_test {
 
 constexpr double sum_tolerance = 1e-9;  // relative to the largest action
 
@@ -352,5 +352,5 @@ TEST(Fix, AModelWithoutPointsStopsWithoutFigures) {
     EXPECT_EQ(o.worst_utilisation, 0.0);
 }
 
-}  // namespace
+}  // namespace fixing_test
 }  // namespace wg::fixing

@@ -8,7 +8,7 @@
 #include "core/quantity/constants.h"
 
 namespace wg::fixing {
-namespace {
+namespace zones_test {
 
 /// Roof plane 12 m wide whose plan is 6 m deep.
 Surface roof(double pitch, RoofForm form = RoofForm::duo_pitch) {
@@ -136,5 +136,5 @@ TEST(Height, IsTheRidgeOrElseTheHighestCorner) {
     EXPECT_EQ(building_height_m(s, 0.0), 8.0);
 }
 
-}  // namespace
+}  // namespace zones_test
 }  // namespace wg::fixing

@@ -8,7 +8,7 @@
 
 #include "tests/core/heatpump/fixture.h"
 
-namespace {
+namespace plate_field_test {
 
 using namespace wg;
 using namespace wg::heatpump;
@@ -134,4 +134,4 @@ TEST_F(Field, each_plate_has_its_own_frost) {
     EXPECT_FALSE(field.frost_lies());
 }
 
-}  // namespace
+}  // namespace plate_field_test

@@ -9,7 +9,7 @@
 #include "tests/core/heatpump/wide_sweep.h"
 #include "tests/tools/sweep.h"
 
-namespace {
+namespace sweep_test {
 
 using namespace wg;
 using heatpump::CondenserZone;
@@ -279,4 +279,4 @@ TEST(WideSweep, warmer_water_never_raises_the_coefficient_of_performance) {
     EXPECT_GT(compared, cases / 3);
 }
 
-}  // namespace
+}  // namespace sweep_test

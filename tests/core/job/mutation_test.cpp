@@ -9,6 +9,7 @@
 
 #include "tests/core/job/sample_job.h"
 #include "tests/fuzz/fuzz_job.cpp"
+#include "tests/tools/sweep.h"
 
 namespace wg {
 namespace {
@@ -32,7 +33,7 @@ TEST(JobMutation, FlippedBitsGiveAProblemOrAValidJob) {
     const std::string text = job_to_json(test::sample_job());
     std::mt19937_64 random(seed);
     int accepted = 0;
-    constexpr int rounds = 4000;
+    const int rounds = sweep::cases(10000);
     for (int i = 0; i < rounds; ++i) {
         std::string bad = text;
         for (std::uint64_t k = 1 + random() % 3; k > 0; --k) {
@@ -70,7 +71,7 @@ TEST(JobMutation, ExchangedTokensGiveAProblemOrAValidJob) {
                                              "\xC3",
                                              "-0.0"};
     std::mt19937_64 random(seed + 1);
-    for (int i = 0; i < 3000; ++i) {
+    for (int i = 0; i < sweep::cases(8000); ++i) {
         std::string bad = text;
         const std::size_t at = random() % bad.size();
         const std::size_t end = std::min(bad.find_first_of(",:\n", at), bad.size());

@@ -13,7 +13,7 @@
 #include "core/site/geometry.h"
 
 namespace wg::plan {
-namespace {
+namespace reference_test {
 
 std::optional<std::string> from_resources(const std::string& path) {
     std::ifstream file(std::string(WG_RESOURCES_DIR) + '/' + path);
@@ -236,5 +236,5 @@ TEST(DemoJob, roof_passage_lies_on_the_roof_plane) {
     }
 }
 
-}  // namespace
+}  // namespace reference_test
 }  // namespace wg::plan

@@ -9,7 +9,7 @@
 #include <sstream>
 
 namespace wg::plan {
-namespace {
+namespace rule_set_test {
 
 using nlohmann::json;
 
@@ -143,5 +143,5 @@ TEST(RuleSet, service_conditions_are_a_closed_vocabulary) {
     }
 }
 
-}  // namespace
+}  // namespace rule_set_test
 }  // namespace wg::plan

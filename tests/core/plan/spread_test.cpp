@@ -5,7 +5,7 @@
 #include "tests/tools/load_reference.h"
 
 namespace wg::plan {
-namespace {
+namespace spread_test {
 
 class Spread : public ::testing::Test {
    protected:
@@ -97,5 +97,5 @@ TEST_F(Spread, AHigherSiteIsColderInEveryYear) {
     EXPECT_EQ(low.value()->weather->sky.global_w_m2, high.value()->weather->sky.global_w_m2);
 }
 
-}  // namespace
+}  // namespace spread_test
 }  // namespace wg::plan

@@ -11,7 +11,7 @@
 #include "tests/tools/load_reference.h"
 
 namespace wg::plan {
-namespace {
+namespace study_test {
 
 class StudyOfADemo : public ::testing::Test {
    protected:
@@ -229,5 +229,5 @@ TEST(StudySample, ErrorOfASquareIsWhatSamplesScatterBy) {
     EXPECT_NEAR(deviation, detail::squared_correlation_error(0.0, n), 0.25 * deviation);
 }
 
-}  // namespace
+}  // namespace study_test
 }  // namespace wg::plan

@@ -7,7 +7,7 @@
 #include "core/rating/calibrated.h"
 #include "tests/core/rating/fixture.h"
 
-namespace {
+namespace declared_file_test {
 
 using namespace wg;
 using rating::Declared;
@@ -172,4 +172,4 @@ TEST(CalibratedEquipment, figures_that_no_catalogue_may_hold_are_refused) {
     EXPECT_NE(text_of(text.problems()).find("overall_peak"), std::string::npos);
 }
 
-}  // namespace
+}  // namespace declared_file_test

@@ -6,7 +6,7 @@
 
 #include "tests/core/rating/fixture.h"
 
-namespace {
+namespace fit_test {
 
 using namespace wg;
 using rating::air_14;
@@ -208,4 +208,4 @@ TEST(FitToDataSheet, tells_how_it_gets_on_and_stops_with_the_best_so_far) {
     EXPECT_NEAR(at_once.residuals.front().after, at_once.residuals.front().before, 1e-9);
 }
 
-}  // namespace
+}  // namespace fit_test

@@ -9,7 +9,7 @@
 #include "tests/core/rating/fixture.h"
 #include "tests/core/season/fixture.h"
 
-namespace {
+namespace literature_test {
 
 using namespace wg;
 using heatpump::CondenserZone;
@@ -104,4 +104,4 @@ TEST(Literature, rating_point_of_demonstration_equipment_lies_in_measured_ranges
     }
 }
 
-}  // namespace
+}  // namespace literature_test

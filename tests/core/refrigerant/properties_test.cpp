@@ -9,7 +9,7 @@
 
 #include "core/quantity/constants.h"
 
-namespace {
+namespace properties_test {
 
 using namespace wg;
 using refrigerant::Properties;
@@ -94,4 +94,4 @@ TEST_P(CoolPropValues, isentropic_outlet_agrees_in_enthalpy_and_temperature) {
 
 INSTANTIATE_TEST_SUITE_P(, CoolPropValues, testing::ValuesIn(all_names), [](const auto& i) { return i.param; });
 
-}  // namespace
+}  // namespace properties_test

@@ -10,7 +10,7 @@
 #include "core/quantity/constants.h"
 #include "core/refrigerant/properties.h"
 
-namespace {
+namespace published_test {
 
 using namespace wg;
 using refrigerant::Properties;
@@ -260,4 +260,4 @@ TEST(HostileFile, every_damage_gives_a_problem_with_a_place) {
     }
 }
 
-}  // namespace
+}  // namespace published_test

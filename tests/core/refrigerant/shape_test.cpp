@@ -10,7 +10,7 @@
 #include "core/refrigerant/properties.h"
 #include "tests/reference/heat_values.h"
 
-namespace {
+namespace shape_test {
 
 using namespace wg;
 using refrigerant::Properties;
@@ -155,4 +155,4 @@ TEST(OutsideRefrigerant, boiling_and_condensing_rows_agree_from_end_to_end) {
 INSTANTIATE_TEST_SUITE_P(, Shape, testing::Values("R134a", "R290", "R1234yf", "R513A"),
                          [](const auto& i) { return i.param; });
 
-}  // namespace
+}  // namespace shape_test

@@ -11,7 +11,7 @@
 #include "core/site/geometry.h"
 
 namespace wg::roof {
-namespace {
+namespace building_test {
 
 const std::vector<Point2> rectangle{{0, 0}, {10, 0}, {10, 6}, {0, 6}};
 const std::vector<Point2> l_shape{{0, 0}, {12, 0}, {12, 6}, {5, 6}, {5, 11}, {0, 11}};
@@ -186,5 +186,5 @@ TEST(Building, RefusesWithAReason) {
     EXPECT_FALSE(house_of(b, 0.0));
 }
 
-}  // namespace
+}  // namespace building_test
 }  // namespace wg::roof

@@ -10,7 +10,7 @@
 #include "core/quantity/constants.h"
 
 namespace wg::roof {
-namespace {
+namespace faces_test {
 
 double area_m2(const std::vector<RoofPoint>& outline) {
     double sum = 0.0;
@@ -207,5 +207,5 @@ TEST(Faces, RefusesWhatIsNoRoof) {
     EXPECT_FALSE(faces_over({{0, 0}, {1e9, 0}, {0, 1e9}}, all(3, 30.0)));
 }
 
-}  // namespace
+}  // namespace faces_test
 }  // namespace wg::roof

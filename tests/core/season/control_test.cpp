@@ -6,7 +6,7 @@
 #include "core/season/schedule.h"
 #include "tests/core/season/fixture.h"
 
-namespace {
+namespace control_test {
 
 using namespace wg;
 using season::Input;
@@ -310,4 +310,4 @@ TEST(DemandProblems, name_the_field) {
         "household.persons");
 }
 
-}  // namespace
+}  // namespace control_test

@@ -8,7 +8,7 @@
 
 #include "core/season/schedule.h"
 
-namespace {
+namespace household_test {
 
 using namespace wg;
 using season::Calendar;
@@ -197,4 +197,4 @@ TEST(CalendarOfTheYear, knows_weekdays_holidays_and_windows) {
     EXPECT_NEAR(calendar.share_in(two, 3, 5.0 * 3600.0, 4.0 * 3600.0), 1.25 / 4.0, 1e-12) << "overlap counts once";
 }
 
-}  // namespace
+}  // namespace household_test

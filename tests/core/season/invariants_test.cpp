@@ -9,7 +9,7 @@
 #include "core/season/season.h"
 #include "tests/core/season/fixture.h"
 
-namespace {
+namespace invariants_test {
 
 using namespace wg;
 using season::Input;
@@ -170,4 +170,4 @@ TEST(Invariants, one_thread_and_two_give_the_same_bits) {
     EXPECT_FALSE(same_bits(one_alone, two_alone));
 }
 
-}  // namespace
+}  // namespace invariants_test

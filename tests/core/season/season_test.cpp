@@ -10,7 +10,7 @@
 #include "core/season/schedule.h"
 #include "tests/core/season/fixture.h"
 
-namespace {
+namespace season_test {
 
 using namespace wg;
 using season::Input;
@@ -397,4 +397,4 @@ TEST(ColdInflow, lags_the_air_in_both_hemispheres) {
     }
 }
 
-}  // namespace
+}  // namespace season_test

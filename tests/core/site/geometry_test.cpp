@@ -10,7 +10,7 @@
 #include "core/site/vec.h"
 
 namespace wg::site {
-namespace {
+namespace geometry_test {
 
 constexpr double round_off_m = 1e-12;  // a few operations on coordinates of some metres
 
@@ -197,5 +197,5 @@ TEST(PlaneFrame, GoingToSpaceAndBackChangesNothing) {
     EXPECT_NEAR(back.y_m, p.y_m, round_off_m);
 }
 
-}  // namespace
+}  // namespace geometry_test
 }  // namespace wg::site

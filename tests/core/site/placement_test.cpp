@@ -7,7 +7,7 @@
 #include "core/site/vec.h"
 
 namespace wg::site {
-namespace {
+namespace placement_test {
 
 constexpr double round_off_m = 1e-12;
 
@@ -125,5 +125,5 @@ TEST(Place, EverySizeOfPlateKeepsItsSidesInSpace) {
     }
 }
 
-}  // namespace
+}  // namespace placement_test
 }  // namespace wg::site

@@ -8,7 +8,7 @@
 #include "tests/core/sky/year_fixture.h"
 
 namespace wg::sky {
-namespace {
+namespace orientation_test {
 
 constexpr DiffuseModel all_models[] = {DiffuseModel::isotropic, DiffuseModel::hay_davies, DiffuseModel::perez_1990};
 constexpr double rounding = 1e-9;  // relative: sums of a few thousand hours in another order
@@ -148,5 +148,5 @@ TEST(OrientationSeries, EqualsThePlaneYearHourByHour) {
     }
 }
 
-}  // namespace
+}  // namespace orientation_test
 }  // namespace wg::sky

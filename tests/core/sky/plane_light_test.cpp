@@ -11,7 +11,7 @@
 #include "core/sky/plane.h"
 
 namespace wg::sky {
-namespace {
+namespace plane_light_test {
 
 constexpr double printed_w_m2 = 1e-3;  // the published figures carry three or four decimals
 constexpr double perez_w_m2 = 0.01;    // four-digit coefficients times a few hundred watts, air mass given to 1e-6
@@ -174,5 +174,5 @@ TEST(CosIncidence, TurningEverythingByTheSameAzimuthChangesNothing) {
     EXPECT_NEAR(cos_incidence(55.0, 210.0, 55.0, 210.0), 1.0, 1e-12);
 }
 
-}  // namespace
+}  // namespace plane_light_test
 }  // namespace wg::sky

@@ -10,7 +10,7 @@
 #include "tests/core/sky/year_fixture.h"
 
 namespace wg::sky {
-namespace {
+namespace prepared_test {
 
 constexpr double rounding_w_m2 = 1e-8;
 constexpr DiffuseModel all_models[] = {DiffuseModel::isotropic, DiffuseModel::hay_davies, DiffuseModel::perez_1990};
@@ -189,5 +189,5 @@ TEST(Prepare, SkyIsColderThanTheAirByAPlausibleAmount) {
     EXPECT_LT(mean_k, 16.0);
 }
 
-}  // namespace
+}  // namespace prepared_test
 }  // namespace wg::sky

@@ -13,7 +13,7 @@
 #include "tests/core/sky/year_fixture.h"
 
 namespace wg::sky {
-namespace {
+namespace property_test {
 
 constexpr DiffuseModel all_models[] = {DiffuseModel::isotropic, DiffuseModel::hay_davies, DiffuseModel::perez_1990};
 constexpr double sin_5_deg = 0.08715574274765817;
@@ -193,5 +193,5 @@ TEST(Textbook, KleinsMonthlyRatioIsTheMeanOfItsHours) {
     EXPECT_NEAR(ratio(23.09, 82.51), 0.617, 0.003);  // June, recalculated from the formula
 }
 
-}  // namespace
+}  // namespace property_test
 }  // namespace wg::sky

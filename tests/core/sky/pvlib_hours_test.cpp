@@ -9,7 +9,7 @@
 #include "tests/core/sky/hours_reference.h"
 
 namespace wg::sky {
-namespace {
+namespace pvlib_hours_test {
 
 constexpr double position_deg = 0.001;  // wanted: 0.01; the moments themselves differ by up to 0.1 s at sunrise
 // Wanted: 0.1 % + 0.1 W/m2. Same models and same sun leave 0.1 s of sunrise and three decimals.
@@ -98,5 +98,5 @@ TEST_F(Hours, CloudlessSkyEqualsPvlibInEveryHour) {
     }
 }
 
-}  // namespace
+}  // namespace pvlib_hours_test
 }  // namespace wg::sky

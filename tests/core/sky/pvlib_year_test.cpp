@@ -12,7 +12,7 @@
 #include "tests/core/sky/year_fixture.h"
 
 namespace wg::sky {
-namespace {
+namespace pvlib_year_test {
 
 constexpr double position_deg = 0.001;  // wanted: 0.01; the moments themselves differ by up to 0.1 s at sunrise
 constexpr double year_share = 1e-5;     // wanted: 0.1 %; same models and sun leave rounding and 0.1 s of sunrise
@@ -97,5 +97,5 @@ TEST_F(PvlibYear, SingleHoursEqualPvlib) {
     std::printf("worst deviation of an hour %.2e W/m2\n", worst_w);
 }
 
-}  // namespace
+}  // namespace pvlib_year_test
 }  // namespace wg::sky

@@ -17,7 +17,7 @@
 #include "tests/core/store/store_fixture.h"
 
 namespace wg::store::test {
-namespace {
+namespace open_test {
 
 bool mentions(const std::string& text, const std::string& words) {
     return text.find(words) != std::string::npos;
@@ -342,5 +342,5 @@ TEST_F(StoreTest, AProgramKilledWhileSavingLosesNoAcknowledgedSave) {
     }
 }
 
-}  // namespace
+}  // namespace open_test
 }  // namespace wg::store::test

@@ -8,7 +8,7 @@
 #include "tests/core/store/store_fixture.h"
 
 namespace wg::store::test {
-namespace {
+namespace store_test {
 
 bool mentions(const std::string& text, const std::string& words) {
     return text.find(words) != std::string::npos;
@@ -363,5 +363,5 @@ TEST_F(StoreTest, SettingsFallBackUntilTheyAreSet) {
     EXPECT_EQ(store->setting("firm.line2", "fallback").value(), "");
 }
 
-}  // namespace
+}  // namespace store_test
 }  // namespace wg::store::test

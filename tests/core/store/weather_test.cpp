@@ -13,7 +13,7 @@
 #include "tests/core/weather/made_files.h"
 
 namespace wg::store::test {
-namespace {
+namespace weather_test {
 
 using weather::Year;
 
@@ -206,5 +206,5 @@ TEST_F(StoreTest, ABackupCarriesTheWeatherYears) {
     EXPECT_EQ(open(path("copy.db"))->weather_year(year_id).value().global_w_m2, year().global_w_m2);
 }
 
-}  // namespace
+}  // namespace weather_test
 }  // namespace wg::store::test

@@ -8,7 +8,7 @@
 #include "core/quantity/time.h"
 
 namespace wg::sun {
-namespace {
+namespace day_test {
 
 // The report prints whole seconds for the middle of an iteration of its own; 2 s is its stated agreement.
 constexpr double spa_table_s = 2.0;
@@ -129,5 +129,5 @@ TEST(SunDay, WorksNearTheDateLineOnBothSides) {
     }
 }
 
-}  // namespace
+}  // namespace day_test
 }  // namespace wg::sun

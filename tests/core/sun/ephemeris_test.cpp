@@ -16,7 +16,7 @@
 #include "core/sun/year.h"
 
 namespace wg::sun {
-namespace {
+namespace ephemeris_test {
 
 constexpr double promised_deg = 1e-4;  // what ephemeris.h promises
 constexpr double distance_au = 1e-6;   // 2e-6 of the irradiance
@@ -187,5 +187,5 @@ TEST(DeltaT, HasNoJumpsBetweenItsPolynomials) {
     EXPECT_NEAR(delta_t_s(1975.0), 45.45, 0.01);
 }
 
-}  // namespace
+}  // namespace ephemeris_test
 }  // namespace wg::sun

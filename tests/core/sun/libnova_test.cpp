@@ -12,7 +12,7 @@
 #include "core/sun/geocentric.h"
 
 namespace wg::sun {
-namespace {
+namespace libnova_test {
 
 // Wanted: 0.01 deg. Between the two theories with the same delta-T there remain about 0.0005 deg, most of it in
 // sidereal time: libnova's nutation there is the older, shorter one.
@@ -51,5 +51,5 @@ TEST(Libnova, PutsTheSunAtTheSamePlaceOverACentury) {
     std::printf("worst separation from libnova %.1e deg at %s\n", worst, worst_row.c_str());
 }
 
-}  // namespace
+}  // namespace libnova_test
 }  // namespace wg::sun

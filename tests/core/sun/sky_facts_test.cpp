@@ -11,7 +11,7 @@
 #include "core/sun/position.h"
 
 namespace wg::sun {
-namespace {
+namespace sky_facts_test {
 
 Observer at(double latitude) {
     Observer o;
@@ -91,5 +91,5 @@ TEST(SkyFacts, SolarTimeOfTheTextbook) {
     EXPECT_NEAR(30.0 + 4.0 * (90.0 - 89.4) + equation, 19.0, 0.5);
 }
 
-}  // namespace
+}  // namespace sky_facts_test
 }  // namespace wg::sun

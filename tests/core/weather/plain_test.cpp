@@ -10,7 +10,7 @@
 #include "tests/core/weather/plain_files.h"
 
 namespace wg::weather {
-namespace {
+namespace plain_test {
 
 constexpr double written = 6e-4;
 constexpr double written_air_c = 6e-3;
@@ -282,5 +282,5 @@ TEST(Plain, WhatIsWrongInARowIsNamedWithLineAndColumn) {
     EXPECT_NE(refusal(text.substr(0, text.size() / 2)).where, "");
 }
 
-}  // namespace
+}  // namespace plain_test
 }  // namespace wg::weather

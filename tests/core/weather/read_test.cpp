@@ -11,7 +11,7 @@
 #include "tests/core/weather/made_files.h"
 
 namespace wg::weather {
-namespace {
+namespace read_test {
 
 constexpr double written = 6e-4;  // light is written with three decimals
 constexpr double written_air_c = 6e-3;
@@ -269,5 +269,5 @@ TEST(Read, SouthernHemisphereNeedsNothingSpecial) {
     EXPECT_TRUE(year.value().remarks.empty());
 }
 
-}  // namespace
+}  // namespace read_test
 }  // namespace wg::weather

@@ -8,7 +8,7 @@
 #include "tests/core/weather/made_files.h"
 
 namespace wg::weather {
-namespace {
+namespace refuse_test {
 
 const std::string& epw() {
     static const std::string text = epw_text(made_year(47.4, 9.2, 520.0, 1.0));
@@ -209,5 +209,5 @@ TEST(Refuse, BitFlipsNeverCrashAndNeverGiveValuesOutOfRange) {
     EXPECT_GT(refused, 30);
 }
 
-}  // namespace
+}  // namespace refuse_test
 }  // namespace wg::weather

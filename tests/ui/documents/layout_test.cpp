@@ -7,7 +7,7 @@
 #include "ui/documents/papers.h"
 
 namespace wg::ui {
-namespace {
+namespace layout_test {
 
 constexpr Paper all_papers[] = {Paper::quote, Paper::install_sheet, Paper::survey_sheet};
 constexpr double rounding = 1.0;       // page units: fonts are sized in whole hundredths of a millimetre
@@ -209,5 +209,5 @@ TEST(PaperFlow, wrapping_loses_no_word) {
     }
 }
 
-}  // namespace
+}  // namespace layout_test
 }  // namespace wg::ui

@@ -10,7 +10,7 @@
 #include "ui/documents/papers.h"
 
 namespace wg::ui {
-namespace {
+namespace papers_test {
 
 constexpr Paper all_papers[] = {Paper::quote, Paper::install_sheet, Paper::survey_sheet};
 
@@ -168,5 +168,5 @@ TEST(Papers, edges_are_named_as_a_fitter_says_them) {
     EXPECT_EQ(QSet<QString>(names.begin(), names.end()).size(), names.size()) << "no two edges share a name";
 }
 
-}  // namespace
+}  // namespace papers_test
 }  // namespace wg::ui

@@ -8,7 +8,7 @@
 #include "tests/ui/documents/sample.h"
 
 namespace wg::ui {
-namespace {
+namespace pdf_test {
 
 constexpr Paper all_papers[] = {Paper::quote, Paper::install_sheet, Paper::survey_sheet};
 
@@ -82,5 +82,5 @@ TEST(PaperPdf, preview_has_as_many_pages_as_the_paper_at_the_asked_size) {
     EXPECT_EQ(images.front().size(), QSize(331, 468));  // A4 at 40 dpi
 }
 
-}  // namespace
+}  // namespace pdf_test
 }  // namespace wg::ui

@@ -6,7 +6,7 @@
 #include "ui/drawing/surface_painter.h"
 
 namespace wg::ui {
-namespace {
+namespace painters_test {
 
 constexpr double exact_m = 1e-9;  // mapping there and back is a handful of floating-point operations
 
@@ -150,5 +150,5 @@ TEST(PlanPainter, NorthArrowTurnsAgainstTheSketch) {
     EXPECT_EQ(picture_for(0.0), picture_for(360.0));
 }
 
-}  // namespace
+}  // namespace painters_test
 }  // namespace wg::ui

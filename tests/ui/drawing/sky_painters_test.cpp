@@ -11,7 +11,7 @@
 #include "ui/drawing/weather_painters.h"
 
 namespace wg::ui {
-namespace {
+namespace sky_painters_test {
 
 const QRectF area(20.0, 20.0, 860.0, 460.0);
 constexpr double text_units = 13.0;
@@ -233,5 +233,5 @@ TEST(PictureViewTest, saves_what_it_shows_and_refuses_without_a_picture) {
     EXPECT_FALSE(view.save(QStringLiteral("/nowhere/at/all.png")));
 }
 
-}  // namespace
+}  // namespace sky_painters_test
 }  // namespace wg::ui

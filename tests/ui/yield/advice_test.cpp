@@ -16,7 +16,7 @@
 #include "ui/yield/sizing_words.h"
 
 namespace wg::ui {
-namespace {
+namespace advice_test {
 
 std::shared_ptr<const plan::Reference> reference() {
     static const auto value = std::make_shared<const plan::Reference>(test::reference());
@@ -241,5 +241,5 @@ TEST(SetsPainterTest, sets_without_a_price_are_not_drawn) {
     EXPECT_NE(set_at(picture, area, frame.map(0.0, picture.points[0].short_l), 13.0), 0);
 }
 
-}  // namespace
+}  // namespace advice_test
 }  // namespace wg::ui

@@ -13,7 +13,7 @@
 #include "ui/yield/sky_views.h"
 
 namespace wg::ui {
-namespace {
+namespace light_test {
 
 /// The demonstration job with its plan; planned once.
 struct Demo {
@@ -148,5 +148,5 @@ TEST(ShadeWordsTest, name_amount_month_and_hours_worst_first_and_nothing_for_not
     EXPECT_FALSE(shade_causes_words(shade, 1).contains(QStringLiteral("house")));
 }
 
-}  // namespace
+}  // namespace light_test
 }  // namespace wg::ui

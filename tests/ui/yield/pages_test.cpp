@@ -16,7 +16,7 @@
 #include "ui/yield/year_page.h"
 
 namespace wg::ui {
-namespace {
+namespace pages_test {
 
 /// The demonstration job with its plan, with a few figures set by hand that only other houses have.
 struct Demo {
@@ -333,5 +333,5 @@ TEST(PictureTest, saved_for_print_in_paper_colours_as_png_and_pdf) {
     EXPECT_FALSE(page.save_picture(png));
 }
 
-}  // namespace
+}  // namespace pages_test
 }  // namespace wg::ui

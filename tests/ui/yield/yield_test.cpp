@@ -15,7 +15,7 @@
 #include "ui/yield/yield_stage.h"
 
 namespace wg::ui {
-namespace {
+namespace yield_test {
 
 constexpr double written = 0.005;  // figures files have two decimals
 
@@ -159,5 +159,5 @@ TEST(ComparisonTest, another_choice_is_planned_in_the_background_and_a_failure_i
     comparison.set_session(nullptr);
 }
 
-}  // namespace
+}  // namespace yield_test
 }  // namespace wg::ui
