@@ -1,10 +1,14 @@
 #pragma once
 // Visit: the survey's form, the plan sketch, the selected element's properties and what is still to measure.
 
+#include <functional>
 #include <string>
+#include <vector>
 
+#include "core/job/job.h"
 #include "ui/common/stage_widget.h"
 
+class QHBoxLayout;
 class QLabel;
 class QListWidget;
 class QScrollArea;
@@ -13,6 +17,7 @@ class QTabWidget;
 
 namespace wg::ui {
 
+class BuildingEditor;
 class ObstacleEditor;
 class SiteCanvas;
 class SpotEditor;
@@ -28,6 +33,14 @@ class VisitStage : public StageWidget {
 
     [[nodiscard]] SiteCanvas* canvas() const { return canvas_; }
     [[nodiscard]] VisitForm* form() const { return form_; }
+    [[nodiscard]] BuildingEditor* building_editor() const { return building_editor_; }
+    [[nodiscard]] const std::string& selected() const { return selected_; }
+
+    /// Gives the canvas a tool for a footprint; the building is made when it is closed.
+    void draw_building(BuildingShape shape);
+    /// The same for a surface by its outline in plan, first edge lowest, or a neighbouring building.
+    void draw_surface(SurfaceKind kind);
+    void draw_neighbour();
 
    private:
     QWidget* build_sheets();
@@ -36,7 +49,11 @@ class VisitStage : public StageWidget {
     void refresh();
     void refresh_missing();
     void add_surface_at(int kind);
-    void add_obstacle_at(int kind);
+    void add_obstacle_at(int use);
+    void add_menus(QWidget* holder, QHBoxLayout* bar);
+    void draw_outline(const QString& what, std::function<void(const std::vector<Point2>&)> then);
+    void edit_corners(const std::string& building_id);
+    void say(const QString& problem);
     void add_spot_at();
     void remove_selected();
 
@@ -50,10 +67,12 @@ class VisitStage : public StageWidget {
     SurfaceEditor* surface_editor_ = nullptr;
     ObstacleEditor* obstacle_editor_ = nullptr;
     SpotEditor* spot_editor_ = nullptr;
+    BuildingEditor* building_editor_ = nullptr;
     QListWidget* missing_ = nullptr;
     QLabel* missing_words_ = nullptr;
     SiteCanvas* canvas_ = nullptr;
     QWidget* remove_ = nullptr;
+    QLabel* refusal_ = nullptr;
 };
 
 }  // namespace wg::ui
