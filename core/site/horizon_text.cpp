@@ -4,7 +4,7 @@
 #include <charconv>
 #include <cmath>
 #include <cstdio>
-#include <optional>
+#include <limits>
 
 #include "core/quantity/angle.h"
 
@@ -45,13 +45,16 @@ std::vector<std::string> fields_of(std::string_view line) {
     return out;
 }
 
-std::optional<double> number_in(const std::string& field) {
-    double value = 0.0;
+/// False and NaN: not a finite number.
+bool number_in(const std::string& field, double& value) {
+    value = std::numeric_limits<double>::quiet_NaN();
     const char* end = field.data() + field.size();
     const char* begin = field.data() + (field.front() == '+' ? 1 : 0);
-    const auto [stop, error] = std::from_chars(begin, end, value);
-    if (error != std::errc() || stop != end || !std::isfinite(value)) return std::nullopt;
-    return value;
+    double read = 0.0;
+    const auto [stop, error] = std::from_chars(begin, end, read);
+    if (error != std::errc() || stop != end || !std::isfinite(read)) return false;
+    value = read;
+    return true;
 }
 
 Problem in_line(std::size_t line, std::string what, std::string remedy) {
@@ -73,22 +76,24 @@ Result<std::vector<HorizonPoint>> horizon_from_text(std::string_view text, doubl
         ++number;
         if (line.empty() || line.front() == '#') continue;
         const auto fields = fields_of(line);
-        const auto bearing = fields.empty() ? std::nullopt : number_in(fields[0]);
-        const auto elevation = fields.size() < 2 ? std::nullopt : number_in(fields[1]);
-        const bool heading = first && !bearing && !elevation;
+        double bearing_deg = 0.0;
+        double elevation_deg = 0.0;
+        const bool has_bearing = !fields.empty() && number_in(fields[0], bearing_deg);
+        const bool has_elevation = fields.size() >= 2 && number_in(fields[1], elevation_deg);
+        const bool heading = first && !has_bearing && !has_elevation;
         first = false;
         if (heading) continue;
-        if (!bearing || !elevation || fields.size() > 2) {
+        if (!has_bearing || !has_elevation || fields.size() > 2) {
             problems.push_back(in_line(number, "is not a bearing and an elevation", "Write it as 170;12.5"));
-        } else if (*bearing < 0.0 || *bearing > 360.0) {
+        } else if (bearing_deg < 0.0 || bearing_deg > 360.0) {
             problems.push_back(in_line(number, "the bearing lies outside 0 to 360 degrees", "Read it again"));
-        } else if (*elevation < 0.0 || *elevation > 80.0) {
+        } else if (elevation_deg < 0.0 || elevation_deg > 80.0) {
             problems.push_back(in_line(number, "the elevation lies outside 0 to 80 degrees", "Read it again"));
         } else if (points.size() >= most_points) {
             problems.push_back(in_line(number, "is one more than a horizon may have", "Leave out every other line"));
             break;
         } else {
-            points.push_back({wrap_360(*bearing + declination_deg), *elevation, {}});
+            points.push_back({wrap_360(bearing_deg + declination_deg), elevation_deg, {}});
         }
     }
     if (!problems.empty()) return problems;

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/sketch/underlay.h"
 #include "ui/common/building_edits.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
@@ -98,7 +99,14 @@ Canvas::Fit SiteCanvas::fit_into(const QRectF& area) const {
     Site shown = session_ != nullptr ? session_->job().site : Site{};
     // The run stays on the house: neighbours and trees would only make it small.
     if (drags_ == Drags::bends && !shown.surfaces.empty()) shown.obstacles.clear();
-    const SiteView fitted = fit_site(shown, area, text_units() * 3.5);
+    std::vector<Point2> corners;
+    for (const UnderlayImage& picture : underlays_ ? underlays_() : std::vector<UnderlayImage>{}) {
+        const sketch::Underlay lie{picture.metres_per_pixel / picture.shrink, picture.turn_deg, picture.origin};
+        for (const double x : {0.0, static_cast<double>(picture.image.width())})
+            for (const double y : {0.0, static_cast<double>(picture.image.height())})
+                corners.push_back(lie.to_sketch(x, y));
+    }
+    const SiteView fitted = fit_site(shown, area, text_units() * 3.5, corners);
     return {fitted.units_per_m, fitted.origin};
 }
 
@@ -112,6 +120,7 @@ void SiteCanvas::paintEvent(QPaintEvent*) {
     const auto plan = session_->plan();
     drawing.plan = plan.get();
     drawing.selected_id = selected_;
+    if (underlays_) drawing.underlays = underlays_();
     drawing.text_units = text_units();
     drawing.scale_bar = true;
     drawing.area = QRectF(rect()).adjusted(2, 2, -2, -2);

@@ -28,6 +28,10 @@ class SiteCanvas : public Canvas {
     void ask_point(const QString& prompt, std::function<void(Point2)> then);
     [[nodiscard]] bool asking() const { return static_cast<bool>(then_); }
 
+    /// Pictures to lie under the sketch, asked for at each painting.
+    using Underlays = std::function<std::vector<UnderlayImage>()>;
+    void set_underlays(Underlays underlays) { underlays_ = std::move(underlays); }
+
     /// Gives the hand to a tool until it has finished; null takes it back. The canvas takes the focus.
     void set_tool(std::unique_ptr<CanvasTool> tool);
     [[nodiscard]] CanvasTool* tool() const { return tool_.get(); }
@@ -70,6 +74,7 @@ class SiteCanvas : public Canvas {
     Point2 start_;  ///< element's position when the drag began
     std::function<void(Point2)> then_;
     QString prompt_;
+    Underlays underlays_;
     std::unique_ptr<CanvasTool> tool_;
     std::vector<std::unique_ptr<CanvasTool>> retired_;  ///< may still be running: what it made took its place
 };

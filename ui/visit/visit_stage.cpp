@@ -26,6 +26,8 @@
 #include "ui/visit/new_elements.h"
 #include "ui/visit/obstacle_editor.h"
 #include "ui/visit/outline_tool.h"
+#include "ui/visit/photo_view.h"
+#include "ui/visit/photos_page.h"
 #include "ui/visit/spot_editor.h"
 #include "ui/visit/surface_editor.h"
 #include "ui/visit/visit_form.h"
@@ -63,6 +65,7 @@ VisitStage::VisitStage(QWidget* parent) : StageWidget(parent) {
     connect(canvas_, &Canvas::status, this, &StageWidget::status_text);
     connect(canvas_, &SiteCanvas::selection_changed, this,
             [this](const QString& id) { select(id.toStdString(), true); });
+    connect_photos();
     select({}, false);
 }
 
@@ -126,6 +129,8 @@ QWidget* VisitStage::build_sheets() {
     });
     connect(missing_, &QListWidget::itemClicked, missing_, &QListWidget::itemActivated);
     sheets_->addTab(page, tr("To measure"));
+    photos_ = new PhotosPage(sheets_);
+    sheets_->addTab(scrolled(photos_, sheets_), tr("Photos"));
     return sheets_;
 }
 
@@ -152,7 +157,10 @@ QWidget* VisitStage::build_sketch() {
     refusal_->hide();
     column->addWidget(refusal_);
     canvas_ = new SiteCanvas(SiteCanvas::Drags::elements, holder);
-    column->addWidget(canvas_, 1);
+    views_ = new QStackedWidget(holder);
+    views_->addWidget(canvas_);
+    views_->addWidget(build_photo_page(views_));
+    column->addWidget(views_, 1);
     connect(remove, &QPushButton::clicked, this, &VisitStage::remove_selected);
     connect(fit, &QPushButton::clicked, canvas_, &Canvas::fit);
     return holder;
@@ -262,6 +270,8 @@ void VisitStage::set_session(JobSession* session) {
     session_ = session;
     form_->set_session(session);
     canvas_->set_session(session);
+    photos_->set_session(session);
+    views_->setCurrentIndex(0);
     select({}, false);
     setEnabled(session_ != nullptr);
     if (session_ != nullptr) connect(session_, &JobSession::job_changed, this, &VisitStage::refresh);
@@ -271,6 +281,9 @@ void VisitStage::set_session(JobSession* session) {
 void VisitStage::refresh() {
     select(selected_, false);
     refresh_missing();
+    photos_->refresh();
+    if (find_photograph(session_->job(), photos_->chosen()) == nullptr) views_->setCurrentIndex(0);
+    photo_view_->update();
 }
 
 void VisitStage::refresh_missing() {

@@ -19,6 +19,9 @@ namespace wg::ui {
 
 class BuildingEditor;
 class ObstacleEditor;
+class PhotoShelf;
+class PhotoView;
+class PhotosPage;
 class SiteCanvas;
 class SpotEditor;
 class SurfaceEditor;
@@ -28,6 +31,8 @@ class VisitStage : public StageWidget {
     Q_OBJECT
    public:
     explicit VisitStage(QWidget* parent = nullptr);
+    /// Where photographs are kept and read; without one the page says so.
+    void set_shelf(PhotoShelf* shelf);
     void set_session(JobSession* session) override;
     void show_place(const QString& place_id) override;
 
@@ -35,6 +40,8 @@ class VisitStage : public StageWidget {
     [[nodiscard]] VisitForm* form() const { return form_; }
     [[nodiscard]] BuildingEditor* building_editor() const { return building_editor_; }
     [[nodiscard]] const std::string& selected() const { return selected_; }
+    [[nodiscard]] PhotosPage* photos() const { return photos_; }
+    [[nodiscard]] PhotoView* photo_view() const { return photo_view_; }
 
     /// Gives the canvas a tool for a footprint; the building is made when it is closed.
     void draw_building(BuildingShape shape);
@@ -53,6 +60,10 @@ class VisitStage : public StageWidget {
     void add_menus(QWidget* holder, QHBoxLayout* bar);
     void draw_outline(const QString& what, std::function<void(const std::vector<Point2>&)> then);
     void edit_corners(const std::string& building_id);
+    QWidget* build_photo_page(QWidget* parent);
+    void connect_photos();
+    void show_photograph(const QString& id);
+    void start_underlay(const std::string& photograph_id);
     void say(const QString& problem);
     void add_spot_at();
     void remove_selected();
@@ -73,6 +84,10 @@ class VisitStage : public StageWidget {
     SiteCanvas* canvas_ = nullptr;
     QWidget* remove_ = nullptr;
     QLabel* refusal_ = nullptr;
+    PhotoShelf* shelf_ = nullptr;
+    PhotosPage* photos_ = nullptr;
+    PhotoView* photo_view_ = nullptr;
+    QStackedWidget* views_ = nullptr;  ///< sketch, photograph at large
 };
 
 }  // namespace wg::ui
