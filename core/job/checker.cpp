@@ -57,6 +57,19 @@ class Checker {
         const double values[] = {value.x_m, value.y_m, value.z_m};
         check_coordinates(problems_, at(key), values, 3);
     }
+    void point(const char* key, const Point2& value, Presence = may_be_empty) {
+        const double values[] = {value.x_m, value.y_m};
+        check_coordinates(problems_, at(key), values, 2);
+    }
+    void optional_point(const char* key, const std::optional<Point2>& value) {
+        const Path path = at(key);
+        if (!value) return;
+        const double values[] = {value->x_m, value->y_m};
+        check_coordinates(problems_, path, values, 2);
+    }
+    void text_if_any(const char* key, const std::string& value) { text(key, value); }
+    void uuid_if_any(const char* key, const std::string& value) { uuid(key, value, may_be_empty); }
+    void number_unless(const char* key, double value, Range range, double) { number(key, value, range); }
     void outline(const char* key, const std::vector<Point2>& value, Presence p) {
         check_outline(problems_, at(key), value, p);
     }
@@ -142,6 +155,13 @@ void check_unique_ids(ProblemList& problems, const Job& job) {
     const Path root;
     ids.add(job.id, {nullptr, "the job", 0, nullptr});
     const Path site{&root, "site", 0, nullptr};
+    ids.add_list(job.site.buildings, site, "buildings");
+    ids.add_list(job.site.underlays, site, "underlays");
+    const Path buildings{&site, "buildings", 0, nullptr};
+    for (std::size_t i = 0; i < job.site.buildings.size(); ++i) {
+        const Path building{&buildings, nullptr, i, &job.site.buildings[i].label};
+        ids.add_list(job.site.buildings[i].edges, building, "edges");
+    }
     ids.add_list(job.site.surfaces, site, "surfaces");
     ids.add_list(job.site.obstacles, site, "obstacles");
     ids.add_list(job.site.spots, site, "spots");
@@ -160,6 +180,11 @@ void check_unique_ids(ProblemList& problems, const Job& job) {
     }
     ids.add_list(job.record, root, "record");
     ids.add_list(job.photographs, root, "photographs");
+    const Path photographs{&root, "photographs", 0, nullptr};
+    for (std::size_t i = 0; i < job.photographs.size(); ++i) {
+        const Path photograph{&photographs, nullptr, i, &job.photographs[i].file_name};
+        ids.add_list(job.photographs[i].marks, photograph, "marks");
+    }
 }
 
 template <class T>
@@ -194,6 +219,40 @@ void check_choices(ProblemList& problems, const Job& job) {
     }
     check_known(problems, {nullptr, "chosen_choice_id", 0, nullptr}, job.chosen_choice_id, ids_of(job.choices),
                 "the choice");
+}
+
+void check_buildings(ProblemList& problems, const Job& job) {
+    const Path site{nullptr, "site", 0, nullptr};
+    std::unordered_set<std::string> all_edges;
+    const Path buildings{&site, "buildings", 0, nullptr};
+    for (std::size_t i = 0; i < job.site.buildings.size(); ++i) {
+        const Building& b = job.site.buildings[i];
+        const Path building{&buildings, nullptr, i, &b.label};
+        std::vector<Point2> footprint;
+        for (const FootprintEdge& edge : b.edges)
+            footprint.push_back(edge.from);
+        check_outline(problems, {&building, "edges", 0, nullptr}, footprint, needed);
+        const auto own = ids_of(b.edges);
+        check_known(problems, {&building, "low_edge_id", 0, nullptr}, b.low_edge_id, own, "the edge");
+        all_edges.insert(own.begin(), own.end());
+    }
+    const auto linked = [&](const auto& list, const char* key) {
+        const Path path{&site, key, 0, nullptr};
+        for (std::size_t i = 0; i < list.size(); ++i) {
+            const Path element{&path, nullptr, i, &list[i].label};
+            check_known(problems, {&element, "footprint_edge_id", 0, nullptr}, list[i].footprint_edge_id, all_edges,
+                        "the footprint edge");
+        }
+    };
+    linked(job.site.surfaces, "surfaces");
+    linked(job.site.obstacles, "obstacles");
+    const auto photographs = ids_of(job.photographs);
+    const Path underlays{&site, "underlays", 0, nullptr};
+    for (std::size_t i = 0; i < job.site.underlays.size(); ++i) {
+        const Path underlay{&underlays, nullptr, i, nullptr};
+        check_known(problems, {&underlay, "photograph_id", 0, nullptr}, job.site.underlays[i].photograph_id,
+                    photographs, "the photograph");
+    }
 }
 
 void check_corrections(ProblemList& problems, const std::vector<Reading>& record) {
@@ -234,6 +293,7 @@ void check_corrections(ProblemList& problems, const std::vector<Reading>& record
 
 void check_references(ProblemList& problems, const Job& job) {
     check_unique_ids(problems, job);
+    check_buildings(problems, job);
     check_choices(problems, job);
     check_corrections(problems, job.record);
 }

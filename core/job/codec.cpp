@@ -120,6 +120,22 @@ class Reader {
         value = {read[0], read[1], read[2]};
         check_coordinates(problems_, at(key), read, 3);
     }
+    void point(const char* key, Point2& value, Presence presence = may_be_empty) {
+        const json* found = take(at(key), presence);
+        if (found == nullptr) return;
+        double read[2] = {};
+        if (!take_coordinates(at(key), *found, read, 2)) return;
+        value = {read[0], read[1]};
+        check_coordinates(problems_, at(key), read, 2);
+    }
+    void optional_point(const char* key, std::optional<Point2>& value) {
+        Point2 read;
+        point(key, read);
+        if (object_.contains(key)) value = read;
+    }
+    void text_if_any(const char* key, std::string& value) { text(key, value); }
+    void uuid_if_any(const char* key, std::string& value) { uuid(key, value, may_be_empty); }
+    void number_unless(const char* key, double& value, Range range, double) { number(key, value, range); }
     void outline(const char* key, std::vector<Point2>& value, Presence presence) {
         const Path path = at(key);
         const json* found = take(path, presence);
@@ -268,6 +284,22 @@ class Writer {
     }
     void point(const char* key, const Point3& value, Presence = may_be_empty) {
         out_[key] = json::array({value.x_m, value.y_m, value.z_m});
+    }
+    void point(const char* key, const Point2& value, Presence = may_be_empty) {
+        out_[key] = json::array({value.x_m, value.y_m});
+    }
+    void optional_point(const char* key, const std::optional<Point2>& value) {
+        if (!value) return left_out_.push_back(key);
+        point(key, *value);
+    }
+    void text_if_any(const char* key, const std::string& value) {
+        if (value.empty()) return left_out_.push_back(key);
+        text(key, value);
+    }
+    void uuid_if_any(const char* key, const std::string& value) { text_if_any(key, value); }
+    void number_unless(const char* key, double value, Range range, double usual) {
+        if (value == usual) return left_out_.push_back(key);
+        number(key, value, range);
     }
     void outline(const char* key, const std::vector<Point2>& value, Presence) {
         json corners = json::array();

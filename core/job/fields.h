@@ -16,6 +16,9 @@ const std::string* label_of(const T&) noexcept {
 inline const std::string* label_of(const KeepOut& e) noexcept {
     return &e.label;
 }
+inline const std::string* label_of(const Building& e) noexcept {
+    return &e.label;
+}
 inline const std::string* label_of(const Surface& e) noexcept {
     return &e.label;
 }
@@ -48,6 +51,9 @@ inline constexpr Range share{0.0, 1.0};
 inline constexpr Range extent{0.001, max_coordinate_m};
 inline constexpr Range any_amount{-1e12, 1e12};
 inline constexpr std::size_t max_windows = 24;
+inline constexpr std::size_t max_buildings = 100;
+inline constexpr std::size_t max_underlays = 20;
+inline constexpr std::size_t max_marks = 200;
 inline constexpr std::size_t max_holidays = 50;
 
 /// Of a year without 29 February; 31 for a month that there is not.
@@ -75,6 +81,7 @@ void describe(Io& io, typename Io::template Ref<Survey> s) {
     io.boolean("scaffold_needed", s.scaffold_needed);
     io.text("roof_condition", s.roof_condition);
     io.text("wishes", s.wishes);
+    io.text_if_any("present_heater", s.present_heater);
     io.extra(s.extra_json);
 }
 
@@ -123,6 +130,7 @@ void describe(Io& io, typename Io::template Ref<Surface> s) {
     io.object("rafters", s.rafters);
     io.list("keep_outs", s.keep_outs);
     io.number("ridge_height_m", s.ridge_height_m, {0.0, 1000.0});
+    io.uuid_if_any("footprint_edge_id", s.footprint_edge_id);
     io.extra(s.extra_json);
 }
 
@@ -131,6 +139,7 @@ void describe(Io& io, typename Io::template Ref<Obstacle> o) {
     io.text("label", o.label);
     io.uuid("id", o.id, needed);
     io.word("kind", o.kind);
+    io.word_if_other("use", o.use);
     const bool box = o.kind == ObstacleKind::box;
     const bool round = o.kind == ObstacleKind::post || o.kind == ObstacleKind::tree;
     io.point("base", o.base);
@@ -145,7 +154,48 @@ void describe(Io& io, typename Io::template Ref<Obstacle> o) {
     io.integer("leaf_to_month", o.leaf_to_month, 1, 12);
     io.number("transmittance_leaf", o.transmittance_leaf, share);
     io.number("transmittance_bare", o.transmittance_bare, share);
+    io.uuid_if_any("footprint_edge_id", o.footprint_edge_id);
     io.extra(o.extra_json);
+}
+
+template <class Io>
+void describe(Io& io, typename Io::template Ref<FootprintEdge> e) {
+    io.uuid("id", e.id, needed);
+    io.point("from", e.from, needed);
+    io.boolean("gable", e.gable);
+    io.extra(e.extra_json);
+}
+
+template <class Io>
+void describe(Io& io, typename Io::template Ref<Building> b) {
+    io.text("label", b.label);
+    io.uuid("id", b.id, needed);
+    io.list("edges", b.edges, max_corners);
+    io.word("shape", b.shape);
+    io.number("pitch_deg", b.pitch_deg, {1.0, 75.0});
+    io.number("eaves_m", b.eaves_m, {1.0, 60.0});
+    io.number("overhang_m", b.overhang_m, {0.0, 2.0});
+    io.number("verge_m", b.verge_m, {0.0, 2.0});
+    io.uuid("low_edge_id", b.low_edge_id, may_be_empty);
+    io.number("parapet_m", b.parapet_m, {0.0, 3.0});
+    io.number("parapet_width_m", b.parapet_width_m, {0.05, 1.0});
+    io.word("covering", b.covering);
+    io.word("wall_covering", b.wall_covering);
+    io.extra(b.extra_json);
+}
+
+template <class Io>
+void describe(Io& io, typename Io::template Ref<UnderlayPicture> u) {
+    io.uuid("id", u.id, needed);
+    io.uuid("photograph_id", u.photograph_id, needed);
+    io.number("metres_per_pixel", u.metres_per_pixel, {1e-5, 100.0});
+    io.number("turn_deg", u.turn_deg, turn);
+    io.point("origin", u.origin);
+    io.number("opacity", u.opacity, {0.05, 1.0});
+    io.boolean("shown", u.shown);
+    io.boolean("scaled", u.scaled);
+    io.boolean("turned", u.turned);
+    io.extra(u.extra_json);
 }
 
 template <class Io>
@@ -193,9 +243,14 @@ void describe(Io& io, typename Io::template Ref<Site> s) {
     io.optional_number("basic_wind_m_s", s.basic_wind_m_s, {0.0, 100.0});
     io.optional_number("ground_snow_kn_m2", s.ground_snow_kn_m2, {0.0, 50.0});
     io.number("ground_albedo", s.ground_albedo, share);
+    // Left out while there is nothing to tell, as in the demand below.
+    io.list_if_any("buildings", s.buildings, max_buildings);
+    io.list_if_any("underlays", s.underlays, max_underlays);
     io.list("surfaces", s.surfaces);
     io.list("obstacles", s.obstacles);
     io.list("horizon", s.horizon);
+    io.number_unless("declination_deg", s.declination_deg, {-180.0, 180.0}, 0.0);
+    io.optional_number("street_azimuth_deg", s.street_azimuth_deg, bearing);
     io.list("spots", s.spots);
     io.extra(s.extra_json);
 }
@@ -366,11 +421,24 @@ void describe(Io& io, typename Io::template Ref<Reading> r) {
 }
 
 template <class Io>
+void describe(Io& io, typename Io::template Ref<PhotoMark> m) {
+    io.uuid("id", m.id, needed);
+    io.word("kind", m.kind);
+    io.point("at", m.at);
+    io.point("tail", m.tail);
+    io.text("text", m.text);
+    io.extra(m.extra_json);
+}
+
+template <class Io>
 void describe(Io& io, typename Io::template Ref<Photograph> p) {
     io.text("file_name", p.file_name);
     io.uuid("id", p.id, needed);
     io.sha256("sha256", p.sha256, needed);
     io.text("caption", p.caption);
+    io.optional_point("taken_from", p.taken_from);
+    io.optional_number("looking_azimuth_deg", p.looking_azimuth_deg, bearing);
+    io.list_if_any("marks", p.marks, max_marks);
     io.extra(p.extra_json);
 }
 

@@ -13,6 +13,21 @@ const T* find_by_id(const std::vector<T>& list, const std::string& id) noexcept 
 
 }  // namespace
 
+const Building* find_building(const Site& site, const std::string& id) noexcept {
+    return find_by_id(site.buildings, id);
+}
+
+const Building* building_of_edge(const Site& site, const std::string& edge_id) noexcept {
+    if (edge_id.empty()) return nullptr;
+    for (const Building& building : site.buildings)
+        if (find_by_id(building.edges, edge_id) != nullptr) return &building;
+    return nullptr;
+}
+
+const Photograph* find_photograph(const Job& job, const std::string& id) noexcept {
+    return find_by_id(job.photographs, id);
+}
+
 const Surface* find_surface(const Site& site, const std::string& id) noexcept {
     return find_by_id(site.surfaces, id);
 }

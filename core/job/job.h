@@ -38,6 +38,7 @@ struct Survey {
     bool scaffold_needed = false;
     std::string roof_condition;
     std::string wishes;
+    std::string present_heater;  ///< maker's plate of what heats the water now; its fuel stands in the demand
     std::string extra_json;
     friend bool operator==(const Survey&, const Survey&) = default;
 };
@@ -98,18 +99,22 @@ struct Surface {
     Covering covering = Covering::clay_tile;
     RafterGrid rafters;
     std::vector<KeepOut> keep_outs;
-    double ridge_height_m = 0.0;  ///< height of the building's ridge over ground, for wind; 0: highest corner
+    double ridge_height_m = 0.0;    ///< height of the building's ridge over ground, for wind; 0: highest corner
+    std::string footprint_edge_id;  ///< of the building edge it rises over or stands on; empty: drawn free
     std::string extra_json;
     friend bool operator==(const Surface&, const Surface&) = default;
 };
 
 enum class ObstacleKind { box, prism, post, tree };
+/// What it is to people; the kind is what it is to the sun.
+enum class ObstacleUse { other, chimney, vent, dormer, parapet, neighbour, pole, tree };
 
 /// Something that throws shade. Which members count depends on the kind.
 struct Obstacle {
     std::string id;
     std::string label;
     ObstacleKind kind = ObstacleKind::box;
+    ObstacleUse use = ObstacleUse::other;
     Point3 base;                  ///< box: centre of the foot; post, tree: foot; prism: z of the foot only
     double width_m = 1.0;         ///< box: along its own x
     double depth_m = 1.0;         ///< box: along its own y
@@ -122,8 +127,55 @@ struct Obstacle {
     int leaf_to_month = 10;       ///< tree: last month in leaf; may be smaller than the first (southern hemisphere)
     double transmittance_leaf = 0.25;  ///< tree: share of beam that passes in leaf, 0..1
     double transmittance_bare = 0.65;  ///< tree: the same when bare
+    std::string footprint_edge_id;     ///< of the building edge a parapet runs along; empty: drawn free
     std::string extra_json;
     friend bool operator==(const Obstacle&, const Obstacle&) = default;
+};
+
+enum class BuildingShape { mono_pitch, gable, hip, flat, lean_to };
+
+/// A corner of a footprint and the edge that runs from it to the next corner.
+struct FootprintEdge {
+    std::string id;  ///< surfaces and parapets stay linked by it, whatever corners come or go
+    Point2 from;     ///< sketch coordinates, outside of the wall
+    bool gable = false;
+    std::string extra_json{};
+    friend bool operator==(const FootprintEdge&, const FootprintEdge&) = default;
+};
+
+/// A footprint from which roof planes, walls and parapets are made (core/roof). They stand among the surfaces and
+/// obstacles and follow when the building is edited.
+struct Building {
+    std::string id;
+    std::string label;
+    std::vector<FootprintEdge> edges;  ///< closed, non-crossing, at least 3; either sense
+    BuildingShape shape = BuildingShape::gable;
+    double pitch_deg = 35.0;        ///< 1..75; of no account for a flat roof
+    double eaves_m = 5.0;           ///< height of the roof over the ground where it meets the wall (the low one), 1..60
+    double overhang_m = 0.4;        ///< level, past the wall at eaves, 0..2
+    double verge_m = 0.2;           ///< past the wall at gables and at the sides of a mono-pitch, 0..2
+    std::string low_edge_id;        ///< mono-pitch, lean-to: the edge with the low eaves; empty: the first
+    double parapet_m = 0.0;         ///< flat roof: height of its parapet over the roof, 0..3
+    double parapet_width_m = 0.30;  ///< 0.05..1
+    Covering covering = Covering::clay_tile;
+    Covering wall_covering = Covering::render;
+    std::string extra_json;
+    friend bool operator==(const Building&, const Building&) = default;
+};
+
+/// A photograph, scan or aerial picture under the sketch (core/sketch/underlay.h).
+struct UnderlayPicture {
+    std::string id;
+    std::string photograph_id;       ///< of the job's photographs
+    double metres_per_pixel = 0.02;  ///< 1e-5..100
+    double turn_deg = 0.0;           ///< of the picture in the sketch, counter-clockwise
+    Point2 origin;                   ///< where the picture's upper left corner lies in the sketch
+    double opacity = 0.6;            ///< 0.05..1
+    bool shown = true;
+    bool scaled = false;  ///< by a known length; until then the scale is a guess
+    bool turned = false;  ///< by a line of known bearing
+    std::string extra_json;
+    friend bool operator==(const UnderlayPicture&, const UnderlayPicture&) = default;
 };
 
 struct HorizonPoint {
@@ -171,9 +223,13 @@ struct Site {
     std::optional<double> basic_wind_m_s;     ///< v_b at 10 m in terrain II; absent: the rule set's assumption
     std::optional<double> ground_snow_kn_m2;  ///< s_k on the ground; absent: the rule set's assumption
     double ground_albedo = 0.2;
+    std::vector<Building> buildings;
+    std::vector<UnderlayPicture> underlays;
     std::vector<Surface> surfaces;
     std::vector<Obstacle> obstacles;
-    std::vector<HorizonPoint> horizon;  ///< any order; empty: free horizon
+    std::vector<HorizonPoint> horizon;         ///< any order; empty: free horizon
+    double declination_deg = 0.0;              ///< of the compass the horizon was read with, east positive, -180..180
+    std::optional<double> street_azimuth_deg;  ///< true bearing from the house to the street
     std::vector<CylinderSpot> spots;
     std::string extra_json;
     friend bool operator==(const Site&, const Site&) = default;
@@ -396,11 +452,28 @@ struct Reading {
     friend bool operator==(const Reading&, const Reading&) = default;
 };
 
+enum class MarkKind { arrow, text };
+
+/// Drawn on top of a photograph, never into it. Places are shares of the picture's width and height from its upper left
+/// corner, 0..1.
+struct PhotoMark {
+    std::string id;
+    MarkKind kind = MarkKind::arrow;
+    Point2 at;    ///< tip of the arrow, or upper left corner of the text
+    Point2 tail;  ///< of the arrow
+    std::string text;
+    std::string extra_json;
+    friend bool operator==(const PhotoMark&, const PhotoMark&) = default;
+};
+
 struct Photograph {
     std::string id;
     std::string sha256;  ///< of the original's bytes; the bytes are kept in the store
     std::string file_name;
     std::string caption;
+    std::optional<Point2> taken_from;           ///< place on the sketch
+    std::optional<double> looking_azimuth_deg;  ///< true bearing of the view, with a place
+    std::vector<PhotoMark> marks;
     std::string extra_json;
     friend bool operator==(const Photograph&, const Photograph&) = default;
 };
@@ -436,6 +509,10 @@ struct Job {
 };
 
 /// Look-ups by id; nullptr when there is none.
+[[nodiscard]] const Building* find_building(const Site& site, const std::string& id) noexcept;
+/// The building with this footprint edge.
+[[nodiscard]] const Building* building_of_edge(const Site& site, const std::string& edge_id) noexcept;
+[[nodiscard]] const Photograph* find_photograph(const Job& job, const std::string& id) noexcept;
 [[nodiscard]] const Surface* find_surface(const Site& site, const std::string& id) noexcept;
 [[nodiscard]] const CylinderSpot* find_spot(const Site& site, const std::string& id) noexcept;
 [[nodiscard]] const Choice* find_choice(const Job& job, const std::string& id) noexcept;

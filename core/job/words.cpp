@@ -77,6 +77,42 @@ const std::vector<Word<ObstacleKind>>& words<ObstacleKind>() {
 }
 
 template <>
+const std::vector<Word<ObstacleUse>>& words<ObstacleUse>() {
+    static const std::vector<Word<ObstacleUse>> list = {
+        {ObstacleUse::chimney, "chimney", "chimney"},
+        {ObstacleUse::vent, "vent", "vent"},
+        {ObstacleUse::dormer, "dormer", "dormer"},
+        {ObstacleUse::parapet, "parapet", "parapet"},
+        {ObstacleUse::neighbour, "neighbour", "neighbouring building"},
+        {ObstacleUse::pole, "pole", "pole or aerial"},
+        {ObstacleUse::tree, "tree", "tree"},
+        {ObstacleUse::other, "other", "something else"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<BuildingShape>>& words<BuildingShape>() {
+    static const std::vector<Word<BuildingShape>> list = {
+        {BuildingShape::gable, "gable", "gable roof"},
+        {BuildingShape::hip, "hip", "hip roof"},
+        {BuildingShape::mono_pitch, "mono_pitch", "mono-pitch roof"},
+        {BuildingShape::lean_to, "lean_to", "lean-to"},
+        {BuildingShape::flat, "flat", "flat roof"},
+    };
+    return list;
+}
+
+template <>
+const std::vector<Word<MarkKind>>& words<MarkKind>() {
+    static const std::vector<Word<MarkKind>> list = {
+        {MarkKind::arrow, "arrow", "arrow"},
+        {MarkKind::text, "text", "text"},
+    };
+    return list;
+}
+
+template <>
 const std::vector<Word<TappingCycle>>& words<TappingCycle>() {
     static const std::vector<Word<TappingCycle>> list = {
         {TappingCycle::s, "s", "S"},    {TappingCycle::m, "m", "M"},       {TappingCycle::l, "l", "L"},

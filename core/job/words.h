@@ -35,6 +35,12 @@ const std::vector<Word<KeepOutKind>>& words<KeepOutKind>();
 template <>
 const std::vector<Word<ObstacleKind>>& words<ObstacleKind>();
 template <>
+const std::vector<Word<ObstacleUse>>& words<ObstacleUse>();
+template <>
+const std::vector<Word<BuildingShape>>& words<BuildingShape>();
+template <>
+const std::vector<Word<MarkKind>>& words<MarkKind>();
+template <>
 const std::vector<Word<TappingCycle>>& words<TappingCycle>();
 template <>
 const std::vector<Word<DrawSource>>& words<DrawSource>();

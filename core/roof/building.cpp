@@ -20,19 +20,19 @@ void check(std::vector<Problem>& problems, const char* where, double value, doub
          "Measure again or correct the entry"});
 }
 
-std::vector<Problem> problems_of(const Building& b) {
+std::vector<Problem> problems_of(const HouseForm& b) {
     std::vector<Problem> problems;
     if (const auto fault = outline_fault(b.footprint)) {
         problems.push_back({"footprint", fault->text(), "Move the corners until the outline closes without crossing"});
         return problems;
     }
-    if (b.shape != Shape::flat) check(problems, "pitch, deg", b.pitch_deg, 1.0, 75.0);
+    if (b.shape != BuildingShape::flat) check(problems, "pitch, deg", b.pitch_deg, 1.0, 75.0);
     check(problems, "eaves height, m", b.eaves_m, 1.0, 60.0);
     check(problems, "overhang at the eaves, m", b.overhang_m, 0.0, 2.0);
     check(problems, "overhang at the gables, m", b.verge_m, 0.0, 2.0);
     check(problems, "parapet height, m", b.parapet_m, 0.0, 3.0);
     check(problems, "parapet width, m", b.parapet_width_m, 0.05, 1.0);
-    const bool one_slope = b.shape == Shape::mono_pitch || b.shape == Shape::lean_to;
+    const bool one_slope = b.shape == BuildingShape::mono_pitch || b.shape == BuildingShape::lean_to;
     if (one_slope && b.low_edge >= b.footprint.size())
         problems.push_back({"building, low edge", "there is no edge " + std::to_string(b.low_edge + 1),
                             "Choose one of the footprint's edges"});
@@ -50,12 +50,12 @@ std::size_t in_order(const Ordered& ordered, std::size_t given) {
     return static_cast<std::size_t>(at - ordered.edges.begin());
 }
 
-Result<House> sloped(const Building& b, const Ordered& ordered, double up_azimuth_deg) {
+Result<House> sloped(const HouseForm& b, const Ordered& ordered, double up_azimuth_deg) {
     const std::size_t count = ordered.footprint.size();
     std::vector<EdgePitch> pitches(count, b.pitch_deg);
     std::vector<double> past_m(count, b.overhang_m);
     std::vector<std::size_t> gables;
-    if (b.shape == Shape::gable) {
+    if (b.shape == BuildingShape::gable) {
         if (b.gables.empty())
             gables = usual_gables(ordered.footprint);
         else
@@ -78,7 +78,7 @@ Result<House> sloped(const Building& b, const Ordered& ordered, double up_azimut
         for (const RoofPoint& p : face.outline)
             house.ridge_m = std::max(house.ridge_m, eaves_line_m + p.height_m);
     }
-    const RoofForm form = b.shape == Shape::hip ? RoofForm::hip : RoofForm::duo_pitch;
+    const RoofForm form = b.shape == BuildingShape::hip ? RoofForm::hip : RoofForm::duo_pitch;
     for (const Face& face : roof.value()) {
         if (!pitches[face.edge]) continue;
         house.parts.push_back(roof_plane(face, b, form, eaves_line_m, house.ridge_m, up_azimuth_deg));
@@ -94,7 +94,7 @@ Result<House> sloped(const Building& b, const Ordered& ordered, double up_azimut
 }
 
 /// One plane over the whole footprint. A lean-to differs in that its high edge is another house's wall.
-Result<House> one_slope(const Building& b, const Ordered& ordered, double up_azimuth_deg) {
+Result<House> one_slope(const HouseForm& b, const Ordered& ordered, double up_azimuth_deg) {
     const std::size_t count = ordered.footprint.size();
     const std::size_t low = in_order(ordered, b.low_edge);
     const Point2 a = ordered.footprint[low];
@@ -121,7 +121,7 @@ Result<House> one_slope(const Building& b, const Ordered& ordered, double up_azi
             high = i;
         }
     }
-    if (b.shape == Shape::lean_to) past_m[high] = 0.0;
+    if (b.shape == BuildingShape::lean_to) past_m[high] = 0.0;
     const auto eaves = moved_out(ordered.footprint, past_m);
     if (!eaves) return eaves.problems();
     House house;
@@ -135,7 +135,7 @@ Result<House> one_slope(const Building& b, const Ordered& ordered, double up_azi
     }
     house.parts.push_back(roof_plane(face, b, RoofForm::mono_pitch, b.eaves_m, house.ridge_m, up_azimuth_deg));
     for (std::size_t i = 0; i < count; ++i) {
-        if (b.shape == Shape::lean_to && i == high) continue;
+        if (b.shape == BuildingShape::lean_to && i == high) continue;
         const Point2& p = ordered.footprint[i];
         const Point2& q = ordered.footprint[(i + 1) % count];
         house.parts.push_back(wall(i, {p, rise_m(p)}, {q, rise_m(q)}, {}, b, house.ridge_m, up_azimuth_deg));
@@ -143,7 +143,7 @@ Result<House> one_slope(const Building& b, const Ordered& ordered, double up_azi
     return house;
 }
 
-Result<House> flat(const Building& b, const Ordered& ordered, double up_azimuth_deg) {
+Result<House> flat(const HouseForm& b, const Ordered& ordered, double up_azimuth_deg) {
     const std::size_t count = ordered.footprint.size();
     House house;
     house.ridge_m = b.eaves_m + b.parapet_m;
@@ -218,17 +218,45 @@ std::vector<std::size_t> usual_gables(const std::vector<Point2>& footprint) {
     return out;
 }
 
-Result<House> house_of(const Building& building, double sketch_up_azimuth_deg) {
+Result<House> house_of(const HouseForm& building, double sketch_up_azimuth_deg) {
     if (auto problems = problems_of(building); !problems.empty()) return problems;
     const Ordered ordered = counter_clockwise(building.footprint);
     switch (building.shape) {
-        case Shape::mono_pitch:
-        case Shape::lean_to: return one_slope(building, ordered, sketch_up_azimuth_deg);
-        case Shape::flat: return flat(building, ordered, sketch_up_azimuth_deg);
-        case Shape::gable:
-        case Shape::hip: break;
+        case BuildingShape::mono_pitch:
+        case BuildingShape::lean_to: return one_slope(building, ordered, sketch_up_azimuth_deg);
+        case BuildingShape::flat: return flat(building, ordered, sketch_up_azimuth_deg);
+        case BuildingShape::gable:
+        case BuildingShape::hip: break;
     }
     return sloped(building, ordered, sketch_up_azimuth_deg);
+}
+
+Result<Surface> free_plane(const std::vector<Point2>& outline, double pitch_deg, double edge_height_m,
+                           double sketch_up_azimuth_deg) {
+    if (const auto fault = outline_fault(outline))
+        return Problem{"plane", fault->text(), "Move the corners until the outline closes without crossing"};
+    if (!(pitch_deg >= 0.0 && pitch_deg <= 89.0))
+        return Problem{"plane", "the pitch lies outside 0 to 89 degrees", "Correct the entry"};
+    const Ordered ordered = counter_clockwise(outline);
+    const std::size_t count = outline.size();
+    const std::size_t low = in_order(ordered, 0);
+    HouseForm form;
+    form.pitch_deg = pitch_deg;
+    form.eaves_m = edge_height_m;
+    const Point2 a = ordered.footprint[low];
+    const Point2 e = ordered.footprint[(low + 1) % count];
+    const double length_m = std::hypot(e.x_m - a.x_m, e.y_m - a.y_m);
+    const double slope = std::tan(radians(pitch_deg));
+    Face face;
+    face.edge = low;
+    for (std::size_t i = 0; i < count; ++i) {
+        const Point2& p = ordered.footprint[(low + i) % count];
+        const double inwards_m = ((e.x_m - a.x_m) * (p.y_m - a.y_m) - (e.y_m - a.y_m) * (p.x_m - a.x_m)) / length_m;
+        if (pitch_deg > 0.0 && inwards_m < -1e-6)
+            return Problem{"plane", "the outline reaches lower than its first edge", "Begin with the eaves"};
+        face.outline.push_back({p, slope * inwards_m});
+    }
+    return roof_plane(face, form, RoofForm::mono_pitch, edge_height_m, 0.0, sketch_up_azimuth_deg).surface;
 }
 
 Result<double> pitch_from_rise(double rise_m, double run_m) {

@@ -9,12 +9,10 @@
 
 namespace wg::roof {
 
-enum class Shape { mono_pitch, gable, hip, flat, lean_to };
-
 /// What the surveyor enters.
-struct Building {
+struct HouseForm {
     std::vector<Point2> footprint;  ///< along the outside of the walls, sketch coordinates, either sense
-    Shape shape = Shape::gable;
+    BuildingShape shape = BuildingShape::gable;
     double pitch_deg = 35.0;   ///< 1..75; of no account for a flat roof
     double eaves_m = 5.0;      ///< height of the roof over the ground where it meets the wall (the low one), 1..60
     double overhang_m = 0.4;   ///< level, past the wall at eaves, 0..2
@@ -43,7 +41,13 @@ struct House {
 };
 
 /// Problems name what is wrong with footprint, pitch, heights or gables.
-[[nodiscard]] Result<House> house_of(const Building& building, double sketch_up_azimuth_deg);
+[[nodiscard]] Result<House> house_of(const HouseForm& building, double sketch_up_azimuth_deg);
+
+/// A plane drawn free in plan: it rises from its first edge at the pitch (0..89 degrees; 0: level), that edge at
+/// `edge_height_m` over the ground. Kind roof; id, label and covering are the caller's. Problem: a bad outline or one
+/// that reaches below its first edge.
+[[nodiscard]] Result<Surface> free_plane(const std::vector<Point2>& outline, double pitch_deg, double edge_height_m,
+                                         double sketch_up_azimuth_deg);
 
 /// Edges of a counter-clockwise footprint that carry gables by habit: the ends of wings, and the short sides of a plain
 /// rectangle.

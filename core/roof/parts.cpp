@@ -79,7 +79,7 @@ Result<std::vector<Point2>> moved_out(const std::vector<Point2>& footprint, cons
     return out;
 }
 
-Part roof_plane(const Face& face, const Building& building, RoofForm form, double base_m, double ridge_m,
+Part roof_plane(const Face& face, const HouseForm& building, RoofForm form, double base_m, double ridge_m,
                 double up_azimuth_deg) {
     Part part{PartKind::roof_plane, face.edge, {}};
     Surface& s = part.surface;
@@ -97,7 +97,7 @@ Part roof_plane(const Face& face, const Building& building, RoofForm form, doubl
     return part;
 }
 
-Part level_roof(const Face& face, const Building& building, double ridge_m, double up_azimuth_deg) {
+Part level_roof(const Face& face, const HouseForm& building, double ridge_m, double up_azimuth_deg) {
     Part part = roof_plane(face, building, RoofForm::flat, building.eaves_m, ridge_m, up_azimuth_deg);
     part.surface.label = "Flat roof";
     part.surface.tilt_deg = 0.0;
@@ -109,7 +109,7 @@ Part level_roof(const Face& face, const Building& building, double ridge_m, doub
 }
 
 Part wall(std::size_t edge, const RoofPoint& from, const RoofPoint& to, const std::vector<RoofPoint>& top,
-          const Building& building, double ridge_m, double up_azimuth_deg) {
+          const HouseForm& building, double ridge_m, double up_azimuth_deg) {
     Part part{PartKind::wall, edge, {}};
     Surface& s = part.surface;
     s.label = "Wall" + edge_words(edge);
@@ -129,7 +129,7 @@ Part wall(std::size_t edge, const RoofPoint& from, const RoofPoint& to, const st
     return part;
 }
 
-Obstacle parapet(const Point2& from, const Point2& to, const Building& building) {
+Obstacle parapet(const Point2& from, const Point2& to, const HouseForm& building) {
     const Direction d = direction_of(from, to);
     Obstacle o;
     o.label = "Parapet";

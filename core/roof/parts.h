@@ -12,14 +12,14 @@ namespace wg::roof {
                                                     const std::vector<double>& past_m);
 
 /// A slope over its first edge; heights of the face count from `base_m` over the ground.
-[[nodiscard]] Part roof_plane(const Face& face, const Building& building, RoofForm form, double base_m, double ridge_m,
+[[nodiscard]] Part roof_plane(const Face& face, const HouseForm& building, RoofForm form, double base_m, double ridge_m,
                               double up_azimuth_deg);
 /// A level roof at the eaves' height, its bearing that of the first edge.
-[[nodiscard]] Part level_roof(const Face& face, const Building& building, double ridge_m, double up_azimuth_deg);
+[[nodiscard]] Part level_roof(const Face& face, const HouseForm& building, double ridge_m, double up_azimuth_deg);
 /// From the ground to the eaves' height plus the height of both ends; `top`: further points on the way back.
 [[nodiscard]] Part wall(std::size_t edge, const RoofPoint& from, const RoofPoint& to, const std::vector<RoofPoint>& top,
-                        const Building& building, double ridge_m, double up_azimuth_deg);
+                        const HouseForm& building, double ridge_m, double up_azimuth_deg);
 /// A box on the edge of a flat roof, inside the wall line.
-[[nodiscard]] Obstacle parapet(const Point2& from, const Point2& to, const Building& building);
+[[nodiscard]] Obstacle parapet(const Point2& from, const Point2& to, const HouseForm& building);
 
 }  // namespace wg::roof

@@ -120,10 +120,29 @@ WHEN EXISTS (SELECT 1 FROM weather_year WHERE id = NEW.id OR sha256 = NEW.sha256
 BEGIN SELECT RAISE(ABORT, 'a stored weather year is never replaced'); END)sql"}};
 }
 
+Migration photographs() {
+    return {5,
+            "photographs",
+            {R"sql(
+CREATE TABLE photograph (
+    sha256   TEXT PRIMARY KEY NOT NULL CHECK (length(sha256) = 64),
+    added_at TEXT NOT NULL,
+    content  BLOB NOT NULL CHECK (length(content) > 0)
+))sql",
+             R"sql(
+CREATE TRIGGER photograph_no_update BEFORE UPDATE ON photograph
+BEGIN SELECT RAISE(ABORT, 'a stored photograph is never changed'); END)sql",
+             R"sql(
+CREATE TRIGGER photograph_no_replace BEFORE INSERT ON photograph
+WHEN EXISTS (SELECT 1 FROM photograph WHERE sha256 = NEW.sha256)
+BEGIN SELECT RAISE(ABORT, 'a stored photograph is never replaced'); END)sql"}};
+}
+
 }  // namespace
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> steps = {jobs_and_history(), issued_quotes(), search(), weather_years()};
+    static const std::vector<Migration> steps = {jobs_and_history(), issued_quotes(), search(), weather_years(),
+                                                 photographs()};
     return steps;
 }
 

@@ -236,6 +236,10 @@ Result<std::string> SqliteStore::check() {
     if (!years) return years.problems();
     for (const std::string& label : years.value())
         add("weather year '" + label + "' no longer has its hash");
+    const Result<std::vector<std::string>> photographs = damaged_photographs();
+    if (!photographs) return photographs.problems();
+    for (const std::string& hash : photographs.value())
+        add("photograph " + hash.substr(0, 12) + "... no longer has its hash");
     return out.empty() ? std::string("ok") : out;
 }
 

@@ -30,6 +30,9 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<std::vector<WeatherYearRow>> weather_years() override;
     [[nodiscard]] Result<weather::Year> weather_year(const std::string& id) override;
     [[nodiscard]] Result<bool> remove_weather_year(const std::string& id) override;
+    [[nodiscard]] Result<std::string> add_photograph(std::string_view bytes, Instant now) override;
+    [[nodiscard]] Result<std::string> photograph(const std::string& sha256) override;
+    [[nodiscard]] Result<bool> has_photograph(const std::string& sha256) override;
     [[nodiscard]] Result<std::string> check() override;
     [[nodiscard]] Result<bool> backup(const std::string& to_path) override;
     [[nodiscard]] Result<std::string> next_job_number(int year) override;
@@ -58,6 +61,9 @@ class SqliteStore final : public Store {
     [[nodiscard]] Problem unknown_weather_year(const std::string& id) const;
     /// Labels of stored years whose content no longer has its hash.
     [[nodiscard]] Result<std::vector<std::string>> damaged_weather_years() const;
+
+    /// Hashes of photographs whose bytes no longer have them.
+    [[nodiscard]] Result<std::vector<std::string>> damaged_photographs() const;
 
     std::unique_ptr<Database> database_;
 };

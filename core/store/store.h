@@ -5,6 +5,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/job/job.h"
@@ -55,6 +56,8 @@ struct WeatherYearRow {
     std::string imported_at;
 };
 
+inline constexpr std::size_t max_photograph_bytes = 60U << 20U;
+
 class Store {
    public:
     /// Opens or creates the database file (":memory:" for tests), applies migrations in one transaction each after a
@@ -96,6 +99,13 @@ class Store {
     [[nodiscard]] virtual Result<weather::Year> weather_year(const std::string& id) = 0;
     /// Refused while a job, a removed one included, is planned with it.
     [[nodiscard]] virtual Result<bool> remove_weather_year(const std::string& id) = 0;
+
+    /// Keeps a photograph's bytes as they are, under their hash; the same bytes twice are kept once. Returns the
+    /// SHA-256. Refused: what does not begin as JPEG, PNG or WebP, nothing, or more than `max_photograph_bytes`.
+    [[nodiscard]] virtual Result<std::string> add_photograph(std::string_view bytes, Instant now) = 0;
+    /// The bytes as they were added. Refused: unknown, or no longer what the hash says.
+    [[nodiscard]] virtual Result<std::string> photograph(const std::string& sha256) = 0;
+    [[nodiscard]] virtual Result<bool> has_photograph(const std::string& sha256) = 0;
 
     /// PRAGMA integrity_check and foreign_key_check in words; "ok" when whole.
     [[nodiscard]] virtual Result<std::string> check() = 0;

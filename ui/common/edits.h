@@ -47,6 +47,10 @@ void set_ground_snow(JobSession& session, std::optional<double> ground_snow_kn_m
 void set_ground_albedo(JobSession& session, double ground_albedo);
 void set_sketch_up_azimuth(JobSession& session, double azimuth_deg);
 void set_horizon(JobSession& session, const std::vector<HorizonPoint>& horizon);
+/// The compass readings stay: the horizon's true bearings turn with it.
+void set_declination(JobSession& session, double declination_deg);
+/// nullopt: not marked.
+void set_street_azimuth(JobSession& session, std::optional<double> azimuth_deg);
 
 /// Elements given without an id get a fresh one, without a label one such as "Roof 2"; the id is returned.
 std::string add_surface(JobSession& session, Surface surface);

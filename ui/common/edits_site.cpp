@@ -38,6 +38,22 @@ void remove_surface(Job& job, const std::string& id) {
     }
 }
 
+void remove_building(Job& job, const std::string& id) {
+    const Building* building = find_building(job.site, id);
+    if (building == nullptr) return;
+    std::vector<std::string> surfaces;
+    for (const Surface& surface : job.site.surfaces)
+        if (building_of_edge(job.site, surface.footprint_edge_id) == building) surfaces.push_back(surface.id);
+    std::vector<std::string> obstacles;
+    for (const Obstacle& obstacle : job.site.obstacles)
+        if (building_of_edge(job.site, obstacle.footprint_edge_id) == building) obstacles.push_back(obstacle.id);
+    for (const std::string& surface : surfaces)
+        remove_surface(job, surface);
+    for (const std::string& obstacle : obstacles)
+        erase_id(job.site.obstacles, obstacle);
+    erase_id(job.site.buildings, id);
+}
+
 void remove_spot(Job& job, const std::string& id) {
     erase_id(job.site.spots, id);
     for (Choice& choice : job.choices) {
@@ -84,6 +100,21 @@ void set_horizon(JobSession& session, const std::vector<HorizonPoint>& horizon) 
     session.edit(QObject::tr("Change the horizon"), [&](Job& job) { job.site.horizon = horizon; });
 }
 
+void set_declination(JobSession& session, double declination_deg) {
+    if (!(declination_deg >= -180.0 && declination_deg <= 180.0)) return;
+    session.edit(QObject::tr("Change the declination"), [&](Job& job) {
+        const double by_deg = declination_deg - job.site.declination_deg;
+        for (HorizonPoint& point : job.site.horizon)
+            point.azimuth_deg = wrap_360(point.azimuth_deg + by_deg);
+        job.site.declination_deg = declination_deg;
+    });
+}
+
+void set_street_azimuth(JobSession& session, std::optional<double> azimuth_deg) {
+    if (azimuth_deg && !(*azimuth_deg >= 0.0 && *azimuth_deg <= 360.0)) return;
+    session.edit(QObject::tr("Mark the street side"), [&](Job& job) { job.site.street_azimuth_deg = azimuth_deg; });
+}
+
 std::string add_surface(JobSession& session, Surface surface) {
     if (surface.id.empty()) surface.id = new_id();
     if (surface.label.empty()) {
@@ -98,7 +129,9 @@ std::string add_surface(JobSession& session, Surface surface) {
 std::string add_obstacle(JobSession& session, Obstacle obstacle) {
     if (obstacle.id.empty()) obstacle.id = new_id();
     if (obstacle.label.empty()) {
-        obstacle.label = free_label(session.job().site.obstacles, capital(text_of(obstacle.kind)));
+        obstacle.label =
+            free_label(session.job().site.obstacles,
+                       capital(obstacle.use == ObstacleUse::other ? text_of(obstacle.kind) : text_of(obstacle.use)));
     }
     const std::string id = obstacle.id;
     session.edit(QObject::tr("Add%1").arg(quoted_label(obstacle.label)),
@@ -220,7 +253,13 @@ void remove_element(JobSession& session, const std::string& id) {
     if (const Surface* surface = find_surface(site, id)) label = quoted_label(surface->label);
     if (const Obstacle* obstacle = with_id(site.obstacles, id)) label = quoted_label(obstacle->label);
     if (const CylinderSpot* spot = find_spot(site, id)) label = quoted_label(spot->label);
+    // A plane of a building would come back with the next edit: the building goes, and all that was made from it.
+    std::string building_id = id;
+    if (const Surface* surface = find_surface(site, id))
+        if (const Building* building = building_of_edge(site, surface->footprint_edge_id)) building_id = building->id;
+    if (const Building* building = find_building(site, building_id)) label = quoted_label(building->label);
     session.edit(QObject::tr("Remove%1").arg(label), [&](Job& job) {
+        remove_building(job, building_id);
         remove_surface(job, id);
         erase_id(job.site.obstacles, id);
         remove_spot(job, id);

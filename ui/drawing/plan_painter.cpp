@@ -283,6 +283,39 @@ void north_arrow(Pass& pass, QPointF middle) {
     pass.bold.draw(pass.painter, at, Qt::AlignCenter, u"N"_s, pass.theme.text);
 }
 
+void underlay(Pass& pass, const UnderlayImage& picture) {
+    if (picture.image.isNull() || picture.shrink <= 0.0) return;
+    QPainter& painter = pass.painter;
+    painter.save();
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    painter.setOpacity(picture.opacity);
+    painter.translate(pass.view.map(picture.origin.x_m, picture.origin.y_m));
+    painter.rotate(-picture.turn_deg);  // screen y runs down
+    const double scale = pass.view.units_per_m * picture.metres_per_pixel / picture.shrink;
+    painter.scale(scale, scale);
+    painter.drawImage(QPointF(0.0, 0.0), picture.image);
+    painter.restore();
+}
+
+/// Where a photograph was taken from, open to the side it looks to.
+void photo_place(Pass& pass, const Photograph& photograph) {
+    if (!photograph.taken_from) return;
+    const QPointF at = pass.view.map(photograph.taken_from->x_m, photograph.taken_from->y_m);
+    const double r = pass.letters.line() * 0.45;
+    pass.painter.setPen(QPen(pass.theme.accent, pass.line(1.4)));
+    if (photograph.looking_azimuth_deg) {
+        const double in_sketch =
+            (*photograph.looking_azimuth_deg - pass.what.job->site.sketch_up_azimuth_deg) * M_PI / 180.0;
+        for (const double side : {-0.45, 0.45})
+            pass.painter.drawLine(at, at + QPointF(std::sin(in_sketch + side), -std::cos(in_sketch + side)) * r * 3.2);
+    }
+    pass.painter.setBrush(pass.theme.panel);
+    pass.painter.drawEllipse(at, r, r);
+    pass.painter.setBrush(pass.theme.accent);
+    pass.painter.drawEllipse(at, r * 0.4, r * 0.4);
+    pass.placer.keep_free(QRectF(at.x() - r, at.y() - r, 2.0 * r, 2.0 * r));
+}
+
 void labels(Pass& pass) {
     const Site& site = pass.what.job->site;
     for (const CylinderSpot& spot : site.spots) {
@@ -311,8 +344,10 @@ void labels(Pass& pass) {
 
 }  // namespace
 
-SiteView fit_site(const Site& site, const QRectF& area, double margin_units) {
-    const Bounds all = bounds_of(site);
+SiteView fit_site(const Site& site, const QRectF& area, double margin_units, const std::vector<Point2>& also) {
+    Bounds all = bounds_of(site);
+    for (const Point2& p : also)
+        all.take(p.x_m, p.y_m);
     const double width_m = std::max(all.right - all.left, 1.0);
     const double height_m = std::max(all.high - all.low, 1.0);
     SiteView view;
@@ -336,6 +371,8 @@ void paint_site(QPainter& painter, const SiteDrawing& what, const SiteView& view
     painter.save();
     painter.setClipRect(area, Qt::IntersectClip);
     painter.setRenderHint(QPainter::Antialiasing);
+    for (const UnderlayImage& picture : what.underlays)
+        underlay(pass, picture);
     if (what.grid) grid(pass, area);
     // Ground and terraces lie below roofs, walls show as lines on top.
     const auto layer = [](const Surface& s) {
@@ -357,6 +394,8 @@ void paint_site(QPainter& painter, const SiteDrawing& what, const SiteView& view
         obstacle_in_plan(pass, obstacle);
     for (const CylinderSpot& spot : site.spots)
         spot_in_plan(pass, spot);
+    for (const Photograph& photograph : what.job->photographs)
+        photo_place(pass, photograph);
     const double line = letters.line();
     const QPointF arrow(area.right() - line * 2.4, area.top() + line * 2.4);
     pass.placer.keep_free(QRectF(arrow.x() - line * 2.2, arrow.y() - line * 2.2, line * 4.4, line * 4.4));

@@ -1,6 +1,7 @@
 #pragma once
 // The site in plan (from above), to scale, sketch axes, with a north arrow.
 
+#include <QImage>
 #include <QPainter>
 #include <QRectF>
 #include <string>
@@ -22,12 +23,25 @@ struct SiteView {
         return {(p.x() - origin.x()) / units_per_m, (origin.y() - p.y()) / units_per_m};
     }
 };
-[[nodiscard]] SiteView fit_site(const Site& site, const QRectF& area, double margin_units);
+/// `also`: further points that shall be in view.
+[[nodiscard]] SiteView fit_site(const Site& site, const QRectF& area, double margin_units,
+                                const std::vector<Point2>& also = {});
+
+/// A picture under the sketch, ready to paint: `image` may be smaller than the original by `shrink` (0..1].
+struct UnderlayImage {
+    QImage image;
+    double shrink = 1.0;
+    double metres_per_pixel = 0.02;  ///< of the original
+    double turn_deg = 0.0;           ///< counter-clockwise
+    Point2 origin;                   ///< upper left corner, in the sketch
+    double opacity = 0.6;
+};
 
 struct SiteDrawing {
     const Job* job = nullptr;
     const Choice* choice = nullptr;    ///< may be null
     const plan::Plan* plan = nullptr;  ///< may be null
+    std::vector<UnderlayImage> underlays;
     std::string selected_id;
     bool grid = true;
     bool labels = true;

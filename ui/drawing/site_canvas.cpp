@@ -7,6 +7,8 @@
 #include <cmath>
 #include <limits>
 
+#include "core/sketch/underlay.h"
+#include "ui/common/building_edits.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
@@ -35,6 +37,7 @@ void SiteCanvas::set_session(JobSession* session) {
     session_ = session;
     selected_.clear();
     then_ = nullptr;
+    tool_.reset();
     if (session_ != nullptr) {
         connect(session_, &JobSession::job_changed, this, [this] { refit(); });
         connect(session_, &JobSession::plan_changed, this, [this] { update(); });
@@ -58,6 +61,31 @@ void SiteCanvas::ask_point(const QString& prompt, std::function<void(Point2)> th
     update();
 }
 
+void SiteCanvas::set_tool(std::unique_ptr<CanvasTool> tool) {
+    then_ = nullptr;
+    if (tool_) retired_.push_back(std::move(tool_));
+    tool_ = std::move(tool);
+    setCursor(tool_ ? Qt::CrossCursor : Qt::ArrowCursor);
+    if (tool_) setFocus();
+    Q_EMIT status(tool_ ? tool_->words() : QString());
+    update();
+}
+
+void SiteCanvas::after_tool() {
+    if (tool_ && tool_->finished()) {
+        tool_.reset();
+        retired_.clear();
+        unsetCursor();
+        Q_EMIT status({});
+        Q_EMIT tool_ended();
+        refit();
+        return;
+    }
+    retired_.clear();
+    if (tool_) Q_EMIT status(tool_->words());
+    update();
+}
+
 void SiteCanvas::answer(Point2 point) {
     const auto then = std::move(then_);
     then_ = nullptr;
@@ -71,7 +99,14 @@ Canvas::Fit SiteCanvas::fit_into(const QRectF& area) const {
     Site shown = session_ != nullptr ? session_->job().site : Site{};
     // The run stays on the house: neighbours and trees would only make it small.
     if (drags_ == Drags::bends && !shown.surfaces.empty()) shown.obstacles.clear();
-    const SiteView fitted = fit_site(shown, area, text_units() * 3.5);
+    std::vector<Point2> corners;
+    for (const UnderlayImage& picture : underlays_ ? underlays_() : std::vector<UnderlayImage>{}) {
+        const sketch::Underlay lie{picture.metres_per_pixel / picture.shrink, picture.turn_deg, picture.origin};
+        for (const double x : {0.0, static_cast<double>(picture.image.width())})
+            for (const double y : {0.0, static_cast<double>(picture.image.height())})
+                corners.push_back(lie.to_sketch(x, y));
+    }
+    const SiteView fitted = fit_site(shown, area, text_units() * 3.5, corners);
     return {fitted.units_per_m, fitted.origin};
 }
 
@@ -85,20 +120,27 @@ void SiteCanvas::paintEvent(QPaintEvent*) {
     const auto plan = session_->plan();
     drawing.plan = plan.get();
     drawing.selected_id = selected_;
+    if (underlays_) drawing.underlays = underlays_();
     drawing.text_units = text_units();
     drawing.scale_bar = true;
     drawing.area = QRectF(rect()).adjusted(2, 2, -2, -2);
     paint_site(painter, drawing, view(), current_theme());
-    if (then_) {
-        const Lettering letters(text_units(), true);
-        const QRectF box =
-            letters.box(QPointF(width() / 2.0, text_units() * 1.2), Qt::AlignHCenter | Qt::AlignTop, prompt_)
-                .adjusted(-8, -4, 8, 4);
-        painter.fillRect(box, current_theme().panel);
-        painter.setPen(QPen(current_theme().accent, 1.5));
-        painter.drawRect(box);
-        letters.draw_in(painter, box, prompt_, current_theme().text);
-    }
+    if (tool_) tool_->paint(painter, view(), text_units(), current_theme());
+    if (tool_)
+        paint_prompt(painter, tool_->prompt());
+    else if (then_)
+        paint_prompt(painter, prompt_);
+}
+
+void SiteCanvas::paint_prompt(QPainter& painter, const QString& text) const {
+    const Lettering letters(text_units(), true);
+    const QRectF box = letters.box(QPointF(width() / 2.0, text_units() * 1.2), Qt::AlignHCenter | Qt::AlignTop, text)
+                           .adjusted(-8, -4, 8, 4);
+    painter.fillRect(box, current_theme().panel);
+    painter.setPen(QPen(current_theme().accent, 1.5));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(box);
+    letters.draw_in(painter, box, text, current_theme().text);
 }
 
 std::string SiteCanvas::id_at(QPointF at) const {
@@ -166,7 +208,11 @@ void SiteCanvas::move_to(const std::string& id, Point2 to) {
         }
         return;
     }
-    if (find_surface(site, id) != nullptr) {
+    if (const Surface* surface = find_surface(site, id)) {
+        if (const Building* building = building_of_edge(site, surface->footprint_edge_id)) {
+            move_building(*session_, building->id, to.x_m - surface->origin.x_m, to.y_m - surface->origin.y_m);
+            return;
+        }
         move_surface(*session_, id, to.x_m, to.y_m);
     } else if (find_spot(site, id) != nullptr) {
         move_spot(*session_, id, to.x_m, to.y_m);
@@ -182,7 +228,13 @@ void SiteCanvas::select(const std::string& id) {
     Q_EMIT selection_changed(qs(id));
 }
 
-void SiteCanvas::press(QPointF at, Qt::KeyboardModifiers) {
+void SiteCanvas::press(QPointF at, Qt::KeyboardModifiers modifiers) {
+    if (tool_) {
+        if (tool_->press(view().unmap(at), reach_units() / units_per_m(), modifiers)) return after_tool();
+        set_tool(nullptr);
+        retired_.clear();
+        Q_EMIT tool_ended();
+    }
     if (then_) {
         const Point2 point = view().unmap(at);
         answer({snapped(point.x_m, false), snapped(point.y_m, false)});
@@ -199,6 +251,10 @@ void SiteCanvas::press(QPointF at, Qt::KeyboardModifiers) {
 }
 
 void SiteCanvas::drag(QPointF at, Qt::KeyboardModifiers modifiers) {
+    if (tool_) {
+        tool_->drag(view().unmap(at), reach_units() / units_per_m(), modifiers);
+        return after_tool();
+    }
     if (!moving_) return;
     const Point2 pointer = view().unmap(at);
     const bool fine = (modifiers & Qt::AltModifier) != 0;
@@ -211,6 +267,10 @@ void SiteCanvas::drag(QPointF at, Qt::KeyboardModifiers modifiers) {
 }
 
 void SiteCanvas::release(QPointF) {
+    if (tool_) {
+        tool_->release();
+        return after_tool();
+    }
     if (!moving_) return;
     moving_ = false;
     if (session_ != nullptr) session_->end_merge();
@@ -236,6 +296,10 @@ QString SiteCanvas::words_for(const std::string& id) const {
 
 void SiteCanvas::hover(QPointF at) {
     if (session_ == nullptr) return;
+    if (tool_) {
+        tool_->hover(view().unmap(at), reach_units() / units_per_m(), Qt::NoModifier);
+        return after_tool();
+    }
     if (then_) {
         const Point2 point = view().unmap(at);
         Q_EMIT status(tr("%1  (%2, %3)").arg(prompt_, length_m(point.x_m), length_m(point.y_m)));
@@ -294,6 +358,10 @@ void SiteCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
 }
 
 void SiteCanvas::keyPressEvent(QKeyEvent* event) {
+    if (tool_) {
+        if (tool_->key(*event, view().unmap(QRectF(rect()).center()))) return after_tool();
+        return Canvas::keyPressEvent(event);
+    }
     if (then_) {
         if (event->key() == Qt::Key_Escape) {
             then_ = nullptr;
@@ -345,6 +413,7 @@ void SiteCanvas::keyReleaseEvent(QKeyEvent* event) {
 }
 
 bool SiteCanvas::focusNextPrevChild(bool next) {
+    if (tool_) return Canvas::focusNextPrevChild(next);
     const std::vector<std::string> ids = ids_in_order();
     const auto at = std::find(ids.begin(), ids.end(), selected_);
     if (at == ids.end()) {

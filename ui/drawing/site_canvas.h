@@ -2,9 +2,11 @@
 // The site in plan on screen: elements are selected and dragged (Visit) or the run's bends are (Layout).
 
 #include <functional>
+#include <memory>
 #include <string>
 
 #include "ui/drawing/canvas.h"
+#include "ui/drawing/canvas_tool.h"
 #include "ui/drawing/plan_painter.h"
 
 namespace wg::ui {
@@ -26,10 +28,19 @@ class SiteCanvas : public Canvas {
     void ask_point(const QString& prompt, std::function<void(Point2)> then);
     [[nodiscard]] bool asking() const { return static_cast<bool>(then_); }
 
+    /// Pictures to lie under the sketch, asked for at each painting.
+    using Underlays = std::function<std::vector<UnderlayImage>()>;
+    void set_underlays(Underlays underlays) { underlays_ = std::move(underlays); }
+
+    /// Gives the hand to a tool until it has finished; null takes it back. The canvas takes the focus.
+    void set_tool(std::unique_ptr<CanvasTool> tool);
+    [[nodiscard]] CanvasTool* tool() const { return tool_.get(); }
+
     [[nodiscard]] SiteView view() const { return {units_per_m(), origin()}; }
 
    Q_SIGNALS:
     void selection_changed(const QString& id);
+    void tool_ended();
 
    protected:
     void paintEvent(QPaintEvent* event) override;
@@ -50,6 +61,8 @@ class SiteCanvas : public Canvas {
     void move_to(const std::string& id, Point2 to);
     void select(const std::string& id);
     void answer(Point2 point);
+    void after_tool();
+    void paint_prompt(QPainter& painter, const QString& text) const;
     void insert_bend(QPointF at);
     [[nodiscard]] QString words_for(const std::string& id) const;
 
@@ -61,6 +74,9 @@ class SiteCanvas : public Canvas {
     Point2 start_;  ///< element's position when the drag began
     std::function<void(Point2)> then_;
     QString prompt_;
+    Underlays underlays_;
+    std::unique_ptr<CanvasTool> tool_;
+    std::vector<std::unique_ptr<CanvasTool>> retired_;  ///< may still be running: what it made took its place
 };
 
 }  // namespace wg::ui

@@ -1,5 +1,8 @@
 #include "ui/visit/new_elements.h"
 
+#include <algorithm>
+#include <optional>
+
 #include "core/site/geometry.h"
 
 namespace wg::ui {
@@ -21,6 +24,22 @@ Usual usual(SurfaceKind kind) {
     return {5.0, 4.0, 0.0, 0.0, Covering::paving, RoofForm::not_a_roof};
 }
 
+/// Height of the highest roof over a point of the sketch.
+std::optional<double> roof_height_m(const Site& site, Point2 at) {
+    std::optional<double> highest;
+    for (const Surface& surface : site.surfaces) {
+        if (surface.kind != SurfaceKind::roof || surface.tilt_deg >= 89.0) continue;
+        const site::Frame frame = site::frame_of(surface, site.sketch_up_azimuth_deg);
+        // Straight up from the ground onto the plane.
+        const double z_m = frame.origin.z_m - ((at.x_m - frame.origin.x_m) * frame.normal.x_m +
+                                               (at.y_m - frame.origin.y_m) * frame.normal.y_m) /
+                                                  frame.normal.z_m;
+        if (!site::contains(surface.outline, site::to_plane(frame, {at.x_m, at.y_m, z_m}))) continue;
+        if (!highest || z_m > *highest) highest = z_m;
+    }
+    return highest;
+}
+
 }  // namespace
 
 Surface new_surface(SurfaceKind kind, Point2 middle, const Site& site) {
@@ -40,36 +59,56 @@ Surface new_surface(SurfaceKind kind, Point2 middle, const Site& site) {
     return surface;
 }
 
-Obstacle new_obstacle(ObstacleKind kind, Point2 middle, const Site& site) {
+Obstacle new_obstacle(ObstacleUse use, Point2 middle, const Site& site) {
     Obstacle obstacle;
-    obstacle.kind = kind;
+    obstacle.use = use;
     obstacle.base = {middle.x_m, middle.y_m, 0.0};
     if (site.location.latitude_deg < 0.0) {
         obstacle.leaf_from_month = 10;
         obstacle.leaf_to_month = 4;
     }
-    switch (kind) {
-        case ObstacleKind::box:
-            obstacle.width_m = 8.0;
-            obstacle.depth_m = 8.0;
-            obstacle.height_m = 7.0;
+    const auto box = [&](double width_m, double depth_m, double height_m) {
+        obstacle.kind = ObstacleKind::box;
+        obstacle.width_m = width_m;
+        obstacle.depth_m = depth_m;
+        obstacle.height_m = height_m;
+    };
+    // What stands on a roof reaches a little into it, so that no gap is left below.
+    const auto on_roof = [&](double into_m) {
+        if (const auto roof_m = roof_height_m(site, middle)) obstacle.base.z_m = std::max(0.0, *roof_m - into_m);
+    };
+    switch (use) {
+        case ObstacleUse::chimney:
+            box(0.6, 0.6, 1.8);
+            on_roof(0.6);
             break;
-        case ObstacleKind::prism:
-            obstacle.height_m = 5.0;
-            obstacle.outline = {{middle.x_m - 3.0, middle.y_m - 2.0},
-                                {middle.x_m + 3.0, middle.y_m - 2.0},
-                                {middle.x_m + 3.0, middle.y_m + 2.0},
-                                {middle.x_m - 3.0, middle.y_m + 2.0}};
+        case ObstacleUse::vent:
+            obstacle.kind = ObstacleKind::post;
+            obstacle.radius_m = 0.06;
+            obstacle.height_m = 0.6;
+            on_roof(0.1);
             break;
-        case ObstacleKind::post:
+        case ObstacleUse::dormer:
+            box(2.2, 2.5, 2.2);
+            on_roof(1.0);
+            break;
+        case ObstacleUse::parapet:
+            box(4.0, 0.3, 0.8);
+            on_roof(0.0);
+            break;
+        case ObstacleUse::neighbour: box(8.0, 8.0, 7.0); break;
+        case ObstacleUse::pole:
+            obstacle.kind = ObstacleKind::post;
             obstacle.radius_m = 0.1;
             obstacle.height_m = 6.0;
             break;
-        case ObstacleKind::tree:
+        case ObstacleUse::tree:
+            obstacle.kind = ObstacleKind::tree;
             obstacle.radius_m = 2.5;
             obstacle.height_m = 8.0;
             obstacle.crown_base_m = 2.0;
             break;
+        case ObstacleUse::other: box(2.0, 2.0, 2.5); break;
     }
     return obstacle;
 }

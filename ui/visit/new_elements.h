@@ -7,7 +7,8 @@ namespace wg::ui {
 
 /// Looks to the equator; x and y are where its middle shall be in plan.
 [[nodiscard]] Surface new_surface(SurfaceKind kind, Point2 middle, const Site& site);
-[[nodiscard]] Obstacle new_obstacle(ObstacleKind kind, Point2 middle, const Site& site);
+/// On the roof below it, when there is one and it belongs there.
+[[nodiscard]] Obstacle new_obstacle(ObstacleUse use, Point2 middle, const Site& site);
 [[nodiscard]] CylinderSpot new_spot(Point2 at);
 
 }  // namespace wg::ui

@@ -1,5 +1,6 @@
 #include "ui/visit/surface_editor.h"
 
+#include <QHBoxLayout>
 #include <QPushButton>
 #include <algorithm>
 #include <memory>
@@ -40,6 +41,21 @@ NumberField* SurfaceEditor::surface_number(const QString& label, const QString& 
 
 void SurfaceEditor::build_lie() {
     heading(tr("Surface"));
+    part_of_ = new QWidget(this);
+    auto* part_row = new QHBoxLayout(part_of_);
+    part_row->setContentsMargins(0, 0, 0, 0);
+    part_words_ = new QLabel(part_of_);
+    part_words_->setWordWrap(true);
+    auto* edit = new QPushButton(tr("Change it"), part_of_);
+    part_row->addWidget(part_words_, 1);
+    part_row->addWidget(edit);
+    add(part_of_);
+    connect(edit, &QPushButton::clicked, this, [this] {
+        const Surface* now = surface();
+        if (now == nullptr) return;
+        if (const Building* building = building_of_edge(session_->job().site, now->footprint_edge_id))
+            Q_EMIT building_wanted(qs(building->id));
+    });
     TextField* label = text(tr("Name"), [this](const QString& value) {
         apply([&](Surface& s) { s.label = value.trimmed().toStdString(); });
     });
@@ -56,16 +72,17 @@ void SurfaceEditor::build_lie() {
     CalmCombo* form =
         words_of<RoofForm>(tr("Part of"), [this](RoofForm value) { apply([&](Surface& s) { s.roof_form = value; }); });
     shows_.push_back([form](const Surface& s) { form->show_data(QString::fromLatin1(key_of(s.roof_form))); });
+    shaped_fields_ = {kind, form};
     pair_next();
-    surface_number(tr("Tilt from level"), tr("\u00b0"), {0.0, 90.0, 1, 1.0, false},
-                   [](Surface& s) -> double& { return s.tilt_deg; });
-    surface_number(tr("Faces (true bearing)"), tr("\u00b0"), {0.0, 360.0, 1, 1.0, false},
-                   [](Surface& s) -> double& { return s.azimuth_deg; });
+    shaped_fields_.push_back(surface_number(tr("Tilt from level"), tr("\u00b0"), {0.0, 90.0, 1, 1.0, false},
+                                            [](Surface& s) -> double& { return s.tilt_deg; }));
+    shaped_fields_.push_back(surface_number(tr("Faces (true bearing)"), tr("\u00b0"), {0.0, 360.0, 1, 1.0, false},
+                                            [](Surface& s) -> double& { return s.azimuth_deg; }));
     pair_next();
-    surface_number(tr("Lower edge over ground"), tr("m"), {-50.0, 500.0, 3, 0.05, false},
-                   [](Surface& s) -> double& { return s.origin.z_m; });
-    surface_number(tr("Ridge over ground"), tr("m"), {0.0, 1000.0, 2, 0.05, false},
-                   [](Surface& s) -> double& { return s.ridge_height_m; });
+    shaped_fields_.push_back(surface_number(tr("Lower edge over ground"), tr("m"), {-50.0, 500.0, 3, 0.05, false},
+                                            [](Surface& s) -> double& { return s.origin.z_m; }));
+    shaped_fields_.push_back(surface_number(tr("Ridge over ground"), tr("m"), {0.0, 1000.0, 2, 0.05, false},
+                                            [](Surface& s) -> double& { return s.ridge_height_m; }));
     CalmCombo* covering =
         words_of<Covering>(tr("Covering"), [this](Covering value) { apply([&](Surface& s) { s.covering = value; }); });
     shows_.push_back([covering](const Surface& s) { covering->show_data(QString::fromLatin1(key_of(s.covering))); });
@@ -156,8 +173,15 @@ void SurfaceEditor::refresh() {
     for (const auto& show : shows_)
         show(*now);
     const auto rectangle = as_rectangle(now->outline);
-    width_->setEnabled(rectangle.has_value());
-    height_->setEnabled(rectangle.has_value());
+    const Building* building = building_of_edge(session_->job().site, now->footprint_edge_id);
+    part_of_->setVisible(building != nullptr);
+    if (building != nullptr)
+        part_words_->setText(tr("Part of \"%1\"; its lie and outline follow it.").arg(qs(building->label)));
+    for (QWidget* field : shaped_fields_)
+        field->setEnabled(building == nullptr);
+    corners_->setEnabled(building == nullptr);
+    width_->setEnabled(building == nullptr && rectangle.has_value());
+    height_->setEnabled(building == nullptr && rectangle.has_value());
     no_rectangle_->setVisible(!rectangle);
     width_->set_value(rectangle ? std::optional<double>(rectangle->width_m) : std::nullopt);
     height_->set_value(rectangle ? std::optional<double>(rectangle->height_m) : std::nullopt);

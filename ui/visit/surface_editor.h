@@ -18,6 +18,9 @@ class SurfaceEditor : public FormColumn {
     explicit SurfaceEditor(QWidget* parent = nullptr);
     void show_surface(JobSession* session, const std::string& surface_id, const std::string& keep_out_id = {});
 
+   Q_SIGNALS:
+    void building_wanted(const QString& building_id);
+
    private:
     void build_lie();
     void build_outline();
@@ -33,6 +36,9 @@ class SurfaceEditor : public FormColumn {
     JobSession* session_ = nullptr;
     std::string surface_id_;
     std::vector<std::function<void(const Surface&)>> shows_;
+    QWidget* part_of_ = nullptr;
+    QLabel* part_words_ = nullptr;
+    std::vector<QWidget*> shaped_fields_;  ///< the building's business while the surface is linked to one
     NumberField* width_ = nullptr;
     NumberField* height_ = nullptr;
     QLabel* no_rectangle_ = nullptr;

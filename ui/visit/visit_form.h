@@ -26,6 +26,7 @@ class VisitForm : public FormColumn {
     void build_visit();
     void build_place();
     void build_horizon();
+    void take_horizon(const QByteArray& text, QLabel* problem);
     void build_demand();
     void build_household();
     void refresh();

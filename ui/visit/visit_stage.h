@@ -1,10 +1,14 @@
 #pragma once
 // Visit: the survey's form, the plan sketch, the selected element's properties and what is still to measure.
 
+#include <functional>
 #include <string>
+#include <vector>
 
+#include "core/job/job.h"
 #include "ui/common/stage_widget.h"
 
+class QHBoxLayout;
 class QLabel;
 class QListWidget;
 class QScrollArea;
@@ -13,7 +17,11 @@ class QTabWidget;
 
 namespace wg::ui {
 
+class BuildingEditor;
 class ObstacleEditor;
+class PhotoShelf;
+class PhotoView;
+class PhotosPage;
 class SiteCanvas;
 class SpotEditor;
 class SurfaceEditor;
@@ -23,11 +31,23 @@ class VisitStage : public StageWidget {
     Q_OBJECT
    public:
     explicit VisitStage(QWidget* parent = nullptr);
+    /// Where photographs are kept and read; without one the page says so.
+    void set_shelf(PhotoShelf* shelf);
     void set_session(JobSession* session) override;
     void show_place(const QString& place_id) override;
 
     [[nodiscard]] SiteCanvas* canvas() const { return canvas_; }
     [[nodiscard]] VisitForm* form() const { return form_; }
+    [[nodiscard]] BuildingEditor* building_editor() const { return building_editor_; }
+    [[nodiscard]] const std::string& selected() const { return selected_; }
+    [[nodiscard]] PhotosPage* photos() const { return photos_; }
+    [[nodiscard]] PhotoView* photo_view() const { return photo_view_; }
+
+    /// Gives the canvas a tool for a footprint; the building is made when it is closed.
+    void draw_building(BuildingShape shape);
+    /// The same for a surface by its outline in plan, first edge lowest, or a neighbouring building.
+    void draw_surface(SurfaceKind kind);
+    void draw_neighbour();
 
    private:
     QWidget* build_sheets();
@@ -36,7 +56,15 @@ class VisitStage : public StageWidget {
     void refresh();
     void refresh_missing();
     void add_surface_at(int kind);
-    void add_obstacle_at(int kind);
+    void add_obstacle_at(int use);
+    void add_menus(QWidget* holder, QHBoxLayout* bar);
+    void draw_outline(const QString& what, std::function<void(const std::vector<Point2>&)> then);
+    void edit_corners(const std::string& building_id);
+    QWidget* build_photo_page(QWidget* parent);
+    void connect_photos();
+    void show_photograph(const QString& id);
+    void start_underlay(const std::string& photograph_id);
+    void say(const QString& problem);
     void add_spot_at();
     void remove_selected();
 
@@ -50,10 +78,16 @@ class VisitStage : public StageWidget {
     SurfaceEditor* surface_editor_ = nullptr;
     ObstacleEditor* obstacle_editor_ = nullptr;
     SpotEditor* spot_editor_ = nullptr;
+    BuildingEditor* building_editor_ = nullptr;
     QListWidget* missing_ = nullptr;
     QLabel* missing_words_ = nullptr;
     SiteCanvas* canvas_ = nullptr;
     QWidget* remove_ = nullptr;
+    QLabel* refusal_ = nullptr;
+    PhotoShelf* shelf_ = nullptr;
+    PhotosPage* photos_ = nullptr;
+    PhotoView* photo_view_ = nullptr;
+    QStackedWidget* views_ = nullptr;  ///< sketch, photograph at large
 };
 
 }  // namespace wg::ui

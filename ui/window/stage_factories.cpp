@@ -1,6 +1,10 @@
 #include "ui/window/stage_factories.h"
 
+#include <QDateTime>
+
+#include "core/store/store.h"
 #include "ui/aftercare/aftercare_stage.h"
+#include "ui/common/photo_shelf.h"
 #include "ui/fitting/fitting_stage.h"
 #include "ui/layout/layout_stage.h"
 #include "ui/offer/firm_settings.h"
@@ -13,7 +17,16 @@ namespace wg::ui {
 std::array<StageFactory, stage_count> stage_factories(store::Store& store) {
     store::Store* const desk = &store;
     return {
-        [](QWidget* parent) -> StageWidget* { return new VisitStage(parent); },
+        [desk](QWidget* parent) -> StageWidget* {
+            auto* stage = new VisitStage(parent);
+            stage->set_shelf(new PhotoShelf([desk](const std::string& sha256) { return desk->photograph(sha256); },
+                                            [desk](std::string_view bytes) {
+                                                return desk->add_photograph(bytes,
+                                                                            {QDateTime::currentSecsSinceEpoch()});
+                                            },
+                                            stage));
+            return stage;
+        },
         [](QWidget* parent) -> StageWidget* { return new LayoutStage(parent); },
         [](QWidget* parent) -> StageWidget* { return new YieldStage(parent); },
         [desk](QWidget* parent) -> StageWidget* { return new OfferStage(desk, parent); },

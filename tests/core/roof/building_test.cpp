@@ -16,8 +16,8 @@ namespace building_test {
 const std::vector<Point2> rectangle{{0, 0}, {10, 0}, {10, 6}, {0, 6}};
 const std::vector<Point2> l_shape{{0, 0}, {12, 0}, {12, 6}, {5, 6}, {5, 11}, {0, 11}};
 
-Building building(Shape shape, const std::vector<Point2>& footprint) {
-    Building b;
+HouseForm building(BuildingShape shape, const std::vector<Point2>& footprint) {
+    HouseForm b;
     b.shape = shape;
     b.footprint = footprint;
     b.pitch_deg = 40.0;
@@ -39,8 +39,8 @@ const Part& part(const House& house, PartKind kind, std::size_t edge) {
     return house.parts.front();
 }
 
-TEST(Building, GableHouseSouthAndNorth) {
-    const auto made = house_of(building(Shape::gable, rectangle), 0.0);
+TEST(House, GableHouseSouthAndNorth) {
+    const auto made = house_of(building(BuildingShape::gable, rectangle), 0.0);
     ASSERT_TRUE(made) << made.problems().front().text();
     const House& house = made.value();
     EXPECT_EQ(house.parts.size(), 2U + 4U);
@@ -61,9 +61,9 @@ TEST(Building, GableHouseSouthAndNorth) {
     EXPECT_EQ(part(house, PartKind::wall, 0).surface.outline.size(), 4U);
 }
 
-TEST(Building, SketchTurnTurnsBearingsOnly) {
-    const auto a = house_of(building(Shape::hip, l_shape), 0.0);
-    const auto b = house_of(building(Shape::hip, l_shape), 25.0);
+TEST(House, SketchTurnTurnsBearingsOnly) {
+    const auto a = house_of(building(BuildingShape::hip, l_shape), 0.0);
+    const auto b = house_of(building(BuildingShape::hip, l_shape), 25.0);
     ASSERT_TRUE(a && b);
     for (std::size_t i = 0; i < a.value().parts.size(); ++i) {
         const Surface& s = a.value().parts[i].surface;
@@ -80,10 +80,11 @@ TEST(Building, SketchTurnTurnsBearingsOnly) {
     }
 }
 
-TEST(Building, EverySurfaceIsFlatSimpleAndLooksOut) {
-    for (const Shape shape : {Shape::mono_pitch, Shape::gable, Shape::hip, Shape::flat, Shape::lean_to})
+TEST(House, EverySurfaceIsFlatSimpleAndLooksOut) {
+    for (const BuildingShape shape : {BuildingShape::mono_pitch, BuildingShape::gable, BuildingShape::hip,
+                                      BuildingShape::flat, BuildingShape::lean_to})
         for (const auto& footprint : {rectangle, l_shape}) {
-            Building b = building(shape, footprint);
+            HouseForm b = building(shape, footprint);
             b.parapet_m = 0.4;
             const auto made = house_of(b, 10.0);
             ASSERT_TRUE(made) << static_cast<int>(shape) << ": " << made.problems().front().text();
@@ -96,9 +97,9 @@ TEST(Building, EverySurfaceIsFlatSimpleAndLooksOut) {
 }
 
 /// A point of a roof plane's boundary over the wall line has the wall's height: the house is closed.
-TEST(Building, WallsEndAtTheRoof) {
-    for (const Shape shape : {Shape::gable, Shape::hip, Shape::mono_pitch}) {
-        const Building b = building(shape, l_shape);
+TEST(House, WallsEndAtTheRoof) {
+    for (const BuildingShape shape : {BuildingShape::gable, BuildingShape::hip, BuildingShape::mono_pitch}) {
+        const HouseForm b = building(shape, l_shape);
         const auto made = house_of(b, 0.0);
         ASSERT_TRUE(made);
         for (const Part& w : made.value().parts) {
@@ -123,8 +124,8 @@ TEST(Building, WallsEndAtTheRoof) {
     }
 }
 
-TEST(Building, MonoPitchRisesFromItsLowEdge) {
-    Building b = building(Shape::mono_pitch, rectangle);
+TEST(House, MonoPitchRisesFromItsLowEdge) {
+    HouseForm b = building(BuildingShape::mono_pitch, rectangle);
     b.low_edge = 1;  // east
     const auto made = house_of(b, 0.0);
     ASSERT_TRUE(made);
@@ -133,12 +134,12 @@ TEST(Building, MonoPitchRisesFromItsLowEdge) {
     EXPECT_NEAR(made.value().ridge_m, 5.0 + 10.2 * std::tan(radians(40.0)), 1e-9);
 }
 
-TEST(Building, GablesByHabitEndWings) {
+TEST(House, GablesByHabitEndWings) {
     EXPECT_EQ(usual_gables(rectangle), (std::vector<std::size_t>{1, 3}));
     EXPECT_EQ(usual_gables(l_shape), (std::vector<std::size_t>{1, 4}));
 }
 
-TEST(Building, ClockwiseFootprintMakesTheSameHouse) {
+TEST(House, ClockwiseFootprintMakesTheSameHouse) {
     std::vector<Point2> clockwise(l_shape.rbegin(), l_shape.rend());
     const Ordered ordered = counter_clockwise(clockwise);
     for (std::size_t i = 0; i < ordered.edges.size(); ++i) {
@@ -147,13 +148,13 @@ TEST(Building, ClockwiseFootprintMakesTheSameHouse) {
         EXPECT_EQ(ordered.footprint[i], b);
         EXPECT_EQ(ordered.footprint[(i + 1) % clockwise.size()], a);
     }
-    const auto made = house_of(building(Shape::hip, clockwise), 0.0);
+    const auto made = house_of(building(BuildingShape::hip, clockwise), 0.0);
     ASSERT_TRUE(made);
     EXPECT_EQ(made.value().parts.size(), 12U);
 }
 
-TEST(Building, FlatRoofWithParapet) {
-    Building b = building(Shape::flat, rectangle);
+TEST(House, FlatRoofWithParapet) {
+    HouseForm b = building(BuildingShape::flat, rectangle);
     b.parapet_m = 0.5;
     const auto made = house_of(b, 0.0);
     ASSERT_TRUE(made);
@@ -164,7 +165,7 @@ TEST(Building, FlatRoofWithParapet) {
     EXPECT_NEAR(made.value().ridge_m, 5.5, 1e-12);
 }
 
-TEST(Building, PitchFromWhatATapeGives) {
+TEST(House, PitchFromWhatATapeGives) {
     EXPECT_NEAR(pitch_from_rise(1.0, 1.0).value(), 45.0, 1e-12);
     EXPECT_NEAR(pitch_from_heights(2.4, 4.4, 4.0).value(), 26.565, 1e-3);
     EXPECT_FALSE(pitch_from_rise(0.0, 1.0));
@@ -172,14 +173,14 @@ TEST(Building, PitchFromWhatATapeGives) {
     EXPECT_FALSE(pitch_from_rise(std::nan(""), 1.0));
 }
 
-TEST(Building, RefusesWithAReason) {
-    Building b = building(Shape::hip, rectangle);
+TEST(House, RefusesWithAReason) {
+    HouseForm b = building(BuildingShape::hip, rectangle);
     b.pitch_deg = 0.0;
     EXPECT_FALSE(house_of(b, 0.0));
-    b = building(Shape::mono_pitch, rectangle);
+    b = building(BuildingShape::mono_pitch, rectangle);
     b.low_edge = 9;
     EXPECT_FALSE(house_of(b, 0.0));
-    b = building(Shape::flat, rectangle);
+    b = building(BuildingShape::flat, rectangle);
     b.parapet_m = 0.5;
     b.parapet_width_m = 0.9;
     b.footprint = {{0, 0}, {1, 0}, {1, 1}, {0, 1}};

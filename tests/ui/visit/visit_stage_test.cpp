@@ -197,7 +197,7 @@ TEST(NewElements, LookToTheEquatorAndPassTheJobsRules) {
         Surface roof = new_surface(SurfaceKind::roof, {3.0, 4.0}, job.site);
         EXPECT_EQ(roof.azimuth_deg, latitude > 0.0 ? 180.0 : 0.0);
         roof.id = "77777777-7777-4777-8777-777777777777";
-        Obstacle tree = new_obstacle(ObstacleKind::tree, {9.0, 9.0}, job.site);
+        Obstacle tree = new_obstacle(ObstacleUse::tree, {9.0, 9.0}, job.site);
         tree.id = "88888888-8888-4888-8888-888888888888";
         EXPECT_EQ(tree.leaf_from_month, latitude > 0.0 ? 4 : 10);
         job.site.surfaces.push_back(roof);

@@ -1,0 +1,80 @@
+// Photographs: the bytes as they came from the camera, by their hash.
+
+#include <QByteArray>
+#include <QVariant>
+
+#include "core/quantity/sha256.h"
+#include "core/store/sqlite_store.h"
+#include "core/store/text.h"
+
+namespace wg::store {
+namespace {
+
+using namespace std::string_view_literals;
+
+bool begins_as_picture(std::string_view bytes) {
+    return bytes.substr(0, 3) == "\xFF\xD8\xFF"sv || bytes.substr(0, 8) == "\x89PNG\r\n\x1A\n"sv ||
+           (bytes.substr(0, 4) == "RIFF"sv && bytes.size() > 12 && bytes.substr(8, 4) == "WEBP"sv);
+}
+
+std::string bytes_in(const QVariant& content) {
+    const QByteArray bytes = content.toByteArray();
+    return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
+}
+
+}  // namespace
+
+Result<std::string> SqliteStore::add_photograph(std::string_view bytes, Instant now) {
+    if (bytes.empty()) return Problem{"photograph", "is empty", "Choose another file"};
+    if (bytes.size() > max_photograph_bytes)
+        return Problem{"photograph", "is larger than " + std::to_string(max_photograph_bytes >> 20U) + " MB",
+                       "Take it at a lower resolution"};
+    if (!begins_as_picture(bytes))
+        return Problem{"photograph", "is neither JPEG, PNG nor WebP", "Save it as JPEG and add that file"};
+    const std::string sha256 = sha256_hex(std::string(bytes));
+    const Result<bool> known = has_photograph(sha256);
+    if (!known) return known.problems();
+    if (known.value()) return sha256;
+    Transaction transaction(*database_);
+    if (auto problem = transaction.begin()) return *problem;
+    const QByteArray content(bytes.data(), static_cast<qsizetype>(bytes.size()));
+    if (auto problem =
+            database_->run(QStringLiteral("INSERT INTO photograph (sha256, added_at, content) VALUES (?, ?, ?)"),
+                           {to_qt(sha256), to_qt(iso8601(now)), content}))
+        return *problem;
+    if (auto problem = transaction.commit()) return *problem;
+    return sha256;
+}
+
+Result<std::string> SqliteStore::photograph(const std::string& sha256) {
+    const Result<QVariant> content =
+        database_->value(QStringLiteral("SELECT content FROM photograph WHERE sha256 = ?"), {to_qt(sha256)});
+    if (!content) return content.problems();
+    if (!content.value().isValid())
+        return Problem{"photograph", "is not in this firm's store",
+                       "Add the file again, or fetch the job with its photographs"};
+    std::string bytes = bytes_in(content.value());
+    if (sha256_hex(bytes) != sha256)
+        return Problem{"photograph", "is damaged: its bytes no longer have their hash", "Go back to the last backup"};
+    return bytes;
+}
+
+Result<bool> SqliteStore::has_photograph(const std::string& sha256) {
+    const Result<QVariant> found =
+        database_->value(QStringLiteral("SELECT 1 FROM photograph WHERE sha256 = ?"), {to_qt(sha256)});
+    if (!found) return found.problems();
+    return found.value().isValid();
+}
+
+Result<std::vector<std::string>> SqliteStore::damaged_photographs() const {
+    Result<QSqlQuery> found = database_->query(QStringLiteral("SELECT sha256, content FROM photograph"));
+    if (!found) return found.problems();
+    std::vector<std::string> damaged;
+    while (found.value().next()) {
+        const std::string sha256 = found.value().value(0).toString().toStdString();
+        if (sha256_hex(bytes_in(found.value().value(1))) != sha256) damaged.push_back(sha256);
+    }
+    return damaged;
+}
+
+}  // namespace wg::store
