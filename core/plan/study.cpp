@@ -98,6 +98,7 @@ std::vector<season::Input> inputs_in(const Job& job, const Ground& ground, const
         steps::Selection that_year = ground.choice.with;
         that_year.weather = years[i];
         std::vector<sky::PlaneYear> planes;
+        planes.reserve(placements.size());
         for (const PlacementPlan& placed : placements)
             planes.push_back(sky::plane_year(years[i]->sky, steps::plane_of(job, placed), placed.shade.beam_share));
         inputs[i] = steps::season_input(job, that_year, planes, placements, ground.choice.plan.run);
