@@ -36,6 +36,7 @@ inline Job sample_job() {
                   true,
                   "tiles sound, two cracked at the verge",
                   "no pump noise at the bedroom window",
+                  "",
                   ""};
     job.weather = "cool-oceanic";
     job.rule_set = "sample-rules";
@@ -180,7 +181,12 @@ inline Job sample_job() {
                    12.0, "", id(61), ""},
                   {id(63), ReadingKind::remark, "2027-04-12T09:30:00+02:00", "M. Reyes", "", 0.0, std::nullopt,
                    "client shown the valve", "", ""}};
-    job.photographs = {{id(70), std::string(64, 'a'), "south-roof.jpg", "South roof from the gate", ""}};
+    Photograph photograph;
+    photograph.id = id(70);
+    photograph.sha256 = std::string(64, 'a');
+    photograph.file_name = "south-roof.jpg";
+    photograph.caption = "South roof from the gate";
+    job.photographs = {photograph};
     return job;
 }
 

@@ -101,7 +101,12 @@ TEST_F(StoreTest, AJobTooLargeToBeReadAgainIsNotStored) {
     Job job = sample_job();
     const std::string long_text(65536, 'x');
     for (unsigned i = 0; i < 1100; ++i) {
-        job.photographs.push_back({id(0x2000 + i), std::string(64, 'c'), "p.jpg", long_text, ""});
+        Photograph photograph;
+        photograph.id = id(0x2000 + i);
+        photograph.sha256 = std::string(64, 'c');
+        photograph.file_name = "p.jpg";
+        photograph.caption = long_text;
+        job.photographs.push_back(photograph);
     }
     EXPECT_EQ(text_of(validate(job)), "");
     const Result<Job> saved = store->save(job, at(1));
