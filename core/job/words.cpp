@@ -165,7 +165,7 @@ const std::vector<Word<HolidayRule>>& words<HolidayRule>() {
 template <>
 const std::vector<Word<BackUpRule>>& words<BackUpRule>() {
     static const std::vector<Word<BackUpRule>> list = {
-        {BackUpRule::when_blocked_or_cold, "when_blocked_or_cold", "when the pump cannot run or water is cold"},
+        {BackUpRule::when_blocked_or_cold, "when_blocked_or_cold", "pump cannot run, or water is cold"},
         {BackUpRule::below_wanted, "below_wanted", "only when water is cold"},
         {BackUpRule::never, "never", "never"},
     };
@@ -186,7 +186,7 @@ template <>
 const std::vector<Word<HygieneSource>>& words<HygieneSource>() {
     static const std::vector<Word<HygieneSource>> list = {
         {HygieneSource::immersion, "immersion", "immersion heater alone"},
-        {HygieneSource::pump_then_immersion, "pump_then_immersion", "heat pump first, then immersion heater"},
+        {HygieneSource::pump_then_immersion, "pump_then_immersion", "heat pump, then immersion heater"},
     };
     return list;
 }

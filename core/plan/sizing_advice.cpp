@@ -127,6 +127,7 @@ void take_year(const season::Year& year, const Demand& demand, SizingPoint& poin
     point.shortfall_kwh = year.total.shortfall_kwh;
     point.short_l = litres(year.total.shortfall_kwh, demand);
     point.short_draws = year.shortfall_draws;
+    point.short_h = year.total.short_h;
 }
 
 Done run_set(const Job& job, const Reference& reference, const PreparedChoice& base, const Set& set) {
@@ -216,16 +217,23 @@ void mark_front(std::vector<SizingPoint>& points, bool SizingPoint::*mark, Cost 
     }
 }
 
-std::vector<Problem> problems_of(const SizingWish& wish) {
+void check(std::vector<Problem>& problems, const char* what, double value, double low, double high) {
+    if (value >= low && value <= high) return;
+    problems.push_back({std::string("wish.") + what, fixed(value, 1) + " was asked for",
+                        "Choose " + fixed(low, 0) + " to " + fixed(high, 0)});
+}
+
+std::vector<Problem> problems_of(const ComfortTarget& target) {
     std::vector<Problem> problems;
-    const auto range = [&](const char* what, double value, double low, double high) {
-        if (value >= low && value <= high) return;
-        problems.push_back({std::string("wish.") + what, fixed(value, 1) + " was asked for",
-                            "Choose " + fixed(low, 0) + " to " + fixed(high, 0)});
-    };
-    range("most_collectors", wish.most_collectors, 1, 4);
-    range("most_short_l", wish.most_short_l, 0.0, 100000.0);
-    range("threads", wish.threads, 1, 16);
+    if (target.most_short_l) check(problems, "comfort.most_short_l", *target.most_short_l, 0.0, 100000.0);
+    if (target.most_short_h) check(problems, "comfort.most_short_h", *target.most_short_h, 0.0, 8760.0);
+    return problems;
+}
+
+std::vector<Problem> problems_of(const SizingWish& wish) {
+    std::vector<Problem> problems = problems_of(wish.comfort);
+    check(problems, "most_collectors", wish.most_collectors, 1, 4);
+    check(problems, "threads", wish.threads, 1, 16);
     return problems;
 }
 
@@ -253,12 +261,11 @@ Result<SizingAdvice> sizing_advice(const Job& job, const Reference& reference, c
             out.remarks.push_back(one.point.label + ": " + text_of(one.problems));
             continue;
         }
-        one.point.meets_comfort = one.point.short_l <= wish.most_short_l;
         out.points.push_back(std::move(one.point));
     }
     mark_front(out.points, &SizingPoint::front_investment, [](const SizingPoint& p) { return p.investment_minor; });
     mark_front(out.points, &SizingPoint::front_yearly, [](const SizingPoint& p) { return p.yearly_cost_minor; });
-    out.most_short_l = wish.most_short_l;
+    if (const Result<bool> judged = judge_comfort(out, wish.comfort); !judged) return judged.problems();
     out.currency = base.with.prices->currency;
     out.method =
         "every block and cylinder of the catalogue that go together, with as many collectors as the block is made for; "
@@ -266,6 +273,15 @@ Result<SizingAdvice> sizing_advice(const Job& job, const Reference& reference, c
         "parts list of the set on this site, prices of " +
         base.with.prices->label + "; weather " + base.with.weather->year.source;
     return out;
+}
+
+Result<bool> judge_comfort(SizingAdvice& advice, const ComfortTarget& target) {
+    if (auto problems = problems_of(target); !problems.empty()) return problems;
+    for (SizingPoint& p : advice.points)
+        p.meets_comfort = p.short_l <= target.most_short_l.value_or(p.short_l) &&
+                          p.short_h <= target.most_short_h.value_or(p.short_h);
+    advice.comfort = target;
+    return true;
 }
 
 Job with_set(Job job, const SizingWish& wish, const SizingPoint& point, const std::string& label,

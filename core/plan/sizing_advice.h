@@ -20,11 +20,21 @@ namespace wg::plan {
 /// assumed.
 inline constexpr double guests_factor = 1.5;
 
+/// What a household puts up with in a usual year. Every limit that is given must be kept; none given: every set will
+/// do.
+struct ComfortTarget {
+    /// Litres a year missing at the wanted temperature, at most, 0..100000; assumed: a litre a day.
+    std::optional<double> most_short_l = 365.0;
+    /// Hours of the clock a year in which a draw falls short, at most, 0..8760.
+    std::optional<double> most_short_h;
+    friend bool operator==(const ComfortTarget&, const ComfortTarget&) = default;
+};
+
 struct SizingWish {
-    std::string choice_id;      ///< its collector, places, spot, fixing and light; empty: the chosen one
-    int most_collectors = 4;    ///< 1..4
-    double most_short_l = 365;  ///< comfort wanted: litres a year missing at the wanted temperature, at most; assumed
-    int threads = 2;            ///< 1..16; changes nothing but the time taken
+    std::string choice_id;    ///< its collector, places, spot, fixing and light; empty: the chosen one
+    int most_collectors = 4;  ///< 1..4
+    ComfortTarget comfort;
+    int threads = 2;  ///< 1..16; changes nothing but the time taken
 };
 
 /// One set: block, cylinder and number of collectors, and a year with it.
@@ -44,6 +54,7 @@ struct SizingPoint {
     double shortfall_kwh = 0.0;
     double short_l = 0.0;  ///< shortfall as litres heated from the mean cold inflow to the wanted temperature
     int short_draws = 0;
+    double short_h = 0.0;         ///< hours of the clock in which a draw fell short
     double short_guests_l = 0.0;  ///< the same in a year in which `guests_factor` times as much is drawn
     double warm_up_h = 0.0;       ///< from 10 deg C in fair light (400 W/m2, 15 deg C); 0: not reached
     bool meets_comfort = false;
@@ -55,7 +66,7 @@ struct SizingPoint {
 
 struct SizingAdvice {
     bool cancelled = false;
-    double most_short_l = 0.0;
+    ComfortTarget comfort;  ///< that meets_comfort goes by
     std::string currency;
     std::vector<SizingPoint> points;   ///< by block, cylinder, number
     std::vector<std::string> remarks;  ///< sets left out and why
@@ -63,6 +74,10 @@ struct SizingAdvice {
 };
 [[nodiscard]] Result<SizingAdvice> sizing_advice(const Job& job, const Reference& reference,
                                                  const SizingWish& wish = {}, const Progress& progress = {});
+
+/// Sets meets_comfort anew: another target needs no further year of operation. Problem for a limit out of its range;
+/// the advice then stays as it was.
+[[nodiscard]] Result<bool> judge_comfort(SizingAdvice& advice, const ComfortTarget& target);
 
 /// The job with one more choice made of the point, not yet the chosen one. `ids` makes a fresh id at each call.
 [[nodiscard]] Job with_set(Job job, const SizingWish& wish, const SizingPoint& point, const std::string& label,

@@ -5,6 +5,13 @@
 #include <QVBoxLayout>
 
 namespace wg::ui {
+namespace {
+
+constexpr int text_wide_px = 460;
+constexpr int text_narrow_px = 280;
+constexpr int long_text_letters = 120;
+
+}  // namespace
 
 EmptyPane::EmptyPane(const QString& title, const QString& text, const QString& step, QWidget* parent)
     : QWidget(parent) {
@@ -18,8 +25,7 @@ EmptyPane::EmptyPane(const QString& title, const QString& text, const QString& s
     text_->setProperty("role", QStringLiteral("muted"));
     text_->setWordWrap(true);
     text_->setAlignment(Qt::AlignHCenter);
-    text_->setMinimumWidth(280);
-    text_->setMaximumWidth(460);
+    text_->setMaximumWidth(text_wide_px);
     step_ = new QPushButton(this);
     step_->setProperty("role", QStringLiteral("primary"));
     column->addStretch(2);
@@ -35,6 +41,11 @@ EmptyPane::EmptyPane(const QString& title, const QString& text, const QString& s
 void EmptyPane::set_words(const QString& title, const QString& text, const QString& step) {
     title_->setText(title);
     text_->setText(text);
+    // A centred label that wraps takes a guess at its width and may be cut: long text gets its width and height told.
+    const int width = text.size() > long_text_letters ? text_wide_px : text_narrow_px;
+    text_->setMinimumWidth(width);
+    text_->ensurePolished();
+    text_->setMinimumHeight(text.isEmpty() ? 0 : text_->heightForWidth(width));
     step_->setText(step);
     step_->setVisible(!step.isEmpty());
     setAccessibleName(title);

@@ -55,7 +55,7 @@ Axis values_axis(const BarsPicture& picture) {
     const Ends ends = ends_of(picture);
     Axis axis;
     axis.title = picture.y_title;
-    const int decimals = ends.step < 1.0 ? 1 : 0;
+    const int decimals = decimals_for(ends.step);
     const int count = static_cast<int>(std::lround((ends.high - ends.low) / ends.step));
     for (int i = 0; i <= count; ++i) {
         const double at = ends.low + i * ends.step;

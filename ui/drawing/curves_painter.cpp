@@ -9,21 +9,6 @@
 namespace wg::ui {
 namespace {
 
-Axis y_axis(const CurvesPanel& panel, double height, double line) {
-    Axis axis;
-    axis.title = panel.unit;
-    const double step = round_step(panel.high - panel.low, std::clamp(height / (line * 1.7), 1.0, 7.0));
-    for (double at = std::ceil(panel.low / step - 1e-9) * step; at <= panel.high + 1e-9 * step; at += step) {
-        const double clean = std::fabs(at) < 1e-9 * step ? 0.0 : at;
-        axis.marks.push_back({clean,
-                              number(clean, step < 0.1   ? 2
-                                            : step < 1.0 ? 1
-                                                         : 0),
-                              clean == 0.0 && panel.low < 0.0 && panel.high > 0.0});
-    }
-    return axis;
-}
-
 QPainterPath path_of(const std::vector<QPointF>& points, const PlotFrame& frame) {
     QPainterPath path;
     bool down = false;
@@ -114,7 +99,7 @@ Places places_of(const CurvesPicture& picture, const QRectF& area, double text_u
     double legends = 0.0;
     std::vector<double> tops;
     for (const CurvesPanel& panel : picture.panels) {
-        for (const AxisMark& mark : y_axis(panel, area.height(), line).marks)
+        for (const AxisMark& mark : panel_axis(panel, area.height(), line).marks)
             widest = std::max(widest, letters.width(mark.text));
         shares += panel.share;
         const int rows = paint_legend(nullptr, area, legend_names(panel), paper_theme(), letters);
@@ -186,7 +171,7 @@ void paint_marks(const PictureInk& ink, const CurvesPanel& panel, const PlotFram
 void paint_panel(const PictureInk& ink, const CurvesPicture& picture, const Places& places, std::size_t i) {
     const CurvesPanel& panel = picture.panels[i];
     const PlotFrame& frame = places.frames[i];
-    const Axis y = y_axis(panel, frame.plot.height(), ink.letters.line());
+    const Axis y = panel_axis(panel, frame.plot.height(), ink.letters.line());
     Axis x = picture.x;
     if (i + 1 < picture.panels.size()) {
         x.title.clear();
@@ -234,6 +219,23 @@ void fit_panel(CurvesPanel& panel, bool with_zero) {
     const double step = round_step(high - low, 5.0);
     panel.low = std::floor(low / step + 1e-9) * step;
     panel.high = std::max(panel.low + step, std::ceil(high / step - 1e-9) * step);
+}
+
+/// Round marks as close as their lettering allows; a low panel has its two ends at least.
+Axis panel_axis(const CurvesPanel& panel, double height, double line) {
+    Axis axis;
+    axis.title = panel.unit;
+    const double span = panel.high - panel.low;
+    double step = round_step(span, std::clamp(height / (line * 1.25), 1.0, 7.0));
+    if (step > span * (1.0 + 1e-9)) step = span;
+    const double first = std::ceil(panel.low / step - 1e-9) * step;
+    const bool from_low = step == span;  // round marks would miss the panel's ends
+    for (double at = from_low ? panel.low : first; at <= panel.high + 1e-9 * step; at += step) {
+        const double clean = std::fabs(at) < 1e-9 * step ? 0.0 : at;
+        axis.marks.push_back(
+            {clean, number(clean, decimals_for(step)), clean == 0.0 && panel.low < 0.0 && panel.high > 0.0});
+    }
+    return axis;
 }
 
 std::vector<QPointF> steps_of(const std::vector<double>& values, double from) {

@@ -55,6 +55,8 @@ void fit_panel(CurvesPanel& panel, bool with_zero);
 /// Means over an hour, a year or the like as steps, the first from `from`.
 [[nodiscard]] std::vector<QPointF> steps_of(const std::vector<double>& values, double from = 0.0);
 
+/// Marks of a panel of that height in painter units, in lettering of that line height; two at least.
+[[nodiscard]] Axis panel_axis(const CurvesPanel& panel, double height, double line);
 [[nodiscard]] std::vector<PlotFrame> curves_frames(const CurvesPicture& picture, const QRectF& area, double text_units);
 void paint_curves(QPainter& painter, const CurvesPicture& picture, const QRectF& area, const Theme& theme,
                   double text_units);

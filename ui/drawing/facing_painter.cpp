@@ -46,7 +46,7 @@ PlotFrame facing_frame(const FacingPicture& picture, const QRectF& area, double 
 void paint_facing(QPainter& painter, const FacingPicture& picture, const QRectF& area, const Theme& theme,
                   double text_units) {
     if (picture.values.empty()) return;
-    const Lettering letters(text_units), small(0.8 * text_units);
+    const Lettering letters(text_units), small(0.92 * text_units);
     const PictureInk ink{painter, theme, letters, text_units / 13.0 * theme.line_scale};
     const PlotFrame frame = facing_frame(picture, area, text_units);
     const auto [low, high] = std::minmax_element(picture.values.begin(), picture.values.end());

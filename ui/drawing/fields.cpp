@@ -43,10 +43,10 @@ NumberField::NumberField(const QString& name, const QString& unit, const Range& 
     edit_->installEventFilter(this);
     if (range.optional) edit_->setPlaceholderText(tr("not known"));
     row->addWidget(edit_, 1);
-    auto* unit_label = new QLabel(unit, this);
-    unit_label->setProperty("role", QStringLiteral("muted"));
-    unit_label->setMinimumWidth(36);
-    row->addWidget(unit_label);
+    unit_label_ = new QLabel(unit, this);
+    unit_label_->setProperty("role", QStringLiteral("muted"));
+    unit_label_->setMinimumWidth(36);
+    row->addWidget(unit_label_);
     column->addLayout(row);
     problem_ = new QLabel(this);
     problem_->setWordWrap(true);
@@ -79,6 +79,13 @@ void NumberField::set_value(std::optional<double> value) {
 void NumberField::set_range(double least, double most) {
     range_.least = least;
     range_.most = most;
+}
+
+void NumberField::set_unit(const QString& unit) {
+    if (unit == unit_) return;
+    unit_ = unit;
+    unit_label_->setText(unit);
+    edit_->setAccessibleName(unit.isEmpty() ? name_ : u"%1, %2"_s.arg(name_, unit));
 }
 
 void NumberField::show_problem(const QString& text) {
@@ -203,6 +210,7 @@ void NoteField::keyPressEvent(QKeyEvent* event) {
 void CalmCombo::show_data(const QVariant& wanted) {
     const QSignalBlocker quiet(this);
     setCurrentIndex(findData(wanted));
+    setToolTip(currentText());  // what a narrow form cuts off is read here
 }
 
 void CalmCombo::wheelEvent(QWheelEvent* event) {

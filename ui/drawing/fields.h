@@ -30,6 +30,9 @@ class NumberField : public QWidget {
     void set_value(std::optional<double> value);
     [[nodiscard]] std::optional<double> value() const { return value_; }
     void set_range(double least, double most);
+    /// For units that a job decides, such as its currency.
+    void set_unit(const QString& unit);
+    [[nodiscard]] const QString& unit() const { return unit_; }
     void show_problem(const QString& text);  ///< empty: none
     [[nodiscard]] QString problem() const;
     [[nodiscard]] QLineEdit* line_edit() const { return edit_; }
@@ -49,6 +52,7 @@ class NumberField : public QWidget {
     QString unit_;
     Range range_;
     QLineEdit* edit_ = nullptr;
+    QLabel* unit_label_ = nullptr;
     QLabel* problem_ = nullptr;
     std::optional<double> value_;
 };

@@ -121,6 +121,15 @@ double round_step(double span, double steps) {
     return 10.0 * power;
 }
 
+int decimals_for(double step) {
+    int decimals = 0;
+    if (!(step > 0.0) || !std::isfinite(step)) return 0;
+    // One more as long as rounding would change the mark: 2.5 keeps its half.
+    for (double rest = step; decimals < 6 && std::fabs(rest - std::round(rest)) > 1e-6 * rest; rest *= 10.0)
+        ++decimals;
+    return decimals;
+}
+
 void paint_colour_bar(const PictureInk& ink, const QRectF& bar, double low, double high, const QString& unit,
                       bool dark_is_much) {
     const double line = ink.letters.line();
@@ -141,7 +150,7 @@ void paint_colour_bar(const PictureInk& ink, const QRectF& bar, double low, doub
         ink.painter.setPen(QPen(ink.theme.muted, ink.line));
         ink.painter.drawLine(QPointF(bar.right(), y), QPointF(bar.right() + line * 0.25, y));
         ink.letters.draw(ink.painter, {bar.right() + line * 0.4, y}, Qt::AlignLeft | Qt::AlignVCenter,
-                         number(at, step < 1.0 ? 1 : 0), ink.theme.text);
+                         number(at, decimals_for(step)), ink.theme.text);
     }
     ink.letters.draw(ink.painter, {bar.left(), bar.top() - line * 0.3}, Qt::AlignLeft | Qt::AlignBottom, unit,
                      ink.theme.muted);

@@ -63,6 +63,8 @@ void paint_colour_bar(const PictureInk& ink, const QRectF& bar, double low, doub
                       bool dark_is_much = false);
 /// 1, 2 or 5 times a power of ten, for about `steps` marks over a span; 1 for a span that is nothing.
 [[nodiscard]] double round_step(double span, double steps);
+/// Decimals that tell marks of this distance apart, 0 to 6: 2 for 0.05, 0 for 20.
+[[nodiscard]] int decimals_for(double step);
 /// Hatch of own slanted lines, even on paper; in the clip of `path`.
 void paint_hatch(QPainter& painter, const QPainterPath& path, const QColor& colour, double gap, double width,
                  bool rising);

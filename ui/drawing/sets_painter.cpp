@@ -25,22 +25,55 @@ void paint_mark(QPainter& painter, QPointF at, double r, const SetsPicture::Poin
         painter.drawLine(at + QPointF(-r, -r), at + QPointF(r, r));
         painter.drawLine(at + QPointF(-r, r), at + QPointF(r, -r));
     }
+    // A bar through the mark: told by shape, not by colour alone.
+    if (point.missed) {
+        painter.setPen(QPen(theme.text, 2.2 * line));
+        painter.drawLine(at + QPointF(-1.7 * r, 0.0), at + QPointF(1.7 * r, 0.0));
+    }
 }
 
-std::vector<LegendItem> legend(const Theme& theme, double line) {
-    const auto mark = [&theme, line](bool front, bool stopped, bool present) {
-        return [=](QPainter& painter, const QRectF& box) {
-            SetsPicture::Point point;
-            point.front = front;
-            point.stopped = stopped;
-            point.present = present;
-            paint_mark(painter, box.center(), box.height() * 0.45, point, theme, line);
-        };
+std::vector<LegendItem> legend(const SetsPicture& picture, const Theme& theme, double line) {
+    std::vector<LegendItem> items;
+    const auto add = [&](const QString& words, const SetsPicture::Point& like) {
+        items.push_back({words, [like, &theme, line](QPainter& painter, const QRectF& box) {
+                             paint_mark(painter, box.center(), box.height() * 0.45, like, theme, line);
+                         }});
     };
-    return {{QObject::tr("not beaten in both"), mark(true, false, false)},
-            {QObject::tr("another set is better or as good in both"), mark(false, false, false)},
-            {QObject::tr("the choice's own set"), mark(false, false, true)},
-            {QObject::tr("something stands against it"), mark(false, true, false)}};
+    const auto any = [&picture](bool SetsPicture::Point::*what) {
+        return std::any_of(picture.points.begin(), picture.points.end(), [what](const auto& p) { return p.*what; });
+    };
+    SetsPicture::Point front, present, missed, stopped;
+    front.front = present.present = missed.missed = stopped.stopped = true;
+    add(QObject::tr("Not beaten in both"), front);
+    add(QObject::tr("Another set is better or as good in both"), SetsPicture::Point());
+    add(QObject::tr("The choice's own set"), present);
+    if (any(&SetsPicture::Point::missed)) add(QObject::tr("Misses the comfort asked for"), missed);
+    if (any(&SetsPicture::Point::stopped)) add(QObject::tr("Something stands against it"), stopped);
+    return items;
+}
+
+/// Where a leader from `from` meets the label, not its middle: it would strike the words through.
+QPointF nearest_on(const QRectF& box, QPointF from) {
+    return {std::clamp(from.x(), box.left(), box.right()), std::clamp(from.y(), box.top(), box.bottom())};
+}
+
+/// Labels of all points that have a price, those of the front first; index into points with its place.
+std::vector<std::pair<std::size_t, LabelPlacer::Label>> labels_of(const SetsPicture& picture, const PlotFrame& frame,
+                                                                  const Lettering& letters, LabelPlacer& places) {
+    const double r = radius * letters.line();
+    std::vector<std::pair<std::size_t, LabelPlacer::Label>> labels;
+    for (const bool front : {true, false}) {
+        for (std::size_t i = 0; i < picture.points.size(); ++i) {
+            const SetsPicture::Point& p = picture.points[i];
+            if (!p.priced || p.front != front) continue;
+            const QPointF at = frame.map(p.cost, p.short_l);
+            const auto label =
+                places.place(at, letters.size(p.label), 1.5 * r, QPointF(1.0, p.short_l > 0.0 ? 0.0 : -0.7));
+            if (label.far) places.keep_free_line(at, nearest_on(label.box, at), 0.25 * letters.line());
+            labels.emplace_back(i, label);
+        }
+    }
+    return labels;
 }
 
 }  // namespace
@@ -62,7 +95,7 @@ PlotFrame sets_frame(const SetsPicture& picture, const QRectF& area, double text
     most = std::max(most, 1.0);
     frame.y_from = -0.06 * most;
     frame.y_to = 1.1 * most;
-    const int rows = paint_legend(nullptr, area, legend(current_theme(), 1.0), current_theme(), letters);
+    const int rows = paint_legend(nullptr, area, legend(picture, current_theme(), 1.0), current_theme(), letters);
     frame.plot = plot_area(area, letters, letters.width(number(most)) + letters.line(), rows);
     return frame;
 }
@@ -82,7 +115,7 @@ void paint_sets(QPainter& painter, const SetsPicture& picture, const QRectF& are
         x.marks.push_back({at, number(at), false});
     const double dy = round_step(frame.y_to, 5.0);
     for (double at = 0.0; at <= frame.y_to; at += dy)
-        y.marks.push_back({at, number(at, dy < 1.0 ? 1 : 0), false});
+        y.marks.push_back({at, number(at, decimals_for(dy)), false});
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     paint_grid(ink, frame, x, y);
@@ -115,9 +148,14 @@ void paint_sets(QPainter& painter, const SetsPicture& picture, const QRectF& are
         const QPointF at = frame.map(p.cost, p.short_l);
         places.keep_free(QRectF(at.x() - r, at.y() - r, 2.0 * r, 2.0 * r));
     }
-    for (std::size_t i = 0; i < picture.points.size(); ++i) {
+    const auto labels = labels_of(picture, frame, letters, places);
+    painter.setPen(QPen(theme.muted, 0.8 * ink.line));
+    for (const auto& [i, label] : labels) {
+        const QPointF at = frame.map(picture.points[i].cost, picture.points[i].short_l);
+        if (label.far) painter.drawLine(at, nearest_on(label.box, at));
+    }
+    for (const auto& [i, label] : labels) {
         const SetsPicture::Point& p = picture.points[i];
-        if (!p.priced) continue;
         const QPointF at = frame.map(p.cost, p.short_l);
         if (static_cast<int>(i) == picture.selected) {
             painter.setPen(QPen(theme.text, 1.6 * ink.line));
@@ -125,16 +163,10 @@ void paint_sets(QPainter& painter, const SetsPicture& picture, const QRectF& are
             painter.drawEllipse(at, 1.8 * r, 1.8 * r);
         }
         paint_mark(painter, at, r, p, theme, ink.line);
-        const LabelPlacer::Label label =
-            places.place(at, letters.size(p.label), 1.5 * r, QPointF(1.0, p.short_l > 0.0 ? 0.0 : -0.7));
-        if (label.far) {
-            painter.setPen(QPen(theme.muted, 0.8 * ink.line));
-            painter.drawLine(at, label.box.center());
-        }
         letters.draw_in(painter, label.box, p.label, p.front ? theme.text : theme.muted,
                         label.far ? theme.panel : QColor());
     }
-    paint_legend(&painter, area, legend(theme, ink.line), theme, letters);
+    paint_legend(&painter, area, legend(picture, theme, ink.line), theme, letters);
     painter.restore();
 }
 

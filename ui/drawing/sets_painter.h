@@ -16,6 +16,7 @@ struct SetsPicture {
         double short_l = 0.0;
         bool front = false;    ///< not beaten in both
         bool stopped = false;  ///< something stands against it
+        bool missed = false;   ///< the comfort asked for
         bool present = false;
         bool priced = true;  ///< false: not drawn
     };

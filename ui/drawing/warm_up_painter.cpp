@@ -43,7 +43,7 @@ void paint_warm_up(QPainter& painter, const WarmUpPicture& picture, const QRectF
     y.title = QObject::tr("hours from cold to set-point");
     const double step = round_step(frame.y_to, 6.0);
     for (double at = 0.0; at <= frame.y_to + 1e-9; at += step)
-        y.marks.push_back({at, number(at, step < 1.0 ? 1 : 0), false});
+        y.marks.push_back({at, number(at, decimals_for(step)), false});
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     paint_grid(ink, frame, x, y);
@@ -74,8 +74,8 @@ void paint_warm_up(QPainter& painter, const WarmUpPicture& picture, const QRectF
         };
     };
     paint_legend(&painter, area,
-                 {{QObject::tr("mean day, 09:00 to 17:00 sun time"), fill(day_ink(theme))},
-                  {QObject::tr("mean night, 21:00 to 05:00 sun time"), fill(night_ink(theme))}},
+                 {{QObject::tr("Mean day, 09:00 to 17:00 sun time"), fill(day_ink(theme))},
+                  {QObject::tr("Mean night, 21:00 to 05:00 sun time"), fill(night_ink(theme))}},
                  theme, letters);
     painter.restore();
 }

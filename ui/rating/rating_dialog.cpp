@@ -5,6 +5,7 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QScreen>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
@@ -19,7 +20,8 @@ namespace wg::ui {
 RatingDialog::RatingDialog(std::shared_ptr<const plan::Reference> reference, const RatingSet& first, QWidget* parent)
     : QDialog(parent) {
     setWindowTitle(tr("Rating test"));
-    resize(1300, 700);
+    // On a small screen, or with large letters, no larger than what there is.
+    resize(QSize(1300, 700).boundedTo(screen()->availableSize()));
     chooser_ = new SetChooser(std::move(reference), first, this);
     notice_ = new NoticeBar(this);
     test_ = new TestPage(*chooser_, this);

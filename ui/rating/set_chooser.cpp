@@ -16,6 +16,7 @@ namespace wg::ui {
 namespace {
 
 constexpr int most_collectors = 8;
+constexpr int least_name_letters = 12;
 
 template <class Model>
 void fill_combo(CalmCombo* combo, const std::vector<Model>& models) {
@@ -78,6 +79,11 @@ SetChooser::SetChooser(std::shared_ptr<const plan::Reference> reference, const R
     choose(collector_, first.collector_id);
     choose(block_, first.block_id);
     choose(cylinder_, first.cylinder_id);
+    // The longest name must not decide how narrow the window may be; the tip has it whole.
+    for (CalmCombo* combo : {collector_, block_, cylinder_}) {
+        combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+        combo->setMinimumContentsLength(least_name_letters);
+    }
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(12);

@@ -1,6 +1,7 @@
 #include "ui/visit/form_builder.h"
 
 #include <QHBoxLayout>
+#include <QMouseEvent>
 #include <QSignalBlocker>
 
 namespace wg::ui {
@@ -25,22 +26,26 @@ void FormColumn::words(const QString& text) {
     column_->addWidget(label);
 }
 
-void FormColumn::place(const QString& label, QWidget* field) {
+QLabel* FormColumn::name_of(const QString& label, QWidget* field) {
     auto* name = new QLabel(label, this);
     name->setProperty("role", QStringLiteral("muted"));
+    name->setWordWrap(true);  // the form is narrow, and fonts may be large
     name->setBuddy(field);
     names_.insert(field, name);
+    return name;
+}
+
+void FormColumn::place(const QString& label, QWidget* field) {
+    QLabel* name = name_of(label, field);
     if (pair_left_ == 0) {
         column_->addWidget(name);
         column_->addWidget(field);
         return;
     }
-    auto* half = new QVBoxLayout;
-    half->setSpacing(4);
-    half->addWidget(name);
-    half->addWidget(field);
-    half->addStretch(1);
-    pair_->addLayout(half, 1);
+    // In a grid the fields stay in line when one name takes two lines and the other one.
+    const int column = 2 - pair_left_;
+    pair_->addWidget(name, 0, column, Qt::AlignBottom);
+    pair_->addWidget(field, 1, column, Qt::AlignTop);
     --pair_left_;
 }
 
@@ -67,10 +72,29 @@ NoteField* FormColumn::note(const QString& label, std::function<void(const QStri
 }
 
 QCheckBox* FormColumn::check(const QString& label, std::function<void(bool)> then) {
-    auto* box = new QCheckBox(label, this);
-    column_->addWidget(box);
+    auto* box = new QCheckBox(this);
+    box->setAccessibleName(label);
+    QLabel* words = name_of(label, box);
+    words->setProperty("role", QVariant());
+    words->installEventFilter(this);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(8);
+    row->addWidget(box, 0, Qt::AlignTop);
+    row->addWidget(words, 1, Qt::AlignVCenter);
+    column_->addLayout(row);
     connect(box, &QCheckBox::toggled, this, [then](bool on) { then(on); });
     return box;
+}
+
+/// A click on the words is one on their box.
+bool FormColumn::eventFilter(QObject* watched, QEvent* event) {
+    if (event->type() == QEvent::MouseButtonRelease) {
+        const auto* words = qobject_cast<QLabel*>(watched);
+        auto* box = words == nullptr ? nullptr : qobject_cast<QCheckBox*>(words->buddy());
+        if (box != nullptr && box->isEnabled() && words->rect().contains(static_cast<QMouseEvent*>(event)->pos()))
+            box->toggle();
+    }
+    return QWidget::eventFilter(watched, event);
 }
 
 CalmCombo* FormColumn::choice(const QString& label, std::function<void(const QString&)> then) {
@@ -79,6 +103,7 @@ CalmCombo* FormColumn::choice(const QString& label, std::function<void(const QSt
     combo->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     combo->setMinimumContentsLength(8);
     place(label, combo);
+    connect(combo, &QComboBox::textActivated, combo, &QWidget::setToolTip);
     connect(combo, &QComboBox::activated, this, [combo, then](int index) { then(combo->itemData(index).toString()); });
     return combo;
 }
@@ -88,8 +113,11 @@ void FormColumn::add(QWidget* widget) {
 }
 
 void FormColumn::pair_next() {
-    pair_ = new QHBoxLayout;
-    pair_->setSpacing(8);
+    pair_ = new QGridLayout;
+    pair_->setHorizontalSpacing(8);
+    pair_->setVerticalSpacing(4);
+    pair_->setColumnStretch(0, 1);
+    pair_->setColumnStretch(1, 1);
     column_->addLayout(pair_);
     pair_left_ = 2;
 }

@@ -2,6 +2,7 @@
 // Small help for building the forms of the visit: a titled block with label and field one above the other.
 
 #include <QCheckBox>
+#include <QGridLayout>
 #include <QHash>
 #include <QLabel>
 #include <QVBoxLayout>
@@ -26,6 +27,7 @@ class FormColumn : public QWidget {
                         std::function<void(std::optional<double>)> then);
     TextField* text(const QString& label, std::function<void(const QString&)> then);
     NoteField* note(const QString& label, std::function<void(const QString&)> then);
+    /// Box with its words beside it, which wrap: a check box's own text would be cut in a narrow form.
     QCheckBox* check(const QString& label, std::function<void(bool)> then);
     CalmCombo* choice(const QString& label, std::function<void(const QString&)> then);
     /// Combo of all words of an enumeration.
@@ -46,10 +48,14 @@ class FormColumn : public QWidget {
     void show_row(QWidget* field, bool shown);
     void finish();  ///< stretch at the end
 
+   protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
    private:
+    [[nodiscard]] QLabel* name_of(const QString& label, QWidget* field);
     void place(const QString& label, QWidget* field);
     QVBoxLayout* column_ = nullptr;
-    QHBoxLayout* pair_ = nullptr;
+    QGridLayout* pair_ = nullptr;
     int pair_left_ = 0;
     QHash<QWidget*, QLabel*> names_;
 };

@@ -19,8 +19,10 @@ class HouseholdForm : public FormColumn {
     using Take = std::function<void(Demand&)>;
 
     void build_draws();
-    void build_programme();
+    void build_hygiene();
+    void build_loop();
     void build_clock();
+    void build_prices();
     void build_sun();
     void build_holidays();
     /// Puts a change into the job; the reason in words when the job's rules refuse it.
@@ -29,7 +31,10 @@ class HouseholdForm : public FormColumn {
     CalmCombo* bound_word(const QString& key, const QString& label, Of of);
     template <class Of>
     NumberField* bound_number(const QString& key, const QString& label, const QString& unit,
-                              const NumberField::Range& range, Of of);
+                              const NumberField::Range& range, Of of, double shown = 1.0);
+    /// A kWh in the currency of the job's price list; kept in hundredths of it.
+    template <class Of>
+    NumberField* bound_price(const QString& key, const QString& label, Of of);
     template <class Of>
     QCheckBox* bound_check(const QString& key, const QString& label, Of of);
     /// Text read by `read` and written by text_of; what is not understood is said below the field.
@@ -38,6 +43,7 @@ class HouseholdForm : public FormColumn {
 
     JobSession* session_ = nullptr;
     QHash<QString, QWidget*> fields_;
+    std::vector<NumberField*> prices_;
     std::vector<std::function<void(const Demand&)>> shows_;
 };
 

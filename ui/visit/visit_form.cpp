@@ -285,13 +285,18 @@ void VisitForm::build_demand() {
 
 /// Folded until asked for: most visits need no more than the cycle.
 void VisitForm::build_household() {
-    auto* fold = new QPushButton(tr("Household, programme and hours\u2026"), this);
+    const auto words_for = [](bool open) {
+        return (open ? QStringLiteral("\u25be ") : QStringLiteral("\u25b8 ")) + tr("Household and control");
+    };
+    auto* fold = new QPushButton(words_for(false), this);
+    fold->setAccessibleName(tr("Household and control"));
     fold->setCheckable(true);
     add(fold);
     household_ = new HouseholdForm(this);
     household_->hide();
     add(household_);
     connect(fold, &QPushButton::toggled, household_, &QWidget::setVisible);
+    connect(fold, &QPushButton::toggled, fold, [fold, words_for](bool open) { fold->setText(words_for(open)); });
     fields_.insert(QStringLiteral("household"), fold);
     shows_.push_back([this](const Job& job) { household_->show_job(job); });
 }

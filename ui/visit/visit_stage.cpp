@@ -1,5 +1,6 @@
 #include "ui/visit/visit_stage.h"
 
+#include <QFontMetrics>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
@@ -18,6 +19,7 @@
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
+#include "ui/common/theme.h"
 #include "ui/drawing/plan_painter.h"
 #include "ui/drawing/site_canvas.h"
 #include "ui/visit/building_editor.h"
@@ -35,7 +37,7 @@
 namespace wg::ui {
 namespace {
 
-constexpr int sheets_width = 330;
+constexpr int sheets_width_digits = 42;  // grows with the font
 enum Sheet { sheet_form = 0, sheet_element = 1, sheet_missing = 2 };
 constexpr int place_role = Qt::UserRole;
 constexpr int field_role = Qt::UserRole + 1;
@@ -71,7 +73,7 @@ VisitStage::VisitStage(QWidget* parent) : StageWidget(parent) {
 
 QWidget* VisitStage::build_sheets() {
     sheets_ = new QTabWidget(this);
-    sheets_->setFixedWidth(sheets_width);
+    sheets_->setFixedWidth(QFontMetrics(base_font()).horizontalAdvance(QLatin1Char('0')) * sheets_width_digits);
     sheets_->setDocumentMode(true);
     form_ = new VisitForm(sheets_);
     form_area_ = scrolled(form_, sheets_);

@@ -139,6 +139,11 @@ void ComfortPage::refresh() {
         show_reason(tr("%1: not known in this plan.").arg(tr(kind.name)));
         return;
     }
+    if (kind.series == &season::HourSeries::short_litres &&
+        std::all_of(shown->begin(), shown->end(), [](float l) { return l <= 0.0F; })) {
+        show_reason(short_words(shown));  // a carpet of one colour says less
+        return;
+    }
     values_.assign(shown->begin(), shown->end());
     picture_.values = &values_;
     picture_.dark_is_much = true;

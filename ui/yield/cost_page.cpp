@@ -162,7 +162,7 @@ CurvesPicture CostPage::picture(const Theme& theme) const {
         picture.x.marks.push_back({static_cast<double>(year), QString::number(year), false});
     CurvesPanel panel;
     panel.unit = unit();
-    CurveBand band{tr("Likely range"), colours.air, {}, {}};
+    CurveBand band{tr("Likely range of the electricity"), colours.air, {}, {}};
     constexpr std::array styles{Qt::DashLine, Qt::DotLine, Qt::DashDotLine, Qt::DashDotDotLine};
     std::size_t others = 0;
     for (const Column& column : columns()) {

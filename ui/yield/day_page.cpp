@@ -141,6 +141,13 @@ void DayPage::refresh() {
     if (short_litres > 0.0)
         text += tr(" About %1 of mixed water below the wanted temperature.")
                     .arg(quantity(short_litres, QStringLiteral("l")));
+    // Rows of the picture that are left out are named.
+    const auto* frost = optional_series(series->frost_kg_m2);
+    if (frost != nullptr && std::all_of(frost->begin() + day() * 24, frost->begin() + (day() + 1) * 24,
+                                        [](float kg_m2) { return kg_m2 <= 0.0F; }))
+        text += tr(" No frost on the plate.");
+    if (optional_series(series->short_litres) != nullptr && short_litres <= 0.0)
+        text += tr(" All draws reach the wanted temperature.");
     set_words(text + tr(" One weather year; other years differ."));
 }
 

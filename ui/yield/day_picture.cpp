@@ -100,11 +100,12 @@ CurvesPanel powers(const season::HourSeries& hours, int day, const ChartColours&
     return panel;
 }
 
-CurvesPanel light(const season::HourSeries& hours, int day, const ChartColours& c) {
+CurvesPanel light(const season::HourSeries& hours, int day, const ChartColours& c, ThemeKind kind) {
     CurvesPanel panel;
     panel.unit = QStringLiteral("W/m²");
     panel.share = 0.6;
-    const QColor line = c.light.darker(170);
+    // A pale line would be lost on a pale ground, a darkened one on a dark.
+    const QColor line = kind == ThemeKind::dark ? c.light : c.light.darker(170);
     panel.curves.push_back(
         {QObject::tr("Light on the plate"), line, Qt::SolidLine, 1.6, steps_of(day_of(hours.light_w_m2, day)), true});
     fit_panel(panel, true);
@@ -182,7 +183,7 @@ CurvesPicture day_picture(const season::HourSeries& hours, int day, const Theme&
     picture.x = clock_axis();
     picture.x_to = 24.0;
     picture.panels = {temperatures(hours, day, colours, theme), powers(hours, day, colours),
-                      light(hours, day, colours)};
+                      light(hours, day, colours, theme.kind)};
     add_if_any(picture, hours.frost_kg_m2, day, QObject::tr("Frost on the plate"), QStringLiteral("kg/m²"),
                colours.cold, false);
     add_if_any(picture, hours.short_litres, day, QObject::tr("Mixed water below wanted"), QStringLiteral("l"),

@@ -5,10 +5,13 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QScrollArea>
+#include <QStackedWidget>
 #include <QTableWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/job/codec.h"
+#include "ui/common/empty_pane.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/drawing/picture_view.h"
@@ -24,7 +27,7 @@ constexpr plan::Measure with_bars[] = {plan::Measure::electricity_kwh, plan::Mea
                                        plan::Measure::running_cost,    plan::Measure::heat_kwh,
                                        plan::Measure::saving,          plan::Measure::shortfall_kwh};
 
-constexpr int table_row_px = 28;
+constexpr int above_and_below_px = 8;  // of a row's lettering
 
 QTableWidgetItem* cell(const QString& text, bool right) {
     auto* item = new QTableWidgetItem(text);
@@ -38,6 +41,7 @@ RangePage::RangePage(QWidget* parent) : YieldPage(parent) {
     task_ = new BackgroundTask(this);
     build();
     connect(row_, &TaskRow::start_asked, this, &RangePage::start);
+    connect(empty_, &EmptyPane::step_asked, this, &RangePage::start);
     connect(task_, &BackgroundTask::finished, this, &RangePage::fill_state);
     connect(measures_, &QComboBox::currentIndexChanged, this, &RangePage::fill_picture);
     connect(view_, &PictureView::pointed_at, this, &YieldPage::pointed_at);
@@ -58,13 +62,13 @@ void RangePage::build() {
     table_->setShowGrid(false);
     table_->verticalHeader()->hide();
     table_->setColumnCount(5);
-    table_->setHorizontalHeaderLabels({tr("A year"), tr("nominal"), tr("P10"), tr("P50"), tr("P90")});
+    table_->setHorizontalHeaderLabels({tr("A year"), tr("Nominal"), tr("P10"), tr("P50"), tr("P90")});
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     table_->horizontalHeader()->setToolTip(
         tr("Nominal: every input at its middle. P10, P50, P90: one, five and nine in ten of the years lie below."));
     table_->verticalHeader()->setMinimumSectionSize(20);
-    table_->verticalHeader()->setDefaultSectionSize(table_row_px);
+    table_->verticalHeader()->setDefaultSectionSize(table_->fontMetrics().height() + above_and_below_px);
     table_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     table_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     table_->setWordWrap(false);
@@ -82,16 +86,21 @@ void RangePage::build() {
     side->setSpacing(8);
     side->addWidget(table_);
     side->addWidget(scroll, 1);
-    auto* body = new QHBoxLayout;
-    body->setContentsMargins(16, 8, 16, 16);
-    body->setSpacing(16);
-    body->addWidget(view_, 3);
-    body->addLayout(side, 2);
+    auto* body = new QWidget(this);
+    auto* parts = new QHBoxLayout(body);
+    parts->setContentsMargins(16, 8, 16, 16);
+    parts->setSpacing(16);
+    parts->addWidget(view_, 3);
+    parts->addLayout(side, 2);
+    empty_ = new EmptyPane(QString(), QString(), QString(), this);
+    stack_ = new QStackedWidget(this);
+    stack_->addWidget(empty_);
+    stack_->addWidget(body);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(row_);
-    column->addLayout(body, 1);
+    column->addWidget(stack_, 1);
 }
 
 void RangePage::set_session(JobSession* session) {
@@ -176,7 +185,16 @@ void RangePage::fill_table() {
         table_->setItem(row, 4, cell(text(spread.p90), true));
         ++row;
     }
-    table_->setFixedHeight(table_->horizontalHeader()->sizeHint().height() + row * table_row_px + 4);
+    // The picture gives way to the table, whose columns must be read whole at any font.
+    const QAbstractItemView& cells = *table_;
+    int width = 2 * table_->frameWidth();
+    for (int column = 0; column < table_->columnCount(); ++column) {
+        const auto& header = *table_->horizontalHeader();
+        width += std::max(header.sectionSizeHint(column), cells.sizeHintForColumn(column));
+    }
+    table_->setMinimumWidth(width);
+    table_->setFixedHeight(table_->horizontalHeader()->sizeHint().height() +
+                           row * table_->verticalHeader()->defaultSectionSize() + 4);
 }
 
 void RangePage::fill_picture() {
@@ -191,20 +209,34 @@ void RangePage::fill_picture() {
 }
 
 void RangePage::fill_words() {
-    words_->setText(study_ ? range_words(*study_, session_ == nullptr ? nullptr : session_->plan().get())
-                           : tr("A year's figures hang on weather, household, equipment and prices that nobody knows "
-                                "for certain. Two hundred years of operation, each with its own draw of all of them, "
-                                "say how far the figures may lie from the plan's, and which input matters. That takes "
-                                "some seconds."));
+    words_->setText(study_ ? range_words(*study_, session_ == nullptr ? nullptr : session_->plan().get()) : QString());
     view_->setAccessibleName(words_->text());
 }
 
+bool RangePage::shows_empty_pane() const {
+    return stack_->currentWidget() == empty_;
+}
+
 void RangePage::fill_state() {
+    const bool can = session_ != nullptr && session_->current_choice() != nullptr;
+    empty_->set_words(
+        task_->running() ? tr("Working out years\u2026") : tr("How far the figures may lie from the plan's"),
+        problem_.isEmpty()
+            ? tr("A year's figures hang on weather, household, equipment and prices that nobody knows for certain. "
+                 "Two hundred years of operation, each with its own draw of all of them, say how far the figures may "
+                 "lie from the plan's, and which input matters. That takes up to a minute; the job can be edited "
+                 "meanwhile.")
+            : problem_,
+        can && !task_->running() ? tr("Work out the range") : QString());
+    stack_->setCurrentIndex(study_ ? 1 : 0);
+    // Before the first answer the pane has the button, and there is nothing to switch between.
+    row_->setVisible(study_ || task_->running());
+    measures_->setVisible(study_.has_value());
     row_->set_enabled(session_ != nullptr && session_->current_choice() != nullptr);
     if (!problem_.isEmpty()) {
         row_->set_state(problem_, true);
     } else if (task_->running()) {
-        row_->set_state(tr("Drawing years\u2026"), false);
+        row_->set_state(tr("Working out years\u2026"), false);
     } else if (!study_) {
         row_->set_state(tr("Not worked out yet"), false);
     } else if (outdated()) {

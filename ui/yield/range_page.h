@@ -12,11 +12,13 @@
 
 class QComboBox;
 class QLabel;
+class QStackedWidget;
 class QTableWidget;
 
 namespace wg::ui {
 
 class BackgroundTask;
+class EmptyPane;
 class JobSession;
 class PictureView;
 class TaskRow;
@@ -36,6 +38,8 @@ class RangePage : public YieldPage {
     [[nodiscard]] const std::optional<plan::Study>& study() const { return study_; }
     [[nodiscard]] bool outdated() const;
     void show_measure(plan::Measure measure);
+    [[nodiscard]] bool shows_empty_pane() const;
+    [[nodiscard]] QTableWidget* table() const { return table_; }
 
     [[nodiscard]] FigureTable figures() const override;
     [[nodiscard]] bool save_picture(const QString& path) const override;
@@ -54,6 +58,8 @@ class RangePage : public YieldPage {
     BackgroundTask* task_ = nullptr;
     TaskRow* row_ = nullptr;
     QComboBox* measures_ = nullptr;
+    QStackedWidget* stack_ = nullptr;
+    EmptyPane* empty_ = nullptr;
     PictureView* view_ = nullptr;
     QTableWidget* table_ = nullptr;
     QLabel* words_ = nullptr;

@@ -103,6 +103,7 @@ TornadoPicture tornado_of(const plan::Study& study, plan::Measure measure) {
         const plan::Factor& f = study.factors[bar.factor];
         TornadoPicture::Row row;
         row.label = qs(f.title);
+        if (!row.label.isEmpty()) row.label[0] = row.label[0].toUpper();
         row.low_text = factor_text(f, f.low);
         row.high_text = factor_text(f, f.high);
         row.at_low = shown(measure, bar.at_low);

@@ -5,15 +5,18 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
 
 #include "core/job/codec.h"
 #include "ui/common/edits.h"
+#include "ui/common/empty_pane.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/drawing/picture_view.h"
 #include "ui/yield/background_task.h"
+#include "ui/yield/comfort_row.h"
 #include "ui/yield/sizing_words.h"
 #include "ui/yield/task_row.h"
 
@@ -36,7 +39,9 @@ SizingPage::SizingPage(QWidget* parent) : YieldPage(parent) {
     task_ = new BackgroundTask(this);
     build();
     connect(row_, &TaskRow::start_asked, this, &SizingPage::start);
+    connect(empty_, &EmptyPane::step_asked, this, &SizingPage::start);
     connect(task_, &BackgroundTask::finished, this, &SizingPage::fill_state);
+    connect(comfort_, &ComfortRow::changed, this, &SizingPage::judge);
     connect(views_, &QButtonGroup::idClicked, this, [this](int view) { show_view(static_cast<View>(view)); });
     connect(cost_, &QComboBox::currentIndexChanged, this, &SizingPage::fill);
     connect(make_, &QPushButton::clicked, this, [this] { make_choice(); });
@@ -59,10 +64,17 @@ void SizingPage::build() {
         row_->row().addWidget(button);
     }
     views_->button(0)->setChecked(true);
-    cost_ = new QComboBox(this);
+    wishes_ = new QWidget(this);
+    cost_ = new QComboBox(wishes_);
     cost_->addItems({tr("Whole cost a year"), tr("Investment")});
     cost_->setAccessibleName(tr("Cost shown"));
-    row_->row().addWidget(cost_);
+    comfort_ = new ComfortRow(wishes_);
+    auto* wishes = new QHBoxLayout(wishes_);
+    wishes->setContentsMargins(0, 0, 0, 0);
+    wishes->setSpacing(16);
+    wishes->addWidget(comfort_);
+    wishes->addStretch(1);
+    wishes->addWidget(cost_);
     view_ = new PictureView(this);
     chosen_ = text_label(this);
     make_ = new QPushButton(tr("Make this a choice"), this);
@@ -72,17 +84,23 @@ void SizingPage::build() {
     chosen->setSpacing(16);
     chosen->addWidget(chosen_, 1);
     chosen->addWidget(make_, 0, Qt::AlignTop);
-    auto* body = new QVBoxLayout;
-    body->setContentsMargins(16, 8, 16, 16);
-    body->setSpacing(8);
-    body->addWidget(view_, 1);
-    body->addLayout(chosen);
-    body->addWidget(words_);
+    auto* body = new QWidget(this);
+    auto* parts = new QVBoxLayout(body);
+    parts->setContentsMargins(16, 8, 16, 16);
+    parts->setSpacing(8);
+    parts->addWidget(wishes_);
+    parts->addWidget(view_, 1);
+    parts->addLayout(chosen);
+    parts->addWidget(words_);
+    empty_ = new EmptyPane(QString(), QString(), QString(), this);
+    stack_ = new QStackedWidget(this);
+    stack_->addWidget(empty_);
+    stack_->addWidget(body);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(row_);
-    column->addLayout(body, 1);
+    column->addWidget(stack_, 1);
 }
 
 void SizingPage::set_session(JobSession* session) {
@@ -121,6 +139,7 @@ void SizingPage::start() {
     const auto reference = session_->shared_reference();
     plan::SizingWish wish;
     wish.choice_id = session_->current_choice()->id;
+    wish.comfort = comfort_->target();
     problem_.clear();
     task_->start([this, job, reference, wish](const plan::Progress& progress) -> BackgroundTask::Take {
         const auto refuse = [this](const std::vector<Problem>& problems) {
@@ -158,7 +177,18 @@ void SizingPage::show_answer(const Answer& answer) {
     answer_ = answer;
     key_ = state_key();
     sets_.selected = -1;
-    refresh();
+    judge();
+    fill_state();
+}
+
+void SizingPage::judge() {
+    // The field keeps to the limits that core has; a target is never refused here.
+    if (answer_) (void)plan::judge_comfort(answer_->advice, comfort_->target());
+    fill();
+}
+
+bool SizingPage::shows_empty_pane() const {
+    return stack_->currentWidget() == empty_;
 }
 
 SizingPage::View SizingPage::view_shown() const {
@@ -189,15 +219,12 @@ void SizingPage::refresh() {
 
 void SizingPage::fill() {
     const View view = view_shown();
-    cost_->setVisible(view == View::sets);
-    chosen_->setVisible(view == View::sets && answer_.has_value());
-    make_->setVisible(view == View::sets && answer_.has_value());
+    wishes_->setVisible(view == View::sets);
+    chosen_->setVisible(view == View::sets);
+    make_->setVisible(view == View::sets);
     if (!answer_) {
         view_->show_picture({}, {});
-        words_->setText(
-            tr("Works out a year for every block and cylinder of the catalogue that go together, with as "
-               "many collectors as the block is made for; a year by tilt and bearing for the set as chosen; "
-               "and how long it takes to warm up month by month. That takes some seconds."));
+        words_->clear();
         return;
     }
     const int selected = sets_.selected;
@@ -231,7 +258,9 @@ void SizingPage::show_pictures() {
         [this](const QRectF& area, QPointF at, double text_units) {
             if (view_shown() == View::sets) {
                 const int found = set_at(sets_, area, at, text_units);
-                return found < 0 ? QString() : sets_.points[static_cast<std::size_t>(found)].label;
+                return found < 0
+                           ? QString()
+                           : point_words(answer_->advice.points[static_cast<std::size_t>(found)], answer_->advice);
             }
             if (view_shown() == View::facing) {
                 const int found = facing_at(facing_, facing_frame(facing_, area, text_units), at);
@@ -242,6 +271,20 @@ void SizingPage::show_pictures() {
 }
 
 void SizingPage::fill_state() {
+    const bool can = session_ != nullptr && session_->current_choice() != nullptr;
+    empty_->set_words(
+        task_->running() ? tr("Working out years\u2026") : tr("Which set suits this household"),
+        problem_.isEmpty()
+            ? tr("Works out a year for every block and cylinder of the catalogue that go together, with as many "
+                 "collectors as the block is made for; a year by tilt and bearing for the set as chosen; and how "
+                 "long it takes to warm up month by month. That takes up to a minute; the job can be edited meanwhile.")
+            : problem_,
+        can && !task_->running() ? tr("Compare the sets") : QString());
+    stack_->setCurrentIndex(answer_ ? 1 : 0);
+    // Before the first answer the pane has the button, and there is nothing to switch between.
+    row_->setVisible(answer_ || task_->running());
+    for (QAbstractButton* button : views_->buttons())
+        button->setVisible(answer_.has_value());
     row_->set_enabled(session_ != nullptr && session_->current_choice() != nullptr);
     make_->setEnabled(answer_ && sets_.selected >= 0 && !outdated());
     if (!problem_.isEmpty()) {

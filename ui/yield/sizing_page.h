@@ -16,10 +16,13 @@ class QButtonGroup;
 class QComboBox;
 class QLabel;
 class QPushButton;
+class QStackedWidget;
 
 namespace wg::ui {
 
 class BackgroundTask;
+class ComfortRow;
+class EmptyPane;
 class JobSession;
 class PictureView;
 class TaskRow;
@@ -52,6 +55,9 @@ class SizingPage : public YieldPage {
     /// The selected set becomes a further choice of the job; its id, empty when nothing could be done.
     std::string make_choice();
     [[nodiscard]] QPushButton* make_button() const { return make_; }
+    /// What counts as comfortable; another target judges the sets anew without another year.
+    [[nodiscard]] ComfortRow* comfort() const { return comfort_; }
+    [[nodiscard]] bool shows_empty_pane() const;
 
     [[nodiscard]] FigureTable figures() const override;
     [[nodiscard]] bool save_picture(const QString& path) const override;
@@ -64,6 +70,7 @@ class SizingPage : public YieldPage {
     void fill();
     void fill_state();
     void show_pictures();
+    void judge();
     [[nodiscard]] View view_shown() const;
     [[nodiscard]] std::string state_key() const;
 
@@ -71,7 +78,11 @@ class SizingPage : public YieldPage {
     BackgroundTask* task_ = nullptr;
     TaskRow* row_ = nullptr;
     QButtonGroup* views_ = nullptr;
+    QWidget* wishes_ = nullptr;  ///< row of the view of sets alone
     QComboBox* cost_ = nullptr;
+    ComfortRow* comfort_ = nullptr;
+    QStackedWidget* stack_ = nullptr;
+    EmptyPane* empty_ = nullptr;
     PictureView* view_ = nullptr;
     QLabel* words_ = nullptr;
     QLabel* chosen_ = nullptr;

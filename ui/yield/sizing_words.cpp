@@ -18,6 +18,31 @@ QString litres(double value) {
 QString amount(const std::optional<double>& minor, const std::string& currency) {
     return minor ? quantity(*minor / 100.0, qs(currency)) : QStringLiteral("\u2014");
 }
+/// "2 × Marl 18, Rill 18, Copse 250".
+QString set_name(const plan::SizingPoint& p) {
+    QString name = qs(p.label);
+    const qsizetype times = name.indexOf(QStringLiteral(" x "));
+    if (times > 0) name.replace(times, 3, QStringLiteral(" \u00d7 "));
+    return name;
+}
+/// The collectors when they are the same in every set: said once instead of at every point.
+QString collectors_of_all(const plan::SizingAdvice& advice) {
+    QString same;
+    for (const plan::SizingPoint& p : advice.points) {
+        const QString own = set_name(p).section(QStringLiteral(", "), 0, 0);
+        if (!same.isEmpty() && own != same) return {};
+        same = own;
+    }
+    return same;
+}
+/// "at most 365 l or 12 h short a year".
+QString limit_words(const plan::ComfortTarget& target) {
+    QStringList limits;
+    if (target.most_short_l) limits += litres(*target.most_short_l);
+    if (target.most_short_h) limits += quantity(*target.most_short_h, QStringLiteral("h"));
+    if (limits.isEmpty()) return QObject::tr("however much falls short");
+    return QObject::tr("at most %1 a year not at the wanted temperature").arg(limits.join(QObject::tr(" and ")));
+}
 QString csv(double value, int decimals) {
     return QString::number(value, 'f', decimals);
 }
@@ -33,6 +58,8 @@ SetsPicture sets_of(const plan::SizingAdvice& advice, bool yearly) {
     out.cost_title = yearly ? QObject::tr("whole cost a year, %1").arg(currency)
                             : QObject::tr("investment with tax, %1").arg(currency);
     out.comfort_title = QObject::tr("litres short a year, half as much again drawn");
+    const QString same = collectors_of_all(advice);
+    if (!same.isEmpty()) out.cost_title += QObject::tr("; every set with %1").arg(same);
     for (const plan::SizingPoint& p : advice.points) {
         const std::optional<double>& cost = yearly ? p.yearly_cost_minor : p.investment_minor;
         SetsPicture::Point point;
@@ -40,7 +67,8 @@ SetsPicture sets_of(const plan::SizingAdvice& advice, bool yearly) {
         point.cost = cost.value_or(0.0) / 100.0;
         point.priced = cost.has_value();
         point.short_l = p.short_guests_l;
-        point.label = qs(p.label);
+        point.label = same.isEmpty() ? set_name(p) : set_name(p).mid(same.size() + 2);
+        point.missed = !p.meets_comfort;
         point.front = yearly ? p.front_yearly : p.front_investment;
         point.stopped = !p.stops.empty();
         point.present = p.present;
@@ -74,22 +102,22 @@ WarmUpPicture warm_up_of(const plan::MonthsWarmUp& months) {
 }
 
 QString point_words(const plan::SizingPoint& p, const plan::SizingAdvice& advice) {
-    QString text = QObject::tr(
-                       "%1%2: investment about %3, electricity about %4 (%5) a year, whole cost about %6 a year. "
-                       "Seasonal factor %7. Short of water: about %8 a year, with half as much again drawn "
-                       "about %9.")
-                       .arg(qs(p.label), p.present ? QObject::tr(" (the choice's own set)") : QString(),
-                            amount(p.investment_minor, advice.currency), amount(p.running_cost_minor, advice.currency),
-                            kwh(p.electricity_kwh), amount(p.yearly_cost_minor, advice.currency),
-                            number(p.seasonal_factor, 2), litres(p.short_l), litres(p.short_guests_l));
+    QString text =
+        QObject::tr(
+            "%1%2: investment about %3, electricity about %4 (%5) a year, whole cost about %6 a year. "
+            "Seasonal factor %7. Short of water: about %8 a year, with half as much again drawn "
+            "about %9.")
+            .arg(set_name(p), p.present ? QObject::tr(" (the choice's own set)") : QString(),
+                 amount(p.investment_minor, advice.currency), amount(p.running_cost_minor, advice.currency),
+                 kwh(p.electricity_kwh), amount(p.yearly_cost_minor, advice.currency), number(p.seasonal_factor, 2),
+                 QObject::tr("%1 in %2").arg(litres(p.short_l), quantity(p.short_h, QStringLiteral("h"))),
+                 litres(p.short_guests_l));
     text += p.warm_up_h > 0.0 ? QObject::tr(" From 10 \u00b0C to set-point in fair light about %1.")
                                     .arg(quantity(p.warm_up_h, QStringLiteral("h"), 1))
                               : QObject::tr(" It does not reach the set-point from 10 \u00b0C in fair light.");
-    text +=
-        p.meets_comfort
-            ? QObject::tr(" It keeps the comfort asked for (at most %1 short a year).").arg(litres(advice.most_short_l))
-            : QObject::tr(" It misses the comfort asked for (at most %1 short a year).")
-                  .arg(litres(advice.most_short_l));
+    text += (p.meets_comfort ? QObject::tr(" It keeps the comfort asked for (%1).")
+                             : QObject::tr(" It misses the comfort asked for (%1)."))
+                .arg(limit_words(advice.comfort));
     for (const Finding& stop : p.stops)
         text += QStringLiteral(" \u2014 ") + qs(stop.message) + QLatin1Char('.');
     return text;
@@ -98,14 +126,16 @@ QString point_words(const plan::SizingPoint& p, const plan::SizingAdvice& advice
 QString sets_words(const plan::SizingAdvice& advice) {
     const auto met = std::count_if(advice.points.begin(), advice.points.end(),
                                    [](const plan::SizingPoint& p) { return p.meets_comfort; });
+    // The target that nobody has touched is ours, not the household's.
+    const bool assumed = advice.comfort == plan::ComfortTarget{};
     QString text =
         QObject::tr(
-            "%1 of %2 sets keep the comfort asked for in a usual year: at most %3 a year that are "
-            "not at the wanted temperature (assumed). Upwards is water short in a year in which half as much "
-            "again is drawn (assumed): the lower a point, the more it has in hand. Press a point for its figures.")
+            "%1 of %2 sets keep the comfort asked for in a usual year: %3 (%4). Upwards is water short in a "
+            "year in which half as much again is drawn (assumed): the lower a point, the more it has in hand. "
+            "Press a point for its figures.")
             .arg(met)
             .arg(advice.points.size())
-            .arg(litres(advice.most_short_l));
+            .arg(limit_words(advice.comfort), assumed ? QObject::tr("assumed") : QObject::tr("as set above"));
     for (const std::string& remark : advice.remarks)
         text += QLatin1Char(' ') + qs(remark) + QLatin1Char('.');
     return text + QObject::tr(" Method: %1.").arg(qs(advice.method));
@@ -118,6 +148,11 @@ QString cell_words(const plan::FacingYield& cell) {
              quantity(cell.light_kwh_m2, QStringLiteral("kWh/m\u00b2")));
 }
 
+QString lower_first(QString text) {
+    if (!text.isEmpty()) text[0] = text[0].toLower();
+    return text;
+}
+
 QString facing_words(const plan::FacingYields& yields) {
     if (yields.cells.empty()) return {};
     const auto less = [](const plan::FacingYield& a, const plan::FacingYield& b) {
@@ -128,8 +163,9 @@ QString facing_words(const plan::FacingYields& yields) {
         QObject::tr(
             "Best of the grid: %1. Worst: %2; that is %3 more electricity for %4 less light. "
             "The ring is the choice's plate: %5.")
-            .arg(cell_words(*best), cell_words(*worst), percent(worst->electricity_kwh / best->electricity_kwh - 1.0),
-                 percent(1.0 - worst->light_kwh_m2 / best->light_kwh_m2), cell_words(yields.here));
+            .arg(lower_first(cell_words(*best)), lower_first(cell_words(*worst)),
+                 percent(worst->electricity_kwh / best->electricity_kwh - 1.0),
+                 percent(1.0 - worst->light_kwh_m2 / best->light_kwh_m2), lower_first(cell_words(yields.here)));
     for (const std::string& remark : yields.remarks)
         text += QLatin1Char(' ') + qs(remark) + QLatin1Char('.');
     return text + QObject::tr(" Method: %1.").arg(qs(yields.method));
@@ -164,8 +200,10 @@ FigureTable sets_figures(const plan::SizingAdvice& advice) {
                   QStringLiteral("heat_kwh"),
                   QStringLiteral("seasonal_factor"),
                   QStringLiteral("short_l"),
+                  QStringLiteral("short_h"),
                   QStringLiteral("short_with_guests_l"),
                   QStringLiteral("warm_up_h"),
+                  QStringLiteral("keeps_comfort"),
                   QStringLiteral("not_beaten_by_investment"),
                   QStringLiteral("not_beaten_by_whole_cost"),
                   QStringLiteral("stops")};
@@ -176,7 +214,8 @@ FigureTable sets_figures(const plan::SizingAdvice& advice) {
         out.rows.push_back({qs(p.label), QString::number(p.collectors), csv(p.investment_minor, 0.01, 2),
                             csv(p.running_cost_minor / 100.0, 2), csv(p.yearly_cost_minor, 0.01, 2),
                             csv(p.electricity_kwh, 1), csv(p.heat_kwh, 1), csv(p.seasonal_factor, 3), csv(p.short_l, 1),
-                            csv(p.short_guests_l, 1), csv(p.warm_up_h, 2), QString::number(p.front_investment ? 1 : 0),
+                            csv(p.short_h, 0), csv(p.short_guests_l, 1), csv(p.warm_up_h, 2),
+                            QString::number(p.meets_comfort ? 1 : 0), QString::number(p.front_investment ? 1 : 0),
                             QString::number(p.front_yearly ? 1 : 0), stops.join(QStringLiteral("; "))});
     }
     return out;

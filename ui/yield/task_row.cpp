@@ -6,6 +6,7 @@
 #include <QPushButton>
 #include <QStyle>
 
+#include "ui/common/format.h"
 #include "ui/yield/background_task.h"
 
 namespace wg::ui {
@@ -16,6 +17,7 @@ TaskRow::TaskRow(const QString& words, BackgroundTask* task, QWidget* parent)
     progress_ = new QProgressBar(this);
     progress_->setRange(0, 100);
     progress_->setMaximumWidth(220);
+    progress_->setTextVisible(false);  // dark figures on the bar's own colour cannot be read; the words have them
     progress_->hide();
     state_ = new QLabel(this);
     state_->setProperty("role", QStringLiteral("muted"));
@@ -32,11 +34,16 @@ TaskRow::TaskRow(const QString& words, BackgroundTask* task, QWidget* parent)
             Q_EMIT start_asked();
         }
     });
-    connect(task, &BackgroundTask::progressed, progress_, &QProgressBar::setValue);
+    connect(task, &BackgroundTask::progressed, this, [this](int percent_done) {
+        if (!task_->running()) return;
+        progress_->setValue(percent_done);
+        state_->setText(state_words_ + QLatin1Char(' ') + percent(percent_done / 100.0));
+    });
     connect(task, &BackgroundTask::finished, this, &TaskRow::follow);
 }
 
 void TaskRow::set_state(const QString& words, bool caution) {
+    state_words_ = words;
     state_->setText(words);
     state_->setProperty("role", caution ? QStringLiteral("caution") : QStringLiteral("muted"));
     state_->style()->unpolish(state_);

@@ -38,6 +38,7 @@ class TaskRow : public QWidget {
     QProgressBar* progress_ = nullptr;
     QLabel* state_ = nullptr;
     QString words_;
+    QString state_words_;
     bool can_start_ = true;
 };
 

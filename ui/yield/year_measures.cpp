@@ -154,7 +154,7 @@ std::vector<Look> looks(YearMeasure measure, const ChartColours& c) {
     switch (measure) {
         case YearMeasure::sources:
             return {{c.light},       {c.air, BarHatch::rising},          {c.condensation, BarHatch::falling},
-                    {c.electricity}, {c.electricity, BarHatch::crossed}, {c.air, BarHatch::falling}};
+                    {c.electricity}, {c.electricity, BarHatch::crossed}, {c.water, BarHatch::falling}};
         case YearMeasure::electricity:
             return {{c.electricity},
                     {c.light, BarHatch::rising},
@@ -194,6 +194,9 @@ QString main_words(const plan::Plan& plan) {
 }
 
 QString comfort_words(const season::Year& year) {
+    if (year.shortfall_draws == 0)
+        return QObject::tr(" Every draw reaches the wanted temperature; coldest water at the top %1.")
+            .arg(temperature(year.lowest_top_c, 1));
     return QObject::tr(" Not met at the wanted temperature: about %1 in %2 draws; coldest water at the top %3.")
         .arg(quantity(year.total.shortfall_kwh, kwh()))
         .arg(year.shortfall_draws)
@@ -291,6 +294,9 @@ BarsPicture year_picture(YearMeasure measure, const season::Year& year, const Th
             picture.lines.push_back(
                 {series.name, second ? colours.warm : colours.water, second ? Qt::DashLine : Qt::SolidLine, values});
         } else {
+            // What is nothing all year would only stand in the legend; the file and the words keep it.
+            const bool nothing = std::all_of(values.begin(), values.end(), [](double v) { return v == 0.0; });
+            if (nothing && !picture.parts.empty()) continue;
             // The look goes with the term, not with how many of the others are there.
             std::size_t place = 0;
             while (place < all.series.size() && all.series[place].key != series.key)
@@ -313,6 +319,7 @@ QString year_words(YearMeasure measure, const plan::Plan& plan) {
                    basis_words(plan);
         case YearMeasure::whither: return QObject::tr("In a year: %1.").arg(sums_of(measure, year)) + basis_words(plan);
         case YearMeasure::below_wanted:
+            if (year.total.short_litres <= 0.0) return comfort_words(year).trimmed();
             return QObject::tr("In a year: %1 of mixed water below the wanted temperature, in %2.")
                        .arg(quantity(year.total.short_litres, QStringLiteral("l")),
                             quantity(year.total.short_h, QObject::tr("hours"))) +

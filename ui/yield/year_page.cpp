@@ -72,6 +72,10 @@ void YearPage::refresh() {
         show_reason(tr("No year of operation yet."));
         return;
     }
+    if (measure() == YearMeasure::below_wanted && plan_->season.total.short_litres <= 0.0) {
+        show_reason(year_words(measure(), *plan_));  // twelve bars of nothing say less
+        return;
+    }
     view().show_picture(
         [this](QPainter& painter, const QRectF& area, const Theme& theme, double text_units) {
             BarsPicture shown = year_picture(measure(), plan_->season, theme);

@@ -1,15 +1,21 @@
 #include "ui/yield/yield_stage.h"
 
+#include <QCoreApplication>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QMenu>
 #include <QPushButton>
+#include <QResizeEvent>
 #include <QSaveFile>
 #include <QStackedWidget>
 #include <QStandardPaths>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QTimer>
+#include <QToolButton>
 #include <QVBoxLayout>
+#include <tuple>
 
 #include "ui/common/edits.h"
 #include "ui/common/empty_pane.h"
@@ -57,17 +63,7 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     tabs_->addTab(cost_, tr("Cost"));
     tabs_->addTab(range_, tr("Range"));
     tabs_->addTab(sizing_, tr("Sizing"));
-    auto* corner = new QWidget(tabs_);
-    auto* weather = new QPushButton(tr("Weather year\u2026"), corner);
-    picture_ = new QPushButton(tr("Save picture"), corner);
-    auto* figures = new QPushButton(tr("Save figures CSV"), corner);
-    auto* corner_row = new QHBoxLayout(corner);
-    corner_row->setContentsMargins(8, 0, 8, 0);
-    corner_row->setSpacing(8);
-    corner_row->addWidget(weather);
-    corner_row->addWidget(picture_);
-    corner_row->addWidget(figures);
-    tabs_->setCornerWidget(corner, Qt::TopRightCorner);
+    build_corner();
     stack_ = new QStackedWidget(this);
     stack_->addWidget(empty_);
     stack_->addWidget(tabs_);
@@ -79,11 +75,11 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     for (YieldPage* page : std::initializer_list<YieldPage*>{year_, day_, comfort_, light_, cost_, range_, sizing_}) {
         connect(page, &YieldPage::pointed_at, this, &YieldStage::status_text);
     }
-    connect(weather, &QPushButton::clicked, this, &YieldStage::weather_asked);
-    connect(picture_, &QPushButton::clicked, this, [this] { ask_and_save(true); });
-    connect(figures, &QPushButton::clicked, this, [this] { ask_and_save(false); });
-    connect(tabs_, &QTabWidget::currentChanged, this,
-            [this] { picture_->setEnabled(qobject_cast<YieldPage*>(tabs_->currentWidget()) != nullptr); });
+    connect(tabs_, &QTabWidget::currentChanged, this, [this] {
+        const bool has_pictures = qobject_cast<YieldPage*>(tabs_->currentWidget()) != nullptr;
+        picture_->setEnabled(has_pictures);
+        picture_action_->setEnabled(has_pictures);
+    });
     connect(tabs_, &QTabWidget::currentChanged, this, &YieldStage::compare_costs);
     connect(cost_, &CostPage::others_asked, this, &YieldStage::compare_costs);
     connect(comparison_, &Comparison::plans_changed, this, &YieldStage::compare_costs);
@@ -94,6 +90,52 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     connect(empty_, &EmptyPane::step_asked, this, [this] {
         if (session_ != nullptr && session_->job().choices.empty()) add_choice(*session_);
     });
+}
+
+void YieldStage::build_corner() {
+    auto* corner = new QWidget(tabs_);
+    buttons_ = new QWidget(corner);
+    more_ = new QToolButton(corner);
+    more_->setText(tr("Save"));
+    more_->setPopupMode(QToolButton::InstantPopup);
+    auto* menu = new QMenu(more_);
+    more_->setMenu(menu);
+    more_->hide();
+    auto* beside = new QHBoxLayout(buttons_);
+    beside->setContentsMargins(0, 0, 0, 0);
+    beside->setSpacing(8);
+    const auto add = [&](const QString& words, const auto& then) {
+        auto* button = new QPushButton(words, buttons_);
+        beside->addWidget(button);
+        connect(button, &QPushButton::clicked, this, then);
+        return std::pair(button, menu->addAction(words, this, then));
+    };
+    add(tr("Weather year\u2026"), [this] { Q_EMIT weather_asked(); });
+    std::tie(picture_, picture_action_) = add(tr("Save picture"), [this] { ask_and_save(true); });
+    add(tr("Save figures CSV"), [this] { ask_and_save(false); });
+    auto* row = new QHBoxLayout(corner);
+    row->setContentsMargins(8, 0, 8, 0);
+    row->setSpacing(0);
+    row->addWidget(buttons_);
+    row->addWidget(more_);
+    tabs_->setCornerWidget(corner, Qt::TopRightCorner);
+}
+
+/// Buttons give way to a menu before any tab is cut.
+void YieldStage::fit_corner() {
+    const int margins = 16;
+    const bool room = tabs_->tabBar()->sizeHint().width() + buttons_->sizeHint().width() + margins <= width();
+    if (room == !buttons_->isHidden()) return;
+    buttons_->setVisible(room);
+    more_->setVisible(!room);
+    // The tab widget asks its corner for its size only when it is laid out itself.
+    QResizeEvent again(tabs_->size(), tabs_->size());
+    QCoreApplication::sendEvent(tabs_, &again);
+}
+
+void YieldStage::resizeEvent(QResizeEvent* event) {
+    StageWidget::resizeEvent(event);
+    fit_corner();
 }
 
 void YieldStage::set_session(JobSession* session) {
@@ -114,6 +156,7 @@ void YieldStage::set_session(JobSession* session) {
 
 void YieldStage::showEvent(QShowEvent* event) {
     StageWidget::showEvent(event);
+    fit_corner();
     refresh();
 }
 

@@ -5,10 +5,12 @@
 
 #include "ui/common/stage_widget.h"
 
+class QAction;
 class QPushButton;
 class QStackedWidget;
 class QTabWidget;
 class QTimer;
+class QToolButton;
 
 namespace wg::ui {
 
@@ -36,8 +38,11 @@ class YieldStage : public StageWidget {
 
    protected:
     void showEvent(QShowEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
    private:
+    void build_corner();
+    void fit_corner();
     void refresh_soon();
     void refresh();
     void ask_and_save(bool picture);
@@ -60,6 +65,9 @@ class YieldStage : public StageWidget {
     RangePage* range_ = nullptr;
     SizingPage* sizing_ = nullptr;
     QPushButton* picture_ = nullptr;
+    QAction* picture_action_ = nullptr;
+    QWidget* buttons_ = nullptr;   ///< beside the tabs, while there is room for them
+    QToolButton* more_ = nullptr;  ///< the same as a menu, where there is not
 };
 
 }  // namespace wg::ui

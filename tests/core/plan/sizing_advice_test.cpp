@@ -2,6 +2,9 @@
 
 #include <gtest/gtest.h>
 
+#include <array>
+#include <cmath>
+
 #include "core/fixing/layout_rules.h"
 #include "core/plan/plan.h"
 #include "tests/tools/load_reference.h"
@@ -83,6 +86,35 @@ TEST_F(Sizing, AUsualHouseholdOftenFindsALargerCylinderNoWorseForComfort) {
                 EXPECT_GT(large.warm_up_h, small.warm_up_h);
             }
         }
+}
+
+TEST_F(Sizing, AnotherComfortTargetJudgesTheSameYearsAnewByLitresAndByHours) {
+    SizingAdvice judged = advice();
+    ASSERT_GE(judged.points.size(), 3U);
+    judged.points[0].short_l = 400.0;
+    judged.points[0].short_h = 3.0;
+    judged.points[1].short_l = 20.0;
+    judged.points[1].short_h = 30.0;
+    judged.points[2].short_l = judged.points[2].short_h = 0.0;
+    const auto kept = [&](const ComfortTarget& target) {
+        EXPECT_TRUE(judge_comfort(judged, target).ok());
+        EXPECT_EQ(judged.comfort, target);
+        return std::array{judged.points[0].meets_comfort, judged.points[1].meets_comfort,
+                          judged.points[2].meets_comfort};
+    };
+    EXPECT_EQ(kept({}), (std::array{false, true, true}));  // 365 litres when nothing is said
+    EXPECT_EQ(kept({std::nullopt, 3.0}), (std::array{true, false, true}));
+    EXPECT_EQ(kept({10.0, 3.0}), (std::array{false, false, true}));
+    EXPECT_EQ(kept({0.0, std::nullopt}), (std::array{false, false, true}));
+    EXPECT_EQ(kept({std::nullopt, std::nullopt}), (std::array{true, true, true}));
+    for (const ComfortTarget wrong : {ComfortTarget{-1.0, std::nullopt}, ComfortTarget{std::nullopt, 8761.0},
+                                      ComfortTarget{std::nan(""), std::nullopt}}) {
+        EXPECT_FALSE(judge_comfort(judged, wrong).ok());
+        EXPECT_EQ(judged.comfort, (ComfortTarget{std::nullopt, std::nullopt})) << "a refused target changes nothing";
+        SizingWish wish;
+        wish.comfort = wrong;
+        EXPECT_FALSE(sizing_advice(job(), reference(), wish).ok());
+    }
 }
 
 TEST_F(Sizing, IsTheSameWhateverTheThreadsAndStopsWhenTold) {

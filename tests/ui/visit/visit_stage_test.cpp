@@ -1,6 +1,8 @@
 #include <gtest/gtest.h>
 
+#include <QCheckBox>
 #include <QLabel>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QTableWidget>
 #include <QTest>
@@ -8,10 +10,12 @@
 
 #include "core/job/codec.h"
 #include "tests/ui/common/sample.h"
+#include "ui/common/edits.h"
 #include "ui/drawing/fields.h"
 #include "ui/drawing/site_canvas.h"
 #include "ui/visit/corner_table.h"
 #include "ui/visit/guarded_edit.h"
+#include "ui/visit/household_form.h"
 #include "ui/visit/missing.h"
 #include "ui/visit/new_elements.h"
 #include "ui/visit/visit_form.h"
@@ -80,6 +84,59 @@ TEST_F(Visit, ADayThatIsNoneIsRefused) {
     QTest::keyClick(day, Qt::Key_Return);
     EXPECT_TRUE(problem->isHidden());
     EXPECT_EQ(session.job().survey.visited_on, "2026-02-28");
+}
+
+TEST_F(Visit, TheHouseholdFormUnfoldedFitsTheWidthOfItsSheetAtAnyFieldShown) {
+    Demand demand = session.job().demand;
+    demand.draw_source = DrawSource::household;
+    demand.hygiene.rule = HygieneRule::weekly;
+    demand.recirculation.present = true;
+    ClockWindow window;
+    window.from_h = 6.0;
+    window.to_h = 9.0;
+    demand.control.run_windows = demand.control.set_back_windows = demand.tariff.low_windows = {window};
+    demand.control.surplus.peak_kw = 5.0;
+    demand.holidays = {HolidayPeriod{}};
+    set_demand(session, demand);
+    auto* form = stage.form();
+    qobject_cast<QPushButton*>(form->field(QStringLiteral("household")))->setChecked(true);
+    QTest::qWait(20);
+    EXPECT_LE(form->minimumSizeHint().width(), form->parentWidget()->width());
+    EXPECT_LE(form->width(), form->parentWidget()->width()) << "wider than the area that shows it";
+    for (QWidget* inside : form->findChildren<QWidget*>()) {
+        if (!inside->isVisible()) continue;
+        const int right = inside->mapTo(form, QPoint(inside->width(), 0)).x();
+        EXPECT_LE(right, form->width()) << inside->metaObject()->className();
+    }
+}
+
+TEST_F(Visit, APriceIsTypedAsOnABillAndKeptInHundredthsOfTheJobsCurrency) {
+    auto* household = stage.form()->findChild<HouseholdForm*>();
+    ASSERT_NE(household, nullptr);
+    auto* low = qobject_cast<NumberField*>(household->field(QStringLiteral("low_price")));
+    const auto list = session.reference().price_lists.find(session.job().price_list);
+    const std::string currency = list == session.reference().price_lists.end() ? "currency" : list->second.currency;
+    EXPECT_EQ(low->unit().toStdString(), currency + "/kWh");
+    type(low, QStringLiteral("0.07"));
+    EXPECT_EQ(session.job().demand.tariff.low_minor_kwh, 7.0);
+    EXPECT_EQ(low->line_edit()->text(), QStringLiteral("0.07"));
+    type(low, QStringLiteral("22"));  // a price in hundredths is not one in the currency
+    EXPECT_FALSE(low->problem().isEmpty());
+    EXPECT_EQ(session.job().demand.tariff.low_minor_kwh, 7.0);
+}
+
+TEST_F(Visit, AClickOnTheWordsOfABoxTicksIt) {
+    auto* household = stage.form()->findChild<HouseholdForm*>();
+    auto* loop = qobject_cast<QCheckBox*>(household->field(QStringLiteral("loop")));
+    ASSERT_NE(loop, nullptr);
+    QLabel* words = nullptr;
+    for (QLabel* label : household->findChildren<QLabel*>())
+        if (label->buddy() == loop) words = label;
+    ASSERT_NE(words, nullptr);
+    QTest::mouseClick(words, Qt::LeftButton);
+    EXPECT_TRUE(session.job().demand.recirculation.present);
+    QTest::mouseClick(words, Qt::LeftButton);
+    EXPECT_FALSE(session.job().demand.recirculation.present);
 }
 
 TEST_F(Visit, DraggingASpotMovesItInOneUndoStep) {

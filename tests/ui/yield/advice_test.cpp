@@ -1,15 +1,21 @@
 #include <gtest/gtest.h>
 
+#include <QComboBox>
+#include <QHeaderView>
 #include <QImage>
+#include <QLabel>
 #include <QPushButton>
 #include <QTabWidget>
+#include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTest>
 
 #include "tests/tools/load_reference.h"
 #include "ui/common/edits.h"
 #include "ui/common/job_session.h"
+#include "ui/drawing/fields.h"
 #include "ui/yield/background_task.h"
+#include "ui/yield/comfort_row.h"
 #include "ui/yield/range_page.h"
 #include "ui/yield/range_words.h"
 #include "ui/yield/sizing_page.h"
@@ -71,13 +77,57 @@ TEST(RangePageTest, the_bars_are_the_studys_and_sorted_by_width) {
     const plan::Spread& e = study().of(plan::Measure::electricity_kwh);
     ASSERT_FALSE(page.picture().rows.empty());
     EXPECT_EQ(page.picture().nominal, e.nominal);
-    EXPECT_EQ(page.picture().rows.front().label.toStdString(), study().factors[e.bars.front().factor].title);
+    EXPECT_EQ(page.picture().rows.front().label.toLower().toStdString(), study().factors[e.bars.front().factor].title);
     EXPECT_EQ(page.picture().rows.front().at_low, e.bars.front().at_low);
     // What does nothing to a figure has no bar.
     for (const TornadoPicture::Row& row : page.picture().rows)
-        EXPECT_NE(row.label, QStringLiteral("price of electricity"));
+        EXPECT_NE(row.label, QStringLiteral("Price of electricity"));
     page.show_measure(plan::Measure::running_cost);
     EXPECT_NEAR(page.picture().nominal, study().of(plan::Measure::running_cost).nominal / 100.0, 1e-9);
+}
+
+TEST(RangePageTest, before_anything_is_worked_out_a_sentence_and_the_button_stand_in_place_of_the_picture) {
+    const auto session = open_session();
+    RangePage page;
+    page.resize(1000, 560);
+    page.set_session(session.get());
+    page.show();
+    EXPECT_TRUE(page.shows_empty_pane());
+    QPushButton* start = nullptr;
+    for (QPushButton* button : page.findChildren<QPushButton*>())
+        if (button->isVisible()) start = button;
+    ASSERT_NE(start, nullptr);
+    EXPECT_EQ(start->text(), QStringLiteral("Work out the range"));
+    start->click();
+    EXPECT_TRUE(page.task()->running());
+    page.task()->stop();
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !page.task()->running(); }, 20000));
+    page.show_study(study());
+    EXPECT_FALSE(page.shows_empty_pane());
+}
+
+TEST(RangePageTest, the_table_shows_every_column_whole_beside_the_ledger_of_a_small_screen) {
+    const auto session = open_session();
+    RangePage page;
+    page.resize(1030, 620);  // what a window of 1366 leaves
+    page.set_session(session.get());
+    page.show_study(study());
+    page.show();
+    QTest::qWait(20);
+    QTableWidget* table = page.table();
+    const QFontMetrics letters(table->font());
+    int all = 0;
+    for (int column = 0; column < table->columnCount(); ++column) {
+        all += table->columnWidth(column);
+        for (int row = 0; row < table->rowCount(); ++row)
+            EXPECT_LE(letters.horizontalAdvance(table->item(row, column)->text()), table->columnWidth(column))
+                << table->item(row, column)->text().toStdString();
+    }
+    EXPECT_LE(all, table->viewport()->width());
+    int rows = 0;
+    for (int row = 0; row < table->rowCount(); ++row)
+        rows += table->rowHeight(row);
+    EXPECT_LE(rows, table->viewport()->height());
 }
 
 TEST(RangePageTest, its_words_name_every_input_with_its_width_and_ground) {
@@ -171,6 +221,60 @@ TEST(SizingPageTest, a_set_becomes_a_choice_and_undo_takes_it_back) {
     EXPECT_FALSE(page.outdated());
     session->undo_stack().undo();
     EXPECT_EQ(session->job().choices.size(), before);
+}
+
+TEST(SizingPageTest, another_comfort_target_judges_the_same_years_anew_in_words_picture_and_table) {
+    const auto session = open_session();
+    SizingPage page;
+    page.resize(1000, 600);
+    page.set_session(session.get());
+    EXPECT_TRUE(page.shows_empty_pane());
+    SizingPage::Answer changed = answer();
+    changed.advice.points[0].short_l = 100.0;
+    changed.advice.points[0].short_h = 40.0;
+    for (std::size_t i = 1; i < changed.advice.points.size(); ++i)
+        changed.advice.points[i].short_l = changed.advice.points[i].short_h = 0.0;
+    page.show_answer(changed);
+    EXPECT_FALSE(page.shows_empty_pane());
+    const auto missed = [&page] { return page.sets_picture().points[0].missed; };
+    const auto type = [&page](const char* text) {
+        page.comfort()->limit()->line_edit()->setText(QString::fromLatin1(text));
+        Q_EMIT page.comfort()->limit()->line_edit()->editingFinished();
+    };
+    EXPECT_FALSE(missed());
+    EXPECT_TRUE(page.words().contains(QStringLiteral("365\u202fl a year not at the wanted temperature (assumed)")));
+    type("99");
+    EXPECT_TRUE(missed());
+    EXPECT_FALSE(page.sets_picture().points[1].missed);
+    EXPECT_TRUE(page.words().contains(QStringLiteral("99\u202fl a year not at the wanted temperature (as set above)")));
+    const FigureTable table = page.figures();
+    EXPECT_EQ(table.rows[0][table.header.indexOf(QStringLiteral("keeps_comfort"))], QStringLiteral("0"));
+    page.comfort()->by()->setCurrentIndex(1);  // hours
+    type("40");
+    EXPECT_FALSE(missed());
+    type("39");
+    EXPECT_TRUE(missed());
+    page.select_point(0);
+    EXPECT_EQ(page.comfort()->limit()->unit(), QStringLiteral("h"));
+    EXPECT_FALSE(page.outdated()) << "the years are the same ones";
+    type("8761");
+    EXPECT_FALSE(page.comfort()->limit()->problem().isEmpty());
+    EXPECT_EQ(page.comfort()->target().most_short_h, 39.0);
+    page.comfort()->by()->setCurrentIndex(0);
+    EXPECT_EQ(page.comfort()->target().most_short_l, 99.0) << "each keeps its own figure";
+}
+
+TEST(SizingPageTest, what_all_sets_share_is_said_once_and_not_at_every_point) {
+    plan::SizingAdvice advice = answer().advice;
+    for (std::size_t i = 0; i < advice.points.size(); ++i)
+        advice.points[i].label = "2 x Collector, Block, Cylinder " + std::to_string(i);
+    SetsPicture picture = sets_of(advice, true);
+    EXPECT_EQ(picture.points[0].label, QStringLiteral("Block, Cylinder 0"));
+    EXPECT_TRUE(picture.cost_title.endsWith(QStringLiteral("every set with 2 \u00d7 Collector")));
+    advice.points[1].label = "3 x Collector, Block, Cylinder 1";
+    picture = sets_of(advice, true);
+    EXPECT_EQ(picture.points[0].label, QStringLiteral("2 \u00d7 Collector, Block, Cylinder 0"));
+    EXPECT_FALSE(picture.cost_title.contains(QStringLiteral("every set")));
 }
 
 TEST(SizingPageTest, a_changed_household_makes_it_an_earlier_state_and_no_choice_is_made) {

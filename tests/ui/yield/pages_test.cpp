@@ -105,6 +105,40 @@ TEST(YearMeasuresTest, terms_of_other_houses_show_only_where_there_is_something)
     EXPECT_TRUE(has(YearMeasure::supply, "low_price_hours_kwh"));
 }
 
+TEST(YearMeasuresTest, a_part_that_is_nothing_all_year_is_not_in_the_legend_but_in_the_file) {
+    season::Year year = demo().plan->season;
+    for (season::MonthSums& month : year.months)
+        month.immersion_kwh = 0.0;
+    const auto in_legend = [&year] {
+        const BarsPicture picture = year_picture(YearMeasure::sources, year, theme_of(ThemeKind::light));
+        return std::any_of(picture.parts.begin(), picture.parts.end(),
+                           [](const BarPart& part) { return part.name == QStringLiteral("Immersion heater"); });
+    };
+    EXPECT_FALSE(in_legend());
+    EXPECT_EQ(series_of(YearMeasure::sources, year)[4].key, QStringLiteral("immersion_kwh"));
+    year.months[0].immersion_kwh = 1.0;
+    EXPECT_TRUE(in_legend());
+}
+
+TEST(YearPageTest, a_year_without_short_water_says_so_instead_of_twelve_bars_of_nothing) {
+    auto plan = std::make_shared<plan::Plan>(*demo().plan);
+    plan->season.total.short_litres = plan->season.total.short_h = 0.0;
+    plan->season.shortfall_draws = 0;
+    YearPage page;
+    page.set_plan(plan, false);
+    page.show_measure(YearMeasure::below_wanted);
+    EXPECT_FALSE(page.has_picture());
+    ComfortPage comfort;
+    plan->season.hours->short_litres.assign(8760, 0.0F);
+    comfort.set_plan(plan);
+    comfort.show_measure(ComfortPage::Measure::below_wanted);
+    EXPECT_FALSE(comfort.has_picture());
+    page.set_plan(demo().with_short_draws(), false);
+    EXPECT_TRUE(page.has_picture());
+    comfort.set_plan(demo().with_short_draws());
+    EXPECT_TRUE(comfort.has_picture());
+}
+
 TEST(YearMeasuresTest, months_factor_is_the_years_method) {
     const season::Year& year = demo().plan->season;
     EXPECT_NEAR(factor_of(year.total), year.seasonal_factor, 1e-9);
@@ -184,6 +218,38 @@ TEST(DayPageTest, frost_short_water_and_waiting_have_their_place_on_days_that_ha
     EXPECT_DOUBLE_EQ(day.panels[1].spans[0].from, 3.0);
     EXPECT_DOUBLE_EQ(day.panels[1].spans[0].to, 4.0);
     EXPECT_TRUE(hour_words(hours, 9 * 24 + 3).contains(QStringLiteral("held back")));
+}
+
+TEST(DayPageTest, a_thin_frost_has_marks_that_differ_and_a_day_without_says_so) {
+    auto plan = std::make_shared<plan::Plan>(*demo().plan);
+    plan->season.hours->frost_kg_m2.assign(8760, 0.0F);
+    plan->season.hours->frost_kg_m2[40 * 24 + 8] = 0.07F;
+    DayPage page;
+    page.set_plan(plan);
+    page.show_day(39);
+    EXPECT_TRUE(page.words().contains(QStringLiteral("No frost on the plate")));
+    page.show_day(40);
+    EXPECT_FALSE(page.words().contains(QStringLiteral("No frost")));
+    ASSERT_EQ(page.picture().panels.size(), 4U);
+    for (const double height_px : {20.0, 37.0, 120.0, 400.0}) {
+        const Axis axis = panel_axis(page.picture().panels.back(), height_px, 18.0);
+        QStringList texts;
+        for (const AxisMark& mark : axis.marks)
+            texts += mark.text;
+        EXPECT_GE(texts.size(), 2) << height_px;
+        EXPECT_EQ(texts.removeDuplicates(), 0) << texts.join(' ').toStdString();
+        EXPECT_EQ(texts.front().toDouble(), 0.0);
+    }
+}
+
+TEST(PlotFrameTest, decimals_tell_marks_apart_and_no_more) {
+    EXPECT_EQ(decimals_for(20.0), 0);
+    EXPECT_EQ(decimals_for(1.0), 0);
+    EXPECT_EQ(decimals_for(2.5), 1);
+    EXPECT_EQ(decimals_for(0.2), 1);
+    EXPECT_EQ(decimals_for(0.05), 2);
+    EXPECT_EQ(decimals_for(0.002), 3);
+    EXPECT_EQ(decimals_for(0.0), 0);
 }
 
 TEST(DayPageTest, pictures_at_both_window_sizes_keep_their_panels_inside_and_apart) {

@@ -2,6 +2,9 @@
 
 #include <QFile>
 #include <QImage>
+#include <QMenu>
+#include <QPushButton>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QTemporaryDir>
 #include <QTest>
@@ -138,6 +141,28 @@ TEST(YieldStageTest, picture_and_figures_of_the_tab_are_written_whole_or_refused
     EXPECT_EQ(file.readAll().count("\r\n"), 13);
     EXPECT_FALSE(stage.save_picture(folder.filePath(QStringLiteral("no folder/year.png"))));
     stage.set_session(nullptr);
+}
+
+TEST(YieldStageTest, no_tab_is_cut_where_the_buttons_have_no_room_beside_them) {
+    YieldStage stage;
+    auto* tabs = stage.findChild<QTabWidget*>();
+    ASSERT_NE(tabs, nullptr);
+    const int tabs_px = tabs->tabBar()->sizeHint().width();
+    const auto shown = [&stage](const QString& words) {
+        for (const QPushButton* button : stage.findChildren<QPushButton*>())
+            if (button->text() == words) return !button->parentWidget()->isHidden();
+        return false;
+    };
+    stage.resize(tabs_px + 900, 500);
+    stage.show();
+    EXPECT_TRUE(shown(QStringLiteral("Save figures CSV")));
+    stage.resize(tabs_px + 150, 500);
+    QTest::qWait(20);
+    EXPECT_FALSE(shown(QStringLiteral("Save figures CSV")));
+    auto* menu = tabs->cornerWidget()->findChild<QMenu*>();
+    ASSERT_NE(menu, nullptr);
+    EXPECT_EQ(menu->actions().size(), 3);
+    EXPECT_LE(tabs_px + tabs->cornerWidget()->sizeHint().width(), stage.width());
 }
 
 TEST(ComparisonTest, another_choice_is_planned_in_the_background_and_a_failure_is_said) {
