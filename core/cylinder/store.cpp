@@ -277,21 +277,30 @@ void Store::add_heat_above(double from, double heat_j) noexcept {
 }
 
 double Store::rest(double room_c, double step_s) noexcept {
+    // Losses, conduction and mixing by turns: a long step goes in portions.
+    double lost_j = 0.0;
+    for (; step_s > conduction_every_s; step_s -= conduction_every_s)
+        lost_j += rest_portion(room_c, conduction_every_s);
+    return lost_j + rest_portion(room_c, step_s);
+}
+
+double Store::rest_portion(double room_c, double step_s) noexcept {
     // 1 - exp(-x), to third order while x is small; a thin end layer in a long step takes the exponential itself.
     const auto decayed = [](double x) { return x < 0.01 ? x / (1.0 + x * (0.5 + x / 12.0)) : -std::expm1(-x); };
     const double side = side_loss_w_k_per_l_ * step_s / heat_capacity_j_l_k;
     const double side_share = decayed(side);
+    const double end = end_loss_w_k_ * step_s / heat_capacity_j_l_k;
     double lost_l_k = 0.0;
-    for (std::size_t i = 0; i < count_; ++i) {
-        double share = side_share;
-        if (i == 0 || i + 1 == count_) {
-            const double ends_w_k = (i == 0 ? end_loss_w_k_ : 0.0) + (i + 1 == count_ ? end_loss_w_k_ : 0.0);
-            share = decayed(side + ends_w_k * step_s / (heat_capacity_j_l_k * volume_l_[i]));
-        }
+    const auto cool = [&](std::size_t i, double share) {
         const double fall_k = (temperature_c_[i] - room_c) * share;
         temperature_c_[i] -= fall_k;
         lost_l_k += volume_l_[i] * fall_k;
-    }
+    };
+    const std::size_t last = count_ - 1;
+    cool(0, decayed(side + (last == 0 ? 2.0 : 1.0) * end / volume_l_[0]));
+    for (std::size_t i = 1; i < last; ++i)
+        cool(i, side_share);
+    if (last > 0) cool(last, decayed(side + end / volume_l_[last]));
     since_conduction_s_ += step_s;
     if (since_conduction_s_ >= conduction_every_s) conduct();
     settle();

@@ -87,6 +87,7 @@ class Store {
     void split_at(double height) noexcept;
     void settle() noexcept;
     void reduce() noexcept;
+    double rest_portion(double room_c, double step_s) noexcept;
     void conduct() noexcept;
 
     Geometry geometry_;

@@ -13,10 +13,11 @@ namespace wg::heatpump::detail {
 
 // Steps this short are taken along the slopes without evaluating the map again. What curvature leaves of them, below
 // 1e-4 W, is an error of the map's kind (it stays far below the map's own), never one of the heat balance: condenser
-// heat is always the sum of the others, and the plate is always evaluated anew.
+// heat is always the sum of the others, and the plate is evaluated anew or moved along slopes that meet the circuit's.
 inline constexpr double straight_condensing_k = 0.02;
 inline constexpr double straight_suction_k = 0.01;
-inline constexpr double collapsed_k = 1e-10;  // a bracket this narrow holds no more than rounding
+inline constexpr double straight_with_line_k = 0.0003;  // the line's part in the slopes is left out
+inline constexpr double collapsed_k = 1e-10;            // a bracket this narrow holds no more than rounding
 inline constexpr double reopened_k = 0.5;
 inline constexpr int most_iterations = 100;  // bisection alone needs fewer
 
@@ -59,6 +60,30 @@ struct Circuit {
     double condenser_w = 0.0;
 };
 
+/// Circuit and condenser at two temperatures that need not be those of the balance, with slopes.
+struct Apart {
+    Circuit circuit;  ///< its slopes are left out
+    double evaporator_by_te = 0.0, evaporator_by_tc = 0.0, work_by_te = 0.0, work_by_tc = 0.0;
+    double miss_w = 0.0;  ///< what the condenser passes on beyond what it is given
+    double miss_by_te = 0.0, miss_by_tc = 0.0;
+};
+
+/// Newton's step for the balance of plates and that of the condenser at once.
+struct BothSteps {
+    double te_k = 0.0, tc_k = 0.0;
+    bool found = false;
+    bool whole = true;  ///< not cut short by an end of envelope or table: leads to the balance
+};
+[[nodiscard]] inline BothSteps both_steps(double residual_w, double residual_by_te, double residual_by_tc,
+                                          const Apart& at) noexcept {
+    const double determinant = residual_by_te * at.miss_by_tc - residual_by_tc * at.miss_by_te;
+    // The residual falls with the suction temperature, the miss rises with the condensing temperature.
+    if (!(determinant < 0.0 && at.miss_by_tc > 0.0)) return {};
+    const double by = -1.0 / determinant;
+    return {(residual_w * at.miss_by_tc - at.miss_w * residual_by_tc) * by,
+            (at.miss_w * residual_by_te - residual_w * at.miss_by_te) * by, true};
+}
+
 template <class Source>
 class Search {
    public:
@@ -88,14 +113,8 @@ class Search {
         for (int i = 0; i < most_iterations; ++i) {
             at = source_.at(suction_c, tc);
             evaluate(at, suction_c, tc, out);
-            double passed = 0.0;
             double touched = 0.0;
-            for (std::size_t k = 0; k < zone_.count; ++k) {
-                if (tc <= zone_.water_c[k]) continue;
-                passed += zone_.share[k] * (tc - zone_.water_c[k]);
-                touched += zone_.share[k];
-            }
-            const double miss = zone_.ua_w_k * passed - out.condenser_w;
+            const double miss = zone_.ua_w_k * passed_k(tc, touched) - out.condenser_w;
             net_slope = zone_.ua_w_k * touched - factor_ * at.evaporator_by_tc - kept_ * at.work_by_tc;
             if (miss < 0.0)
                 low = tc;
@@ -137,6 +156,53 @@ class Search {
         return out;
     }
 
+    Apart apart(double suction_c, double tc) noexcept {
+        Apart out;
+        const CycleSlopes at = source_.at(suction_c, tc);
+        evaluate(at, suction_c, tc, out.circuit);
+        out.circuit.condensing_c = tc;
+        double touched = 0.0;
+        out.miss_w = zone_.ua_w_k * passed_k(tc, touched) - out.circuit.condenser_w;
+        out.evaporator_by_te = factor_ * at.evaporator_by_te;
+        out.evaporator_by_tc = factor_ * at.evaporator_by_tc;
+        out.work_by_te = at.work_by_te;
+        out.work_by_tc = at.work_by_tc;
+        out.miss_by_te = -out.evaporator_by_te - kept_ * at.work_by_te;
+        out.miss_by_tc = zone_.ua_w_k * touched - out.evaporator_by_tc - kept_ * at.work_by_tc;
+        return out;
+    }
+
+    /// Takes a step along the slopes; false when it is too long for that or leaves what the search allows.
+    [[nodiscard]] bool follow(const Apart& at, const BothSteps& step, double suction_c, Circuit& out) const noexcept {
+        const double longest_te_k = line_.ua_w_k > 0.0 ? straight_with_line_k : straight_plate_k;
+        if (!(step.whole && std::abs(step.te_k) < longest_te_k && std::abs(step.tc_k) < straight_k_)) return false;
+        out = at.circuit;
+        out.condensing_c += step.tc_k;
+        if (out.condensing_c < suction_c + step.te_k + block_.least_lift_k) return false;
+        out.evaporator_w += at.evaporator_by_te * step.te_k + at.evaporator_by_tc * step.tc_k;
+        out.work_w += at.work_by_te * step.te_k + at.work_by_tc * step.tc_k;
+        out.condenser_w = out.evaporator_w + std::min(0.0, out.line_w) + kept_ * out.work_w;
+        return true;
+    }
+    [[nodiscard]] double start_condensing_c() const noexcept { return std::clamp(last_tc_, tc_low_, tc_high_); }
+
+    /// Keeps a step between the ends of envelope and table. Not found when it can go no further.
+    [[nodiscard]] BothSteps held(BothSteps step, const Apart& at, double suction_c, double tc) const noexcept {
+        const double next = suction_c + step.te_k;
+        if (!(next > block_.evaporating_min_c && next < block_.evaporating_max_c)) {
+            step.te_k = std::clamp(next, block_.evaporating_min_c, block_.evaporating_max_c) - suction_c;
+            step.tc_k = -(at.miss_w + at.miss_by_te * step.te_k) / at.miss_by_tc;
+            step.whole = false;
+            if (!(std::abs(step.te_k) > 0.0)) step.found = false;
+        }
+        const double wanted_c = tc + step.tc_k;
+        if (!(wanted_c >= tc_low_ && wanted_c <= tc_high_)) {
+            step.whole = false;
+            step.tc_k = std::clamp(wanted_c, tc_low_, tc_high_) - tc;
+        }
+        return step;
+    }
+
     /// The circuit a short step away in suction temperature.
     [[nodiscard]] Circuit shifted(Circuit circuit, double step_k) const noexcept {
         circuit.condensing_c += circuit.condensing_by_te * step_k;
@@ -155,6 +221,18 @@ class Search {
     }
 
    private:
+    /// Kelvin by which the condenser's surface is warmer than the water, mean over the surface where it is; `touched`
+    /// is the share of the surface where it is.
+    [[nodiscard]] double passed_k(double tc, double& touched) const noexcept {
+        double passed = 0.0;
+        for (std::size_t k = 0; k < zone_.count; ++k) {
+            const double over_k = tc - zone_.water_c[k];
+            passed += zone_.share[k] * std::max(0.0, over_k);
+            touched += over_k > 0.0 ? zone_.share[k] : 0.0;
+        }
+        return passed;
+    }
+
     /// The line warms (or cools) the gas before the compressor. Ideal gas: less mass in the swept volume in the ratio
     /// of absolute temperatures, work unchanged (mass falls as work per kg rises). Warmth picked up on the way is not
     /// counted as useful: it is taken to leave again through the hotter shell.

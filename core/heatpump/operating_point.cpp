@@ -41,6 +41,9 @@ const char* reason_text(Off off) noexcept {
     return "";
 }
 
+using detail::Apart;
+using detail::both_steps;
+using detail::BothSteps;
 using detail::Circuit;
 using detail::collapsed_k;
 using detail::most_iterations;
@@ -49,6 +52,8 @@ using detail::straight_suction_k;
 using detail::WithoutMap;
 
 namespace {
+
+constexpr int most_quick = 10;  // steps of bare Newton before the bracketed search takes over
 
 Point off_point(Off reason, double air_c) noexcept {
     Point point;
@@ -73,10 +78,10 @@ class OnePlate {
     [[nodiscard]] double slope_w_k(const Circuit& circuit, const Point& point) const noexcept {
         return point.plate.slope_w_k * (1.0 + circuit.evaporator_by_te / refrigerant_w_k_) - circuit.evaporator_by_te;
     }
+    /// Newton on suction and condensing temperature at once. False when it does not settle between the envelope's
+    /// ends: then the bracketed search has it.
     template <class Search>
-    static bool quick(Search&, const BlockModel&, double&, Circuit&, Point&) noexcept {
-        return false;
-    }
+    bool quick(Search& search, double& te, Circuit& circuit, Point& point) const noexcept;
     void hold_back(double, const Circuit& circuit, Point& point) const noexcept {
         point.plate_c = plate_.temperature_at(circuit.evaporator_w, point.plate_c);
         point.plate = plate_.heat(point.plate_c);
@@ -88,6 +93,35 @@ class OnePlate {
     const Line& line_;
     double refrigerant_w_k_;
 };
+
+template <class Search>
+bool OnePlate::quick(Search& search, double& te, Circuit& circuit, Point& point) const noexcept {
+    double suction_c = te;
+    double tc = search.start_condensing_c();
+    for (int i = 0; i < most_quick; ++i) {
+        const Apart at = search.apart(suction_c, tc);
+        const double residual = residual_w(suction_c, at.circuit, point);
+        const double slope = point.plate.slope_w_k;
+        const double by_evaporator = slope / refrigerant_w_k_ - 1.0;
+        BothSteps step =
+            both_steps(residual, slope + by_evaporator * at.evaporator_by_te, by_evaporator * at.evaporator_by_tc, at);
+        step = search.held(step, at, suction_c, tc);
+        if (!step.found) return false;
+        const double next = suction_c + step.te_k;
+        if (search.follow(at, step, suction_c, circuit)) {
+            const double plate_k = step.te_k + (circuit.evaporator_w - at.circuit.evaporator_w) / refrigerant_w_k_;
+            if (plate_.straight(point.plate, point.plate_c, plate_k) || std::abs(residual) < balance_tolerance_w) {
+                point.plate.move(plate_k);
+                point.plate_c += plate_k;
+                te = next;
+                return true;
+            }
+        }
+        suction_c = next;
+        tc += step.tc_k;
+    }
+    return false;
+}
 
 /// Plates that differ: each finds its own temperature at the boiling temperature it meets.
 class ManyPlates {
@@ -108,7 +142,7 @@ class ManyPlates {
     /// in every plate. False when it does not settle between the envelope's ends, all plates taking up heat: then the
     /// bracketed search has it. Alike plates take the very steps of one plate of their area.
     template <class Search>
-    bool quick(Search& search, const BlockModel& block, double& te, Circuit& circuit, Point& point) noexcept;
+    bool quick(Search& search, double& te, Circuit& circuit, Point& point) noexcept;
     void hold_back(double te, const Circuit& circuit, Point&) noexcept {
         field_.hold_back(te + line_.drop_k, circuit.evaporator_w);
     }
@@ -124,8 +158,7 @@ class ManyPlates {
 };
 
 template <class Search>
-bool ManyPlates::quick(Search& search, const BlockModel& block, double& te, Circuit& circuit, Point& point) noexcept {
-    constexpr int most_steps = 12;
+bool ManyPlates::quick(Search& search, double& te, Circuit& circuit, Point& point) noexcept {
     const auto parts = field_.parts();
     double conductance = 0.0;
     double shared = 0.0;
@@ -133,51 +166,60 @@ bool ManyPlates::quick(Search& search, const BlockModel& block, double& te, Circ
         conductance += part.balance.plate().refrigerant_w_k;
         shared += part.taken_w;
     }
-    Circuit evaluated;
-    double evaluated_te = -1e9;
-    for (int step = 0; step < most_steps; ++step) {
-        circuit = std::abs(te - evaluated_te) < straight_suction_k
-                      ? search.shifted(evaluated, te - evaluated_te)
-                      : (evaluated_te = te, evaluated = search.circuit(te));
-        const double heat_w = circuit.evaporator_w;
+    double suction_c = te;
+    double tc = search.start_condensing_c();
+    for (int i = 0; i < most_quick; ++i) {
+        const Apart at = search.apart(suction_c, tc);
+        const double heat_w = at.circuit.evaporator_w;
         const double missing = heat_w - shared;  // what the shares do not add up to is spread over all plates
         double weighted = 0.0;
-        double flexible = 0.0;
-        double sum = 0.0;
+        double by_boiling = 0.0;
+        double by_drop = 0.0;
         double worst = 0.0;
         for (FieldPart& part : parts) {
             const double ua = part.balance.plate().refrigerant_w_k;
             part.taken_w += missing * ua / conductance;
-            part.plate_c = te + line_.drop_k + part.drop_k_per_w2 * heat_w * heat_w + part.taken_w / ua;
+            part.plate_c = suction_c + line_.drop_k + part.drop_k_per_w2 * heat_w * heat_w + part.taken_w / ua;
             part.heat = part.balance.heat(part.plate_c);
             const double miss = part.heat.total_w() - part.taken_w;
-            const double keeps = 1.0 / (1.0 - part.heat.slope_w_k / ua);
-            sum += miss;
-            worst = std::max(worst, std::abs(miss));
+            const double keeps = ua / (ua - part.heat.slope_w_k);
+            worst += std::abs(miss);
             weighted += keeps * miss;
-            flexible +=
-                keeps * part.heat.slope_w_k * (1.0 + 2.0 * part.drop_k_per_w2 * heat_w * circuit.evaporator_by_te);
+            by_boiling += keeps * part.heat.slope_w_k;
+            by_drop += keeps * part.heat.slope_w_k * 2.0 * part.drop_k_per_w2 * heat_w;
         }
         ++point.evaluations;
-        if (std::abs(sum) < balance_tolerance_w && worst < balance_tolerance_w) {
-            for (const FieldPart& part : parts)
-                if (!(part.taken_w >= 0.0)) return false;
-            return true;
-        }
-        const double slope = circuit.evaporator_by_te - flexible;
-        if (!(slope > 0.0)) return false;
-        const double wanted = te + weighted / slope;
-        const double next = std::clamp(wanted, block.evaporating_min_c, block.evaporating_max_c);
-        if (next == te || !(std::abs(wanted) < 1e3)) return false;
+        BothSteps step = both_steps(weighted, by_boiling + (by_drop - 1.0) * at.evaporator_by_te,
+                                    (by_drop - 1.0) * at.evaporator_by_tc, at);
+        step = search.held(step, at, suction_c, tc);
+        if (!step.found) return false;
+        const double next = suction_c + step.te_k;
+        bool straight = search.follow(at, step, suction_c, circuit);
+        const bool met = worst < balance_tolerance_w;
+        const double grown_w = at.evaporator_by_te * step.te_k + at.evaporator_by_tc * step.tc_k;
         shared = 0.0;
         for (FieldPart& part : parts) {
             const double ua = part.balance.plate().refrigerant_w_k;
-            const double keeps = 1.0 / (1.0 - part.heat.slope_w_k / ua);
-            const double boiling = (next - te) * (1.0 + 2.0 * part.drop_k_per_w2 * heat_w * circuit.evaporator_by_te);
-            part.taken_w += keeps * (part.heat.total_w() - part.taken_w + part.heat.slope_w_k * boiling);
+            const double boiling_k = step.te_k + 2.0 * part.drop_k_per_w2 * heat_w * grown_w;
+            const double more_w = (part.heat.total_w() - part.taken_w + part.heat.slope_w_k * boiling_k) * ua /
+                                  (ua - part.heat.slope_w_k);
+            const double plate_k = boiling_k + more_w / ua;
+            straight = straight && (met || part.balance.straight(part.heat, part.plate_c, plate_k));
+            part.taken_w += more_w;
             shared += part.taken_w;
+            part.step_k = plate_k;
         }
-        te = next;
+        if (straight) {
+            for (FieldPart& part : parts) {
+                if (!(part.taken_w >= 0.0)) return false;
+                part.heat.move(part.step_k);
+                part.plate_c += part.step_k;
+            }
+            te = next;
+            return true;
+        }
+        suction_c = next;
+        tc += step.tc_k;
     }
     return false;
 }
@@ -206,7 +248,7 @@ Point solve(const Source& source, const HeatPump& pump, Plates& plates, const Co
     Circuit evaluated;  // the last one from the map, and where
     double evaluated_te = -1e9;
     double straight_k = straight_suction_k;
-    const int iterations = plates.quick(search, block, te, circuit, point) ? 0 : most_iterations;
+    const int iterations = plates.quick(search, te, circuit, point) ? 0 : most_iterations;
     for (int i = 0; i < iterations; ++i) {
         circuit = std::abs(te - evaluated_te) < straight_k ? search.shifted(evaluated, te - evaluated_te)
                                                            : (evaluated_te = te, evaluated = search.circuit(te));

@@ -1,8 +1,10 @@
 #include "core/heatpump/plate.h"
 
 #include <algorithm>
+#include <array>
 #include <bit>
 #include <cmath>
+#include <cstddef>
 #include <cstdint>
 
 #include "core/heatpump/moist_air.h"
@@ -23,13 +25,20 @@ constexpr double vapour_per_convection = 1.0 / (air_heat_j_kgk * lewis_two_third
 constexpr double melt_w_m2k = 100.0;  // plate to melting frost while the pump runs
 constexpr double temperature_low_c = -80.0, temperature_high_c = 250.0, heat_tolerance_w = 1e-4;
 
-/// Cube root of a positive number to the last few bits: exponent divided by three, then two steps of Halley's method.
-double cube_root(double x) noexcept {
-    const auto bits = std::bit_cast<std::uint64_t>(x);
-    double y = std::bit_cast<double>(bits / 3 + 0x2A9F7893782DA1CEULL);
+using Pair = std::array<double, 2>;  // front and rear: worked out side by side
+
+/// Cube roots of two positive numbers to the last few bits: exponent divided by three, then two steps of Halley's
+/// method.
+Pair cube_roots(Pair x) noexcept {
+    Pair y;
+    for (std::size_t k = 0; k < 2; ++k)
+        y[k] = std::bit_cast<double>(std::bit_cast<std::uint64_t>(x[k]) / 3 + 0x2A9F7893782DA1CEULL);
     for (int i = 0; i < 2; ++i) {
-        const double cube = y * y * y;
-        y *= (cube + 2.0 * x) / (2.0 * cube + x);
+        Pair cube;
+        for (std::size_t k = 0; k < 2; ++k)
+            cube[k] = y[k] * y[k] * y[k];
+        for (std::size_t k = 0; k < 2; ++k)
+            y[k] *= (cube[k] + 2.0 * x[k]) / (2.0 * cube[k] + x[k]);
     }
     return y;
 }
@@ -82,6 +91,7 @@ void PlateBalance::set_weather(const Surroundings& s) noexcept {
     humidity_ratio_ = humidity_ratio(vapour_pressure_over_water_pa(dew_point_c_), pressure_pa_);
     front_.forced_cubed = cubed(still_w_m2k + per_wind_w_m2k * s.wind_m_s);
     rear_.forced_cubed = cubed(still_w_m2k + per_wind_w_m2k * s.wind_m_s * plate_.rear_exposure);
+    front_.outer_w_m2k = rear_.outer_w_m2k = 0.0;
     const double air4 = cubed(kelvin(s.air_c)) * kelvin(s.air_c);
     const double sky4 = cubed(s.sky_k) * s.sky_k;
     front_.received_w_m2 = stefan_boltzmann_w_m2k4 * (front_.view_sky * sky4 + (1.0 - front_.view_sky) * air4);
@@ -106,6 +116,16 @@ void PlateBalance::set_frost(const Frost& frost, double step_s) noexcept {
     gather_light();
 }
 
+double PlateBalance::outer_w_m2k(const Face& face) const noexcept {
+    const double both_cubed = face.forced_cubed + 5.0 * face.natural_cold;
+    const double convection = cube_roots({both_cubed, both_cubed})[0];
+    const double radiation = 4.0 * plate_.emittance * stefan_boltzmann_w_m2k4 * cubed(kelvin(air_c_));
+    const double cold_c = std::min(air_c_, 0.0);
+    const double humidity_slope = humidity_ratio(vapour_pressure_over_ice_pa(cold_c), pressure_pa_) * 22.46 * 272.62 /
+                                  ((272.62 + cold_c) * (272.62 + cold_c));
+    return convection * (1.0 + (condensation_j_kg + fusion_j_kg) * vapour_per_convection * humidity_slope) + radiation;
+}
+
 /// Frost lies in series with everything outside it. Linear superposition: whatever would reach the bare plate at its
 /// own temperature reaches it through the frost in the share 1/(1 + R H), with H the outer conductance of convection,
 /// radiation and vapour. H is taken at air temperature, so that the share does not depend on the plate's.
@@ -114,15 +134,9 @@ void PlateBalance::set_resistance(Face& face, double frost_kg_m2, double step_s)
     face.through = 1.0;
     face.melt_limit_w = 0.0;
     if (!face.frosted) return;
-    const double convection = cube_root(face.forced_cubed + 5.0 * face.natural_cold);
-    const double radiation = 4.0 * plate_.emittance * stefan_boltzmann_w_m2k4 * cubed(kelvin(air_c_));
-    const double cold_c = std::min(air_c_, 0.0);
-    const double humidity_slope = humidity_ratio(vapour_pressure_over_ice_pa(cold_c), pressure_pa_) * 22.46 * 272.62 /
-                                  ((272.62 + cold_c) * (272.62 + cold_c));
-    const double outer =
-        convection * (1.0 + (condensation_j_kg + fusion_j_kg) * vapour_per_convection * humidity_slope) + radiation;
+    if (face.outer_w_m2k == 0.0) face.outer_w_m2k = outer_w_m2k(face);
     const double resistance = frost_kg_m2 / (frost_density_kg_m3 * frost_conductivity_w_mk);
-    face.through = 1.0 / (1.0 + resistance * outer);
+    face.through = 1.0 / (1.0 + resistance * face.outer_w_m2k);
     face.melt_limit_w = step_s > 0.0 ? frost_kg_m2 * plate_.area_m2 * fusion_j_kg / step_s : 1e12;
 }
 
@@ -146,8 +160,8 @@ PlateHeat PlateBalance::heat(double plate_c) const noexcept {
     const double distance = std::abs(over_air);
     const double front_natural = cold ? front_.natural_cold : front_.natural_warm;
     const double rear_natural = cold ? rear_.natural_cold : rear_.natural_warm;
-    const double front_h = cube_root(front_.forced_cubed + front_natural * distance);
-    const double rear_h = cube_root(rear_.forced_cubed + rear_natural * distance);
+    const auto [front_h, rear_h] =
+        cube_roots({front_.forced_cubed + front_natural * distance, rear_.forced_cubed + rear_natural * distance});
     const double front_ha = area * front_.through * front_h;
     const double rear_ha = area * rear_.through * rear_h;
     const double t = kelvin(plate_c);
@@ -161,8 +175,9 @@ PlateHeat PlateBalance::heat(double plate_c) const noexcept {
     // d(h dT)/dT = h + dT dh/dT, with dh/dT = c/(3 h^2).
     const double front_growth = front_natural * distance / (3.0 * front_h * front_h);
     const double rear_growth = rear_natural * distance / (3.0 * rear_h * rear_h);
-    out.slope_w_k = -(front_ha + rear_ha) - area * (front_.through * front_growth + rear_.through * rear_growth) -
-                    4.0 * emitting * (front_.through + rear_.through) * stefan_boltzmann_w_m2k4 * t3;
+    out.long_wave_slope = -4.0 * emitting * (front_.through + rear_.through) * stefan_boltzmann_w_m2k4 * t3;
+    out.slope_w_k = -(front_ha + rear_ha) - area * (front_.through * front_growth + rear_.through * rear_growth) +
+                    out.long_wave_slope;
     add_vapour_and_ice(plate_c, front_ha, rear_ha, out);
     return out;
 }
@@ -183,7 +198,8 @@ void PlateBalance::add_vapour_and_ice(double plate_c, double front_ha, double re
             out.frost_rear_kg_s = rear_kg_s * at.frost_share;
             const double dry_pa = pressure_pa_ - at.pressure_pa;
             const double ratio_slope = 0.62198 * pressure_pa_ * at.pressure_slope / (dry_pa * dry_pa);
-            out.slope_w_k += both_kg_s * (excess * at.frost_share_slope * fusion_j_kg - heat_j_kg * ratio_slope);
+            out.latent_slope = both_kg_s * (excess * at.frost_share_slope * fusion_j_kg - heat_j_kg * ratio_slope);
+            out.slope_w_k += out.latent_slope;
         }
     }
     if (plate_c > 0.0 && (front_.frosted || rear_.frosted)) {
@@ -210,7 +226,10 @@ double PlateBalance::temperature_at(double heat_w, double guess_c) const noexcep
         else
             high = t;
         double next = t - excess / at.slope_w_k;
-        if (!(next > low && next < high)) next = 0.5 * (low + high);
+        if (!(next > low && next < high))
+            next = 0.5 * (low + high);
+        else if (straight(at, t, 30.0 * (next - t)))
+            return next;  // misses less than the tolerance, by the slope
         if (high - low < 1e-11) break;
         t = next;
     }

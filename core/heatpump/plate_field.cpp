@@ -59,6 +59,7 @@ PlateField::PlateField(const CollectorModel& model, std::span<const Mounting> gr
                 0.0,
                 0.0,
                 {},
+                0.0,
                 0.0};
             // Boiling in a plate: half of its own fall and all of those behind it lie between it and the outlet.
             part.drop_k_per_w2 = falls ? of_one * (plates - passed - 0.5) : 0.5 * of_one / (plates * plates);
@@ -122,6 +123,8 @@ PlateHeat PlateField::heat() const noexcept {
         sum.latent_w += h.latent_w;
         sum.melt_w += h.melt_w;
         sum.slope_w_k += h.slope_w_k;
+        sum.long_wave_slope += h.long_wave_slope;
+        sum.latent_slope += h.latent_slope;
         sum.frost_front_kg_s += h.frost_front_kg_s;
         sum.frost_rear_kg_s += h.frost_rear_kg_s;
         sum.melt_front_w += h.melt_front_w;

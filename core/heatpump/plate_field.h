@@ -27,6 +27,7 @@ struct FieldPart {
     double plate_c = 0.0;  ///< of the last point
     double taken_w = 0.0;  ///< by the refrigerant, at the last point
     PlateHeat heat;        ///< of the last point
+    double step_k = 0.0;   ///< next step of its temperature while a point is searched
     /// Boiling over that at the field's outlet: this times the square of the evaporator heat.
     double drop_k_per_w2 = 0.0;
 };

@@ -47,6 +47,15 @@ Schedule cut_day(const std::vector<Ask>& asks, double step_s) {
             begin = until;
         }
     }
+    for (std::size_t i = out.slots.size(); i-- > 0;) {
+        Slot& slot = out.slots[i];
+        slot.quiet_s = slot.length_s;
+        if (i + 1 == out.slots.size()) continue;
+        const Slot& next = out.slots[i + 1];
+        if (next.hour != slot.hour || next.draw_count > 0) continue;
+        slot.quiet_s += next.quiet_s;
+        slot.quiet_slots += next.quiet_slots;
+    }
     return out;
 }
 

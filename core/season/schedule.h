@@ -15,6 +15,8 @@ struct Slot {
     int part = 0;  ///< which even part of the hour, for the light
     int first_draw = 0;
     int draw_count = 0;
+    double quiet_s = 0.0;  ///< from its beginning to the next draw or the end of the hour
+    int quiet_slots = 1;   ///< slots in that time
 };
 
 struct Schedule {

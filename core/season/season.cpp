@@ -181,6 +181,11 @@ Result<Year> run(const Input& input, const Options& options) {
         double begin_s = 0.0;
         for (std::size_t s = 0; s < schedule.slots.size(); ++s) {
             const Slot& slot = schedule.slots[s];
+            const auto shine = [&](const Slot& at) {
+                for (std::size_t g = 0; g < input.groups.size(); ++g)
+                    simulation.set_light(input.groups[g].front_w_m2[hour] * shape[at.part],
+                                         input.groups[g].rear_w_m2[hour] * shape[at.part], g);
+            };
             if (slot.hour != hour_now) {
                 hour_now = slot.hour;
                 hour = static_cast<std::size_t>(24 * day + slot.hour);
@@ -189,13 +194,15 @@ Result<Year> run(const Input& input, const Options& options) {
                     simulation.set_weather(input.surroundings(input.groups[g], hour), g);
                 light_shape(input.sun_up, static_cast<int>(hour), schedule.parts_per_hour, shape);
             }
-            for (std::size_t g = 0; g < input.groups.size(); ++g)
-                simulation.set_light(input.groups[g].front_w_m2[hour] * shape[slot.part],
-                                     input.groups[g].rear_w_m2[hour] * shape[slot.part], g);
+            shine(slot);
             if (!book.idle()) simulation.set_orders(book.at(day, begin_s, slot.length_s));
-            begin_s += slot.length_s;
             const Ledger step = simulation.step(slot.length_s, schedule.draws_j.data() + slot.first_draw,
-                                                slot.draw_count, cold_c[static_cast<std::size_t>(day)]);
+                                                slot.draw_count, cold_c[static_cast<std::size_t>(day)], slot.quiet_s);
+            begin_s += simulation.passed_s();
+            if (simulation.passed_s() > slot.length_s) {
+                s += static_cast<std::size_t>(slot.quiet_slots - 1);
+                shine(schedule.slots[s]);
+            }
             if (!counted) continue;
             hour_sum.add(step);
             year.lowest_top_c = std::min(year.lowest_top_c, simulation.store().top_c());

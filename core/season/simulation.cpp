@@ -149,7 +149,7 @@ void Simulation::draw(const double* draws_j, int count, double cold_c, Ledger& l
     }
 }
 
-Ledger Simulation::step(double step_s, const double* draws_j, int draw_count, double cold_c) noexcept {
+Ledger Simulation::step(double step_s, const double* draws_j, int draw_count, double cold_c, double quiet_s) noexcept {
     Ledger ledger;
     draw(draws_j, draw_count, cold_c, ledger);
 
@@ -162,6 +162,8 @@ Ledger Simulation::step(double step_s, const double* draws_j, int draw_count, do
         have_power_ = false;
     }
     off_ = Off::none;
+    if (quiet_s > step_s && cools_through(quiet_s, ledger)) return ledger;
+    passed_s_ = step_s;
     const double& min_rest_s = pump_->block().min_rest_s;
     if (mode_ == Mode::running || (mode_ == Mode::idle && calling_ && idle_s_ >= min_rest_s)) {
         run_pump(step_s, ledger);
@@ -198,6 +200,29 @@ Ledger Simulation::step(double step_s, const double* draws_j, int draw_count, do
     return ledger;
 }
 
+/// Pump and heater off, nothing called for, no ice: steps then do nothing but cool the water. They pass as one when at
+/// its end neither sensor calls; water and room lie apart one way, so that none has called in between.
+bool Simulation::cools_through(double quiet_s, Ledger& ledger) noexcept {
+    if (mode_ != Mode::idle || calling_ || heating_ || ordered_ || field_.frost_lies()) return false;
+    const auto calls = [this](const cylinder::Store& store) {
+        return store.temperature_at(rules_.sensor_height) < start_below_c_ ||
+               (immersion_w_ > 0.0 && store.temperature_at(rules_.immersion_sensor_height) < wanted_c_);
+    };
+    if (calls(store_)) return false;
+    trial_.copy_from(store_);
+    const double lost_j = trial_.rest(room_c_, quiet_s);
+    if (calls(trial_)) return false;
+    store_.copy_from(trial_);
+    idle_s_ += quiet_s;
+    passed_s_ = quiet_s;
+    ledger.standby = pump_->block().standby_w * quiet_s;
+    ledger.standing_loss = lost_j;
+    const double energy_now_j = store_.energy_j();
+    ledger.store_change = energy_now_j - energy_j_;
+    energy_j_ = energy_now_j;
+    return true;
+}
+
 /// Layers that the condenser touches; the zone is the lower part, so they are the last ones.
 void Simulation::gather_zone() noexcept {
     store_.band_shares(0.0, zone_top_, share_);
@@ -217,16 +242,23 @@ void Simulation::gather_zone() noexcept {
 
 /// Distributes the condenser's heat of the last point over the zone, as the temperatures stand.
 void Simulation::give_heat(double duration_s) noexcept {
+    const std::size_t count = store_.count();
     double sum = 0.0;
     for (std::size_t i = 0; i < first_in_zone_; ++i)
         heat_j_[i] = 0.0;
-    for (std::size_t i = first_in_zone_; i < store_.count(); ++i) {
+    for (std::size_t i = first_in_zone_; i < count; ++i) {
         heat_j_[i] = share_[i] * std::max(0.0, point_.condensing_c + warmer_k_[i] - store_.layer_c(i));
         sum += heat_j_[i];
     }
     const double heat_j = point_.condenser_w * duration_s;
-    for (std::size_t i = first_in_zone_; i < store_.count(); ++i)
-        heat_j_[i] = heat_j * (sum > 0.0 ? heat_j_[i] / sum : share_[i]);
+    if (sum > 0.0) {
+        const double by = heat_j / sum;
+        for (std::size_t i = first_in_zone_; i < count; ++i)
+            heat_j_[i] *= by;
+    } else {
+        for (std::size_t i = first_in_zone_; i < count; ++i)
+            heat_j_[i] = heat_j * share_[i];
+    }
 }
 
 /// Water at mid-step: the cylinder as it stands plus half a step of the heat given in the step before. A first step

@@ -66,8 +66,10 @@ class Simulation {
         ordered_ = true;
     }
 
-    /// Draws first, then everything else over `step_s`.
-    Ledger step(double step_s, const double* draws_j, int draw_count, double cold_c) noexcept;
+    /// Draws first, then everything else over `step_s`. Where nobody draws for `quiet_s` and nothing but cooling
+    /// happens until then, that whole time passes at once: `passed_s` tells.
+    Ledger step(double step_s, const double* draws_j, int draw_count, double cold_c, double quiet_s = 0.0) noexcept;
+    [[nodiscard]] double passed_s() const noexcept { return passed_s_; }  ///< in the last step
 
     void demand_heat() noexcept { calling_ = true; }
     [[nodiscard]] bool calling() const noexcept { return calling_; }
@@ -85,6 +87,7 @@ class Simulation {
     enum class Mode { idle, running, resting, defrosting };
 
     void draw(const double* draws_j, int count, double cold_c, Ledger& ledger) noexcept;
+    [[nodiscard]] bool cools_through(double quiet_s, Ledger& ledger) noexcept;
     void run_pump(double step_s, Ledger& ledger) noexcept;
     void solve(double step_s) noexcept;
     void gather_zone() noexcept;
@@ -121,7 +124,7 @@ class Simulation {
     bool heating_ = false;     ///< immersion heater
     bool have_power_ = false;  ///< point_ is that of the step before: predicts this one
     heatpump::Off off_ = heatpump::Off::none;
-    double run_s_ = 0.0, idle_s_ = 1e9, rest_s_ = 0.0;
+    double run_s_ = 0.0, idle_s_ = 1e9, rest_s_ = 0.0, passed_s_ = 0.0;
     Orders orders_;
     bool ordered_ = false;
     HygieneRun hygiene_run_;

@@ -92,7 +92,8 @@ TEST(NothingAsked, a_tariff_alone_changes_no_heat) {
     Input with = house();
     with.demand.tariff.low_windows = {{22.0, 6.0, true, true, ""}};
     const Year told = year_of(with);
-    EXPECT_EQ(plain.total.compressor_kwh, told.total.compressor_kwh);
+    // Without orders hours that only cool pass in one step, with orders in short ones.
+    EXPECT_NEAR(plain.total.compressor_kwh / told.total.compressor_kwh, 1.0, 1e-4);
     EXPECT_EQ(plain.total.drawn_kwh, told.total.drawn_kwh);
     EXPECT_EQ(plain.total.low_tariff_kwh, 0.0);
     EXPECT_GT(told.total.low_tariff_kwh, 0.1 * told.total.electricity_kwh());
@@ -132,7 +133,8 @@ TEST(Surplus, the_signal_raises_the_share_of_own_electricity_and_the_store_tempe
         input.surplus_w.push_back(std::max(0.0, 5.0 * light - 300.0));
     input.demand.control.surplus.raise_k = 0.0;
     const Year plain = year_of(input);
-    EXPECT_EQ(plain.total.compressor_kwh, year_of(house()).total.compressor_kwh);
+    // Without orders hours that only cool pass in one step.
+    EXPECT_NEAR(plain.total.compressor_kwh / year_of(house()).total.compressor_kwh, 1.0, 1e-4);
     input.demand.control.surplus.raise_k = 6.0;
     const Year raised = year_of(input);
     EXPECT_GT(raised.total.surplus_kwh, 1.05 * plain.total.surplus_kwh);
