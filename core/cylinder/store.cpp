@@ -260,6 +260,11 @@ void Store::split_at(double height) noexcept {
     }
 }
 
+void Store::divide(double to, std::size_t parts) noexcept {
+    for (std::size_t i = 1; i < parts; ++i)
+        split_at(to * static_cast<double>(i) / static_cast<double>(parts));
+}
+
 void Store::add_heat_above(double from, double heat_j) noexcept {
     split_at(from);
     // The plume rises from the heater's height: the coldest water above it is warmed first, which is the same as

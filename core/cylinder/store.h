@@ -61,6 +61,10 @@ class Store {
     /// Heat from a heater whose plume fills everything above `from`: the water there warms as one.
     void add_heat_above(double from, double heat_j) noexcept;
 
+    /// Boundaries of layers at the `parts` equal slices of the band from the bottom to `to` (0..1), so that they can
+    /// take different heat; no temperature changes.
+    void divide(double to, std::size_t parts) noexcept;
+
     /// Loss to the room and conduction over a time step. Returns the heat lost, J (negative when the room is warmer).
     double rest(double room_c, double step_s) noexcept;
 

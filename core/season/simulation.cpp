@@ -10,6 +10,7 @@ using heatpump::Off;
 
 namespace {
 
+constexpr std::size_t parts_along_glide = 4;
 constexpr double noticed_shortfall = 0.02;  // share of a draw below which nobody notices
 constexpr double sensor_tolerance_k = 0.01;
 constexpr double loop_test_k = 35.0;  // the loop's loss is stated at this difference to the room
@@ -225,6 +226,8 @@ bool Simulation::cools_through(double quiet_s, Ledger& ledger) noexcept {
 
 /// Layers that the condenser touches; the zone is the lower part, so they are the last ones.
 void Simulation::gather_zone() noexcept {
+    // Water that has mixed is one layer: it must be able to warm more at the hot end.
+    if (glide_k_ > 0.0) store_.divide(zone_top_, parts_along_glide);
     store_.band_shares(0.0, zone_top_, share_);
     first_in_zone_ = 0;
     while (share_[first_in_zone_] <= 0.0)

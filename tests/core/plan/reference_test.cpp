@@ -97,6 +97,18 @@ TEST(LoadReference, cylinder_that_names_an_unknown_block_is_refused) {
     EXPECT_TRUE(mentions(result.problems(), "copse-200", "rill-99"));
 }
 
+TEST(LoadReference, a_compressors_data_are_checked_with_its_refrigerant) {
+    std::string equipment = from_resources("equipment/invented.json").value_or("");
+    const std::string capacity = "\"capacity_w\": [2231.205";
+    ASSERT_NE(equipment.find(capacity), std::string::npos);
+    // Watts taken for kg/h: polynomials alone cannot tell, enthalpies can.
+    equipment.replace(equipment.find(capacity), capacity.size(), "\"mass_flow_kg_h\": [2231.205");
+    const Result<Reference> result = load_reference(with("equipment/invented.json", equipment));
+    ASSERT_FALSE(result.ok());
+    EXPECT_TRUE(mentions(result.problems(), "Rill 17 C\".compressor.power_w", "efficiency"))
+        << text_of(result.problems());
+}
+
 TEST(WeatherFor, unknown_climate_names_those_there_are) {
     const auto result = weather_for(shipped(), "atlantis");
     ASSERT_FALSE(result.ok());

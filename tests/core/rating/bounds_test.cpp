@@ -111,6 +111,17 @@ TEST(PublishedRanges, factor_in_tropical_sun_lies_in_that_of_the_laboratories) {
         }
 }
 
+// By its data a compressor bounds the heating-up as long as they speak of every state on the way.
+TEST(Bounds, a_compressor_by_data_bounds_the_heating_up_within_its_range) {
+    auto it = item("rill-17c", "marl-18", 2, "copse-250");
+    const double bound_h = rating::shortest_heat_up_h(it, chamber(air_7));
+    EXPECT_GT(bound_h, 2.0);
+    EXPECT_LT(bound_h, rated(it, air_7).heat_up_h);
+    it.block.compressor->range.clear();
+    it.block.compressor->condensing_min_c = 30.0;
+    EXPECT_EQ(rating::shortest_heat_up_h(it, chamber(air_7)), 0.0) << "cold water lies outside: no bound is told";
+}
+
 // In the dark. Li, Wang, Wu and Xu, Energy 32 (2007) 1361: 3.11 in a rainy night at 17.1 deg C (figures from memory). A
 // set of block and 215 l cylinder with R134a, its source air by a fan: 3.17 at 14 deg C declared by its maker (study of
 // the Miguel Hernandez University of Elche, reported in pv magazine of 2 March 2026; draw-off cycle not stated). A band

@@ -208,4 +208,33 @@ TEST(FitToDataSheet, tells_how_it_gets_on_and_stops_with_the_best_so_far) {
     EXPECT_NEAR(at_once.residuals.front().after, at_once.residuals.front().before, 1e-9);
 }
 
+// What the maker states by coefficients is not open: plate, condenser and losses take the calibration.
+TEST(FitToDataSheet, a_compressor_by_data_is_not_calibrated) {
+    const Item truth = item("rill-17c", "marl-18", 2, "copse-250");
+    Item start = truth;
+    start.collector.plate_to_refrigerant_w_m2k *= 0.7;
+    const auto point = rating::steady_point(truth, rating_test::chamber(air_7), 45.0);
+    ASSERT_TRUE(point.ok() && point.value().running);
+    std::vector<Declared> declared(2);
+    declared[0].quantity = Quantity::steady_cop;
+    declared[0].value = point.value().cop;
+    declared[1].quantity = Quantity::heat_w;
+    declared[1].value = point.value().heat_w;
+    const auto made = rating::fit(start, declared);
+    ASSERT_TRUE(made.ok()) << text_of(made.problems());
+    for (const auto& c : made.value().parameters) {
+        EXPECT_NE(c.parameter, Parameter::overall_peak);
+        EXPECT_NE(c.parameter, Parameter::volumetric_at_unity);
+    }
+    EXPECT_EQ(made.value().parameters.size(), 2U);
+    EXPECT_TRUE(made.value().met);
+    EXPECT_EQ(made.value().item.block.compressor, truth.block.compressor);
+
+    rating::FitOptions options;
+    options.parameters = {Parameter::overall_peak};
+    const auto refused = rating::fit(start, declared, options);
+    ASSERT_FALSE(refused.ok());
+    EXPECT_NE(text_of(refused.problems()).find("ten coefficients"), std::string::npos) << text_of(refused.problems());
+}
+
 }  // namespace fit_test

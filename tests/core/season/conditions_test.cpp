@@ -162,4 +162,25 @@ TEST(Standstill, past_the_critical_point_says_so) {
     EXPECT_NEAR(result.value().pressure_bar_abs, 40.59, 0.01);
 }
 
+// The condenser's glide moves heat within the cylinder, never in or out: what the pump gives is in the water.
+TEST(WarmUp, a_gliding_condenser_warms_the_same_water_with_a_closed_balance) {
+    Input input = equipment(2);
+    const auto plain = warmed(input, fair);
+    input.block.condenser_glide_k = 0.0;
+    const auto none = warmed(input, fair);
+    EXPECT_EQ(plain.hours, none.hours);
+    EXPECT_EQ(plain.electricity_kwh, none.electricity_kwh);
+    input.block.condenser_glide_k = 8.0;
+    const auto glide = warmed(input, fair);
+    ASSERT_TRUE(glide.reached) << glide.why_not;
+    // A colder bottom of the zone, a hotter top: the thermostat between them stops at nearly the same heat.
+    EXPECT_NE(glide.electricity_kwh, plain.electricity_kwh);
+    EXPECT_NEAR(glide.hours / plain.hours, 1.0, 0.10);
+    EXPECT_NEAR(glide.heat_kwh / plain.heat_kwh, 1.0, 0.10);
+    input.block.condenser_glide_k = 20.0;
+    const auto refused = season::warm_up(input, fair);
+    ASSERT_FALSE(refused.ok());
+    EXPECT_NE(text_of(refused.problems()).find("condenser_glide_k"), std::string::npos);
+}
+
 }  // namespace
