@@ -4,6 +4,7 @@
 #include <numeric>
 
 #include "core/plan/parts_of_plan.h"
+#include "core/quantity/constants.h"
 #include "core/sky/wind.h"
 
 namespace wg::plan::steps {
@@ -21,8 +22,23 @@ double roughness_m(Terrain terrain) {
     return 0.3;
 }
 
+/// Share of the light on a tested collector that its incidence modifiers leave, hour by hour.
+std::vector<double> incidence_of(const sky::PreparedYear& year, const sky::PlaneYear& plane,
+                                 const site::PlacedCollector& placed, const Iso9806& tested) {
+    const double tilt = radians(placed.tilt_deg);
+    const double azimuth = radians(placed.azimuth_deg);
+    const double east = std::sin(tilt) * std::sin(azimuth);
+    const double north = std::sin(tilt) * std::cos(azimuth);
+    std::vector<double> share(year.sun_up.size());
+    for (std::size_t h = 0; h < share.size(); ++h) {
+        const double cosine = east * year.sun_east[h] + north * year.sun_north[h] + std::cos(tilt) * year.sun_up[h];
+        share[h] = tested.incidence(plane.beam_w_m2[h], cosine, plane.sky_diffuse_w_m2[h] + plane.ground_w_m2[h]);
+    }
+    return share;
+}
+
 season::PlateGroup group_of(const Job& job, const sky::PreparedYear& year, const sky::PlaneYear& plane,
-                            const PlacementPlan& placement) {
+                            const PlacementPlan& placement, const std::optional<Iso9806>& tested) {
     season::PlateGroup group;
     const std::size_t hours = year.sun_up.size();
     group.front_w_m2.resize(hours);
@@ -38,6 +54,7 @@ season::PlateGroup group_of(const Job& job, const sky::PreparedYear& year, const
     group.tilt_deg = placed.tilt_deg;
     group.sky_view = placement.shade.sky_view;
     group.rear_free = placement.on_frame;
+    if (tested) group.incidence = incidence_of(year, plane, placed, *tested);
     return group;
 }
 
@@ -75,6 +92,7 @@ void take_in(season::PlateGroup& group, const season::PlateGroup& one) {
     mean(group.front_w_m2, one.front_w_m2);
     mean(group.rear_w_m2, one.rear_w_m2);
     mean(group.wind_plate_m_s, one.wind_plate_m_s);
+    if (!group.incidence.empty()) mean(group.incidence, one.incidence);
     group.sky_view += share * (one.sky_view - group.sky_view);
     ++group.count;
 }
@@ -82,11 +100,12 @@ void take_in(season::PlateGroup& group, const season::PlateGroup& one) {
 /// Collectors nearly alike in everything that reaches them are one group of several. Joined in series the order counts,
 /// so only neighbours are put together.
 std::vector<season::PlateGroup> groups_of(const Job& job, const sky::PreparedYear& year, Joined joined,
+                                          const std::optional<Iso9806>& tested,
                                           const std::vector<sky::PlaneYear>& planes,
                                           const std::vector<PlacementPlan>& placements) {
     std::vector<season::PlateGroup> groups;
     for (std::size_t i = 0; i < planes.size(); ++i) {
-        season::PlateGroup next = group_of(job, year, planes[i], placements[i]);
+        season::PlateGroup next = group_of(job, year, planes[i], placements[i], tested);
         next.count = 1;
         const std::ptrdiff_t first = joined == Joined::series && !groups.empty() ? std::ssize(groups) - 1 : 0;
         const auto same = std::find_if(groups.begin() + first, groups.end(),
@@ -108,7 +127,7 @@ season::Input season_input(const Job& job, const Selection& with, const std::vec
     input.block = *with.block;
     input.cylinder = *with.cylinder;
     input.refrigerant = with.refrigerant;
-    input.groups = groups_of(job, with.weather->sky, with.choice->joined, planes, placements);
+    input.groups = groups_of(job, with.weather->sky, with.choice->joined, with.collector->iso9806, planes, placements);
     input.joined = with.choice->joined;
     const sky::PreparedYear& year = with.weather->sky;
     input.sun_up = year.sun_up;

@@ -116,12 +116,13 @@ void plate(Rules& rules) {
                  2000.0 / c.plate_to_refrigerant_w_m2k, "assumed: fin contact and boiling are known no better",
                  [](Member& m, double v) { m.input.collector.plate_to_refrigerant_w_m2k *= v; });
     rules.moved("absorptance", "absorptance of the plate for light", "", FactorKind::equipment, c.absorptance, 0.03,
-                0.05, 1.0, "assumed: dirt and age", [](Member& m, double v) { m.input.collector.absorptance = v; });
+                0.05, 1.0, "assumed: dirt and age",
+                [](Member& m, double v) { move_absorptance(m.input.collector, v); });
     rules.moved("emittance", "emittance of the plate for heat", "", FactorKind::equipment, c.emittance, 0.03, 0.02, 1.0,
-                "assumed: coating and frost", [](Member& m, double v) { m.input.collector.emittance = v; });
+                "assumed: coating and frost", [](Member& m, double v) { move_emittance(m.input.collector, v); });
     rules.moved("rear", "wind's share on the rear face", "", FactorKind::equipment, c.rear_exposure, 0.2, 0.0, 1.0,
                 "assumed: the gap behind a plate is not measured",
-                [](Member& m, double v) { m.input.collector.rear_exposure = v; });
+                [](Member& m, double v) { move_rear_exposure(m.input.collector, v); });
 }
 
 void heat_pump(Rules& rules) {
