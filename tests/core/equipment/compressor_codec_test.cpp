@@ -10,7 +10,7 @@
 #include "core/equipment/codec.h"
 
 namespace wg {
-namespace {
+namespace compressor_codec_test {
 
 using nlohmann::json;
 
@@ -172,5 +172,5 @@ TEST(CompressorCodec, damaged_data_never_crash) {
     EXPECT_GT(refused, 500) << "seed " << seed;
 }
 
-}  // namespace
+}  // namespace compressor_codec_test
 }  // namespace wg

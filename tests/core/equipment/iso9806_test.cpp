@@ -12,7 +12,7 @@
 #include "core/equipment/codec.h"
 
 namespace wg {
-namespace {
+namespace iso9806_test {
 
 using nlohmann::json;
 
@@ -192,5 +192,5 @@ TEST(Iso9806Data, moving_a_plates_own_values_moves_the_coefficients_in_which_the
     EXPECT_FALSE(model.iso9806.has_value());
 }
 
-}  // namespace
+}  // namespace iso9806_test
 }  // namespace wg

@@ -8,7 +8,7 @@
 #include "core/quantity/constants.h"
 #include "tests/core/rating/fixture.h"
 
-namespace rating_test {
+namespace rating_cases {
 
 using namespace wg;
 using rating::air_14;
@@ -198,4 +198,4 @@ TEST(SteadyPoint, power_and_factor_fall_with_warmer_water_and_colder_air) {
     EXPECT_LT(at(air_7, 35.0).cop, kelvin(35.0) / 28.0);
 }
 
-}  // namespace rating_test
+}  // namespace rating_cases

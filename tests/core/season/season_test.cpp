@@ -10,7 +10,7 @@
 #include "core/season/schedule.h"
 #include "tests/core/season/fixture.h"
 
-namespace season_test {
+namespace season_cases {
 
 using namespace wg;
 using season::Input;
@@ -397,4 +397,4 @@ TEST(ColdInflow, lags_the_air_in_both_hemispheres) {
     }
 }
 
-}  // namespace season_test
+}  // namespace season_cases

@@ -22,7 +22,7 @@ TEST(OpenOutline, the_edge_that_is_crossed_is_named) {
 TEST(OpenOutline, touching_and_folding_back_count) {
     EXPECT_EQ(crossed_edge(drawn, {2, 0}), 0U);
     EXPECT_EQ(crossed_edge(drawn, {3, 3}), 2U);
-    EXPECT_EQ(crossed_edge(drawn, {6, 3}), 2U) << "beyond the corner the edge before is lain over whole";
+    EXPECT_EQ(crossed_edge(drawn, {6, 3}), 1U) << "its far corner is reached first";
 }
 
 }  // namespace

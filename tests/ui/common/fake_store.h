@@ -92,6 +92,11 @@ class FakeStore : public store::Store {
     Result<weather::Year> weather_year(const std::string& id) override {
         return Problem{"store", "there is no weather year " + id, "Look in the list"};
     }
+    Result<std::string> add_photograph(std::string_view, Instant) override {
+        return Problem{"photograph", "none here", ""};
+    }
+    Result<std::string> photograph(const std::string&) override { return Problem{"photograph", "none here", ""}; }
+    Result<bool> has_photograph(const std::string&) override { return false; }
     Result<bool> remove_weather_year(const std::string& id) override {
         return Problem{"store", "there is no weather year " + id, "Look in the list"};
     }
