@@ -334,6 +334,9 @@ void labels(Pass& pass) {
     for (const Surface& surface : site.surfaces) {
         const QPolygonF polygon = mapped(outline_in_plan(surface, site.sketch_up_azimuth_deg), pass.view);
         if (polygon.isEmpty()) continue;
+        // A house's own walls are named by the house: six more labels would only hide its roof.
+        const bool own_wall = surface.kind == SurfaceKind::wall && !surface.footprint_edge_id.empty();
+        if (own_wall && surface.id != pass.what.selected_id) continue;
         QString text = qs(surface.label);
         if (surface.tilt_deg > 3.0 && surface.tilt_deg < 80.0) {
             text += u" %1\u00b0"_s.arg(std::lround(surface.tilt_deg));

@@ -133,6 +133,7 @@ void SiteCanvas::paintEvent(QPaintEvent*) {
 }
 
 void SiteCanvas::paint_prompt(QPainter& painter, const QString& text) const {
+    if (text.isEmpty()) return;
     const Lettering letters(text_units(), true);
     const QRectF box = letters.box(QPointF(width() / 2.0, text_units() * 1.2), Qt::AlignHCenter | Qt::AlignTop, text)
                            .adjusted(-8, -4, 8, 4);

@@ -82,6 +82,7 @@ void OutlineTool::set_corner(Point2 at) {
     // An edge that crosses an earlier one can never close rightly: say so at once, not at the end.
     if (const auto edge = sketch::crossed_edge(drawn, at)) {
         problem_ = tr("This edge would meet edge %1. Put the corner elsewhere.").arg(*edge + 1);
+        typed_.clear();
         return;
     }
     drawn.push_back(at);
@@ -139,7 +140,10 @@ void OutlineTool::enter(Point2 middle) {
     }
     double heading = heading_deg();
     if (step.value().turn_deg) heading = last_heading_deg().value_or(0.0) + *step.value().turn_deg;
+    const std::size_t before = scene_.drawn.size();
     set_corner(sketch::end_of(scene_.drawn.back(), heading, step.value().length_m));
+    // The pointer still lies where it showed the way to this corner; it says nothing of the next.
+    if (scene_.drawn.size() > before) seen_ = false;
 }
 
 bool OutlineTool::key(const QKeyEvent& event, Point2 middle) {

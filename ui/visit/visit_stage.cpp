@@ -37,7 +37,7 @@
 namespace wg::ui {
 namespace {
 
-constexpr int sheets_width_digits = 42;  // grows with the font
+constexpr int sheets_width_digits = 50;  // grows with the font
 enum Sheet { sheet_form = 0, sheet_element = 1, sheet_missing = 2 };
 constexpr int place_role = Qt::UserRole;
 constexpr int field_role = Qt::UserRole + 1;
