@@ -1,0 +1,19 @@
+#pragma once
+// Where an obstacle goes through a surface or stands on it: a chimney through a roof, a pole on the ground.
+
+#include <vector>
+
+#include "core/job/job.h"
+
+namespace wg::site {
+
+/// The obstacle's section with the surface's plane, in the plane's coordinates and within the bounding box of its
+/// outline; empty when the two do not meet there. Exact for boxes, convex prisms and posts (as a figure of 24 sides
+/// round the circle). A prism with notches is seen from straight above, and not at all on planes steeper than 80 deg;
+/// of a tree the trunk counts. What comes nearer than `standing_touch_m` from above or below counts as meeting: an
+/// obstacle set down on a plane stands on it.
+[[nodiscard]] std::vector<Point2> section_on(const Surface& surface, double sketch_up_azimuth_deg,
+                                             const Obstacle& obstacle);
+inline constexpr double standing_touch_m = 0.02;
+
+}  // namespace wg::site
