@@ -118,4 +118,19 @@ std::vector<Point2> section_on(const Surface& surface, double sketch_up_azimuth_
     return out;
 }
 
+std::optional<RoofOver> roof_over(const Site& site, Point2 at) {
+    std::optional<RoofOver> highest;
+    for (const Surface& surface : site.surfaces) {
+        if (surface.kind != SurfaceKind::roof || surface.tilt_deg >= 89.0) continue;
+        const Frame frame = frame_of(surface, site.sketch_up_azimuth_deg);
+        const double z_m = frame.origin.z_m - ((at.x_m - frame.origin.x_m) * frame.normal.x_m +
+                                               (at.y_m - frame.origin.y_m) * frame.normal.y_m) /
+                                                  frame.normal.z_m;
+        const Point2 in_plane = to_plane(frame, {at.x_m, at.y_m, z_m});
+        if (surface.outline.size() < 3 || !contains(surface.outline, in_plane)) continue;
+        if (!highest || z_m > highest->height_m) highest = RoofOver{&surface, in_plane, z_m};
+    }
+    return highest;
+}
+
 }  // namespace wg::site

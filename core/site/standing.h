@@ -1,6 +1,7 @@
 #pragma once
 // Where an obstacle goes through a surface or stands on it: a chimney through a roof, a pole on the ground.
 
+#include <optional>
 #include <vector>
 
 #include "core/job/job.h"
@@ -15,5 +16,14 @@ namespace wg::site {
 [[nodiscard]] std::vector<Point2> section_on(const Surface& surface, double sketch_up_azimuth_deg,
                                              const Obstacle& obstacle);
 inline constexpr double standing_touch_m = 0.02;
+
+/// A roof straight over a point of the sketch.
+struct RoofOver {
+    const Surface* surface = nullptr;
+    Point2 in_plane;
+    double height_m = 0.0;
+};
+/// The highest of the site's roof planes flatter than 89 deg; nothing where there is none.
+[[nodiscard]] std::optional<RoofOver> roof_over(const Site& site, Point2 sketch_point);
 
 }  // namespace wg::site
