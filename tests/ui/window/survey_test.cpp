@@ -117,11 +117,18 @@ class Person {
     }
 
    private:
+    /// Waits a while for it, as a person would.
     template <class Widget, class Which>
     Widget* visible(Which which) {
-        for (Widget* one : window_.findChildren<Widget*>())
-            if (one->isVisible() && which(one)) return one;
-        return nullptr;
+        Widget* found = nullptr;
+        static_cast<void>(QTest::qWaitFor(
+            [&] {
+                for (Widget* one : window_.findChildren<Widget*>())
+                    if (found == nullptr && one->isVisible() && which(one)) found = one;
+                return found != nullptr;
+            },
+            5000));
+        return found;
     }
     MainWindow& window_;
 };
