@@ -7,6 +7,7 @@
 #include "ui/common/format.h"
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
+#include "ui/visit/typed_length.h"
 
 namespace wg::ui {
 namespace {
@@ -167,19 +168,14 @@ bool RunTool::key(const QKeyEvent& event, Point2 middle) {
         }
         default: break;
     }
-    const QString text = event.text();
-    if (text.size() != 1 || (event.modifiers() & (Qt::ControlModifier | Qt::MetaModifier)) != 0) return false;
-    const QChar c = text.front();
-    if (typed_.isEmpty()) {
+    if (typed_.isEmpty() && (event.modifiers() & (Qt::ControlModifier | Qt::MetaModifier)) == 0) {
         if (event.key() == Qt::Key_R) return pass(RoutePointKind::roof_passage), true;
         if (event.key() == Qt::Key_W) return pass(RoutePointKind::wall_passage), true;
         if (event.key() == Qt::Key_F) return pass(RoutePointKind::floor_passage), true;
     }
-    const bool belongs = c.isDigit() || QStringLiteral(".,-'\"").contains(c) ||
-                         (!typed_.isEmpty() && (c.isLetter() || c == QLatin1Char(' ')));
-    if (!belongs) return false;
+    if (!types_length(event, typed_, QStringLiteral(".,-'\""))) return false;
     problem_.clear();
-    typed_ += c;
+    typed_ += event.text();
     return true;
 }
 
