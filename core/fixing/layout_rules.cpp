@@ -38,10 +38,14 @@ class Checker {
     void check() {
         if (place_.surface == nullptr) return;
         check_place();
+        check_attitude();
+        check_bearing();
+    }
+    void check_attitude() {
+        if (place_.surface == nullptr) return;
         check_tilt();
         check_turn();
         check_hand();
-        check_bearing();
     }
 
    private:
@@ -230,6 +234,13 @@ std::vector<Finding> check_layout(const Site& site, const Choice& choice, const 
     std::vector<Finding> out;
     for (const Placement& placement : choice.placements)
         Checker(site, choice, model, placement, out).check();
+    return out;
+}
+
+std::vector<Finding> check_attitude(const Site& site, const Choice& choice, const CollectorModel& model,
+                                    const Placement& placement) {
+    std::vector<Finding> out;
+    Checker(site, choice, model, placement, out).check_attitude();
     return out;
 }
 
