@@ -17,8 +17,8 @@ Seen seen_from_front(const Frame& frame, Point3 p) {
 }
 
 bool lies_on(const Surface& surface, const Seen& p) {
-    return std::abs(p.off_m) <= on_surface_m && (contains(surface.outline, p.in_plane) ||
-                                                 edge_distance_m(surface.outline, p.in_plane) <= on_surface_m);
+    return std::abs(p.off_m) <= on_surface_m &&
+           (contains(surface.outline, p.in_plane) || edge_distance_m(surface.outline, p.in_plane) <= on_surface_m);
 }
 
 }  // namespace
@@ -65,6 +65,7 @@ std::optional<SurfaceRun> run_on_surface(const Site& site, const Surface& surfac
         }
         out.lengths_m.push_back(norm(point.position - last));
         out.line.push_back(seen.in_plane);
+        out.ends_as = point.kind;
         out.passage = point.kind != RoutePointKind::free;
         last = point.position;
     }

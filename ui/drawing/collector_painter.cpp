@@ -77,9 +77,7 @@ QStringList plate_words(const Pass& pass, const Drawn& one) {
     QString label = QString::fromStdString(one.placement->label);
     if (label.isEmpty()) label = u"collector"_s;
     QStringList lines{label};
-    const CollectorModel* model = pass.what.collector;
-    if (model == nullptr && pass.what.plan != nullptr) model = &pass.what.plan->collector;
-    if (model != nullptr) {
+    if (const CollectorModel* model = model_of(pass)) {
         lines << u"%1 \u00d7 %2\u202fmm"_s.arg(millimetres(model->length_m), millimetres(model->width_m));
     }
     lines << (one.placement->hand == Hand::left ? u"connections left"_s : u"connections right"_s);
@@ -260,7 +258,7 @@ void collectors(Pass& pass, const std::vector<Drawn>& drawn) {
     for (const Drawn& one : drawn) {
         if (one.placed.outline.size() < 3) continue;
         const QPainterPath path = path_of(one.placed.outline, pass.view);
-        const bool selected = one.placement->id == pass.what.selected_id;
+        const bool selected = is_selected(pass.what, one.placement->id);
         QColor fill = pass.theme.collector_fill;
         if (pass.what.shade_map != nullptr) fill.setAlphaF(0.45F);  // the map must stay readable below
         pass.painter.fillPath(path, fill);
@@ -279,6 +277,7 @@ void collectors(Pass& pass, const std::vector<Drawn>& drawn) {
             pass.placer.keep_free(QRectF(mark.at.x() - reach, mark.at.y() - reach, 2.0 * reach, 2.0 * reach));
         }
         tubes(pass, one);
+        if (pass.what.level_marks) level_mark(pass, one);
     }
 }
 

@@ -118,12 +118,12 @@ void overall_dimensions(Pass& pass) {
     for (double y : {box.top(), box.bottom()}) {
         pass.painter.drawLine(QPointF(box.right() + line * 0.15, y), QPointF(box.right() + gap + line * 1.3, y));
     }
-    draw_dimension(pass.painter, {box.left(), box.top() - gap}, {box.right(), box.top() - gap},
-                   millimetres(box.width() / pass.view.units_per_m), pen);
+    pass.placer.keep_free(draw_dimension(pass.painter, {box.left(), box.top() - gap}, {box.right(), box.top() - gap},
+                                         millimetres(box.width() / pass.view.units_per_m), pen));
     // The figure of an upright dimension stands left of its line: the line keeps a line of text away from the edge.
     const double right = box.right() + gap + line;
-    draw_dimension(pass.painter, {right, box.bottom()}, {right, box.top()},
-                   millimetres(box.height() / pass.view.units_per_m), pen);
+    pass.placer.keep_free(draw_dimension(pass.painter, {right, box.bottom()}, {right, box.top()},
+                                         millimetres(box.height() / pass.view.units_per_m), pen));
 }
 
 Chains chains_of(const SurfaceDrawing& what, const PlaneView& view, const std::vector<Drawn>& drawn) {
@@ -219,6 +219,16 @@ void caption(Pass& pass, double chain_depth_units) {
     }
     pass.letters.draw(pass.painter, {box.left(), y + line * 1.35}, Qt::AlignLeft | Qt::AlignBottom, text,
                       pass.theme.muted);
+    if (pass.what.zones == nullptr) return;
+    const fixing::WindZones& zones = *pass.what.zones;
+    const QString words =
+        zones.areas.empty()
+            ? u"No wind zones: a plate here stands free"_s
+            : u"Wind zones to EN 1991-1-4, 7.2: letter, greatest uplift c_pe; e = %1\u202fm, building %2\u202fm high"_s
+                  .arg(zones.e_m, 0, 'f', 2)
+                  .arg(zones.height_m, 0, 'f', 2);
+    pass.letters.draw(pass.painter, {box.left(), y + line * 2.55}, Qt::AlignLeft | Qt::AlignBottom, words,
+                      pass.theme.note);
 }
 
 }  // namespace face

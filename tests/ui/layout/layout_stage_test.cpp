@@ -85,15 +85,25 @@ TEST_F(Stage, ArrowKeysNudgeByACentimetreAndWithShiftByTen) {
     EXPECT_EQ(session.undo_stack().count(), 2) << "each press is a step of its own";
 }
 
-TEST_F(Stage, RTurnsByAQuarterAndHChangesTheHand) {
+TEST(Turning, RGoesThroughTheTurnsThatTheMakerAllowsAndHChangesTheHand) {
+    auto reference = std::make_shared<plan::Reference>(*sample::reference());
+    reference->catalogue.collectors[0].level_side = LevelSide::either;
+    JobSession session{sample::job(), reference, sample::quick_to_read_plan};
+    LayoutStage stage;
+    stage.set_session(&session);
+    SurfaceCanvas* canvas = stage.surface_canvas();
     canvas->set_selected(sample::placement_id);
+    const auto placement = [&]() -> const Placement& { return session.current_choice()->placements.front(); };
     QTest::keyClick(canvas, Qt::Key_R);
     EXPECT_NEAR(placement().turn_deg, 90.0, 1e-9);
     QTest::keyClick(canvas, Qt::Key_H);
     EXPECT_EQ(placement().hand, Hand::left);
-    for (int i = 0; i < 3; ++i)
-        QTest::keyClick(canvas, Qt::Key_R);
-    EXPECT_NEAR(std::remainder(placement().turn_deg, 360.0), 0.0, 1e-9);
+    QTest::keyClick(canvas, Qt::Key_R);
+    EXPECT_NEAR(placement().turn_deg, 270.0, 1e-9) << "not 180: the connections would look up";
+    QTest::keyClick(canvas, Qt::Key_R);
+    EXPECT_NEAR(placement().turn_deg, 0.0, 1e-9);
+    QTest::keyClick(canvas, Qt::Key_R, Qt::ShiftModifier);
+    EXPECT_NEAR(placement().turn_deg, 270.0, 1e-9);
 }
 
 TEST_F(Stage, PageDownTakesTheCollectorToTheNextSurface) {
