@@ -37,7 +37,10 @@ MountingRule level_rule(const CollectorModel& model, double turn_deg, const std:
 
 MountingRule connection_rule(double turn_deg, const std::vector<Finding>& found) {
     const double off = std::abs(turn_deg);
-    return {"Connections at the lower edge", off > 135.0 ? "they leave upwards" : off > 45.0 ? "sideways" : "below",
+    return {"Connections at the lower edge",
+            off > 135.0  ? "they leave upwards"
+            : off > 45.0 ? "sideways"
+                         : "below",
             worst_of_codes(found, {"collector.connections-up", "collector.connections-sideways"})};
 }
 
@@ -100,8 +103,8 @@ std::vector<double> allowed_turns(const CollectorModel& model) {
 double next_turn_deg(const CollectorModel& model, double turn_deg, int direction) {
     const std::vector<double> turns = allowed_turns(model);
     const auto off = [turn_deg](double to) { return wrap_180(to - turn_deg); };
-    const double nearest =
-        *std::min_element(turns.begin(), turns.end(), [&](double a, double b) { return std::abs(off(a)) < std::abs(off(b)); });
+    const double nearest = *std::min_element(turns.begin(), turns.end(),
+                                             [&](double a, double b) { return std::abs(off(a)) < std::abs(off(b)); });
     if (std::abs(off(nearest)) > 1e-9) return nearest;
     const auto ahead = [&](double to) {
         const double by = wrap_360((to - turn_deg) * (direction < 0 ? -1.0 : 1.0));

@@ -23,8 +23,8 @@ struct MountingRule {
 
 /// Turns in quarters at which the side asked for is level and the connections do not look up, 0..360.
 [[nodiscard]] std::vector<double> allowed_turns(const CollectorModel& model);
-/// The allowed turn that follows `turn_deg`, counter-clockwise or (direction -1) clockwise; the nearest when the plate is
-/// not at an allowed turn. The turn itself when there is no other.
+/// The allowed turn that follows `turn_deg`, counter-clockwise or (direction -1) clockwise; the nearest when the plate
+/// is not at an allowed turn. The turn itself when there is no other.
 [[nodiscard]] double next_turn_deg(const CollectorModel& model, double turn_deg, int direction);
 
 }  // namespace wg::fixing
