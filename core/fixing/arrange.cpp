@@ -5,9 +5,15 @@
 #include <numeric>
 
 #include "core/fixing/layout_place.h"
+#include "core/quantity/constants.h"
+#include "core/site/vec.h"
 
 namespace wg::fixing {
 namespace {
+
+using site::operator+;
+using site::operator-;
+using site::operator*;
 
 double middle_x(const site::Bounds& b) {
     return 0.5 * (b.min_x_m + b.max_x_m);
@@ -71,17 +77,25 @@ Row row_beside(const Site& site, const Choice& choice, const CollectorModel& mod
     Row out;
     Neighbourhood round = neighbourhood_of(site, choice, model, first);
     if (round.surface == nullptr || count < 1) return out;
-    const std::vector<Point2> plate = site::place(*round.surface, site.sketch_up_azimuth_deg, first, model).outline;
+    const site::PlacedCollector placed = site::place(*round.surface, site.sketch_up_azimuth_deg, first, model);
+    const std::vector<Point2>& plate = placed.outline;
     round.others.push_back({&first, plate});
-    const double step = site::bounds_of(plate).width_m() + gap_m;
+    // Bearings run clockwise, the plane's angles counter-clockwise.
+    const double along = first.frame_tilt_deg ? radians(round.surface->azimuth_deg - placed.azimuth_deg) : 0.0;
+    const Point2 level{std::cos(along), std::sin(along)};
+    const auto reach = [&](Point2 p) { return site::dot(p, level); };
+    const auto [from, to] =
+        std::minmax_element(plate.begin(), plate.end(), [&](Point2 a, Point2 b) { return reach(a) < reach(b); });
+    const double step = reach(*to) - reach(*from) + gap_m;
     const double strip = std::min(gap_m, model.clearance_m);
+    const Point2 middle{first.x_m, first.y_m};
     std::vector<Point2> moved = plate;
     // How many fit one after the other on a side; the first that does not fit ends the row.
     const auto run = [&](double direction, bool with_strip) {
         int fit = 0;
         for (; fit < count; ++fit) {
             for (std::size_t i = 0; i < plate.size(); ++i)
-                moved[i] = {plate[i].x_m + direction * step * (fit + 1), plate[i].y_m};
+                moved[i] = plate[i] + level * (direction * step * (fit + 1));
             if (!keeps_hard_rules(round, moved) || (with_strip && !keeps_free_strip(round, moved, strip))) break;
         }
         return fit;
@@ -92,9 +106,9 @@ Row row_beside(const Site& site, const Choice& choice, const CollectorModel& mod
         if (right + left < count) continue;
         const int to_right = right >= count ? count : left >= count ? 0 : right;
         for (int i = 1; i <= to_right; ++i)
-            out.middles.push_back({first.x_m + step * i, first.y_m});
+            out.middles.push_back(middle + level * (step * i));
         for (int i = 1; i <= count - to_right; ++i)
-            out.middles.push_back({first.x_m - step * i, first.y_m});
+            out.middles.push_back(middle - level * (step * i));
         return out;
     }
     return out;

@@ -61,7 +61,7 @@ MountingRule tilt_rule(const CollectorModel& model, double tilt_deg, const std::
 
 MountingRule strip_rule(const Neighbourhood& place, const Placement& placement, const std::vector<Point2>& outline,
                         const CollectorModel& model) {
-    MountingRule out{fixed(model.clearance_m, 2) + " m free all round, to reach it", "", {}};
+    MountingRule out{fixed(model.clearance_m, 2) + " m free all round for upkeep", "", {}};
     for (const TightSpot& spot : tight_spots(place, placement, outline, model)) {
         if (!out.broken || spot.severity > *out.broken) {
             out.broken = spot.severity;

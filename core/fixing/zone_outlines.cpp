@@ -173,11 +173,13 @@ WindZones wind_zones(const Surface& surface, double height_m, double area_m2) {
     const double shrink = plan_shrink(surface);
     const double width = b.width_m(), depth = b.height_m() * shrink;
     out.e_m = kind == ZoneKind::wall ? 2.0 * height_m : std::min(width, 2.0 * height_m);
+    out.e_side_m = out.e_m;
     if (kind == ZoneKind::hip) {
         add_hip(out, surface, area_m2);
         return out;
     }
     const double e_along = std::min(kind == ZoneKind::duo_pitch ? 2.0 * depth : depth, 2.0 * height_m);
+    if (kind != ZoneKind::wall) out.e_side_m = e_along;
     const Cells cells = cells_of(zone_bands(surface, height_m), width, depth, area_m2);
     const auto in_plane = [&](double x, double y) { return Point2{b.min_x_m + x, b.min_y_m + y / shrink}; };
     for (const auto& [left, right, low, high] : merged(cells)) {

@@ -28,6 +28,7 @@ struct WindZones {
     std::string table;      ///< where the values stand
     double height_m = 0.0;  ///< of the building
     double e_m = 0.0;       ///< for wind square to the eaves, min(b, 2h); walls 2h
+    double e_side_m = 0.0;  ///< for wind along the eaves; the same on walls and hips
     std::vector<ZoneArea> areas;
     std::vector<ZoneBorder> borders;
     std::vector<ZoneMark> marks;

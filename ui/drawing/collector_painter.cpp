@@ -39,9 +39,19 @@ void stub(Pass& pass, QPointF a, QPointF b, double width) {
     pass.placer.keep_free(QRectF(a, b).normalized().adjusted(-r, -r, r, r));
 }
 
+/// Unit vector in the plane along which the tubes leave: from the upper edge to that of the connections, also where a
+/// frame stands askew on its surface.
+Point2 tube_way(const Drawn& one) {
+    const Point2 upper = one.placed.outline[3];
+    const Point2 lower = one.placed.outline[0];
+    const double length = std::hypot(lower.x_m - upper.x_m, lower.y_m - upper.y_m);
+    if (length > moved_m) return {(lower.x_m - upper.x_m) / length, (lower.y_m - upper.y_m) / length};
+    return {0.0, -1.0};  // seen edge-on
+}
+
 QPointF tube_end(const Pass& pass, const Drawn& one, Point2 from) {
-    const double turn = one.placed.connection_turn_deg * M_PI / 180.0;
-    return pass.view.map({from.x_m + std::sin(turn) * stub_m, from.y_m - std::cos(turn) * stub_m});
+    const Point2 way = tube_way(one);
+    return pass.view.map({from.x_m + way.x_m * stub_m, from.y_m + way.y_m * stub_m});
 }
 
 void tubes(Pass& pass, const Drawn& one) {
@@ -52,12 +62,12 @@ void tubes(Pass& pass, const Drawn& one) {
 }
 
 void tube_words(Pass& pass, const Drawn& one) {
-    const double turn = one.placed.connection_turn_deg * M_PI / 180.0;
+    const Point2 way = tube_way(one);
     const QPointF suction = tube_end(pass, one, one.placed.suction_connection);
     const QPointF liquid = tube_end(pass, one, one.placed.liquid_connection);
     QColor plate = pass.theme.panel;
     plate.setAlphaF(0.85F);
-    const QPointF downwards(std::sin(turn), std::cos(turn));
+    const QPointF downwards(way.x_m, -way.y_m);
     const auto say = [&](QPointF at, const QString& word) {
         const auto place = pass.placer.place(at, pass.letters.size(word), pass.letters.line() * 0.35, downwards);
         if (!place.far) pass.letters.draw_in(pass.painter, place.box, word, pass.theme.collector_line, plate);

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/fixing/layout_rules.h"
 #include "core/job/words.h"
 #include "ui/common/format.h"
 #include "ui/drawing/surface_parts.h"
@@ -27,12 +28,15 @@ void level_mark(Pass& pass, const Drawn& one) {
     const CollectorModel* model = model_of(pass);
     if (model == nullptr) return;
     const std::vector<Point2>& o = one.placed.outline;
-    // Sides from corner to corner: 0 and 2 long, 1 and 3 short. The lower one of those asked for.
-    const auto height = [&](std::size_t side) { return o[side].y_m + o[(side + 1) % 4].y_m; };
-    const auto slant = [&](std::size_t side) { return std::abs(o[(side + 1) % 4].y_m - o[side].y_m); };
+    if (o.size() < 4 || one.placed.corners.size() < 4) return;
+    // Sides from corner to corner: 0 and 2 long, 1 and 3 short. The lower one of those asked for, in space: a plate on
+    // a frame lies askew in the drawing of its terrace.
+    const std::vector<Point3>& corners = one.placed.corners;
+    const auto height = [&](std::size_t at) { return corners[at % 4].z_m + corners[(at + 1) % 4].z_m; };
+    const auto slant = [&](std::size_t at) { return std::abs(corners[(at + 1) % 4].z_m - corners[at % 4].z_m); };
     std::size_t side = model->level_side == LevelSide::short_side ? 1 : 0;
+    if (model->level_side == LevelSide::either && slant(1) < slant(0)) side = 1;
     if (height(side + 2) < height(side)) side += 2;
-    if (model->level_side == LevelSide::either && slant(1) < slant(0)) side = height(1) < height(3) ? 1 : 3;
     const QPointF a = pass.view.map(o[side]);
     const QPointF b = pass.view.map(o[(side + 1) % 4]);
     const QPointF middle = pass.view.map({(o[0].x_m + o[2].x_m) / 2.0, (o[0].y_m + o[2].y_m) / 2.0});
@@ -58,7 +62,8 @@ void level_mark(Pass& pass, const Drawn& one) {
         least = crowded;
         at = tried;
     }
-    const bool level = std::abs(b.y() - a.y()) <= length * std::sin(M_PI / 180.0) + 1e-9;
+    const double true_length = side % 2 == 0 ? model->length_m : model->width_m;
+    const bool level = slant(side) <= true_length * std::sin(fixing::level_tolerance_deg * M_PI / 180.0) + 1e-9;
     const QColor ink = level ? pass.theme.collector_line : pass.theme.stop;
     pass.painter.save();
     pass.painter.translate(at);

@@ -221,12 +221,13 @@ void caption(Pass& pass, double chain_depth_units) {
                       pass.theme.muted);
     if (pass.what.zones == nullptr) return;
     const fixing::WindZones& zones = *pass.what.zones;
-    const QString words =
-        zones.areas.empty()
-            ? u"No wind zones: a plate here stands free"_s
-            : u"Wind zones to EN 1991-1-4, 7.2: letter, greatest uplift c_pe; e = %1\u202fm, building %2\u202fm high"_s
-                  .arg(zones.e_m, 0, 'f', 2)
-                  .arg(zones.height_m, 0, 'f', 2);
+    const auto metres = [](double value) { return u"%1\u202fm"_s.arg(value, 0, 'f', 2); };
+    QString words = u"No wind zones: a plate here stands free"_s;
+    if (!zones.areas.empty()) {
+        words = u"Wind zones, EN 1991-1-4 7.2: letter, suction coefficient; h = %1, e = %2"_s.arg(
+            metres(zones.height_m), metres(zones.e_m));
+        if (std::abs(zones.e_side_m - zones.e_m) > 0.005) words += u", from the side %1"_s.arg(metres(zones.e_side_m));
+    }
     pass.letters.draw(pass.painter, {box.left(), y + line * 2.55}, Qt::AlignLeft | Qt::AlignBottom, words,
                       pass.theme.note);
 }

@@ -70,6 +70,7 @@ void CollectorPanel::build_collectors(QVBoxLayout* column) {
     list_->setAccessibleName(tr("Collectors of this choice"));
     list_->setToolTip(tr("Ctrl or Shift with a click selects several"));
     list_->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);  // long names are elided, whole in the tip
     list_->setMaximumHeight(84);
     list_->setMinimumHeight(84);
     column->addWidget(list_);

@@ -14,6 +14,11 @@ namespace {
 
 constexpr int mark_px = 16;
 
+/// The core writes "38.0 deg".
+QString with_degree_signs(const std::string& text) {
+    return qs(text).replace(QStringLiteral(" deg"), QStringLiteral("\u00b0"));
+}
+
 }  // namespace
 
 RulesBox::RulesBox(QWidget* parent) : QWidget(parent) {
@@ -66,10 +71,11 @@ void RulesBox::show_rules(const JobSession* session, const std::string& placemen
         const QString word = rule.broken ? word_of(mark) : tr("kept");
         Line& at = line(i);
         at.mark->setPixmap(mark_icon(mark, theme, mark_px).pixmap(mark_px, mark_px));
-        at.words->setText(
-            QStringLiteral("%1<br><span style=\"color:%2\">%3: %4</span>")
-                .arg(qs(rule.rule).toHtmlEscaped(), colour_of(mark, theme).name(), word, qs(rule.now).toHtmlEscaped()));
-        at.words->setAccessibleName(QStringLiteral("%1, %2: %3").arg(qs(rule.rule), word, qs(rule.now)));
+        at.words->setText(QStringLiteral("%1<br><span style=\"color:%2\">%3: %4</span>")
+                              .arg(with_degree_signs(rule.rule).toHtmlEscaped(), colour_of(mark, theme).name(), word,
+                                   with_degree_signs(rule.now).toHtmlEscaped()));
+        at.words->setAccessibleName(
+            QStringLiteral("%1, %2: %3").arg(with_degree_signs(rule.rule), word, with_degree_signs(rule.now)));
         at.row->setVisible(true);
     }
     for (std::size_t i = rules.size(); i < lines_.size(); ++i)

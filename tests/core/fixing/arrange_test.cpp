@@ -170,6 +170,25 @@ TEST_F(Rows, PlacesThatLeaveTheStripGoFirst) {
     EXPECT_NEAR(row(1, 0.3).middles[0].x_m, 5.0, 1e-9);
 }
 
+TEST_F(Rows, FollowTheFrameWhereItStandsAskew) {
+    site.surfaces[0].kind = SurfaceKind::terrace;
+    site.surfaces[0].tilt_deg = 0.0;
+    first().x_m = 3.0;
+    first().y_m = 2.0;
+    first().frame_tilt_deg = 45.0;
+    first().frame_azimuth_deg = 150.0;  // 30 deg counter-clockwise of the terrace's 180
+    const Row r = row(1, 0.4);
+    ASSERT_EQ(r.middles.size(), 1u);
+    EXPECT_NEAR(r.middles[0].x_m, 3.0 + 2.4 * std::cos(std::acos(-1.0) / 6.0), 1e-9);
+    EXPECT_NEAR(r.middles[0].y_m, 2.0 + 2.4 * 0.5, 1e-9);
+    Placement more = first();
+    more.id = "p2";
+    more.x_m = r.middles[0].x_m;
+    more.y_m = r.middles[0].y_m;
+    const auto outline = [&](const Placement& p) { return site::place(site.surfaces[0], 0.0, p, model).outline; };
+    EXPECT_NEAR(site::gap_m(outline(first()), outline(more)), 0.4, 1e-9);
+}
+
 TEST_F(Rows, WhatIsPutBreaksNoHardRule) {
     KeepOut vent;
     vent.outline = {{6.0, 2.0}, {6.4, 2.0}, {6.4, 2.4}, {6.0, 2.4}};

@@ -123,6 +123,8 @@ TEST(WindZones, OfARoofLieOnItsSlope) {
     const Surface s = plane(35.0, RoofForm::duo_pitch);
     const WindZones zones = wind_zones(s, 5.0, 1.0);
     EXPECT_NEAR(zones.e_m, 10.0, 1e-12);
+    EXPECT_NEAR(zones.e_side_m, 10.0, 1e-12);  // min(2 x 8, 10)
+    EXPECT_NEAR(wind_zones(plane(0.0, RoofForm::flat), 5.0, 1.0).e_side_m, 8.0, 1e-12);
     const ZoneArea* g = area_at(zones, {0.5, 6.0});
     ASSERT_NE(g, nullptr);
     EXPECT_EQ(g->zone, "G");

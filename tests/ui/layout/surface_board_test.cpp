@@ -281,7 +281,7 @@ TEST_F(Board, TheMakersRulesStandBesideTheDrawing) {
     click(1);
     const QStringList kept = stage.collector_panel()->rules_box()->lines();
     ASSERT_EQ(kept.size(), 5);
-    EXPECT_EQ(kept[0], QStringLiteral("Long side level, kept: turned by 0.0 deg"));
+    EXPECT_EQ(kept[0], QStringLiteral("Long side level, kept: turned by 0.0\u00b0"));
     turn_placement(session, "p2", 90.0);
     EXPECT_TRUE(stage.collector_panel()->rules_box()->lines()[0].contains(QStringLiteral("stop")));
     QTest::keyClick(canvas, Qt::Key_R);
