@@ -227,6 +227,7 @@ void caption(Pass& pass, double chain_depth_units) {
         words = u"Wind zones, EN 1991-1-4 7.2: letter, suction coefficient; h = %1, e = %2"_s.arg(
             metres(zones.height_m), metres(zones.e_m));
         if (std::abs(zones.e_side_m - zones.e_m) > 0.005) words += u", from the side %1"_s.arg(metres(zones.e_side_m));
+        if (pass.letters.width(words) > box.width() + line * 2.0) words = u"Wind zones, EN 1991-1-4 7.2"_s;
     }
     pass.letters.draw(pass.painter, {box.left(), y + line * 2.55}, Qt::AlignLeft | Qt::AlignBottom, words,
                       pass.theme.note);

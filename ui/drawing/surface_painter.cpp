@@ -97,7 +97,10 @@ void paint_surface(QPainter& painter, const SurfaceDrawing& what, const PlaneVie
     face::run_line(pass);
     face::tight_strips(pass, drawn);
     if (what.dimensions || what.point_dimensions) face::overall_dimensions(pass);
-    if (what.dimensions) face::collector_dimensions(pass, drawn);
+    if (what.dimensions) {
+        face::zone_widths(pass);
+        face::collector_dimensions(pass, drawn);
+    }
     const double depth = what.point_dimensions ? face::point_chains(pass, drawn) : 0.0;
     if (what.dimensions || what.point_dimensions) face::caption(pass, depth);
     face::fixing_points(pass, drawn);

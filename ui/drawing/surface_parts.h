@@ -61,8 +61,9 @@ double point_chains(Pass& pass, const std::vector<Drawn>& drawn);
 /// Unit of the dimensions and a scale bar, below the drawing.
 void caption(Pass& pass, double chain_depth_units);
 
-/// Broken lines of the zones, and later their letters and widths.
+/// Broken lines of the zones; their widths, measured inside the lower edge and the right-hand one; their letters.
 void zone_lines(Pass& pass);
+void zone_widths(Pass& pass);
 void zone_words(Pass& pass, const std::vector<Drawn>& drawn);
 /// Strips asked for round plates and keep-outs that are not left free, and outlines of what a plate lies over.
 void tight_strips(Pass& pass, const std::vector<Drawn>& drawn);

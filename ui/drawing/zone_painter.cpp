@@ -26,10 +26,8 @@ void zone_lines(Pass& pass) {
     pass.painter.restore();
 }
 
-namespace {
-
-/// Widths of the strips, measured inside the lower edge and the right-hand one.
 void zone_widths(Pass& pass) {
+    if (pass.what.zones == nullptr) return;
     const QRectF box = bounds_of(pass.what.surface->outline, pass.view);
     const double line = pass.letters.line();
     DimensionPen pen = pass.dimension_pen();
@@ -66,6 +64,8 @@ void zone_widths(Pass& pass) {
     }
 }
 
+namespace {
+
 /// Freest box of that size within a zone, nearest to its middle.
 std::optional<QRectF> free_box(const Pass& pass, const LabelPlacer& taken, const fixing::ZoneArea& zone, QSizeF size) {
     constexpr int steps = 12;
@@ -96,7 +96,6 @@ std::optional<QRectF> free_box(const Pass& pass, const LabelPlacer& taken, const
 
 void zone_words(Pass& pass, const std::vector<Drawn>& drawn) {
     if (pass.what.zones == nullptr || !pass.what.dimensions) return;
-    zone_widths(pass);
     struct Area {
         const fixing::ZoneArea* zone;
         double area_m2;
