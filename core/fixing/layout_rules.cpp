@@ -71,6 +71,7 @@ class Checker {
             switch (spot.against) {
                 case TightSpot::Against::edge: edge_spot(spot); break;
                 case TightSpot::Against::keep_out: keep_out_spot(spot); break;
+                case TightSpot::Against::obstacle: obstacle_spot(spot); break;
                 case TightSpot::Against::collector: collector_spot(spot); break;
             }
         }
@@ -113,6 +114,17 @@ class Checker {
         } else if (!spot.maker_asks) {
             add(spot.severity, spot.code.c_str(), only(spot), move_text(otherwise),
                 metres(spot.asked_m) + " free round " + name, "survey");
+        } else {
+            maker(spot.severity, spot.code.c_str(), only(spot), move_text(otherwise),
+                  metres(spot.asked_m) + " free all round");
+        }
+    }
+
+    void obstacle_spot(const TightSpot& spot) {
+        const std::string otherwise = "Move the collector away from " + spot.thing + ", or choose another surface";
+        if (spot.over) {
+            add(spot.severity, spot.code.c_str(), "The collector lies where " + spot.thing + " stands",
+                move_text(otherwise), "Nothing is fixed where an obstacle stands", "survey");
         } else {
             maker(spot.severity, spot.code.c_str(), only(spot), move_text(otherwise),
                   metres(spot.asked_m) + " free all round");

@@ -72,6 +72,8 @@ MountingRule strip_rule(const Neighbourhood& place, const Placement& placement, 
     double least = site::edge_gap_m(place.surface->outline, outline);
     for (const KeepOut& k : place.surface->keep_outs)
         least = std::min(least, site::edge_gap_m(k.outline, outline));
+    for (const Neighbourhood::Standing& standing : place.standing)
+        least = std::min(least, site::edge_gap_m(standing.outline, outline));
     for (const Neighbourhood::Other& other : place.others)
         least = std::min(least, site::edge_gap_m(other.outline, outline));
     out.now = fixed(least, 2) + " m";

@@ -99,6 +99,7 @@ std::vector<TightSpot> tight_spots(const Neighbourhood& place, const Placement& 
     };
     const auto lies_over = [&](TightSpot& spot, const std::vector<Point2>& thing, const std::string& text) {
         spot.over = true;
+        spot.thing_outline = thing;
         const site::Bounds a = site::bounds_of(outline), b = site::bounds_of(thing);
         spot.on_plate = spot.on_thing = {0.5 * (std::max(a.min_x_m, b.min_x_m) + std::min(a.max_x_m, b.max_x_m)),
                                          0.5 * (std::max(a.min_y_m, b.min_y_m) + std::min(a.max_y_m, b.max_y_m))};
@@ -106,6 +107,7 @@ std::vector<TightSpot> tight_spots(const Neighbourhood& place, const Placement& 
     };
     const auto near = [&](TightSpot& spot, const std::vector<Point2>& thing, double asked, bool maker) {
         const Gap gap = least_gap(outline, thing);
+        if (spot.against != Against::edge) spot.thing_outline = thing;
         spot.gap_m = site::edge_gap_m(thing, outline);
         spot.asked_m = asked;
         spot.maker_asks = maker;
@@ -144,6 +146,17 @@ std::vector<TightSpot> tight_spots(const Neighbourhood& place, const Placement& 
         } else if (too_near(site::edge_gap_m(k.outline, outline))) {
             near(add(Against::keep_out, Severity::caution, "collector.strip-at-keep-out", k.id, name), k.outline, strip,
                  true);
+        }
+    }
+    for (const Neighbourhood::Standing& standing : place.standing) {
+        const Obstacle& o = *standing.obstacle;
+        const std::string name = o.label.empty() ? std::string(wg::text_of(o.use)) : o.label;
+        if (site::overlap(standing.outline, outline)) {
+            lies_over(add(Against::obstacle, Severity::stop, "collector.on-obstacle", o.id, name), standing.outline,
+                      "where " + name + " stands (survey)");
+        } else if (too_near(site::edge_gap_m(standing.outline, outline))) {
+            near(add(Against::obstacle, Severity::caution, "collector.strip-at-obstacle", o.id, name), standing.outline,
+                 strip, true);
         }
     }
     for (const Neighbourhood::Other& other : place.others) {

@@ -176,15 +176,16 @@ void run_words(Pass& pass) {
         pass.letters.draw_in(pass.painter, place.box, words, pass.theme.collector_line, plate);
     };
     const Leaving leaves = leaving_of(pass);
-    const QString here =
-        run.passage ? u"%1, then %2"_s.arg(QString::fromUtf8(wg::text_of(run.ends_as)), leaves.words) : leaves.words;
-    say(leaves.at + (run.passage ? QPointF() : leaves.way * (pass.letters.line() * 1.6)), here, leaves.way);
+    say(leaves.at + (run.passage ? QPointF() : leaves.way * (pass.letters.line() * 1.6)), leaves.words, leaves.way);
     for (std::size_t i = 1; i < run.line.size(); ++i) {
         const QPointF a = pass.view.map(run.line[i - 1]);
         const QPointF b = pass.view.map(run.line[i]);
         const QString words = length_m(run.lengths_m[i - 1]);
         if (std::hypot(b.x() - a.x(), b.y() - a.y()) < pass.letters.line() * 1.5) continue;
-        say((a + b) / 2.0, words, {1.0, 0.0});
+        // A leg's length is worth a free place beside it, not a blot.
+        const auto place =
+            pass.placer.find((a + b) / 2.0, pass.letters.size(words), pass.letters.line() * 0.45, {1.0, 0.0});
+        if (!place.far && pass.placer.is_free(place.box)) say((a + b) / 2.0, words, {1.0, 0.0});
     }
 }
 

@@ -27,17 +27,6 @@ const Drawn* drawn_of(const std::vector<Drawn>& drawn, const std::string& placem
     return at == drawn.end() ? nullptr : &*at;
 }
 
-QPainterPath outline_of_thing(const Pass& pass, const TightSpot& spot, const std::vector<Drawn>& drawn) {
-    if (spot.against == TightSpot::Against::collector) {
-        const Drawn* other = drawn_of(drawn, spot.thing_id);
-        return other != nullptr ? path_of(other->placed.outline, pass.view) : QPainterPath();
-    }
-    for (const KeepOut& zone : pass.what.surface->keep_outs) {
-        if (zone.id == spot.thing_id && zone.outline.size() >= 3) return path_of(zone.outline, pass.view);
-    }
-    return {};
-}
-
 /// Outline `asked_m` outside a path.
 QPainterPath widened(const QPainterPath& path, double asked_units) {
     QPainterPathStroker stroker;
@@ -59,7 +48,7 @@ void tight_strips(Pass& pass, const std::vector<Drawn>& drawn) {
         if (plate == nullptr || plate->placed.outline.size() < 3) continue;
         if (spot.over) {
             painter.setPen(QPen(ink_of(pass, spot), pass.line(2.6)));
-            painter.drawPath(outline_of_thing(pass, spot, drawn));
+            if (!spot.thing_outline.empty()) painter.drawPath(path_of(spot.thing_outline, pass.view));
             continue;
         }
         const std::pair<std::string, bool> strip{spot.maker_asks ? spot.placement_id : spot.thing_id, spot.maker_asks};
@@ -69,7 +58,7 @@ void tight_strips(Pass& pass, const std::vector<Drawn>& drawn) {
         pen.setDashPattern({5.0, 3.0});
         painter.setPen(pen);
         const QPainterPath round =
-            spot.maker_asks ? path_of(plate->placed.outline, pass.view) : outline_of_thing(pass, spot, drawn);
+            spot.maker_asks ? path_of(plate->placed.outline, pass.view) : path_of(spot.thing_outline, pass.view);
         painter.drawPath(widened(round, spot.asked_m * pass.view.units_per_m));
     }
     painter.restore();

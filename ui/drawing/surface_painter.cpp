@@ -94,6 +94,8 @@ void paint_surface(QPainter& painter, const SurfaceDrawing& what, const PlaneVie
     }
     face::collectors(pass, drawn);
     face::keep_outs(pass);
+    const std::vector<face::Standing> obstacles = face::standing_on(what);
+    face::standing(pass, obstacles);
     face::run_line(pass);
     face::tight_strips(pass, drawn);
     if (what.dimensions || what.point_dimensions) face::overall_dimensions(pass);
@@ -106,6 +108,7 @@ void paint_surface(QPainter& painter, const SurfaceDrawing& what, const PlaneVie
     face::fixing_points(pass, drawn);
     face::collector_names(pass, drawn);
     face::keep_out_labels(pass);
+    face::standing_labels(pass, obstacles);
     face::run_words(pass);
     face::zone_words(pass, drawn);
     if (what.rafters && (what.dimensions || what.point_dimensions)) face::rafter_figure(pass);
