@@ -92,6 +92,7 @@ void paint_surface(QPainter& painter, const SurfaceDrawing& what, const PlaneVie
                                        pass.line(3.0));
         }
     }
+    if (!what.keep_free.isEmpty()) pass.placer.keep_free(what.keep_free);
     face::collectors(pass, drawn);
     face::keep_outs(pass);
     const std::vector<face::Standing> obstacles = face::standing_on(what);

@@ -209,12 +209,16 @@ void LayoutStage::after_job_change() {
     };
     selected.erase(std::remove_if(selected.begin(), selected.end(), gone), selected.end());
     surface_canvas_->set_selection(selected);
-    collectors_->show_state(surface_id, selected);
+    show_state(surface_id);
+}
+
+void LayoutStage::show_state(const std::string& surface_id) {
+    collectors_->show_state(surface_id, surface_canvas_->selection());
 }
 
 void LayoutStage::after_selection() {
     places_->set_moving(surface_canvas_->selected());
-    collectors_->show_state(surface_canvas_->surface_id(), surface_canvas_->selection());
+    show_state(surface_canvas_->surface_id());
 }
 
 void LayoutStage::select_placements(const QStringList& placement_ids) {
@@ -245,7 +249,7 @@ void LayoutStage::select_placements(const QStringList& placement_ids) {
 void LayoutStage::show_surface(const std::string& surface_id) {
     surface_canvas_->set_surface(surface_id);
     show_view(View::surface);
-    collectors_->show_state(surface_id, surface_canvas_->selection());
+    show_state(surface_id);
 }
 
 void LayoutStage::select_placement(const std::string& placement_id) {

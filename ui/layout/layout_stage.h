@@ -48,6 +48,7 @@ class LayoutStage : public StageWidget {
     void select_placement(const std::string& placement_id);
     void select_placements(const QStringList& placement_ids);
     void after_selection();
+    void show_state(const std::string& surface_id);  ///< to the panels, with what is selected on the drawing
     void after_job_change();
     void step_surface(int direction);
     void fit_view();

@@ -144,6 +144,15 @@ void SurfaceCanvas::paintEvent(QPaintEvent*) {
     const auto plan = session_->plan();
     what.plan = plan.get();
     if (shade_shown_) what.shade_map = shade_->map_of(surface_id_);
+    const Lettering bold(text_units(), true);
+    QRectF reason_box;
+    if (moving_ && !reason_.isEmpty()) {
+        const Placement* moved = placement(selected());
+        const QPointF at = moved != nullptr ? view().map({moved->x_m, moved->y_m}) : QRectF(rect()).center();
+        reason_box = bold.box(at + QPointF(0.0, text_units() * 2.6), Qt::AlignHCenter | Qt::AlignTop, reason_)
+                         .adjusted(-6, -2, 6, 2);
+        what.keep_free = reason_box;
+    }
     paint_surface(painter, what, view(), theme);
     paint_proposals(painter);
     if (placements().empty()) {
@@ -157,14 +166,9 @@ void SurfaceCanvas::paintEvent(QPaintEvent*) {
         letters.draw(painter, QPointF(width() - 12.0, 10.0), Qt::AlignRight | Qt::AlignTop,
                      tr("working out the shade map \u2026"), theme.muted);
     }
-    if (moving_ && !reason_.isEmpty()) {
-        const Lettering bold(text_units(), true);
-        const Placement* moved = placement(selected());
-        const QPointF at = moved != nullptr ? view().map({moved->x_m, moved->y_m}) : QRectF(rect()).center();
-        const QRectF box = bold.box(at + QPointF(0.0, text_units() * 2.6), Qt::AlignHCenter | Qt::AlignTop, reason_)
-                               .adjusted(-6, -2, 6, 2);
-        painter.fillRect(box, theme.accent);
-        bold.draw_in(painter, box, reason_, theme.panel);
+    if (!reason_box.isEmpty()) {
+        painter.fillRect(reason_box, theme.accent);
+        bold.draw_in(painter, reason_box, reason_, theme.panel);
     }
     if (banding_) {
         QColor inside = theme.accent;

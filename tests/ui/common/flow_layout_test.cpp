@@ -38,6 +38,12 @@ TEST_F(Flow, GoesOnInTheNextLine) {
     EXPECT_EQ(at(3), QRect(10, 64, 100, 36));
 }
 
+TEST_F(Flow, LowToolsStandLevelWithHighOnes) {
+    flow->itemAt(1)->widget()->setFixedSize(100, 20);
+    flow->setGeometry(QRect(0, 0, 424, 36));
+    EXPECT_EQ(at(1), QRect(108, 8, 100, 20));
+}
+
 TEST_F(Flow, HiddenToolsTakeNoPlace) {
     holder.show();
     flow->itemAt(1)->widget()->hide();

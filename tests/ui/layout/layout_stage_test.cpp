@@ -196,6 +196,40 @@ TEST(Snap, HoldsTheMakersClearanceFromTheEdge) {
     EXPECT_FALSE(to.reason_x.isEmpty());
 }
 
+TEST(Snap, RestsBesideAWindowWhereSurveyAndMakerAreBothContent) {
+    Surface surface = sample::roof();
+    surface.rafters.present = false;
+    KeepOut window;
+    window.label = "window";
+    window.outline = {{5.5, 2.0}, {6.5, 2.0}, {6.5, 3.0}, {5.5, 3.0}};
+    window.clearance_m = 0.15;
+    surface.keep_outs = {window};
+    CollectorModel model;  // 2.0 x 0.8 m
+    model.clearance_m = 0.3;
+    const Placement placement;
+    EXPECT_NEAR(snap(snap_input(surface, placement, model), 4.22, 2.5).x_m, 4.2, 1e-9);  // right side at 5.2
+    surface.keep_outs[0].clearance_m = 0.4;
+    EXPECT_NEAR(snap(snap_input(surface, placement, model), 4.12, 2.5).x_m, 4.1, 1e-9);
+}
+
+TEST(Snap, RestsBesideItsNeighbourWithTheMakersStripBetween) {
+    Surface surface = sample::roof();
+    surface.rafters.present = false;
+    CollectorModel model;
+    model.clearance_m = 0.3;
+    Placement other;
+    other.label = "Collector 2";
+    other.x_m = 2.0;
+    other.y_m = 2.5;
+    const Placement placement;
+    SnapInput input = snap_input(surface, placement, model);
+    input.others = {&other};
+    const Snapped to = snap(input, 4.33, 2.55);
+    EXPECT_NEAR(to.x_m, 4.3, 1e-9);
+    EXPECT_NEAR(to.y_m, 2.5, 1e-9);
+    EXPECT_TRUE(to.reason_x.contains(QStringLiteral("beside Collector 2"))) << to.reason_x.toStdString();
+}
+
 TEST(Snap, LeavesAFarPlaceAlone) {
     Surface surface = sample::roof();
     surface.rafters.present = false;

@@ -10,6 +10,7 @@
 #include <QWindow>
 #include <cmath>
 
+#include "core/site/geometry.h"
 #include "tests/ui/common/sample.h"
 #include "ui/common/arrange_edits.h"
 #include "ui/common/edits.h"
@@ -28,6 +29,7 @@ constexpr double rounding_m = 0.0006;  // positions are whole millimetres
 /// South roof of 8 x 5 m with a window at its upper right, three collectors of 2 x 0.8 m.
 Job board_job() {
     Job job = sample::job();
+    job.site.obstacles.clear();
     KeepOut window;
     window.id = "77777777-7777-4777-8777-777777777777";
     window.label = "Roof window";
@@ -149,6 +151,20 @@ TEST_F(Board, CautionsAreOnlyDrawnForWhatIsSelected) {
     move_placement(session, "p2", 0.9, 1.0);
     canvas->set_selected({});
     EXPECT_TRUE(has_code("collector.outside-surface")) << "a stop is always drawn";
+}
+
+TEST_F(Board, WhatStandsOnTheRoofIsShownToo) {
+    Obstacle mast;
+    mast.label = "Mast";
+    mast.kind = ObstacleKind::post;
+    mast.base = site::to_space(site::frame_of(session.job().site.surfaces[0], 0.0), {4.0, 2.5});
+    mast.base.z_m -= 1.0;
+    mast.height_m = 3.0;
+    const std::string id = add_obstacle(session, mast);
+    canvas->set_selected(at(0).id);
+    EXPECT_TRUE(has_code("collector.on-obstacle"));
+    remove_element(session, id);
+    EXPECT_FALSE(has_code("collector.on-obstacle"));
 }
 
 TEST_F(Board, CtrlClickTogglesAndCtrlASelectsAll) {
