@@ -18,6 +18,10 @@ bool is_selected(const SurfaceDrawing& what, const std::string& placement_id) {
     return placement_id == what.selected_id || std::find(also.begin(), also.end(), placement_id) != also.end();
 }
 
+namespace {
+constexpr double least_depth_lines = 2.2;  ///< of a plate that has room for the level beside its crosses
+}
+
 const CollectorModel* model_of(const Pass& pass) {
     return pass.what.collector != nullptr ? pass.what.collector
            : pass.what.plan != nullptr    ? &pass.what.plan->collector
@@ -43,7 +47,12 @@ void level_mark(Pass& pass, const Drawn& one) {
     const double length = std::hypot(b.x() - a.x(), b.y() - a.y());
     const double line = pass.letters.line();
     const double reach = line * 1.1;
-    if (length < reach * 3.0) return;
+    const double true_length = side % 2 == 0 ? model->length_m : model->width_m;
+    const bool level = slant(side) <= true_length * std::sin(fixing::level_tolerance_deg * M_PI / 180.0) + 1e-9;
+    // Where the plate is small on the sheet its crosses need the room; what is out of level is said all the same.
+    const QPointF across = pass.view.map(o[(side + 2) % 4]) - b;
+    if (length < 1e-6) return;
+    if (level && (length < reach * 3.0 || std::hypot(across.x(), across.y()) < line * least_depth_lines)) return;
     const QPointF along = (b - a) / length;
     QPointF inwards(-along.y(), along.x());
     if (QPointF::dotProduct(middle - a, inwards) < 0.0) inwards = -inwards;
@@ -62,8 +71,6 @@ void level_mark(Pass& pass, const Drawn& one) {
         least = crowded;
         at = tried;
     }
-    const double true_length = side % 2 == 0 ? model->length_m : model->width_m;
-    const bool level = slant(side) <= true_length * std::sin(fixing::level_tolerance_deg * M_PI / 180.0) + 1e-9;
     const QColor ink = level ? pass.theme.collector_line : pass.theme.stop;
     pass.painter.save();
     pass.painter.translate(at);

@@ -46,6 +46,10 @@ void tight_strips(Pass& pass, const std::vector<Drawn>& drawn) {
     for (const TightSpot& spot : *pass.what.tight) {
         const Drawn* plate = drawn_of(drawn, spot.placement_id);
         if (plate == nullptr || plate->placed.outline.size() < 3) continue;
+        // The figure of the gap comes last, on top; names keep off its place.
+        const QPointF middle = (pass.view.map(spot.on_plate) + pass.view.map(spot.on_thing)) / 2.0;
+        const double line = pass.letters.line();
+        if (spot.gap_m > 0.0) pass.placer.keep_free({middle.x() - line, middle.y() - line, 3.5 * line, 2.0 * line});
         if (spot.over) {
             painter.setPen(QPen(ink_of(pass, spot), pass.line(2.6)));
             if (!spot.thing_outline.empty()) painter.drawPath(path_of(spot.thing_outline, pass.view));

@@ -108,7 +108,10 @@ void ArrangePanel::build_gaps(QGridLayout* grid) {
         QPushButton* button = add_button(grid, 0, one.column, one.words, one.tip, one.keys);
         gaps_.push_back(button);
         connect(button, &QPushButton::clicked, this, [this, along = one.along] {
-            if (session_ != nullptr) show_words(problem_, distribute_collectors(*session_, ids_, along));
+            if (session_ == nullptr) return;
+            const QString refusal = distribute_collectors(*session_, ids_, along);
+            show_words(problem_, refusal);
+            if (!refusal.isEmpty()) Q_EMIT said(refusal);
         });
     }
 }
@@ -176,6 +179,8 @@ void RowPanel::put() {
     const std::string first = placement_id_;
     const RowAdded added = add_row(*session_, first, more, gap_->value().value_or(0.0));
     show_words(problem_, added.refusal);
+    // Pressed by its keys the panel may be out of sight: the bottom line says it too.
+    if (!added.refusal.isEmpty()) Q_EMIT said(added.refusal);
     if (added.ids.empty()) return;
     QStringList ids;
     for (const std::string& id : added.ids)

@@ -22,6 +22,9 @@ class ArrangePanel : public QWidget {
     void set_session(JobSession* session) { session_ = session; }
     void show_selection(const std::vector<std::string>& placement_ids);
 
+   Q_SIGNALS:
+    void said(const QString& refusal);
+
    private:
     QPushButton* add_button(QGridLayout* grid, int row, int column, const QString& words, const QString& tip,
                             const QString& keys);
@@ -48,6 +51,7 @@ class RowPanel : public QWidget {
 
    Q_SIGNALS:
     void row_put(const QStringList& placement_ids);  ///< the first and what was put beside it
+    void said(const QString& refusal);
 
    private:
     void put();

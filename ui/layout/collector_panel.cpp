@@ -119,8 +119,10 @@ void CollectorPanel::build_selected(QVBoxLayout* column) {
     row_ = new RowPanel(selected_box_);
     inside->addWidget(row_);
     connect(row_, &RowPanel::row_put, this, &CollectorPanel::placements_chosen);
+    connect(row_, &RowPanel::said, this, &CollectorPanel::said);
     arrange_ = new ArrangePanel(this);
     column->addWidget(arrange_);
+    connect(arrange_, &ArrangePanel::said, this, &CollectorPanel::said);
     connect_place();
 }
 

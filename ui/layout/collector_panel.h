@@ -36,6 +36,7 @@ class CollectorPanel : public QWidget {
     void surface_chosen(const QString& surface_id);
     void placement_chosen(const QString& placement_id);
     void placements_chosen(const QStringList& placement_ids);
+    void said(const QString& words);  ///< for the bottom line
 
    private:
     void build_collectors(QVBoxLayout* column);

@@ -152,6 +152,7 @@ void LayoutStage::connect_parts() {
     connect(site_canvas_, &Canvas::status, this, &StageWidget::status_text);
     connect(surface_canvas_, &SurfaceCanvas::selection_changed, this, &LayoutStage::after_selection);
     connect(collectors_, &CollectorPanel::placements_chosen, this, &LayoutStage::select_placements);
+    connect(collectors_, &CollectorPanel::said, this, &StageWidget::status_text);
     connect(surface_canvas_, &SurfaceCanvas::move_to_surface, this, &LayoutStage::step_surface);
     connect(collectors_, &CollectorPanel::surface_chosen, this,
             [this](const QString& id) { show_surface(id.toStdString()); });

@@ -276,11 +276,14 @@ TEST_F(Board, ARowIsPutInOneStepOrRefusedInWords) {
     EXPECT_EQ(session.undo_stack().count(), steps + 1);
     EXPECT_EQ(canvas->selection().size(), 2u) << "the row is selected together";
     click(1);
+    QSignalSpy said(&stage, &StageWidget::status_text);
     row->count()->line_edit()->setText(QStringLiteral("4"));
     Q_EMIT row->count()->line_edit()->editingFinished();
     press_button(QStringLiteral("Put in a row"));
     EXPECT_EQ(session.current_choice()->placements.size(), 3u);
     EXPECT_TRUE(row->problem().contains(QStringLiteral("No room"))) << row->problem().toStdString();
+    ASSERT_FALSE(said.isEmpty());
+    EXPECT_EQ(said.last().front().toString(), row->problem()) << "in the bottom line too";
 }
 
 TEST_F(Board, TheListSelectsSeveralToo) {
