@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/fixing/layout_place.h"
+#include "core/fixing/tight_spots.h"
 #include "core/job/words.h"
 #include "core/quantity/angle.h"
 #include "core/quantity/constants.h"
@@ -36,14 +37,15 @@ class Checker {
 
     void check() {
         if (place_.surface == nullptr) return;
-        check_surface();
-        check_keep_outs();
-        check_obstacles();
-        check_others();
+        check_place();
+        check_attitude();
+        check_bearing();
+    }
+    void check_attitude() {
+        if (place_.surface == nullptr) return;
         check_tilt();
         check_turn();
         check_hand();
-        check_bearing();
     }
 
    private:
@@ -63,84 +65,80 @@ class Checker {
         return mend_ ? "Move the collector " + text_of(*mend_) : otherwise;
     }
 
-    void check_surface() {
-        const Surface& s = *place_.surface;
-        if (!within_surface(place_, placed_.outline)) {
-            const site::Bounds plate = site::bounds_of(placed_.outline), all = site::bounds_of(s.outline);
-            if (plate.width_m() > all.width_m() + site::touch_m || plate.height_m() > all.height_m() + site::touch_m) {
-                add(Severity::stop, "collector.too-big",
-                    "The collector takes " + metres(plate.width_m()) + " x " + metres(plate.height_m()) + "; " +
-                        s.label + " is only " + metres(all.width_m()) + " x " + metres(all.height_m()),
-                    "Choose another surface, a smaller collector, or turn it if its data allow that",
-                    "The collector lies wholly on its surface", "by definition");
-            } else {
-                add(Severity::stop, "collector.outside-surface",
-                    "The collector reaches beyond the outline of " + s.label,
-                    move_text("Place it further inside " + s.label + ", or choose another surface"),
-                    "The collector lies wholly on its surface", "by definition");
+    /// Words for the spots where the collector lies too near to something, or over it.
+    void check_place() {
+        for (const TightSpot& spot : tight_spots(place_, placement_, placed_.outline, model_)) {
+            switch (spot.against) {
+                case TightSpot::Against::edge: edge_spot(spot); break;
+                case TightSpot::Against::keep_out: keep_out_spot(spot); break;
+                case TightSpot::Against::obstacle: obstacle_spot(spot); break;
+                case TightSpot::Against::collector: collector_spot(spot); break;
             }
-            return;
         }
-        const double gap = site::edge_gap_m(s.outline, placed_.outline);
-        if (gap < model_.clearance_m - site::touch_m) {
-            maker(Severity::caution, "collector.edge-clearance",
-                  "Only " + metres(gap) + " between collector and edge of " + s.label,
+    }
+
+    /// "Only 0.12 m between collector and bath window".
+    static std::string only(const TightSpot& spot) {
+        return "Only " + metres(spot.gap_m) + " between collector and " + spot.thing;
+    }
+
+    void edge_spot(const TightSpot& spot) {
+        const Surface& s = *place_.surface;
+        if (!spot.over) {
+            maker(spot.severity, spot.code.c_str(), only(spot),
                   move_text("No place on " + s.label +
                             " leaves the strip free: ask the maker, or choose another surface"),
-                  metres(model_.clearance_m) + " free all round");
+                  metres(spot.asked_m) + " free all round");
+            return;
+        }
+        const site::Bounds plate = site::bounds_of(placed_.outline), all = site::bounds_of(s.outline);
+        if (plate.width_m() > all.width_m() + site::touch_m || plate.height_m() > all.height_m() + site::touch_m) {
+            add(Severity::stop, "collector.too-big",
+                "The collector takes " + metres(plate.width_m()) + " x " + metres(plate.height_m()) + "; " + s.label +
+                    " is only " + metres(all.width_m()) + " x " + metres(all.height_m()),
+                "Choose another surface, a smaller collector, or turn it if its data allow that",
+                "The collector lies wholly on its surface", "by definition");
+        } else {
+            add(spot.severity, spot.code.c_str(), "The collector reaches beyond the outline of " + s.label,
+                move_text("Place it further inside " + s.label + ", or choose another surface"),
+                "The collector lies wholly on its surface", "by definition");
         }
     }
 
-    void check_keep_outs() {
-        for (const KeepOut& k : place_.surface->keep_outs) {
-            if (k.outline.empty()) continue;
-            const std::string name = k.label.empty() ? std::string(wg::text_of(k.kind)) : k.label;
-            const std::string otherwise = "Move the collector away from " + name + ", or choose another surface";
-            if (site::overlap(k.outline, placed_.outline)) {
-                add(Severity::stop, "collector.on-keep-out", "The collector lies over " + name, move_text(otherwise),
-                    "Nothing is fixed on " + name, "survey");
-            } else if (!clear_of(k, placed_.outline)) {
-                add(Severity::stop, "collector.keep-out-clearance",
-                    "Only " + metres(site::edge_gap_m(k.outline, placed_.outline)) + " between collector and " + name,
-                    move_text(otherwise), metres(k.clearance_m) + " free round " + name, "survey");
-            } else if (site::edge_gap_m(k.outline, placed_.outline) < model_.clearance_m - site::touch_m) {
-                maker(Severity::caution, "collector.strip-at-keep-out",
-                      "Only " + metres(site::edge_gap_m(k.outline, placed_.outline)) + " between collector and " + name,
-                      move_text(otherwise), metres(model_.clearance_m) + " free all round");
-            }
+    void keep_out_spot(const TightSpot& spot) {
+        const std::string& name = spot.thing;
+        const std::string otherwise = "Move the collector away from " + name + ", or choose another surface";
+        if (spot.over) {
+            add(spot.severity, spot.code.c_str(), "The collector lies over " + name, move_text(otherwise),
+                "Nothing is fixed on " + name, "survey");
+        } else if (!spot.maker_asks) {
+            add(spot.severity, spot.code.c_str(), only(spot), move_text(otherwise),
+                metres(spot.asked_m) + " free round " + name, "survey");
+        } else {
+            maker(spot.severity, spot.code.c_str(), only(spot), move_text(otherwise),
+                  metres(spot.asked_m) + " free all round");
         }
     }
 
-    void check_obstacles() {
-        for (const auto& standing : place_.standing) {
-            const Obstacle& o = *standing.obstacle;
-            const std::string name = o.label.empty() ? std::string(wg::text_of(o.use)) : o.label;
-            const std::string otherwise = "Move the collector away from " + name + ", or choose another surface";
-            if (site::overlap(standing.outline, placed_.outline)) {
-                add(Severity::stop, "collector.on-obstacle", "The collector lies where " + name + " stands",
-                    move_text(otherwise), "Nothing is fixed where an obstacle stands", "survey");
-            } else if (const double gap = site::edge_gap_m(standing.outline, placed_.outline);
-                       gap < model_.clearance_m - site::touch_m) {
-                maker(Severity::caution, "collector.strip-at-obstacle",
-                      "Only " + metres(gap) + " between collector and " + name, move_text(otherwise),
-                      metres(model_.clearance_m) + " free all round");
-            }
+    void obstacle_spot(const TightSpot& spot) {
+        const std::string otherwise = "Move the collector away from " + spot.thing + ", or choose another surface";
+        if (spot.over) {
+            add(spot.severity, spot.code.c_str(), "The collector lies where " + spot.thing + " stands",
+                move_text(otherwise), "Nothing is fixed where an obstacle stands", "survey");
+        } else {
+            maker(spot.severity, spot.code.c_str(), only(spot), move_text(otherwise),
+                  metres(spot.asked_m) + " free all round");
         }
     }
 
-    void check_others() {
-        for (const auto& other : place_.others) {
-            if (site::overlap(other.outline, placed_.outline)) {
-                add(Severity::stop, "collector.overlap", "The collector overlaps " + other.placement->label,
-                    move_text("Move one of the two, or choose another surface"), "Collectors lie beside each other",
-                    "by definition");
-            } else if (const double gap = site::edge_gap_m(other.outline, placed_.outline);
-                       gap < model_.clearance_m - site::touch_m) {
-                maker(Severity::caution, "collector.strip-at-collector",
-                      "Only " + metres(gap) + " between collector and " + other.placement->label,
-                      move_text("Move one of the two, or choose another surface"),
-                      metres(model_.clearance_m) + " free all round");
-            }
+    void collector_spot(const TightSpot& spot) {
+        const std::string otherwise = "Move one of the two, or choose another surface";
+        if (spot.over) {
+            add(spot.severity, spot.code.c_str(), "The collector overlaps " + spot.thing, move_text(otherwise),
+                "Collectors lie beside each other", "by definition");
+        } else {
+            maker(spot.severity, spot.code.c_str(), only(spot), move_text(otherwise),
+                  metres(spot.asked_m) + " free all round");
         }
     }
 
@@ -248,6 +246,13 @@ std::vector<Finding> check_layout(const Site& site, const Choice& choice, const 
     std::vector<Finding> out;
     for (const Placement& placement : choice.placements)
         Checker(site, choice, model, placement, out).check();
+    return out;
+}
+
+std::vector<Finding> check_attitude(const Site& site, const Choice& choice, const CollectorModel& model,
+                                    const Placement& placement) {
+    std::vector<Finding> out;
+    Checker(site, choice, model, placement, out).check_attitude();
     return out;
 }
 

@@ -20,6 +20,10 @@ inline constexpr double level_tolerance_deg = 1.0;  ///< a spirit level's worth
 /// rule broken, with the shortest move that mends it where there is one within `move_reach_m`.
 [[nodiscard]] std::vector<Finding> check_layout(const Site& site, const Choice& choice, const CollectorModel& model);
 
+/// Only what the maker asks of tilt, level side, connections and hand of one collector; looks for no move.
+[[nodiscard]] std::vector<Finding> check_attitude(const Site& site, const Choice& choice, const CollectorModel& model,
+                                                  const Placement& placement);
+
 inline constexpr double move_reach_m = 3.0;  ///< farthest move that a remedy looks for
 inline constexpr double move_step_m = 0.05;
 

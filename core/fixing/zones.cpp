@@ -5,7 +5,6 @@
 #include <cmath>
 
 #include "core/fixing/fixing.h"
-#include "core/fixing/zone_tables.h"
 #include "core/quantity/constants.h"
 #include "core/site/geometry.h"
 
@@ -14,32 +13,18 @@ namespace {
 
 using tables::Coefficient;
 
-/// The plate's bounding rectangle in plan, from the lower left corner of the plane's bounding rectangle, and the
-/// plane's.
-struct Plan {
-    double x0, x1, y0, y1;    ///< plate
-    double width_m, depth_m;  ///< plane
-    // A zone is reached when the plate lies in it by more than a touch: rounding must not tell left from right.
-    [[nodiscard]] bool within_x(double from, double to) const noexcept {
-        return x0 < to - site::touch_m && x1 > from + site::touch_m;
-    }
-    [[nodiscard]] bool within_y(double from, double to) const noexcept {
-        return y0 < to - site::touch_m && y1 > from + site::touch_m;
-    }
-    [[nodiscard]] Plan mirrored_x() const noexcept { return {width_m - x1, width_m - x0, y0, y1, width_m, depth_m}; }
-    [[nodiscard]] Plan mirrored_y() const noexcept { return {x0, x1, depth_m - y1, depth_m - y0, width_m, depth_m}; }
-    [[nodiscard]] Plan swapped() const noexcept { return {y0, y1, x0, x1, depth_m, width_m}; }
-};
-
-Plan plan_of(const Surface& surface, const std::vector<Point2>& plate) {
+/// The plate's bounding rectangle in plan, from the lower left corner of the plane's bounding rectangle.
+ZoneRect rect_of(const Surface& surface, const std::vector<Point2>& plate) {
     const site::Bounds b = site::bounds_of(surface.outline), p = site::bounds_of(plate);
-    const double shrink = surface.kind == SurfaceKind::wall ? 1.0 : std::cos(radians(surface.tilt_deg));
-    return {p.min_x_m - b.min_x_m,
-            p.max_x_m - b.min_x_m,
-            (p.min_y_m - b.min_y_m) * shrink,
-            (p.max_y_m - b.min_y_m) * shrink,
-            b.width_m(),
-            b.height_m() * shrink};
+    const double shrink = plan_shrink(surface);
+    return {p.min_x_m - b.min_x_m, p.max_x_m - b.min_x_m, (p.min_y_m - b.min_y_m) * shrink,
+            (p.max_y_m - b.min_y_m) * shrink};
+}
+
+/// Reached when the plate lies in it by more than a touch: rounding must not tell left from right.
+bool reaches(const ZoneRect& plate, const ZoneRect& zone) noexcept {
+    return plate.x0 < zone.x1 - site::touch_m && plate.x1 > zone.x0 + site::touch_m &&
+           plate.y0 < zone.y1 - site::touch_m && plate.y1 > zone.y0 + site::touch_m;
 }
 
 class Worst {
@@ -70,82 +55,126 @@ class Worst {
     ZonePressure out_;
 };
 
-/// Strip along the near edge (y = 0): F at its ends, G between, then what lies behind.
-void meet_eaves(Worst& worst, const Plan& p, double e, Coefficient f, Coefficient g) {
-    const bool strip = p.within_y(-1e9, e / 10.0);
-    worst.meet(strip && (p.within_x(-1e9, e / 4.0) || p.within_x(p.width_m - e / 4.0, 1e9)), "F", f);
-    worst.meet(strip && p.within_x(e / 4.0, p.width_m - e / 4.0), "G", g);
-}
+constexpr double far_m = 1e9;  ///< a zone without an end on that side runs on beyond the plane
 
-void duo_pitch(Worst& worst, const Plan& p, double pitch, double h) {
-    const double e = std::min(p.width_m, 2.0 * h);
-    meet_eaves(worst, p, e, tables::duo_across('F', pitch), tables::duo_across('G', pitch));
-    worst.meet(p.within_y(e / 10.0, 1e9), "H", tables::duo_across('H', pitch));
-    worst.meet(p.within_y(p.depth_m - e / 10.0, 1e9), "J", tables::duo_across('J', pitch));
-    worst.meet(p.within_y(-1e9, p.depth_m - e / 10.0), "I", tables::duo_across('I', pitch));
-    const double along_e = std::min(2.0 * p.depth_m, 2.0 * h);
-    for (const Plan& side : {p, p.mirrored_x()}) {
-        const bool strip = side.within_x(-1e9, along_e / 10.0);
-        worst.meet(strip && side.within_y(-1e9, along_e / 4.0), "F", tables::duo_along('F', pitch));
-        worst.meet(strip && side.within_y(along_e / 4.0, 1e9), "G", tables::duo_along('G', pitch));
-        worst.meet(side.within_x(along_e / 10.0, along_e / 2.0), "H", tables::duo_along('H', pitch));
-        worst.meet(side.within_x(along_e / 2.0, 1e9), "I", tables::duo_along('I', pitch));
+/// Collects zones as the standard draws them for wind on one side of the plane, turned to the side they are for.
+class Zones {
+   public:
+    Zones(double width_m, double depth_m) : width_m_(width_m), depth_m_(depth_m) { out.reserve(24); }
+
+    /// The side that the wind comes from is y = 0 of what is added next.
+    void side(WindOn from) { from_ = from; }
+    /// Width of the plane along that side, and its depth away from it.
+    [[nodiscard]] double width_m() const noexcept { return across() ? width_m_ : depth_m_; }
+    [[nodiscard]] double depth_m() const noexcept { return across() ? depth_m_ : width_m_; }
+
+    void add(const char* zone, double x0, double x1, double y0, double y1, Coefficient c) {
+        ZoneRect r{x0, x1, y0, y1};
+        switch (from_) {
+            case WindOn::any:
+            case WindOn::lower: break;
+            case WindOn::upper: r = {x0, x1, depth_m_ - y1, depth_m_ - y0}; break;
+            case WindOn::left: r = {y0, y1, x0, x1}; break;
+            case WindOn::right: r = {width_m_ - y1, width_m_ - y0, x0, x1}; break;
+        }
+        out.push_back({zone, from_, r, c});
+    }
+    /// Strip along the side: F at its ends, G between.
+    void add_eaves(double e, Coefficient f, Coefficient g) {
+        add("F", -far_m, e / 4.0, -far_m, e / 10.0, f);
+        add("F", width_m() - e / 4.0, far_m, -far_m, e / 10.0, f);
+        add("G", e / 4.0, width_m() - e / 4.0, -far_m, e / 10.0, g);
+    }
+
+    std::vector<ZoneBand> out;
+
+   private:
+    [[nodiscard]] bool across() const noexcept { return from_ != WindOn::left && from_ != WindOn::right; }
+    double width_m_, depth_m_;
+    WindOn from_ = WindOn::any;
+};
+
+void duo_pitch(Zones& z, double pitch, double h) {
+    z.side(WindOn::lower);
+    const double e = std::min(z.width_m(), 2.0 * h), depth = z.depth_m();
+    z.add_eaves(e, tables::duo_across('F', pitch), tables::duo_across('G', pitch));
+    z.add("H", -far_m, far_m, e / 10.0, far_m, tables::duo_across('H', pitch));
+    z.side(WindOn::upper);  // over the ridge: this plane is the lee one, its ridge the near edge
+    z.add("J", -far_m, far_m, -far_m, e / 10.0, tables::duo_across('J', pitch));
+    z.add("I", -far_m, far_m, e / 10.0, far_m, tables::duo_across('I', pitch));
+    const double along_e = std::min(2.0 * depth, 2.0 * h);
+    for (const WindOn from : {WindOn::left, WindOn::right}) {
+        z.side(from);  // x runs up the slope now
+        z.add("F", -far_m, along_e / 4.0, -far_m, along_e / 10.0, tables::duo_along('F', pitch));
+        z.add("G", along_e / 4.0, far_m, -far_m, along_e / 10.0, tables::duo_along('G', pitch));
+        z.add("H", -far_m, far_m, along_e / 10.0, along_e / 2.0, tables::duo_along('H', pitch));
+        z.add("I", -far_m, far_m, along_e / 2.0, far_m, tables::duo_along('I', pitch));
     }
 }
 
-void mono_pitch(Worst& worst, const Plan& p, double pitch, double h) {
-    const double e = std::min(p.width_m, 2.0 * h);
-    meet_eaves(worst, p, e, tables::duo_across('F', pitch), tables::duo_across('G', pitch));
-    worst.meet(p.within_y(e / 10.0, 1e9), "H", tables::duo_across('H', pitch));
-    const Plan from_high = p.mirrored_y();
-    meet_eaves(worst, from_high, e, tables::mono_high('F', pitch), tables::mono_high('G', pitch));
-    worst.meet(from_high.within_y(e / 10.0, 1e9), "H", tables::mono_high('H', pitch));
-    const double along_e = std::min(p.depth_m, 2.0 * h);
-    for (const Plan& side : {p, p.mirrored_x()}) {
-        const bool strip = side.within_x(-1e9, along_e / 10.0);
-        worst.meet(strip && side.within_y(side.depth_m - along_e / 4.0, 1e9), "Fup", tables::mono_across('U', pitch));
-        worst.meet(strip && side.within_y(-1e9, along_e / 4.0), "Flow", tables::mono_across('L', pitch));
-        worst.meet(strip && side.within_y(along_e / 4.0, side.depth_m - along_e / 4.0), "G",
-                   tables::mono_across('G', pitch));
-        worst.meet(side.within_x(along_e / 10.0, along_e / 2.0), "H", tables::mono_across('H', pitch));
-        worst.meet(side.within_x(along_e / 2.0, 1e9), "I", tables::mono_across('I', pitch));
+void mono_pitch(Zones& z, double pitch, double h) {
+    z.side(WindOn::lower);
+    const double e = std::min(z.width_m(), 2.0 * h), depth = z.depth_m();
+    z.add_eaves(e, tables::duo_across('F', pitch), tables::duo_across('G', pitch));
+    z.add("H", -far_m, far_m, e / 10.0, far_m, tables::duo_across('H', pitch));
+    z.side(WindOn::upper);
+    z.add_eaves(e, tables::mono_high('F', pitch), tables::mono_high('G', pitch));
+    z.add("H", -far_m, far_m, e / 10.0, far_m, tables::mono_high('H', pitch));
+    const double along_e = std::min(depth, 2.0 * h);
+    for (const WindOn from : {WindOn::left, WindOn::right}) {
+        z.side(from);
+        z.add("Fup", depth - along_e / 4.0, far_m, -far_m, along_e / 10.0, tables::mono_across('U', pitch));
+        z.add("Flow", -far_m, along_e / 4.0, -far_m, along_e / 10.0, tables::mono_across('L', pitch));
+        z.add("G", along_e / 4.0, depth - along_e / 4.0, -far_m, along_e / 10.0, tables::mono_across('G', pitch));
+        z.add("H", -far_m, far_m, along_e / 10.0, along_e / 2.0, tables::mono_across('H', pitch));
+        z.add("I", -far_m, far_m, along_e / 2.0, far_m, tables::mono_across('I', pitch));
     }
 }
 
-/// Every edge may be the near one: no edge of the outline is known to be sheltered.
-void hip(Worst& worst, const Surface& surface, const std::vector<Point2>& plate, double pitch, double h) {
-    const site::Bounds b = site::bounds_of(surface.outline);
-    const double e = std::min(b.width_m(), 2.0 * h);
-    const bool strip =
-        site::edge_gap_m(surface.outline, plate) < e / 10.0 - site::touch_m || !site::contains(surface.outline, plate);
-    for (const char zone : {'F', 'G'}) {
-        const std::string name(1, zone);
-        worst.meet(strip, name.c_str(), tables::duo_across(zone, pitch));
-        worst.meet(strip, name.c_str(), tables::duo_along(zone, pitch));
+/// What an edge strip of a hip roof and the middle get: every edge may be the near one, none is known to be sheltered.
+std::vector<ZoneBand> hip_bands(double pitch, bool strip) {
+    std::vector<ZoneBand> out;
+    const ZoneRect all{-far_m, far_m, -far_m, far_m};
+    if (strip) {
+        for (const char* zone : {"F", "G"}) {
+            out.push_back({zone, WindOn::any, all, tables::duo_across(*zone, pitch)});
+            out.push_back({zone, WindOn::any, all, tables::duo_along(*zone, pitch)});
+        }
+        out.push_back({"J", WindOn::any, all, tables::duo_across('J', pitch)});
     }
-    worst.meet(strip, "J", tables::duo_across('J', pitch));
-    worst.meet(true, "H", tables::duo_across('H', pitch));
-    worst.meet(true, "H", tables::duo_along('H', pitch));
+    out.push_back({"H", WindOn::any, all, tables::duo_across('H', pitch)});
+    out.push_back({"H", WindOn::any, all, tables::duo_along('H', pitch)});
+    return out;
 }
 
-void flat(Worst& worst, const Plan& p, double h) {
-    for (const Plan& side : {p, p.mirrored_y(), p.swapped(), p.swapped().mirrored_y()}) {
-        const double e = std::min(side.width_m, 2.0 * h);
-        meet_eaves(worst, side, e, tables::flat('F'), tables::flat('G'));
-        worst.meet(side.within_y(e / 10.0, e / 2.0), "H", tables::flat('H'));
-        worst.meet(side.within_y(e / 2.0, 1e9), "I", tables::flat('I'));
+void flat(Zones& z, double h) {
+    for (const WindOn from : {WindOn::lower, WindOn::upper, WindOn::left, WindOn::right}) {
+        z.side(from);
+        const double e = std::min(z.width_m(), 2.0 * h);
+        z.add_eaves(e, tables::flat('F'), tables::flat('G'));
+        z.add("H", -far_m, far_m, e / 10.0, e / 2.0, tables::flat('H'));
+        z.add("I", -far_m, far_m, e / 2.0, far_m, tables::flat('I'));
     }
 }
 
-void wall(Worst& worst, const Plan& p, double h) {
+void wall(Zones& z, double h) {
     const double e = 2.0 * h;
-    for (const Plan& side : {p, p.mirrored_x()}) {
-        worst.meet(side.within_x(-1e9, e / 5.0), "A", tables::wall('A'));
-        worst.meet(side.within_x(e / 5.0, e), "B", tables::wall('B'));
-        worst.meet(side.within_x(e, 1e9), "C", tables::wall('C'));
+    for (const WindOn from : {WindOn::left, WindOn::right}) {
+        z.side(from);
+        z.add("A", -far_m, far_m, -far_m, e / 5.0, tables::wall('A'));
+        z.add("B", -far_m, far_m, e / 5.0, e, tables::wall('B'));
+        z.add("C", -far_m, far_m, e, far_m, tables::wall('C'));
     }
-    worst.meet(true, "D", tables::wall('D'));
-    worst.meet(true, "E", tables::wall('E'));
+    z.side(WindOn::any);
+    z.add("D", -far_m, far_m, -far_m, far_m, tables::wall('D'));
+    z.add("E", -far_m, far_m, -far_m, far_m, tables::wall('E'));
+}
+
+ZonePressure worst_of(const std::vector<ZoneBand>& bands, const ZoneRect& plate, double area_m2) {
+    Worst worst(area_m2);
+    for (const ZoneBand& band : bands)
+        worst.meet(reaches(plate, band.rect), band.zone, band.coefficient);
+    return worst.result("");
 }
 
 constexpr double flat_below_deg = 5.0;
@@ -162,28 +191,68 @@ double building_height_m(const Surface& surface, double sketch_up_azimuth_deg) {
     return highest;
 }
 
+double plan_shrink(const Surface& surface) {
+    return surface.kind == SurfaceKind::wall ? 1.0 : std::cos(radians(surface.tilt_deg));
+}
+
+ZoneKind zone_kind(const Surface& surface) {
+    if (surface.kind == SurfaceKind::terrace || surface.kind == SurfaceKind::ground) return ZoneKind::none;
+    if (surface.kind == SurfaceKind::wall || surface.tilt_deg > wall_above_deg) return ZoneKind::wall;
+    if (surface.roof_form == RoofForm::flat || surface.tilt_deg < flat_below_deg) return ZoneKind::flat;
+    if (surface.roof_form == RoofForm::mono_pitch) return ZoneKind::mono_pitch;
+    return surface.roof_form == RoofForm::hip ? ZoneKind::hip : ZoneKind::duo_pitch;
+}
+
+std::string zone_table(ZoneKind kind) {
+    switch (kind) {
+        case ZoneKind::none: break;
+        case ZoneKind::wall: return "EN 1991-1-4 table 7.1, walls";
+        case ZoneKind::flat: return "EN 1991-1-4 table 7.2, flat roofs, sharp eaves";
+        case ZoneKind::mono_pitch: return "EN 1991-1-4 tables 7.3a and b, mono-pitch roofs";
+        case ZoneKind::hip: return "EN 1991-1-4 tables 7.4a and b, duo-pitch roofs, taken for a hip";
+        case ZoneKind::duo_pitch: return "EN 1991-1-4 tables 7.4a and b, duo-pitch roofs";
+    }
+    return "";
+}
+
+std::vector<ZoneBand> zone_bands(const Surface& surface, double height_m) {
+    const site::Bounds b = site::bounds_of(surface.outline);
+    Zones zones(b.width_m(), b.height_m() * plan_shrink(surface));
+    switch (zone_kind(surface)) {
+        case ZoneKind::none:
+        case ZoneKind::hip: break;
+        case ZoneKind::wall: wall(zones, height_m); break;
+        case ZoneKind::flat: flat(zones, height_m); break;
+        case ZoneKind::mono_pitch: mono_pitch(zones, surface.tilt_deg, height_m); break;
+        case ZoneKind::duo_pitch: duo_pitch(zones, surface.tilt_deg, height_m); break;
+    }
+    return std::move(zones.out);
+}
+
+double hip_strip_m(const Surface& surface, double height_m) {
+    return std::min(site::bounds_of(surface.outline).width_m(), 2.0 * height_m) / 10.0;
+}
+
+ZonePressure hip_pressure(double pitch_deg, bool strip, double area_m2) {
+    return worst_of(hip_bands(pitch_deg, strip), {0.0, 1.0, 0.0, 1.0}, area_m2);
+}
+
+ZonePressure pressure_in(const std::vector<ZoneBand>& bands, const ZoneRect& plan, double area_m2) {
+    return worst_of(bands, plan, area_m2);
+}
+
 ZonePressure zone_pressure(const Surface& surface, double height_m, const std::vector<Point2>& plate, double area_m2) {
-    Worst worst(area_m2);
-    if (surface.kind == SurfaceKind::terrace || surface.kind == SurfaceKind::ground) return worst.result("");
-    const Plan p = plan_of(surface, plate);
-    if (surface.kind == SurfaceKind::wall || surface.tilt_deg > wall_above_deg) {
-        wall(worst, p, height_m);
-        return worst.result("EN 1991-1-4 table 7.1, walls");
+    const ZoneKind kind = zone_kind(surface);
+    ZonePressure out;
+    if (kind == ZoneKind::hip) {
+        const bool strip = site::edge_gap_m(surface.outline, plate) < hip_strip_m(surface, height_m) - site::touch_m ||
+                           !site::contains(surface.outline, plate);
+        out = hip_pressure(surface.tilt_deg, strip, area_m2);
+    } else {
+        out = worst_of(zone_bands(surface, height_m), rect_of(surface, plate), area_m2);
     }
-    if (surface.roof_form == RoofForm::flat || surface.tilt_deg < flat_below_deg) {
-        flat(worst, p, height_m);
-        return worst.result("EN 1991-1-4 table 7.2, flat roofs, sharp eaves");
-    }
-    if (surface.roof_form == RoofForm::mono_pitch) {
-        mono_pitch(worst, p, surface.tilt_deg, height_m);
-        return worst.result("EN 1991-1-4 tables 7.3a and b, mono-pitch roofs");
-    }
-    if (surface.roof_form == RoofForm::hip) {
-        hip(worst, surface, plate, surface.tilt_deg, height_m);
-        return worst.result("EN 1991-1-4 tables 7.4a and b, duo-pitch roofs, taken for a hip");
-    }
-    duo_pitch(worst, p, surface.tilt_deg, height_m);
-    return worst.result("EN 1991-1-4 tables 7.4a and b, duo-pitch roofs");
+    out.table = zone_table(kind);
+    return out;
 }
 
 }  // namespace wg::fixing

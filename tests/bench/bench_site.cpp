@@ -6,6 +6,7 @@
 
 #include "core/fixing/fixing.h"
 #include "core/fixing/layout_rules.h"
+#include "core/fixing/tight_spots.h"
 #include "core/quantity/constants.h"
 #include "core/site/grid_shadow.h"
 #include "core/site/shade.h"
@@ -186,5 +187,27 @@ void layout_rules_with_a_move(benchmark::State& state) {
         benchmark::DoNotOptimize(fixing::check_layout(site, choice, model));
 }
 BENCHMARK(layout_rules_with_a_move)->Unit(benchmark::kMicrosecond);
+
+/// What the face-on drawing asks at every step of a drag: a row of four plates beside a window.
+void tight_spots_of_a_drag(benchmark::State& state) {
+    Site site = site_with_six_obstacles();
+    KeepOut window;
+    window.outline = {{3.0, 2.0}, {3.8, 2.0}, {3.8, 3.2}, {3.0, 3.2}};
+    window.clearance_m = 0.25;
+    site.surfaces[0].keep_outs = {window};
+    Choice choice;
+    for (int i = 0; i < 4; ++i) {
+        choice.placements.push_back(middle());
+        choice.placements.back().x_m = 0.8 + 1.9 * i;
+    }
+    const CollectorModel model = plate();
+    for (auto _ : state) {
+        for (const Placement& one : choice.placements) {
+            benchmark::DoNotOptimize(fixing::tight_spots(site, choice, model, one));
+            benchmark::DoNotOptimize(fixing::check_attitude(site, choice, model, one));
+        }
+    }
+}
+BENCHMARK(tight_spots_of_a_drag)->Unit(benchmark::kMicrosecond);
 
 }  // namespace

@@ -39,9 +39,19 @@ void stub(Pass& pass, QPointF a, QPointF b, double width) {
     pass.placer.keep_free(QRectF(a, b).normalized().adjusted(-r, -r, r, r));
 }
 
+/// Unit vector in the plane along which the tubes leave: from the upper edge to that of the connections, also where a
+/// frame stands askew on its surface.
+Point2 tube_way(const Drawn& one) {
+    const Point2 upper = one.placed.outline[3];
+    const Point2 lower = one.placed.outline[0];
+    const double length = std::hypot(lower.x_m - upper.x_m, lower.y_m - upper.y_m);
+    if (length > moved_m) return {(lower.x_m - upper.x_m) / length, (lower.y_m - upper.y_m) / length};
+    return {0.0, -1.0};  // seen edge-on
+}
+
 QPointF tube_end(const Pass& pass, const Drawn& one, Point2 from) {
-    const double turn = one.placed.connection_turn_deg * M_PI / 180.0;
-    return pass.view.map({from.x_m + std::sin(turn) * stub_m, from.y_m - std::cos(turn) * stub_m});
+    const Point2 way = tube_way(one);
+    return pass.view.map({from.x_m + way.x_m * stub_m, from.y_m + way.y_m * stub_m});
 }
 
 void tubes(Pass& pass, const Drawn& one) {
@@ -52,12 +62,12 @@ void tubes(Pass& pass, const Drawn& one) {
 }
 
 void tube_words(Pass& pass, const Drawn& one) {
-    const double turn = one.placed.connection_turn_deg * M_PI / 180.0;
+    const Point2 way = tube_way(one);
     const QPointF suction = tube_end(pass, one, one.placed.suction_connection);
     const QPointF liquid = tube_end(pass, one, one.placed.liquid_connection);
     QColor plate = pass.theme.panel;
     plate.setAlphaF(0.85F);
-    const QPointF downwards(std::sin(turn), std::cos(turn));
+    const QPointF downwards(way.x_m, -way.y_m);
     const auto say = [&](QPointF at, const QString& word) {
         const auto place = pass.placer.place(at, pass.letters.size(word), pass.letters.line() * 0.35, downwards);
         if (!place.far) pass.letters.draw_in(pass.painter, place.box, word, pass.theme.collector_line, plate);
@@ -77,9 +87,7 @@ QStringList plate_words(const Pass& pass, const Drawn& one) {
     QString label = QString::fromStdString(one.placement->label);
     if (label.isEmpty()) label = u"collector"_s;
     QStringList lines{label};
-    const CollectorModel* model = pass.what.collector;
-    if (model == nullptr && pass.what.plan != nullptr) model = &pass.what.plan->collector;
-    if (model != nullptr) {
+    if (const CollectorModel* model = model_of(pass)) {
         lines << u"%1 \u00d7 %2\u202fmm"_s.arg(millimetres(model->length_m), millimetres(model->width_m));
     }
     lines << (one.placement->hand == Hand::left ? u"connections left"_s : u"connections right"_s);
@@ -260,7 +268,7 @@ void collectors(Pass& pass, const std::vector<Drawn>& drawn) {
     for (const Drawn& one : drawn) {
         if (one.placed.outline.size() < 3) continue;
         const QPainterPath path = path_of(one.placed.outline, pass.view);
-        const bool selected = one.placement->id == pass.what.selected_id;
+        const bool selected = is_selected(pass.what, one.placement->id);
         QColor fill = pass.theme.collector_fill;
         if (pass.what.shade_map != nullptr) fill.setAlphaF(0.45F);  // the map must stay readable below
         pass.painter.fillPath(path, fill);
@@ -279,6 +287,7 @@ void collectors(Pass& pass, const std::vector<Drawn>& drawn) {
             pass.placer.keep_free(QRectF(mark.at.x() - reach, mark.at.y() - reach, 2.0 * reach, 2.0 * reach));
         }
         tubes(pass, one);
+        if (pass.what.level_marks) level_mark(pass, one);
     }
 }
 

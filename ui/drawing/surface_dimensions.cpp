@@ -118,12 +118,12 @@ void overall_dimensions(Pass& pass) {
     for (double y : {box.top(), box.bottom()}) {
         pass.painter.drawLine(QPointF(box.right() + line * 0.15, y), QPointF(box.right() + gap + line * 1.3, y));
     }
-    draw_dimension(pass.painter, {box.left(), box.top() - gap}, {box.right(), box.top() - gap},
-                   millimetres(box.width() / pass.view.units_per_m), pen);
+    pass.placer.keep_free(draw_dimension(pass.painter, {box.left(), box.top() - gap}, {box.right(), box.top() - gap},
+                                         millimetres(box.width() / pass.view.units_per_m), pen));
     // The figure of an upright dimension stands left of its line: the line keeps a line of text away from the edge.
     const double right = box.right() + gap + line;
-    draw_dimension(pass.painter, {right, box.bottom()}, {right, box.top()},
-                   millimetres(box.height() / pass.view.units_per_m), pen);
+    pass.placer.keep_free(draw_dimension(pass.painter, {right, box.bottom()}, {right, box.top()},
+                                         millimetres(box.height() / pass.view.units_per_m), pen));
 }
 
 Chains chains_of(const SurfaceDrawing& what, const PlaneView& view, const std::vector<Drawn>& drawn) {
@@ -219,6 +219,18 @@ void caption(Pass& pass, double chain_depth_units) {
     }
     pass.letters.draw(pass.painter, {box.left(), y + line * 1.35}, Qt::AlignLeft | Qt::AlignBottom, text,
                       pass.theme.muted);
+    if (pass.what.zones == nullptr) return;
+    const fixing::WindZones& zones = *pass.what.zones;
+    const auto metres = [](double value) { return u"%1\u202fm"_s.arg(value, 0, 'f', 2); };
+    QString words = u"No wind zones: a plate here stands free"_s;
+    if (!zones.areas.empty()) {
+        words = u"Wind zones, EN 1991-1-4 7.2: letter, suction coefficient; h = %1, e = %2"_s.arg(
+            metres(zones.height_m), metres(zones.e_m));
+        if (std::abs(zones.e_side_m - zones.e_m) > 0.005) words += u", from the side %1"_s.arg(metres(zones.e_side_m));
+        if (pass.letters.width(words) > box.width() + line * 2.0) words = u"Wind zones, EN 1991-1-4 7.2"_s;
+    }
+    pass.letters.draw(pass.painter, {box.left(), y + line * 2.55}, Qt::AlignLeft | Qt::AlignBottom, words,
+                      pass.theme.note);
 }
 
 }  // namespace face

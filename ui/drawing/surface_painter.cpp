@@ -13,6 +13,7 @@ constexpr double overall_top_lines = 2.1;
 constexpr double overall_right_lines = 2.4;
 constexpr double caption_lines = 2.4;
 constexpr double legend_lines = 3.6;
+constexpr double zone_caption_lines = 1.2;
 
 }  // namespace
 
@@ -49,6 +50,7 @@ QMarginsF margins_for(const SurfaceDrawing& what) {
         margins.setRight(line * overall_right_lines);
         margins.setBottom(line * caption_lines);
     }
+    if (what.zones != nullptr && what.dimensions) margins.setBottom(margins.bottom() + line * zone_caption_lines);
     if (what.shade_map != nullptr) margins.setTop(line * legend_lines);
     if (what.point_dimensions && what.surface != nullptr) {
         // Only the figures' widths matter here, not where they stand.
@@ -75,6 +77,7 @@ void paint_surface(QPainter& painter, const SurfaceDrawing& what, const PlaneVie
     face::fill_surface(pass);
     face::shade_overlay(pass);
     if (what.rafters) face::rafters(pass);
+    face::zone_lines(pass);
     face::outline(pass);
     // What labels must stay clear of is noted before the first label is placed.
     for (std::size_t i = 0; i < what.surface->outline.size(); ++i) {
@@ -89,19 +92,28 @@ void paint_surface(QPainter& painter, const SurfaceDrawing& what, const PlaneVie
                                        pass.line(3.0));
         }
     }
+    if (!what.keep_free.isEmpty()) pass.placer.keep_free(what.keep_free);
     face::collectors(pass, drawn);
     face::keep_outs(pass);
     const std::vector<face::Standing> obstacles = face::standing_on(what);
     face::standing(pass, obstacles);
+    face::run_line(pass);
+    face::tight_strips(pass, drawn);
     if (what.dimensions || what.point_dimensions) face::overall_dimensions(pass);
-    if (what.dimensions) face::collector_dimensions(pass, drawn);
+    if (what.dimensions) {
+        face::zone_widths(pass);
+        face::collector_dimensions(pass, drawn);
+    }
     const double depth = what.point_dimensions ? face::point_chains(pass, drawn) : 0.0;
     if (what.dimensions || what.point_dimensions) face::caption(pass, depth);
     face::fixing_points(pass, drawn);
     face::collector_names(pass, drawn);
     face::keep_out_labels(pass);
     face::standing_labels(pass, obstacles);
+    face::run_words(pass);
+    face::zone_words(pass, drawn);
     if (what.rafters && (what.dimensions || what.point_dimensions)) face::rafter_figure(pass);
+    face::tight_gaps(pass, drawn);
     painter.restore();
 }
 

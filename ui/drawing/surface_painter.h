@@ -10,8 +10,11 @@
 #include <string>
 #include <vector>
 
+#include "core/fixing/tight_spots.h"
+#include "core/fixing/zone_outlines.h"
 #include "core/job/job.h"
 #include "core/plan/plan.h"
+#include "core/site/surface_run.h"
 #include "ui/common/theme.h"
 
 namespace wg::ui {
@@ -38,6 +41,13 @@ struct SurfaceDrawing {
     const plan::Plan* plan = nullptr;  ///< may be null: then no fixing points
     const site::ShadeMap* shade_map = nullptr;
     std::string selected_id;
+    std::vector<std::string> also_selected;  ///< further collectors that move with the selected one
+    // What stands against the places as they are now; null: not drawn.
+    const std::vector<fixing::TightSpot>* tight = nullptr;
+    const fixing::WindZones* zones = nullptr;
+    const site::SurfaceRun* run = nullptr;
+    QRectF keep_free;               ///< where whoever shows the drawing writes on it; painter units
+    bool level_marks = false;       ///< a level on the side that the maker wants level
     bool dimensions = true;         ///< collector's distances to edges, fixing points' set-out on paper
     bool point_dimensions = false;  ///< every fixing point from the nearest two edges
     bool rafters = true;

@@ -72,6 +72,22 @@ double point_chains(Pass& pass, const std::vector<Drawn>& drawn);
 /// Unit of the dimensions and a scale bar, below the drawing.
 void caption(Pass& pass, double chain_depth_units);
 
+/// Broken lines of the zones; their widths, measured inside the lower edge and the right-hand one; their letters.
+void zone_lines(Pass& pass);
+void zone_widths(Pass& pass);
+void zone_words(Pass& pass, const std::vector<Drawn>& drawn);
+/// Strips asked for round plates and keep-outs that are not left free, and outlines of what a plate lies over.
+void tight_strips(Pass& pass, const std::vector<Drawn>& drawn);
+/// The gaps themselves as dimensions, with the rule in words.
+void tight_gaps(Pass& pass, const std::vector<Drawn>& drawn);
+/// From the connections along the surface to where the run leaves it.
+void run_line(Pass& pass);
+void run_words(Pass& pass);
+/// A spirit level along the inside of the side that the maker wants level; struck through where that side is not.
+void level_mark(Pass& pass, const Drawn& one);
+[[nodiscard]] const CollectorModel* model_of(const Pass& pass);
+[[nodiscard]] bool is_selected(const SurfaceDrawing& what, const std::string& placement_id);
+
 struct Chains {
     std::vector<ChainMark> x, y;
     Point2 datum;

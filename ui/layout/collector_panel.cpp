@@ -7,14 +7,18 @@
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
-#include <cmath>
+#include <algorithm>
 
+#include "core/fixing/mounting_rules.h"
 #include "core/job/words.h"
+#include "ui/common/arrange_edits.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/drawing/fields.h"
+#include "ui/layout/arrange_panel.h"
 #include "ui/layout/edge_offsets.h"
+#include "ui/layout/rules_box.h"
 
 namespace wg::ui {
 namespace {
@@ -55,14 +59,30 @@ CollectorPanel::CollectorPanel(QWidget* parent) : QWidget(parent) {
             [this](int index) { Q_EMIT surface_chosen(surface_->itemData(index).toString()); });
 
     column->addSpacing(8);
+    build_collectors(column);
+    column->addSpacing(8);
+    build_selected(column);
+}
+
+void CollectorPanel::build_collectors(QVBoxLayout* column) {
     column->addWidget(heading(tr("Collectors"), this));
     list_ = new QListWidget(this);
     list_->setAccessibleName(tr("Collectors of this choice"));
+    list_->setToolTip(tr("Ctrl or Shift with a click selects several"));
+    list_->setSelectionMode(QAbstractItemView::ExtendedSelection);
+    list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);  // long names are elided, whole in the tip
     list_->setMaximumHeight(84);
     list_->setMinimumHeight(84);
     column->addWidget(list_);
-    connect(list_, &QListWidget::currentItemChanged, this, [this](QListWidgetItem* item) {
-        if (item != nullptr) Q_EMIT placement_chosen(item->data(Qt::UserRole).toString());
+    connect(list_, &QListWidget::itemSelectionChanged, this, [this] {
+        QStringList ids;
+        for (int i = 0; i < list_->count(); ++i) {
+            const QListWidgetItem* item = list_->item(i);
+            if (item->isSelected() && item != list_->currentItem()) ids << item->data(Qt::UserRole).toString();
+        }
+        const QListWidgetItem* current = list_->currentItem();
+        if (current != nullptr && current->isSelected()) ids << current->data(Qt::UserRole).toString();
+        Q_EMIT placements_chosen(ids);
     });
     auto* row = new QHBoxLayout;
     row->setSpacing(8);
@@ -77,14 +97,14 @@ CollectorPanel::CollectorPanel(QWidget* parent) : QWidget(parent) {
         if (!id.empty()) Q_EMIT placement_chosen(qs(id));
     });
     connect(remove_, &QPushButton::clicked, this, [this] {
-        if (session_ != nullptr && !placement_id_.empty()) remove_collector(*session_, placement_id_);
+        if (session_ != nullptr && !selection_.empty()) remove_collectors(*session_, std::vector(selection_));
     });
-    column->addSpacing(8);
-    build_selected(column);
 }
 
 void CollectorPanel::build_selected(QVBoxLayout* column) {
-    none_words_ = new QLabel(tr("Click a collector to see and type its place."), this);
+    none_words_ = new QLabel(tr("Click a collector to see and type its place. Ctrl with a click, or a frame drawn "
+                                "round them, selects several."),
+                             this);
     none_words_->setProperty("role", QStringLiteral("muted"));
     none_words_->setWordWrap(true);
     column->addWidget(none_words_);
@@ -93,6 +113,20 @@ void CollectorPanel::build_selected(QVBoxLayout* column) {
     auto* inside = new QVBoxLayout(selected_box_);
     inside->setContentsMargins(0, 0, 0, 0);
     inside->setSpacing(8);
+    build_place(inside);
+    rules_ = new RulesBox(selected_box_);
+    inside->addWidget(rules_);
+    row_ = new RowPanel(selected_box_);
+    inside->addWidget(row_);
+    connect(row_, &RowPanel::row_put, this, &CollectorPanel::placements_chosen);
+    connect(row_, &RowPanel::said, this, &CollectorPanel::said);
+    arrange_ = new ArrangePanel(this);
+    column->addWidget(arrange_);
+    connect(arrange_, &ArrangePanel::said, this, &CollectorPanel::said);
+    connect_place();
+}
+
+void CollectorPanel::build_place(QVBoxLayout* inside) {
     inside->addWidget(heading(tr("Place of the selected collector"), selected_box_));
     auto* form = new QFormLayout;
     form->setLabelAlignment(Qt::AlignLeft | Qt::AlignVCenter);
@@ -106,11 +140,10 @@ void CollectorPanel::build_selected(QVBoxLayout* column) {
     inside->addLayout(form);
     auto* row = new QHBoxLayout;
     row->setSpacing(8);
-    auto* quarter = new QPushButton(tr("Turn by 90\u00b0"), selected_box_);
-    quarter->setToolTip(tr("R on the drawing"));
+    quarter_ = new QPushButton(tr("Turn"), selected_box_);
     hand_ = new QPushButton(selected_box_);
     hand_->setToolTip(tr("Side of the connections. H on the drawing"));
-    row->addWidget(quarter);
+    row->addWidget(quarter_);
     row->addWidget(hand_, 1);
     inside->addLayout(row);
     inside->addWidget(new QLabel(tr("Move to surface"), selected_box_));
@@ -126,7 +159,9 @@ void CollectorPanel::build_selected(QVBoxLayout* column) {
     frame->addRow(tr("Frame tilt"), frame_tilt_);
     frame->addRow(tr("Faces"), frame_azimuth_);
     inside->addWidget(frame_box_);
+}
 
+void CollectorPanel::connect_place() {
     const auto commits = [this](NumberField* field, auto then) {
         connect(field, &NumberField::committed, this, [this, then](std::optional<double> value) {
             if (session_ == nullptr || placement_id_.empty()) return;
@@ -145,11 +180,8 @@ void CollectorPanel::build_selected(QVBoxLayout* column) {
     });
     commits(frame_tilt_, [this](std::optional<double>) { commit_frame(); });
     commits(frame_azimuth_, [this](std::optional<double>) { commit_frame(); });
-    connect(quarter, &QPushButton::clicked, this, [this] {
-        const Placement* one = placement_of(session_, placement_id_);
-        if (one == nullptr) return;
-        turn_placement(*session_, placement_id_, std::remainder(one->turn_deg + 90.0, 360.0));
-        session_->end_merge();
+    connect(quarter_, &QPushButton::clicked, this, [this] {
+        if (session_ != nullptr && !placement_id_.empty()) turn_collectors(*session_, {placement_id_}, 1);
     });
     connect(hand_, &QPushButton::clicked, this, [this] {
         const Placement* one = placement_of(session_, placement_id_);
@@ -168,6 +200,9 @@ void CollectorPanel::set_session(JobSession* session) {
     session_ = session;
     surface_id_.clear();
     placement_id_.clear();
+    selection_.clear();
+    arrange_->set_session(session);
+    row_->set_session(session);
     if (session_ != nullptr) {
         connect(session_, &JobSession::job_changed, this, &CollectorPanel::refresh);
         connect(session_, &JobSession::choice_changed, this, &CollectorPanel::refresh);
@@ -176,16 +211,15 @@ void CollectorPanel::set_session(JobSession* session) {
     refresh();
 }
 
-void CollectorPanel::show_state(const std::string& surface_id, const std::string& placement_id) {
+void CollectorPanel::show_state(const std::string& surface_id, const std::vector<std::string>& selection) {
     surface_id_ = surface_id;
-    placement_id_ = placement_id;
+    selection_ = selection;
+    placement_id_ = selection.size() == 1 ? selection.front() : std::string();
     refresh();
 }
 
 void CollectorPanel::refresh() {
     setEnabled(session_ != nullptr);
-    const QSignalBlocker quiet_list(list_);
-    list_->clear();
     for (CalmCombo* combo : {surface_, on_surface_}) {
         const QSignalBlocker quiet(combo);
         combo->clear();
@@ -194,7 +228,11 @@ void CollectorPanel::refresh() {
             combo->addItem(qs(surface.label), qs(surface.id));
         }
     }
-    if (session_ == nullptr) return;
+    if (session_ == nullptr) {
+        const QSignalBlocker quiet(list_);
+        list_->clear();
+        return;
+    }
     surface_->show_data(qs(surface_id_));
     if (const Surface* on = find_surface(session_->job().site, surface_id_)) {
         QString words = tr("%1, tilt %2\u00b0, faces %3")
@@ -205,25 +243,49 @@ void CollectorPanel::refresh() {
     } else {
         surface_words_->setText(tr("Add a surface on the Visit stage."));
     }
+    refresh_list();
+    add_->setEnabled(session_->current_choice() != nullptr && !surface_id_.empty());
+    refresh_selected();
+}
+
+void CollectorPanel::refresh_list() {
+    const QSignalBlocker quiet(list_);
+    struct Entry {
+        QString id, words;
+    };
+    std::vector<Entry> entries;
     if (const Choice* choice = session_->current_choice()) {
         for (const Placement& one : choice->placements) {
             const Surface* on = find_surface(session_->job().site, one.surface_id);
-            auto* item = new QListWidgetItem(
-                tr("%1 \u2013 %2").arg(qs(one.label), on != nullptr ? qs(on->label) : tr("no surface")), list_);
-            item->setData(Qt::UserRole, qs(one.id));
-            item->setToolTip(item->text());
-            if (one.id == placement_id_) list_->setCurrentItem(item);
+            entries.push_back(
+                {qs(one.id), tr("%1 \u2013 %2").arg(qs(one.label), on != nullptr ? qs(on->label) : tr("no surface"))});
         }
     }
-    add_->setEnabled(session_->current_choice() != nullptr && !surface_id_.empty());
-    refresh_selected();
+    // Rows stay while they still fit: a selection under way in the list must not lose them.
+    while (list_->count() > static_cast<int>(entries.size()))
+        delete list_->takeItem(list_->count() - 1);
+    while (list_->count() < static_cast<int>(entries.size()))
+        list_->addItem(QString());
+    for (int i = 0; i < list_->count(); ++i) {
+        const Entry& entry = entries[static_cast<std::size_t>(i)];
+        QListWidgetItem* item = list_->item(i);
+        item->setText(entry.words);
+        item->setToolTip(entry.words);
+        item->setData(Qt::UserRole, entry.id);
+        item->setSelected(std::find(selection_.begin(), selection_.end(), entry.id.toStdString()) != selection_.end());
+        if (!selection_.empty() && entry.id == qs(selection_.back())) {
+            list_->setCurrentItem(item, QItemSelectionModel::NoUpdate);
+        }
+    }
 }
 
 void CollectorPanel::refresh_selected() {
     const Placement* one = placement_of(session_, placement_id_);
     selected_box_->setVisible(one != nullptr);
-    none_words_->setVisible(one == nullptr);
-    remove_->setEnabled(one != nullptr);
+    none_words_->setVisible(selection_.empty());
+    arrange_->setVisible(selection_.size() > 1);
+    arrange_->show_selection(selection_);
+    remove_->setEnabled(!selection_.empty());
     if (one == nullptr) return;
     const Surface* on = find_surface(session_->job().site, one->surface_id);
     const CollectorModel* model =
@@ -237,6 +299,12 @@ void CollectorPanel::refresh_selected() {
     left_->setEnabled(offsets.left_m.has_value());
     low_->setEnabled(offsets.low_m.has_value());
     turn_->set_value(one->turn_deg);
+    rules_->show_rules(session_, placement_id_);
+    row_->show_placement(placement_id_);
+    const bool turns = model != nullptr && (fixing::next_turn_deg(*model, one->turn_deg, 1) != one->turn_deg);
+    quarter_->setEnabled(turns);
+    quarter_->setToolTip(turns ? tr("To the next position that the maker allows. R on the drawing")
+                               : tr("The maker allows this position only"));
     hand_->setText(one->hand == Hand::left ? tr("Connections: left") : tr("Connections: right"));
     on_surface_->show_data(qs(one->surface_id));
     frame_box_->setVisible(one->frame_tilt_deg.has_value() || (on != nullptr && on->tilt_deg < level_tilt_deg));

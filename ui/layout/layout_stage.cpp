@@ -10,8 +10,10 @@
 #include <QTabWidget>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/common/edits.h"
+#include "ui/common/flow_layout.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/drawing/site_canvas.h"
@@ -81,7 +83,7 @@ QWidget* LayoutStage::build_drawing() {
     auto* column = new QVBoxLayout(holder);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
-    auto* bar = new QHBoxLayout;
+    auto* bar = new FlowLayout;
     bar->setSpacing(8);
     views_ = new QButtonGroup(this);
     views_->setExclusive(true);
@@ -101,7 +103,6 @@ QWidget* LayoutStage::build_drawing() {
         views_->addButton(button, static_cast<int>(one.view));
         bar->addWidget(button);
     }
-    bar->addSpacing(8);
     snap_ = new QCheckBox(tr("Snap"), holder);
     snap_->setToolTip(tr("Hold dragged collectors at rafters, clearances and their neighbours"));
     snap_->setChecked(true);
@@ -109,7 +110,9 @@ QWidget* LayoutStage::build_drawing() {
     shade_box_ = new QCheckBox(tr("Shade map"), holder);
     shade_box_->setToolTip(tr("Direct sun lost in a year, cell by cell"));
     bar->addWidget(shade_box_);
-    bar->addStretch(1);
+    zones_box_ = new QCheckBox(tr("Wind zones"), holder);
+    zones_box_->setToolTip(tr("Zones of EN 1991-1-4 from which each plate's suction is taken, with their widths"));
+    bar->addWidget(zones_box_);
     fit_ = new QPushButton(tr("Fit"), holder);
     fit_->setToolTip(tr("Everything in view (F). Wheel zooms, middle button or space pans."));
     bar->addWidget(fit_);
@@ -143,11 +146,13 @@ void LayoutStage::connect_parts() {
     connect(views_, &QButtonGroup::idClicked, this, [this](int id) { show_view(static_cast<View>(id)); });
     connect(snap_, &QCheckBox::toggled, this, [this](bool on) { surface_canvas_->set_snapping(on); });
     connect(shade_box_, &QCheckBox::toggled, this, [this](bool on) { surface_canvas_->set_shade_shown(on); });
+    connect(zones_box_, &QCheckBox::toggled, this, [this](bool on) { surface_canvas_->set_zones_shown(on); });
     connect(fit_, &QPushButton::clicked, this, &LayoutStage::fit_view);
     connect(surface_canvas_, &Canvas::status, this, &StageWidget::status_text);
     connect(site_canvas_, &Canvas::status, this, &StageWidget::status_text);
-    connect(surface_canvas_, &SurfaceCanvas::selection_changed, this,
-            [this](const QString& id) { select_placement(id.toStdString()); });
+    connect(surface_canvas_, &SurfaceCanvas::selection_changed, this, &LayoutStage::after_selection);
+    connect(collectors_, &CollectorPanel::placements_chosen, this, &LayoutStage::select_placements);
+    connect(collectors_, &CollectorPanel::said, this, &StageWidget::status_text);
     connect(surface_canvas_, &SurfaceCanvas::move_to_surface, this, &LayoutStage::step_surface);
     connect(collectors_, &CollectorPanel::surface_chosen, this,
             [this](const QString& id) { show_surface(id.toStdString()); });
@@ -198,37 +203,58 @@ void LayoutStage::after_job_change() {
         if (find_surface(site, surface_id) == nullptr && !site.surfaces.empty()) surface_id = site.surfaces.front().id;
         surface_canvas_->set_surface(surface_id);
     }
-    std::string selected = surface_canvas_->selected();
-    bool known = false;
-    if (choice != nullptr) {
-        for (const Placement& one : choice->placements)
-            known = known || one.id == selected;
+    std::vector<std::string> selected = surface_canvas_->selection();
+    const auto gone = [choice](const std::string& id) {
+        return choice == nullptr || std::none_of(choice->placements.begin(), choice->placements.end(),
+                                                 [&id](const Placement& one) { return one.id == id; });
+    };
+    selected.erase(std::remove_if(selected.begin(), selected.end(), gone), selected.end());
+    surface_canvas_->set_selection(selected);
+    show_state(surface_id);
+}
+
+void LayoutStage::show_state(const std::string& surface_id) {
+    collectors_->show_state(surface_id, surface_canvas_->selection());
+}
+
+void LayoutStage::after_selection() {
+    places_->set_moving(surface_canvas_->selected());
+    show_state(surface_canvas_->surface_id());
+}
+
+void LayoutStage::select_placements(const QStringList& placement_ids) {
+    const Choice* choice = session_ != nullptr ? session_->current_choice() : nullptr;
+    if (choice == nullptr) return;
+    if (placement_ids.isEmpty()) {
+        surface_canvas_->set_selection({});
+        after_selection();
+        return;
     }
-    if (!known && !selected.empty()) {
-        selected.clear();
-        surface_canvas_->set_selected(selected);
+    // What is selected together lies on one surface: that of the last one.
+    const auto surface_of = [choice](const QString& id) {
+        for (const Placement& one : choice->placements) {
+            if (one.id == id.toStdString()) return one.surface_id;
+        }
+        return std::string();
+    };
+    const std::string on = surface_of(placement_ids.back());
+    std::vector<std::string> ids;
+    for (const QString& id : placement_ids) {
+        if (surface_of(id) == on) ids.push_back(id.toStdString());
     }
-    collectors_->show_state(surface_id, selected);
+    surface_canvas_->set_surface(on);
+    surface_canvas_->set_selection(ids);
+    after_selection();
 }
 
 void LayoutStage::show_surface(const std::string& surface_id) {
     surface_canvas_->set_surface(surface_id);
     show_view(View::surface);
-    collectors_->show_state(surface_id, surface_canvas_->selected());
+    show_state(surface_id);
 }
 
 void LayoutStage::select_placement(const std::string& placement_id) {
-    const Choice* choice = session_ != nullptr ? session_->current_choice() : nullptr;
-    if (choice != nullptr) {
-        for (const Placement& one : choice->placements) {
-            if (one.id == placement_id && one.surface_id != surface_canvas_->surface_id()) {
-                surface_canvas_->set_surface(one.surface_id);
-            }
-        }
-    }
-    surface_canvas_->set_selected(placement_id);
-    places_->set_moving(placement_id);
-    collectors_->show_state(surface_canvas_->surface_id(), placement_id);
+    select_placements(placement_id.empty() ? QStringList() : QStringList{qs(placement_id)});
 }
 
 void LayoutStage::step_surface(int direction) {
@@ -252,6 +278,7 @@ void LayoutStage::show_view(View view) {
     tools_->setCurrentIndex(view == View::surface ? 0 : 1);
     snap_->setVisible(view == View::surface);
     shade_box_->setVisible(view == View::surface);
+    zones_box_->setVisible(view == View::surface);
     fit_->setVisible(view != View::run);
 }
 

@@ -35,6 +35,8 @@ class LayoutStage : public StageWidget {
     void show_view(View view);
     [[nodiscard]] View view() const;
     [[nodiscard]] SurfaceCanvas* surface_canvas() const { return surface_canvas_; }
+    [[nodiscard]] CollectorPanel* collector_panel() const { return collectors_; }
+    [[nodiscard]] QCheckBox* zones_box() const { return zones_box_; }
     [[nodiscard]] PlacesPanel* places_panel() const { return places_; }
     [[nodiscard]] SiteCanvas* site_canvas() const { return site_canvas_; }
 
@@ -44,6 +46,9 @@ class LayoutStage : public StageWidget {
     void connect_parts();
     void show_surface(const std::string& surface_id);
     void select_placement(const std::string& placement_id);
+    void select_placements(const QStringList& placement_ids);
+    void after_selection();
+    void show_state(const std::string& surface_id);  ///< to the panels, with what is selected on the drawing
     void after_job_change();
     void step_surface(int direction);
     void fit_view();
@@ -62,6 +67,7 @@ class LayoutStage : public StageWidget {
     RunView* run_view_ = nullptr;
     QCheckBox* snap_ = nullptr;
     QCheckBox* shade_box_ = nullptr;
+    QCheckBox* zones_box_ = nullptr;
     QPushButton* fit_ = nullptr;
     QWidget* no_choice_ = nullptr;
 };

@@ -72,6 +72,19 @@ void rafter_pulls(const std::vector<double>& rafters, const std::vector<Point2>&
     }
 }
 
+/// Beside a thing, `gap` away from it; only sides that face the collector pull.
+void facing_pulls(const Box& mine, const Box& thing, double gap, const QString& reason, std::vector<Pull>& x,
+                  std::vector<Pull>& y) {
+    if (mine.low < thing.high && mine.high > thing.low) {
+        x.push_back({thing.left - gap - mine.right, 1.0, reason});
+        x.push_back({thing.right + gap - mine.left, 1.0, reason});
+    }
+    if (mine.left < thing.right && mine.right > thing.left) {
+        y.push_back({thing.low - gap - mine.high, 1.0, reason});
+        y.push_back({thing.high + gap - mine.low, 1.0, reason});
+    }
+}
+
 void edge_pulls(const SnapInput& input, const Box& mine, std::vector<Pull>& x, std::vector<Pull>& y) {
     const double gap = input.model->clearance_m;
     const QString reason = tr("edge %1").arg(length_mm(gap));
@@ -84,17 +97,9 @@ void edge_pulls(const SnapInput& input, const Box& mine, std::vector<Pull>& x, s
     if (const auto d = reach_m(outline, {mx, my}, 0.0, 1.0)) y.push_back({(*d - (mine.high - my)) - gap, 1.0, reason});
     for (const KeepOut& zone : input.surface->keep_outs) {
         if (zone.outline.size() < 3) continue;
-        const Box box = box_of(zone.outline);
         const QString near = tr("clear of %1").arg(zone.label.empty() ? tr("keep-out") : qs(zone.label));
-        // Only sides that face the collector pull.
-        if (mine.low < box.high && mine.high > box.low) {
-            x.push_back({box.left - zone.clearance_m - mine.right, 1.0, near});
-            x.push_back({box.right + zone.clearance_m - mine.left, 1.0, near});
-        }
-        if (mine.left < box.right && mine.right > box.left) {
-            y.push_back({box.low - zone.clearance_m - mine.high, 1.0, near});
-            y.push_back({box.high + zone.clearance_m - mine.low, 1.0, near});
-        }
+        // Where the maker asks for more than the survey, the plate rests where both are content.
+        facing_pulls(mine, box_of(zone.outline), std::max(zone.clearance_m, gap), near, x, y);
     }
 }
 
@@ -105,6 +110,8 @@ void neighbour_pulls(const SnapInput& input, const Box& mine, std::vector<Pull>&
             tr("in line with %1").arg(other->label.empty() ? tr("the other collector") : qs(other->label));
         y.push_back({box.low - mine.low, 1.5, in_line});
         x.push_back({box.left - mine.left, 1.5, in_line});
+        const double gap = input.model->clearance_m;
+        facing_pulls(mine, box, gap, tr("%1 beside %2").arg(length_mm(gap), qs(other->label)), x, y);
     }
 }
 

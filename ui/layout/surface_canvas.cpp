@@ -1,10 +1,8 @@
 #include "ui/layout/surface_canvas.h"
 
-#include <QKeyEvent>
 #include <QPainter>
 #include <QPolygonF>
 #include <algorithm>
-#include <cmath>
 
 #include "core/site/geometry.h"
 #include "ui/common/edits.h"
@@ -14,45 +12,61 @@
 #include "ui/layout/shade_service.h"
 
 namespace wg::ui {
-namespace {
-
-constexpr double nudge_m = 0.01;
-constexpr double long_nudge_m = 0.10;
-constexpr double hand_moves_units = 3.0;  ///< a click that trembles is not a drag
-
-}  // namespace
-
 SurfaceCanvas::SurfaceCanvas(ShadeService* shade, QWidget* parent) : Canvas(parent), shade_(shade) {
     setAccessibleName(tr("Surface seen face-on"));
-    setAccessibleDescription(
-        tr("Tab goes to the next collector; arrow keys move it by 1 cm, with Shift by 10 cm; R turns it; H changes the "
-           "side of the connections; Page up and Page down take it to another surface"));
+    setAccessibleDescription(tr(
+        "Tab goes to the next collector, Ctrl+A selects all; arrow keys move what is selected by 1 cm, with Shift by "
+        "10 cm; R turns it; H changes the side of the connections; Page up and Page down take it to another surface"));
     connect(shade_, &ShadeService::ready, this, [this] { update(); });
 }
 
 void SurfaceCanvas::set_session(JobSession* session) {
     if (session_ != nullptr) disconnect(session_, nullptr, this, nullptr);
     session_ = session;
-    selected_.clear();
+    selection_.clear();
     surface_id_.clear();
-    moving_ = false;
+    moving_ = banding_ = false;
     if (session_ != nullptr) {
-        connect(session_, &JobSession::job_changed, this, [this] { refit(); });
+        connect(session_, &JobSession::job_changed, this, &SurfaceCanvas::after_content);
         connect(session_, &JobSession::plan_changed, this, [this] { update(); });
-        connect(session_, &JobSession::choice_changed, this, [this] { refit(); });
+        connect(session_, &JobSession::choice_changed, this, &SurfaceCanvas::after_content);
     }
+    refresh_live();
+}
+
+void SurfaceCanvas::after_content() {
+    refresh_live();
+    refit();
+}
+
+void SurfaceCanvas::refresh_live() {
+    live_ = session_ != nullptr ? live_rules(*session_, surface_id_, selection_) : LiveRules();
+    zones_ = session_ != nullptr && zones_shown_ ? zones_of(*session_, surface_id_) : fixing::WindZones();
 }
 
 void SurfaceCanvas::set_surface(const std::string& surface_id) {
     if (surface_id_ == surface_id) return;
     surface_id_ = surface_id;
-    moving_ = false;
+    moving_ = banding_ = false;
+    refresh_live();
     fit();
 }
 
 void SurfaceCanvas::set_selected(const std::string& placement_id) {
-    selected_ = placement_id;
+    set_selection(placement_id.empty() ? std::vector<std::string>() : std::vector{placement_id});
+}
+
+void SurfaceCanvas::set_selection(const std::vector<std::string>& placement_ids) {
+    if (selection_ == placement_ids) return;
+    selection_ = placement_ids;
+    refresh_live();
     update();
+}
+
+void SurfaceCanvas::set_zones_shown(bool on) {
+    zones_shown_ = on;
+    refresh_live();
+    refit();
 }
 
 void SurfaceCanvas::set_shade_shown(bool on) {
@@ -93,7 +107,12 @@ SurfaceDrawing SurfaceCanvas::drawing() const {
     what.surface = surface();
     what.choice = session_->current_choice();
     what.collector = model();
-    what.selected_id = selected_;
+    what.selected_id = selected();
+    what.also_selected = selection_;
+    what.tight = &live_.tight;
+    what.run = live_.run ? &*live_.run : nullptr;
+    what.zones = zones_shown_ ? &zones_ : nullptr;
+    what.level_marks = true;
     what.scale_bar = true;
     what.collector_dimensions_all_round = true;
     what.text_units = text_units();
@@ -125,6 +144,15 @@ void SurfaceCanvas::paintEvent(QPaintEvent*) {
     const auto plan = session_->plan();
     what.plan = plan.get();
     if (shade_shown_) what.shade_map = shade_->map_of(surface_id_);
+    const Lettering bold(text_units(), true);
+    QRectF reason_box;
+    if (moving_ && !reason_.isEmpty()) {
+        const Placement* moved = placement(selected());
+        const QPointF at = moved != nullptr ? view().map({moved->x_m, moved->y_m}) : QRectF(rect()).center();
+        reason_box = bold.box(at + QPointF(0.0, text_units() * 2.6), Qt::AlignHCenter | Qt::AlignTop, reason_)
+                         .adjusted(-6, -2, 6, 2);
+        what.keep_free = reason_box;
+    }
     paint_surface(painter, what, view(), theme);
     paint_proposals(painter);
     if (placements().empty()) {
@@ -138,14 +166,16 @@ void SurfaceCanvas::paintEvent(QPaintEvent*) {
         letters.draw(painter, QPointF(width() - 12.0, 10.0), Qt::AlignRight | Qt::AlignTop,
                      tr("working out the shade map \u2026"), theme.muted);
     }
-    if (moving_ && !reason_.isEmpty()) {
-        const Lettering bold(text_units(), true);
-        const Placement* moved = placement(selected_);
-        const QPointF at = moved != nullptr ? view().map({moved->x_m, moved->y_m}) : QRectF(rect()).center();
-        const QRectF box = bold.box(at + QPointF(0.0, text_units() * 2.6), Qt::AlignHCenter | Qt::AlignTop, reason_)
-                               .adjusted(-6, -2, 6, 2);
-        painter.fillRect(box, theme.accent);
-        bold.draw_in(painter, box, reason_, theme.panel);
+    if (!reason_box.isEmpty()) {
+        painter.fillRect(reason_box, theme.accent);
+        bold.draw_in(painter, reason_box, reason_, theme.panel);
+    }
+    if (banding_) {
+        QColor inside = theme.accent;
+        inside.setAlphaF(0.12F);
+        painter.setPen(QPen(theme.accent, 1.2, Qt::DashLine));
+        painter.setBrush(inside);
+        painter.drawRect(QRectF(band_from_, band_to_).normalized());
     }
 }
 
@@ -185,162 +215,6 @@ QString SurfaceCanvas::place_words(Point2 at) const {
     const auto low = reach_m(on->outline, at, 0.0, -1.0);
     return tr("%1: %2 from the left edge, %3 from the lower edge")
         .arg(qs(on->label), length_m(left.value_or(0.0)), length_m(low.value_or(0.0)));
-}
-
-void SurfaceCanvas::select(const std::string& id) {
-    if (selected_ == id) return;
-    selected_ = id;
-    update();
-    Q_EMIT selection_changed(qs(id));
-}
-
-void SurfaceCanvas::press(QPointF at, Qt::KeyboardModifiers) {
-    moving_ = false;
-    const CollectorModel* plate = model();
-    const Surface* on = surface();
-    if (plate == nullptr || on == nullptr) return;
-    const Point2 pointer = view().unmap(at);
-    // The topmost is the one drawn last.
-    const auto here = placements();
-    for (auto one = here.rbegin(); one != here.rend(); ++one) {
-        const auto placed = site::place(*on, session_->job().site.sketch_up_azimuth_deg, **one, *plate);
-        if (!site::contains(placed.outline, pointer)) continue;
-        select((*one)->id);
-        moving_ = true;
-        start_ = {(*one)->x_m, (*one)->y_m};
-        grab_ = {start_.x_m - pointer.x_m, start_.y_m - pointer.y_m};
-        reason_.clear();
-        return;
-    }
-    select({});
-}
-
-SnapInput SurfaceCanvas::snap_input(const Placement& moved) const {
-    SnapInput input;
-    input.surface = surface();
-    input.placement = &moved;
-    input.model = model();
-    input.sketch_up_azimuth_deg = session_->job().site.sketch_up_azimuth_deg;
-    input.reach_m = std::min(reach_units() / units_per_m(), 0.10);
-    for (const Placement* other : placements()) {
-        if (other->id != moved.id) input.others.push_back(other);
-    }
-    return input;
-}
-
-void SurfaceCanvas::drag(QPointF at, Qt::KeyboardModifiers modifiers) {
-    if (!moving_) return;
-    const Placement* moved = placement(selected_);
-    if (moved == nullptr) return;
-    const Point2 pointer = view().unmap(at);
-    Snapped to{pointer.x_m + grab_.x_m, pointer.y_m + grab_.y_m, {}, {}};
-    const bool still = std::hypot(to.x_m - start_.x_m, to.y_m - start_.y_m) * units_per_m() < hand_moves_units;
-    if (still && moved->x_m == start_.x_m && moved->y_m == start_.y_m) return;
-    if (snapping_ && (modifiers & Qt::AltModifier) == 0) to = snap(snap_input(*moved), to.x_m, to.y_m);
-    reason_ = to.reason_x;
-    if (!to.reason_y.isEmpty()) reason_ += (reason_.isEmpty() ? QString() : QStringLiteral(" \u00b7 ")) + to.reason_y;
-    move_placement(*session_, selected_, to.x_m, to.y_m);
-    Q_EMIT status((reason_.isEmpty() ? tr("Moved freely") : tr("Held at %1").arg(reason_)) +
-                  tr(". Alt: without snapping. Escape: back to where it was."));
-    update();
-}
-
-void SurfaceCanvas::release(QPointF) {
-    if (!moving_) return;
-    moving_ = false;
-    reason_.clear();
-    if (session_ != nullptr) session_->end_merge();
-    refit();
-}
-
-void SurfaceCanvas::hover(QPointF at) {
-    const Surface* on = surface();
-    const CollectorModel* plate = model();
-    if (on == nullptr) return;
-    const Point2 pointer = view().unmap(at);
-    QString words = place_words(pointer);
-    bool over = false;
-    if (plate != nullptr) {
-        for (const Placement* one : placements()) {
-            const auto placed = site::place(*on, session_->job().site.sketch_up_azimuth_deg, *one, *plate);
-            if (!site::contains(placed.outline, pointer)) continue;
-            over = true;
-            words += tr("   %1: drag to move, R turns, H changes hand").arg(qs(one->label));
-        }
-    }
-    for (const KeepOut& zone : on->keep_outs) {
-        if (zone.outline.size() >= 3 && site::contains(zone.outline, pointer)) {
-            words += tr("   %1, %2 kept clear round it").arg(qs(zone.label), length_mm(zone.clearance_m));
-        }
-    }
-    setCursor(over ? Qt::SizeAllCursor : Qt::ArrowCursor);
-    Q_EMIT status(words);
-}
-
-void SurfaceCanvas::nudge(double dx_m, double dy_m) {
-    const Placement* moved = placement(selected_);
-    if (moved == nullptr) return;
-    move_placement(*session_, selected_, moved->x_m + dx_m, moved->y_m + dy_m);
-    if (const Placement* now = placement(selected_)) Q_EMIT status(place_words({now->x_m, now->y_m}));
-}
-
-void SurfaceCanvas::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Escape && moving_) {
-        move_placement(*session_, selected_, start_.x_m, start_.y_m);
-        release({});
-        return;
-    }
-    const Placement* chosen = placement(selected_);
-    const double step = (event->modifiers() & Qt::ShiftModifier) != 0 ? long_nudge_m : nudge_m;
-    if (chosen != nullptr) {
-        switch (event->key()) {
-            case Qt::Key_Left: nudge(-step, 0.0); return;
-            case Qt::Key_Right: nudge(step, 0.0); return;
-            case Qt::Key_Up: nudge(0.0, step); return;
-            case Qt::Key_Down: nudge(0.0, -step); return;
-            case Qt::Key_R: {
-                const double by = (event->modifiers() & Qt::ShiftModifier) != 0 ? -90.0 : 90.0;
-                turn_placement(*session_, selected_, std::remainder(chosen->turn_deg + by, 360.0));
-                session_->end_merge();
-                return;
-            }
-            case Qt::Key_H:
-                set_hand(*session_, selected_, chosen->hand == Hand::left ? Hand::right : Hand::left);
-                return;
-            case Qt::Key_PageUp: Q_EMIT move_to_surface(-1); return;
-            case Qt::Key_PageDown: Q_EMIT move_to_surface(1); return;
-            case Qt::Key_Delete: {
-                const std::string id = selected_;
-                select({});
-                remove_collector(*session_, id);
-                return;
-            }
-            default: break;
-        }
-    }
-    Canvas::keyPressEvent(event);
-}
-
-void SurfaceCanvas::keyReleaseEvent(QKeyEvent* event) {
-    // A key held down is one step to undo, the next press another.
-    if (!event->isAutoRepeat() && session_ != nullptr && event->key() != Qt::Key_Shift) session_->end_merge();
-    Canvas::keyReleaseEvent(event);
-}
-
-bool SurfaceCanvas::focusNextPrevChild(bool next) {
-    const auto here = placements();
-    const auto at = std::find_if(here.begin(), here.end(), [this](const Placement* p) { return p->id == selected_; });
-    if (here.empty()) return Canvas::focusNextPrevChild(next);
-    if (at == here.end()) {
-        select(next ? here.front()->id : here.back()->id);
-        return true;
-    }
-    if (next ? at + 1 == here.end() : at == here.begin()) {
-        // Past the last collector the focus goes on; the selection stays for the panel's fields.
-        return Canvas::focusNextPrevChild(next);
-    }
-    select(next ? (*(at + 1))->id : (*(at - 1))->id);
-    return true;
 }
 
 }  // namespace wg::ui

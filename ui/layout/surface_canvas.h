@@ -1,11 +1,14 @@
 #pragma once
-// A surface face-on under the hand: collectors are selected, dragged, nudged and turned; dimensions follow.
+// A surface face-on under the hand: collectors are selected, one or several, dragged, nudged and turned; dimensions and
+// the rules of place follow at once.
 
 #include <string>
 #include <vector>
 
+#include "ui/common/arrange_edits.h"
 #include "ui/drawing/canvas.h"
 #include "ui/drawing/surface_painter.h"
+#include "ui/layout/live_rules.h"
 #include "ui/layout/snap.h"
 
 namespace wg::ui {
@@ -30,15 +33,20 @@ class SurfaceCanvas : public Canvas {
     void set_surface(const std::string& surface_id);
     [[nodiscard]] const std::string& surface_id() const { return surface_id_; }
     void set_selected(const std::string& placement_id);
-    [[nodiscard]] const std::string& selected() const { return selected_; }
+    /// The last is the one that figures and snapping are about.
+    void set_selection(const std::vector<std::string>& placement_ids);
+    [[nodiscard]] std::string selected() const { return selection_.empty() ? std::string() : selection_.back(); }
+    [[nodiscard]] const std::vector<std::string>& selection() const { return selection_; }
+    [[nodiscard]] const LiveRules& rules() const { return live_; }
     void set_snapping(bool on) { snapping_ = on; }
     void set_shade_shown(bool on);
+    void set_zones_shown(bool on);
     void set_proposals(std::vector<ProposedPlace> proposals);
 
     [[nodiscard]] PlaneView view() const { return {units_per_m(), origin()}; }
 
    Q_SIGNALS:
-    void selection_changed(const QString& placement_id);
+    void selection_changed();
     void move_to_surface(int direction);  ///< page up or down: selected collector to the next surface
 
    protected:
@@ -60,21 +68,38 @@ class SurfaceCanvas : public Canvas {
     [[nodiscard]] SurfaceDrawing drawing() const;
     [[nodiscard]] SnapInput snap_input(const Placement& moved) const;
     [[nodiscard]] QString place_words(Point2 at) const;
-    void select(const std::string& id);
+    [[nodiscard]] std::string at_pointer(Point2 pointer) const;  ///< topmost collector there
+    [[nodiscard]] bool is_selected(const std::string& id) const;
+    void select(std::vector<std::string> ids);
+    void select_all();
+    void refresh_live();
+    void after_content();
+    void begin_move(Point2 pointer);
+    void end_band(QPointF at);
     void nudge(double dx_m, double dy_m);
+    void turn(int direction);
+    void say(const QString& where);
     void paint_proposals(QPainter& painter) const;
 
     ShadeService* shade_;
     JobSession* session_ = nullptr;
     std::string surface_id_;
-    std::string selected_;
+    std::vector<std::string> selection_;
+    LiveRules live_;
+    fixing::WindZones zones_;
     std::vector<ProposedPlace> proposals_;
     bool snapping_ = true;
     bool shade_shown_ = false;
+    bool zones_shown_ = false;
     bool moving_ = false;
-    Point2 grab_;     ///< collector's middle less the pointer, when the drag began
-    Point2 start_;    ///< collector's middle when the drag began
-    QString reason_;  ///< why the dragged collector rests where it is
+    bool moved_ = false;            ///< the hand has gone further than it trembles
+    bool keeps_selection_ = false;  ///< pressed on one of several: a click without a drag selects it alone
+    Point2 grab_;                   ///< middle of the collector under the hand less the pointer, when the drag began
+    std::vector<PlacedAt> start_;   ///< where the selected ones were then
+    QString reason_;                ///< why the dragged collector rests where it is
+    bool banding_ = false;
+    QPointF band_from_, band_to_;
+    std::vector<std::string> band_adds_to_;
 };
 
 }  // namespace wg::ui

@@ -85,15 +85,25 @@ TEST_F(Stage, ArrowKeysNudgeByACentimetreAndWithShiftByTen) {
     EXPECT_EQ(session.undo_stack().count(), 2) << "each press is a step of its own";
 }
 
-TEST_F(Stage, RTurnsByAQuarterAndHChangesTheHand) {
+TEST(Turning, RGoesThroughTheTurnsThatTheMakerAllowsAndHChangesTheHand) {
+    auto reference = std::make_shared<plan::Reference>(*sample::reference());
+    reference->catalogue.collectors[0].level_side = LevelSide::either;
+    JobSession session{sample::job(), reference, sample::quick_to_read_plan};
+    LayoutStage stage;
+    stage.set_session(&session);
+    SurfaceCanvas* canvas = stage.surface_canvas();
     canvas->set_selected(sample::placement_id);
+    const auto placement = [&]() -> const Placement& { return session.current_choice()->placements.front(); };
     QTest::keyClick(canvas, Qt::Key_R);
     EXPECT_NEAR(placement().turn_deg, 90.0, 1e-9);
     QTest::keyClick(canvas, Qt::Key_H);
     EXPECT_EQ(placement().hand, Hand::left);
-    for (int i = 0; i < 3; ++i)
-        QTest::keyClick(canvas, Qt::Key_R);
-    EXPECT_NEAR(std::remainder(placement().turn_deg, 360.0), 0.0, 1e-9);
+    QTest::keyClick(canvas, Qt::Key_R);
+    EXPECT_NEAR(placement().turn_deg, 270.0, 1e-9) << "not 180: the connections would look up";
+    QTest::keyClick(canvas, Qt::Key_R);
+    EXPECT_NEAR(placement().turn_deg, 0.0, 1e-9);
+    QTest::keyClick(canvas, Qt::Key_R, Qt::ShiftModifier);
+    EXPECT_NEAR(placement().turn_deg, 270.0, 1e-9);
 }
 
 TEST_F(Stage, PageDownTakesTheCollectorToTheNextSurface) {
@@ -184,6 +194,40 @@ TEST(Snap, HoldsTheMakersClearanceFromTheEdge) {
     const Snapped to = snap(snap_input(surface, placement, model), 1.32, 2.0);  // left side at 0.32
     EXPECT_NEAR(to.x_m, 1.3, 1e-9);
     EXPECT_FALSE(to.reason_x.isEmpty());
+}
+
+TEST(Snap, RestsBesideAWindowWhereSurveyAndMakerAreBothContent) {
+    Surface surface = sample::roof();
+    surface.rafters.present = false;
+    KeepOut window;
+    window.label = "window";
+    window.outline = {{5.5, 2.0}, {6.5, 2.0}, {6.5, 3.0}, {5.5, 3.0}};
+    window.clearance_m = 0.15;
+    surface.keep_outs = {window};
+    CollectorModel model;  // 2.0 x 0.8 m
+    model.clearance_m = 0.3;
+    const Placement placement;
+    EXPECT_NEAR(snap(snap_input(surface, placement, model), 4.22, 2.5).x_m, 4.2, 1e-9);  // right side at 5.2
+    surface.keep_outs[0].clearance_m = 0.4;
+    EXPECT_NEAR(snap(snap_input(surface, placement, model), 4.12, 2.5).x_m, 4.1, 1e-9);
+}
+
+TEST(Snap, RestsBesideItsNeighbourWithTheMakersStripBetween) {
+    Surface surface = sample::roof();
+    surface.rafters.present = false;
+    CollectorModel model;
+    model.clearance_m = 0.3;
+    Placement other;
+    other.label = "Collector 2";
+    other.x_m = 2.0;
+    other.y_m = 2.5;
+    const Placement placement;
+    SnapInput input = snap_input(surface, placement, model);
+    input.others = {&other};
+    const Snapped to = snap(input, 4.33, 2.55);
+    EXPECT_NEAR(to.x_m, 4.3, 1e-9);
+    EXPECT_NEAR(to.y_m, 2.5, 1e-9);
+    EXPECT_TRUE(to.reason_x.contains(QStringLiteral("beside Collector 2"))) << to.reason_x.toStdString();
 }
 
 TEST(Snap, LeavesAFarPlaceAlone) {
