@@ -182,6 +182,9 @@ Order::Order(const Scene& scene) {
         Fragment f;
         f.shape = Fragment::Shape::body;
         f.skin = body.skin;
+        f.middle = body.middle;
+        f.radius_m = body.radius_m;
+        f.half_height_m = body.half_height_m;
         f.thing = body.thing;
         fragments_.push_back(std::move(f));
     }
@@ -197,6 +200,14 @@ Order::Order(const Scene& scene) {
         all[i] = static_cast<std::uint32_t>(i);
     constexpr int body_cuts = 6;
     root_ = Build{*this}.build(std::move(all), 0, body_cuts);
+    for (Fragment& f : fragments_) {
+        for (const std::vector<Point3>& part : f.skin)
+            f.corners.insert(f.corners.end(), part.begin(), part.end());
+        if (f.shape != Fragment::Shape::body) continue;
+        const auto key = [](Point3 p) { return std::array{p.x_m, p.y_m, p.z_m}; };
+        std::sort(f.corners.begin(), f.corners.end(), [&](Point3 a, Point3 b) { return key(a) < key(b); });
+        f.corners.erase(std::unique(f.corners.begin(), f.corners.end()), f.corners.end());
+    }
 }
 
 std::vector<std::uint32_t> Order::back_to_front(Point3 to_eye) const {

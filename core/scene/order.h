@@ -13,9 +13,12 @@ namespace wg::scene {
 struct Fragment {
     enum class Shape { polygon, body, line };
     Shape shape = Shape::polygon;
-    std::vector<Point3> corners;            ///< polygon: convex, counter-clockwise about the normal; line: both ends
+    std::vector<Point3> corners;            ///< polygon: convex, counter-clockwise about the normal; line: both ends;
+                                            ///< body: every point of its skin once
     std::vector<char> drawn;                ///< polygon: as in `Polygon`
     std::vector<std::vector<Point3>> skin;  ///< body
+    Point3 middle;                          ///< a whole crown's ellipsoid; no half-axes: it is none
+    double radius_m = 0.0, half_height_m = 0.0;
     Point3 normal;
     int thing = 0;
     int layer = 0;

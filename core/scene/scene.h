@@ -38,6 +38,8 @@ struct Polygon {
 struct Body {
     std::vector<std::vector<Point3>> skin;
     int thing = 0;
+    Point3 middle;                               ///< of a crown
+    double radius_m = 0.0, half_height_m = 0.0;  ///< of a crown; 0: it is none
 };
 
 struct Line {
@@ -70,8 +72,7 @@ struct Scene {
     std::vector<std::vector<Point3>> cylinder;    ///< its rings and sides as lines, also where it stands hidden
     std::vector<std::vector<Point3>> collectors;  ///< the plates' corners, in the order of the choice's placements
     std::vector<std::string> collector_ids;       ///< of those placements
-    Point3 middle;                                ///< of the box round everything but the ground
-    double radius_m = 1.0;                        ///< of a ball about it
+    Point3 middle;  ///< of the box round the surfaces; where there is none, round everything
     double sketch_up_azimuth_deg = 0.0;
     [[nodiscard]] bool empty() const noexcept { return polygons.empty() && bodies.empty(); }
 };

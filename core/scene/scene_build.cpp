@@ -312,25 +312,33 @@ void Builder::add_choice() {
     add_run();
 }
 
-void Builder::finish() {
-    constexpr double far = std::numeric_limits<double>::infinity();
+/// Upright box round points.
+struct Box {
+    static constexpr double far = std::numeric_limits<double>::infinity();
     Point3 low{far, far, far}, high{-far, -far, -far};
-    const auto take = [&](const std::vector<Point3>& points) {
+    void take(const std::vector<Point3>& points) {
         for (const Point3 p : points) {
             low = {std::min(low.x_m, p.x_m), std::min(low.y_m, p.y_m), std::min(low.z_m, p.z_m)};
             high = {std::max(high.x_m, p.x_m), std::max(high.y_m, p.y_m), std::max(high.z_m, p.z_m)};
         }
-    };
-    for (const Polygon& polygon : scene_.polygons)
-        take(polygon.corners);
+    }
+    [[nodiscard]] bool empty() const { return !(low.x_m <= high.x_m); }
+};
+
+void Builder::finish() {
+    Box all, house;
+    for (const Polygon& polygon : scene_.polygons) {
+        all.take(polygon.corners);
+        if (at(polygon.thing).kind == Kind::surface) house.take(polygon.corners);
+    }
     for (const Body& body : scene_.bodies) {
         for (const std::vector<Point3>& part : body.skin)
-            take(part);
+            all.take(part);
     }
-    if (!(low.x_m <= high.x_m)) low = {-5, -5, 0}, high = {5, 5, 0};
-    low.z_m = std::min(low.z_m, 0.0);
-    scene_.middle = (low + high) * 0.5;
-    scene_.radius_m = std::max(1.0, 0.5 * norm(high - low));
+    if (all.empty()) all.take({{-5, -5, 0}, {5, 5, 0}});
+    if (house.empty()) house = all;
+    scene_.middle = (house.low + house.high) * 0.5;
+    const Point3 low = all.low, high = all.high;
     const double margin = 2.0 + 0.15 * std::max(high.x_m - low.x_m, high.y_m - low.y_m);
     scene_.ground.corners = {{low.x_m - margin, low.y_m - margin, 0.0},
                              {high.x_m + margin, low.y_m - margin, 0.0},

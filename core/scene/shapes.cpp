@@ -52,6 +52,9 @@ Body upright_body(Point2 middle, double radius_m, double low_m, double high_m, i
 Body crown_body(Point3 middle, double radius_m, double half_height_m, int thing) {
     Body body;
     body.thing = thing;
+    body.middle = middle;
+    body.radius_m = radius_m;
+    body.half_height_m = half_height_m;
     const auto at = [&](int band, int i) {
         const double up = pi * (static_cast<double>(band) / crown_bands - 0.5), round = 2.0 * pi * i / round_corners;
         return middle + Point3{radius_m * std::cos(up) * std::cos(round), radius_m * std::cos(up) * std::sin(round),

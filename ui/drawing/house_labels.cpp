@@ -23,6 +23,15 @@ struct Wanted {
     QPointF at;
 };
 
+double area_of(const QPolygonF& outline) {
+    double twice = 0.0;
+    for (qsizetype i = 0; i < outline.size(); ++i) {
+        const QPointF a = outline[i], b = outline[(i + 1) % outline.size()];
+        twice += a.x() * b.y() - a.y() * b.x();
+    }
+    return std::abs(twice) / 2.0;
+}
+
 /// The topmost thing painted over a place; -1: none. Crowns are seen through.
 int top_at(const HouseDrawing& what, const std::vector<HouseOutline>& outlines, QPointF at) {
     for (auto o = outlines.rbegin(); o != outlines.rend(); ++o) {
@@ -34,14 +43,15 @@ int top_at(const HouseDrawing& what, const std::vector<HouseOutline>& outlines, 
 
 std::vector<Wanted> wanted_labels(const HouseDrawing& what, const HouseView& view,
                                   const std::vector<HouseOutline>& outlines) {
+    const double least_area = 2.0 * what.text_units * what.text_units;
     std::set<int> face_shown;
     for (const HouseOutline& o : outlines) {
-        if (o.face) face_shown.insert(o.thing);
+        if (o.face && area_of(o.outline) >= least_area) face_shown.insert(o.thing);
     }
     std::vector<Wanted> all;
     for (std::size_t i = 0; i < what.scene->things.size(); ++i) {
         const scene::Thing& thing = what.scene->things[i];
-        if (thing.label.empty()) continue;
+        if (thing.label.empty() || (what.moving && thing.kind != Kind::collector)) continue;
         const QPointF at = view.map(thing.anchor);
         if (!what.area.contains(at)) continue;
         const int index = static_cast<int>(i);
@@ -98,17 +108,12 @@ void compass(QPainter& painter, const HouseDrawing& what, const HouseView& view,
               on_ring(0.0, 1.0) + (on_ring(0.0, 1.0) - middle) / (r / (letters.line() * 0.6)) +
                   QPointF(0.0, on_ring(0.0, 1.0).y() > middle.y() ? letters.line() * 0.25 : -letters.line() * 0.25),
               Qt::AlignCenter, QStringLiteral("N"), theme.text);
-    if (what.sun.up) {
-        // On the ring's edge below the sun, and the sun itself as high over the ring as it stands.
-        const double level = std::cos(radians(what.sun.elevation_deg));
-        const QPointF foot = on_ring(what.sun.azimuth_deg, 1.25 * level);
-        const Point2 rise = scene::seen(view.axes, {}, {0, 0, 1});
-        const QPointF sun = foot - QPointF(0.0, rise.y_m * r * 1.25 * std::sin(radians(what.sun.elevation_deg)));
-        painter.setPen(QPen(theme.caution, line, Qt::DotLine));
-        painter.drawLine(middle, sun);
+    if (what.sun.up) {  // how high it stands is said in words
+        const QPointF sun = on_ring(what.sun.azimuth_deg, 1.0);
         painter.setPen(QPen(theme.caution, 1.5 * line));
+        painter.drawLine(middle + (sun - middle) * 0.55, sun);
         painter.setBrush(what.sun.behind_horizon ? theme.panel : theme.caution);
-        painter.drawEllipse(sun, letters.line() * 0.32, letters.line() * 0.32);
+        painter.drawEllipse(sun, letters.line() * 0.30, letters.line() * 0.30);
     }
     placer.keep_free(QRectF(middle.x() - 1.5 * r, middle.y() - 1.6 * r, 3.0 * r, 3.0 * r));
 }
@@ -122,6 +127,9 @@ void paint_house_labels(QPainter& painter, const HouseDrawing& what, const House
     LabelPlacer placer(what.area);
     compass(painter, what, view, theme, letters, placer);
     if (!what.labels) return;
+    for (const HouseOutline& o : outlines) {  // what the picture is about stays seen
+        if (what.scene->things[static_cast<std::size_t>(o.thing)].kind == Kind::collector) placer.keep_free(o.bounds);
+    }
     QColor plate = theme.panel;
     plate.setAlphaF(0.85F);
     std::size_t placed = 0;

@@ -14,7 +14,7 @@ struct HouseOutline {
     QPolygonF outline;
     QRectF bounds;
     int thing = 0;
-    bool face = true;
+    bool face = true;  ///< its face is seen, and not at so flat an angle that it is a line
 };
 
 /// Labels of what can be seen, most important first; one that finds no free place is left out.

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <limits>
 
+#include "core/quantity/constants.h"
 #include "core/scene/convex.h"
 #include "core/site/vec.h"
 #include "ui/common/format.h"
@@ -24,12 +25,29 @@ namespace {
 using scene::Fragment;
 using scene::Kind;
 
+constexpr int patches_in_path = 8;
+
 /// A fragment on screen. Faces that show their back to the eye and are not sheets are not seen.
 struct Seen {
     QPolygonF outline;
     bool shows = false;
     bool face = true;  ///< the side of the normal is seen
 };
+
+/// An ellipsoid with an upright axis shows as an ellipse with an upright axis.
+QPolygonF crown_outline(const Fragment& f, const HouseView& view) {
+    constexpr int corners = 60;
+    const double across = f.radius_m * view.units_per_m;
+    const double along =
+        std::hypot(f.half_height_m * view.axes.up.z_m, f.radius_m * view.axes.to_eye.z_m) * view.units_per_m;
+    const QPointF middle = view.map(f.middle);
+    QPolygonF out;
+    for (int i = 0; i < corners; ++i) {
+        const double angle = 2.0 * pi * i / corners;
+        out << middle + QPointF(across * std::cos(angle), along * std::sin(angle));
+    }
+    return out;
+}
 
 Seen seen_of(const Fragment& f, const HouseView& view) {
     Seen out;
@@ -45,12 +63,16 @@ Seen seen_of(const Fragment& f, const HouseView& view) {
             out.shows = true;
             return out;
         case Fragment::Shape::body: {
+            if (f.radius_m > 0.0) {
+                out.outline = crown_outline(f, view);
+                out.shows = true;
+                return out;
+            }
             std::vector<Point2> points;
-            for (const std::vector<Point3>& part : f.skin) {
-                for (const Point3 p : part) {
-                    const QPointF at = view.map(p);
-                    points.push_back({at.x(), at.y()});
-                }
+            points.reserve(f.corners.size());
+            for (const Point3 p : f.corners) {
+                const QPointF at = view.map(p);
+                points.push_back({at.x(), at.y()});
             }
             for (const Point2 p : scene::hull_of(std::move(points)))
                 out.outline << QPointF(p.x_m, p.y_m);
@@ -78,15 +100,17 @@ struct Pass {
     [[nodiscard]] bool night() const { return !what.sun.up; }
 };
 
-/// Outlines of one light in one path: where they touch or lie over each other no seam shows.
+/// Outlines of one light, several in one path: where neighbours touch or lie over each other no seam shows. Not all in
+/// one: a path with hundreds of edges takes the rasterizer many times as long.
 void fill_shadows(const Pass& pass, const std::vector<scene::ShadowPatch>& patches, const QColor& tint, double lit,
                   double shade) {
     pass.painter.setPen(Qt::NoPen);
+    pass.painter.setRenderHint(QPainter::Antialiasing, !pass.what.moving);
     for (std::size_t i = 0; i < patches.size();) {
         QPainterPath path;
         path.setFillRule(Qt::WindingFill);
         const double passes = patches[i].passes;
-        for (; i < patches.size() && patches[i].passes == passes; ++i) {
+        for (int n = 0; i < patches.size() && n < patches_in_path && patches[i].passes == passes; ++i, ++n) {
             QPolygonF outline;
             for (const Point3 p : patches[i].corners)
                 outline << pass.view.map(p);
@@ -96,6 +120,7 @@ void fill_shadows(const Pass& pass, const std::vector<scene::ShadowPatch>& patch
         pass.painter.setBrush(in_light(tint, shade + passes * (lit - shade), pass.theme));
         pass.painter.drawPath(path);
     }
+    pass.painter.setRenderHint(QPainter::Antialiasing, true);
 }
 
 void edges(const Pass& pass, const Fragment& f, const QPolygonF& outline, const scene::Thing& thing) {
@@ -131,10 +156,12 @@ void polygon(const Pass& pass, const Fragment& f, const Seen& seen, const std::v
     const double shade = shaded(normal, pass.view.axes.right, pass.night());
     const double lit = cosine > 0.0 ? sunlit(cosine) : shade;
     const QColor fill = in_light(tint, lit, pass.theme);
-    // Parts of what was cut overlap by a hair, so that no seam shows between them.
-    pass.painter.setPen(f.whole ? QPen(Qt::NoPen) : QPen(fill, 0.7));
+    // Filled to whole pixels: parts of what was cut then meet without a seam; the edges drawn over it are smooth.
+    pass.painter.setRenderHint(QPainter::Antialiasing, false);
+    pass.painter.setPen(Qt::NoPen);
     pass.painter.setBrush(fill);
     pass.painter.drawConvexPolygon(seen.outline);
+    pass.painter.setRenderHint(QPainter::Antialiasing, true);
     if (cosine > 0.0) fill_shadows(pass, patches, tint, lit, shade);
     edges(pass, f, seen.outline, thing);
 }
@@ -176,6 +203,12 @@ void ground(const Pass& pass) {
     if (sun) fill_shadows(pass, pass.what.shadows->ground, tint, lit, shade);
 }
 
+/// Not only as a line.
+bool shows_face(const Fragment& f, const HouseView& view) {
+    constexpr double least_cosine = 0.06;
+    return f.shape == Fragment::Shape::body || dot(f.normal, view.axes.to_eye) > least_cosine;
+}
+
 /// The run and the cylinder also where walls, roof and ground hide them.
 void hidden_parts(const Pass& pass) {
     QColor ink = pass.theme.collector_line;
@@ -207,7 +240,7 @@ void hidden_parts(const Pass& pass) {
 
 }  // namespace
 
-HouseView fit_house(const scene::Scene& scene, const scene::Camera& camera, const QRectF& area) {
+HouseView fit_house(const scene::Scene& scene, const scene::Camera& camera, const QRectF& area, HouseFit what) {
     HouseView view;
     view.axes = scene::axes_of(camera, scene.sketch_up_azimuth_deg);
     view.middle = scene.middle;
@@ -219,9 +252,14 @@ HouseView fit_house(const scene::Scene& scene, const scene::Camera& camera, cons
         low = std::min(low, at.y_m);
         high = std::max(high, at.y_m);
     };
-    for (const scene::Polygon& p : scene.polygons)
-        std::for_each(p.corners.begin(), p.corners.end(), take);
+    for (const scene::Polygon& p : scene.polygons) {
+        const Kind kind = scene.things[static_cast<std::size_t>(p.thing)].kind;
+        if (what == HouseFit::everything || kind == Kind::surface || kind == Kind::collector)
+            std::for_each(p.corners.begin(), p.corners.end(), take);
+    }
+    if (what == HouseFit::own_house && !(left <= right)) return fit_house(scene, camera, area);
     for (const scene::Body& b : scene.bodies) {
+        if (what == HouseFit::own_house) break;
         for (const std::vector<Point3>& part : b.skin)
             std::for_each(part.begin(), part.end(), take);
     }
@@ -262,7 +300,8 @@ void paint_house(QPainter& painter, const HouseDrawing& what, const HouseView& v
             case Fragment::Shape::body: body(pass, f, seen); break;
             case Fragment::Shape::line: segment(pass, f, seen); break;
         }
-        if (f.shape != Fragment::Shape::line) outlines.push_back({std::move(seen.outline), bounds, f.thing, seen.face});
+        if (f.shape != Fragment::Shape::line)
+            outlines.push_back({std::move(seen.outline), bounds, f.thing, shows_face(f, view)});
     }
     hidden_parts(pass);
     paint_house_labels(painter, what, view, theme, outlines);

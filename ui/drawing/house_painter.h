@@ -24,8 +24,12 @@ struct HouseView {
         return {origin.x() + at.x_m * units_per_m, origin.y() - at.y_m * units_per_m};
     }
 };
-/// Everything but the ground's margin in view.
-[[nodiscard]] HouseView fit_house(const scene::Scene& scene, const scene::Camera& camera, const QRectF& area);
+enum class HouseFit {
+    everything,
+    own_house,  ///< surfaces and collectors; everything where there is no surface
+};
+[[nodiscard]] HouseView fit_house(const scene::Scene& scene, const scene::Camera& camera, const QRectF& area,
+                                  HouseFit what = HouseFit::everything);
 
 struct HouseDrawing {
     const scene::Scene* scene = nullptr;
@@ -35,6 +39,7 @@ struct HouseDrawing {
     std::string selected_id;   ///< surface or obstacle
     std::string collector_id;  ///< placement
     bool labels = true;
+    bool moving = false;  ///< a frame of many: shadows to whole pixels, labels of collectors only
     double text_units = 11.0;
     double line_units = 1.0;
     QRectF area;  ///< that labels and compass may use

@@ -17,6 +17,8 @@
 #include "ui/drawing/site_canvas.h"
 #include "ui/layout/collector_panel.h"
 #include "ui/layout/equipment_panel.h"
+#include "ui/layout/house_canvas.h"
+#include "ui/layout/house_pane.h"
 #include "ui/layout/places_panel.h"
 #include "ui/layout/run_panel.h"
 #include "ui/layout/run_view.h"
@@ -92,7 +94,8 @@ QWidget* LayoutStage::build_drawing() {
     } switches[] = {
         {View::surface, tr("Surface"), tr("One surface seen face-on")},
         {View::site_plan, tr("Site plan"), tr("Everything seen from above; the run's bends are moved here")},
-        {View::run, tr("Run"), tr("The pipe run in space with its lengths")}};
+        {View::run, tr("Run"), tr("The pipe run in space with its lengths")},
+        {View::house, tr("House"), tr("Everything in space, with the sun and shadows of any date and hour")}};
     for (const auto& one : switches) {
         auto* button = new QToolButton(holder);
         button->setText(one.text);
@@ -135,6 +138,8 @@ QWidget* LayoutStage::build_drawing() {
     drawings_->addWidget(surface_canvas_);
     drawings_->addWidget(site_canvas_);
     drawings_->addWidget(run_view_);
+    house_ = new HousePane(drawings_);
+    drawings_->addWidget(house_);
     column->addWidget(drawings_, 1);
     return holder;
 }
@@ -162,6 +167,19 @@ void LayoutStage::connect_parts() {
             [this](const QString& id) { run_panel_->show_selected(id.toStdString()); });
     connect(run_panel_, &RunPanel::point_chosen, this,
             [this](const QString& id) { site_canvas_->set_selected(id.toStdString()); });
+    connect_house();
+}
+
+void LayoutStage::connect_house() {
+    HouseCanvas* house = house_->canvas();
+    connect(house, &Canvas::status, this, &StageWidget::status_text);
+    connect(house, &HouseCanvas::collector_clicked, this,
+            [this](const QString& id) { select_placement(id.toStdString()); });
+    connect(house, &HouseCanvas::surface_clicked, this, [this](const QString& id) {
+        surface_canvas_->set_surface(id.toStdString());
+        select_placement({});
+    });
+    connect(house, &HouseCanvas::surface_opened, this, [this](const QString& id) { show_surface(id.toStdString()); });
 }
 
 void LayoutStage::set_session(JobSession* session) {
@@ -171,6 +189,7 @@ void LayoutStage::set_session(JobSession* session) {
     surface_canvas_->set_session(session);
     site_canvas_->set_session(session);
     run_view_->set_session(session);
+    house_->set_session(session);
     collectors_->set_session(session);
     equipment_->set_session(session);
     places_->set_session(session);
@@ -208,13 +227,18 @@ void LayoutStage::after_job_change() {
         selected.clear();
         surface_canvas_->set_selected(selected);
     }
-    collectors_->show_state(surface_id, selected);
+    show_state(surface_id, selected);
 }
 
 void LayoutStage::show_surface(const std::string& surface_id) {
     surface_canvas_->set_surface(surface_id);
     show_view(View::surface);
-    collectors_->show_state(surface_id, surface_canvas_->selected());
+    show_state(surface_id, surface_canvas_->selected());
+}
+
+void LayoutStage::show_state(const std::string& surface_id, const std::string& placement_id) {
+    collectors_->show_state(surface_id, placement_id);
+    house_->canvas()->set_selected(surface_id, placement_id);
 }
 
 void LayoutStage::select_placement(const std::string& placement_id) {
@@ -228,7 +252,7 @@ void LayoutStage::select_placement(const std::string& placement_id) {
     }
     surface_canvas_->set_selected(placement_id);
     places_->set_moving(placement_id);
-    collectors_->show_state(surface_canvas_->surface_id(), placement_id);
+    show_state(surface_canvas_->surface_id(), placement_id);
 }
 
 void LayoutStage::step_surface(int direction) {
@@ -249,7 +273,7 @@ void LayoutStage::step_surface(int direction) {
 void LayoutStage::show_view(View view) {
     drawings_->setCurrentIndex(static_cast<int>(view));
     if (QAbstractButton* button = views_->button(static_cast<int>(view))) button->setChecked(true);
-    tools_->setCurrentIndex(view == View::surface ? 0 : 1);
+    tools_->setCurrentIndex(view == View::surface || view == View::house ? 0 : 1);
     snap_->setVisible(view == View::surface);
     shade_box_->setVisible(view == View::surface);
     fit_->setVisible(view != View::run);
@@ -262,6 +286,7 @@ LayoutStage::View LayoutStage::view() const {
 void LayoutStage::fit_view() {
     if (view() == View::surface) surface_canvas_->fit();
     if (view() == View::site_plan) site_canvas_->fit();
+    if (view() == View::house) house_->canvas()->fit_everything();
 }
 
 void LayoutStage::show_place(const QString& place_id) {

@@ -16,6 +16,7 @@ namespace wg::ui {
 
 class CollectorPanel;
 class EquipmentPanel;
+class HousePane;
 class PlacesPanel;
 class RunPanel;
 class RunView;
@@ -26,7 +27,7 @@ class SurfaceCanvas;
 class LayoutStage : public StageWidget {
     Q_OBJECT
    public:
-    enum class View { surface, site_plan, run };
+    enum class View { surface, site_plan, run, house };
 
     explicit LayoutStage(QWidget* parent = nullptr);
     void set_session(JobSession* session) override;
@@ -37,12 +38,15 @@ class LayoutStage : public StageWidget {
     [[nodiscard]] SurfaceCanvas* surface_canvas() const { return surface_canvas_; }
     [[nodiscard]] PlacesPanel* places_panel() const { return places_; }
     [[nodiscard]] SiteCanvas* site_canvas() const { return site_canvas_; }
+    [[nodiscard]] HousePane* house_pane() const { return house_; }
 
    private:
     QWidget* build_tools();
     QWidget* build_drawing();
     void connect_parts();
+    void connect_house();
     void show_surface(const std::string& surface_id);
+    void show_state(const std::string& surface_id, const std::string& placement_id);
     void select_placement(const std::string& placement_id);
     void after_job_change();
     void step_surface(int direction);
@@ -60,6 +64,7 @@ class LayoutStage : public StageWidget {
     SurfaceCanvas* surface_canvas_ = nullptr;
     SiteCanvas* site_canvas_ = nullptr;
     RunView* run_view_ = nullptr;
+    HousePane* house_ = nullptr;
     QCheckBox* snap_ = nullptr;
     QCheckBox* shade_box_ = nullptr;
     QPushButton* fit_ = nullptr;
