@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QSplitter>
 #include <QStackedWidget>
 #include <QTabWidget>
 #include <QToolButton>
@@ -23,6 +24,7 @@
 #include "ui/layout/run_panel.h"
 #include "ui/layout/run_view.h"
 #include "ui/layout/shade_service.h"
+#include "ui/layout/sun_path_pane.h"
 #include "ui/layout/surface_canvas.h"
 
 namespace wg::ui {
@@ -112,6 +114,9 @@ QWidget* LayoutStage::build_drawing() {
     shade_box_ = new QCheckBox(tr("Shade map"), holder);
     shade_box_->setToolTip(tr("Direct sun lost in a year, cell by cell"));
     bar->addWidget(shade_box_);
+    sun_path_box_ = new QCheckBox(tr("Sun path"), holder);
+    sun_path_box_->setToolTip(tr("The sun's way over the selected collector, with what stands in front of it"));
+    bar->addWidget(sun_path_box_);
     bar->addStretch(1);
     fit_ = new QPushButton(tr("Fit"), holder);
     fit_->setToolTip(tr("Everything in view (F). Wheel zooms, middle button or space pans."));
@@ -131,7 +136,9 @@ QWidget* LayoutStage::build_drawing() {
         if (session_ != nullptr) add_choice(*session_);
     });
 
-    drawings_ = new QStackedWidget(holder);
+    auto* parts = new QSplitter(Qt::Vertical, holder);
+    parts->setChildrenCollapsible(false);
+    drawings_ = new QStackedWidget(parts);
     surface_canvas_ = new SurfaceCanvas(shade_, drawings_);
     site_canvas_ = new SiteCanvas(SiteCanvas::Drags::bends, drawings_);
     run_view_ = new RunView(drawings_);
@@ -140,7 +147,13 @@ QWidget* LayoutStage::build_drawing() {
     drawings_->addWidget(run_view_);
     house_ = new HousePane(drawings_);
     drawings_->addWidget(house_);
-    column->addWidget(drawings_, 1);
+    sun_path_ = new SunPathPane(parts);
+    sun_path_->hide();
+    parts->addWidget(drawings_);
+    parts->addWidget(sun_path_);
+    parts->setStretchFactor(0, 3);
+    parts->setStretchFactor(1, 2);
+    column->addWidget(parts, 1);
     return holder;
 }
 
@@ -180,6 +193,9 @@ void LayoutStage::connect_house() {
         select_placement({});
     });
     connect(house, &HouseCanvas::surface_opened, this, [this](const QString& id) { show_surface(id.toStdString()); });
+    connect(sun_path_box_, &QCheckBox::toggled, this, &LayoutStage::show_sun_path);
+    connect(sun_path_, &SunPathPane::pointed_at, this, &StageWidget::status_text);
+    connect(house_, &HousePane::moment_changed, this, [this] { sun_path_->set_moment(house_->moment()); });
 }
 
 void LayoutStage::set_session(JobSession* session) {
@@ -190,6 +206,7 @@ void LayoutStage::set_session(JobSession* session) {
     site_canvas_->set_session(session);
     run_view_->set_session(session);
     house_->set_session(session);
+    sun_path_->set_session(session);
     collectors_->set_session(session);
     equipment_->set_session(session);
     places_->set_session(session);
@@ -239,6 +256,7 @@ void LayoutStage::show_surface(const std::string& surface_id) {
 void LayoutStage::show_state(const std::string& surface_id, const std::string& placement_id) {
     collectors_->show_state(surface_id, placement_id);
     house_->canvas()->set_selected(surface_id, placement_id);
+    sun_path_->set_placement(placement_id);
 }
 
 void LayoutStage::select_placement(const std::string& placement_id) {
@@ -277,6 +295,13 @@ void LayoutStage::show_view(View view) {
     snap_->setVisible(view == View::surface);
     shade_box_->setVisible(view == View::surface);
     fit_->setVisible(view != View::run);
+    // The hour of the house view means something only while its sliders are in sight.
+    sun_path_->set_moment(view == View::house ? std::optional(house_->moment()) : std::nullopt);
+}
+
+void LayoutStage::show_sun_path(bool on) {
+    sun_path_box_->setChecked(on);
+    sun_path_->setVisible(on);
 }
 
 LayoutStage::View LayoutStage::view() const {

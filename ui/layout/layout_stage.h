@@ -22,6 +22,7 @@ class RunPanel;
 class RunView;
 class ShadeService;
 class SiteCanvas;
+class SunPathPane;
 class SurfaceCanvas;
 
 class LayoutStage : public StageWidget {
@@ -39,6 +40,8 @@ class LayoutStage : public StageWidget {
     [[nodiscard]] PlacesPanel* places_panel() const { return places_; }
     [[nodiscard]] SiteCanvas* site_canvas() const { return site_canvas_; }
     [[nodiscard]] HousePane* house_pane() const { return house_; }
+    [[nodiscard]] SunPathPane* sun_path_pane() const { return sun_path_; }
+    void show_sun_path(bool on);  ///< below whichever drawing is shown
 
    private:
     QWidget* build_tools();
@@ -65,6 +68,8 @@ class LayoutStage : public StageWidget {
     SiteCanvas* site_canvas_ = nullptr;
     RunView* run_view_ = nullptr;
     HousePane* house_ = nullptr;
+    SunPathPane* sun_path_ = nullptr;
+    QCheckBox* sun_path_box_ = nullptr;
     QCheckBox* snap_ = nullptr;
     QCheckBox* shade_box_ = nullptr;
     QPushButton* fit_ = nullptr;
