@@ -120,21 +120,21 @@ void compass(QPainter& painter, const HouseDrawing& what, const HouseView& view,
 
 }  // namespace
 
-void paint_house_labels(QPainter& painter, const HouseDrawing& what, const HouseView& view, const Theme& theme,
-                        const std::vector<HouseOutline>& outlines) {
+std::vector<QRectF> paint_house_labels(QPainter& painter, const HouseDrawing& what, const HouseView& view,
+                                       const Theme& theme, const std::vector<HouseOutline>& outlines) {
     const Lettering letters(what.text_units);
     const Lettering bold(what.text_units, true);
     LabelPlacer placer(what.area);
     compass(painter, what, view, theme, letters, placer);
-    if (!what.labels) return;
+    std::vector<QRectF> places;
+    if (!what.labels) return places;
     for (const HouseOutline& o : outlines) {  // what the picture is about stays seen
         if (what.scene->things[static_cast<std::size_t>(o.thing)].kind == Kind::collector) placer.keep_free(o.bounds);
     }
     QColor plate = theme.panel;
     plate.setAlphaF(0.85F);
-    std::size_t placed = 0;
     for (const Wanted& one : wanted_labels(what, view, outlines)) {
-        if (placed >= most_labels) break;
+        if (places.size() >= most_labels) break;
         const scene::Thing& thing = what.scene->things[one.thing];
         const QString text = qs(thing.label);
         const bool chosen = one.rank < 2;
@@ -142,7 +142,7 @@ void paint_house_labels(QPainter& painter, const HouseDrawing& what, const House
         const LabelPlacer::Label label = placer.find(one.at, hand.size(text), letters.line() * 0.5, {0.0, -1.0});
         if (!placer.is_free(label.box)) continue;
         placer.keep_free(label.box);
-        ++placed;
+        places.push_back(label.box);
         painter.setPen(QPen(theme.text, what.line_units * theme.line_scale * 0.7));
         const QPointF to(std::clamp(one.at.x(), label.box.left(), label.box.right()),
                          std::clamp(one.at.y(), label.box.top(), label.box.bottom()));
@@ -151,6 +151,7 @@ void paint_house_labels(QPainter& painter, const HouseDrawing& what, const House
         painter.drawEllipse(one.at, 1.6 * what.line_units, 1.6 * what.line_units);
         hand.draw_in(painter, label.box, text, chosen ? theme.accent : theme.text, plate);
     }
+    return places;
 }
 
 }  // namespace wg::ui

@@ -17,8 +17,8 @@ struct HouseOutline {
     bool face = true;  ///< its face is seen, and not at so flat an angle that it is a line
 };
 
-/// Labels of what can be seen, most important first; one that finds no free place is left out.
-void paint_house_labels(QPainter& painter, const HouseDrawing& what, const HouseView& view, const Theme& theme,
-                        const std::vector<HouseOutline>& outlines);
+/// Labels of what can be seen, most important first; one that finds no free place is left out. Returns their places.
+std::vector<QRectF> paint_house_labels(QPainter& painter, const HouseDrawing& what, const HouseView& view,
+                                       const Theme& theme, const std::vector<HouseOutline>& outlines);
 
 }  // namespace wg::ui
