@@ -78,6 +78,10 @@ std::vector<Wanted> wanted_labels(const HouseDrawing& what, const HouseView& vie
     return all;
 }
 
+QPointF nearest_in(const QRectF& box, QPointF to) {
+    return {std::clamp(to.x(), box.left(), box.right()), std::clamp(to.y(), box.top(), box.bottom())};
+}
+
 /// A ring on the ground: north, and where the sun stands.
 void compass(QPainter& painter, const HouseDrawing& what, const HouseView& view, const Theme& theme,
              const Lettering& letters, LabelPlacer& placer) {
@@ -131,25 +135,33 @@ std::vector<QRectF> paint_house_labels(QPainter& painter, const HouseDrawing& wh
     for (const HouseOutline& o : outlines) {  // what the picture is about stays seen
         if (what.scene->things[static_cast<std::size_t>(o.thing)].kind == Kind::collector) placer.keep_free(o.bounds);
     }
-    QColor plate = theme.panel;
-    plate.setAlphaF(0.85F);
+    const double line = what.line_units * theme.line_scale;
+    std::vector<Wanted> shown;
     for (const Wanted& one : wanted_labels(what, view, outlines)) {
         if (places.size() >= most_labels) break;
-        const scene::Thing& thing = what.scene->things[one.thing];
-        const QString text = qs(thing.label);
-        const bool chosen = one.rank < 2;
-        const Lettering& hand = chosen ? bold : letters;
+        const Lettering& hand = one.rank < 2 ? bold : letters;
+        const QString text = qs(what.scene->things[one.thing].label);
         const LabelPlacer::Label label = placer.find(one.at, hand.size(text), letters.line() * 0.5, {0.0, -1.0});
         if (!placer.is_free(label.box)) continue;
         placer.keep_free(label.box);
+        placer.keep_free_line(one.at, nearest_in(label.box, one.at), line);
         places.push_back(label.box);
-        painter.setPen(QPen(theme.text, what.line_units * theme.line_scale * 0.7));
-        const QPointF to(std::clamp(one.at.x(), label.box.left(), label.box.right()),
-                         std::clamp(one.at.y(), label.box.top(), label.box.bottom()));
-        painter.drawLine(one.at, to);
-        painter.setBrush(theme.text);
-        painter.drawEllipse(one.at, 1.6 * what.line_units, 1.6 * what.line_units);
-        hand.draw_in(painter, label.box, text, chosen ? theme.accent : theme.text, plate);
+        shown.push_back(one);
+    }
+    // All leaders first: where one passes a label it goes under it.
+    painter.setBrush(theme.text);
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+        painter.setPen(QPen(theme.text, 0.7 * line));
+        painter.drawLine(shown[i].at, nearest_in(places[i], shown[i].at));
+        painter.drawEllipse(shown[i].at, 1.6 * what.line_units, 1.6 * what.line_units);
+    }
+    QColor plate = theme.panel;
+    plate.setAlphaF(0.85F);
+    for (std::size_t i = 0; i < shown.size(); ++i) {
+        const bool chosen = shown[i].rank < 2;
+        (chosen ? bold : letters)
+            .draw_in(painter, places[i], qs(what.scene->things[shown[i].thing].label),
+                     chosen ? theme.accent : theme.text, plate);
     }
     return places;
 }

@@ -27,7 +27,7 @@ constexpr int touch_height = 36;
 
 QString day_text(int day) {
     const CivilDate date = sky::date_of_day(day);
-    return QStringLiteral("%1 %2").arg(date.day).arg(QLocale::c().monthName(date.month));
+    return QStringLiteral("%1 %2").arg(date.day).arg(QLocale::c().monthName(date.month, QLocale::ShortFormat));
 }
 
 QString clock_text(int minute) {
@@ -68,7 +68,7 @@ HousePane::HousePane(QWidget* parent) : QWidget(parent) {
     day_words_ = new QLabel(this);
     minute_words_ = new QLabel(this);
     const QFontMetrics metrics(base_font());
-    const int wide = metrics.horizontalAdvance(QStringLiteral("30 September ")) + 4;
+    const int wide = metrics.horizontalAdvance(QStringLiteral("30 Mar ")) + 4;
     day_words_->setMinimumWidth(wide);
     minute_words_->setMinimumWidth(wide);
     minute_words_->setToolTip(tr("Local standard time, without summer time"));

@@ -13,6 +13,7 @@
 #include <QVBoxLayout>
 
 #include "ui/common/edits.h"
+#include "ui/common/flow_layout.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/drawing/site_canvas.h"
@@ -85,7 +86,7 @@ QWidget* LayoutStage::build_drawing() {
     auto* column = new QVBoxLayout(holder);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
-    auto* bar = new QHBoxLayout;
+    auto* bar = new FlowLayout;
     bar->setSpacing(8);
     views_ = new QButtonGroup(this);
     views_->setExclusive(true);
@@ -106,7 +107,6 @@ QWidget* LayoutStage::build_drawing() {
         views_->addButton(button, static_cast<int>(one.view));
         bar->addWidget(button);
     }
-    bar->addSpacing(8);
     snap_ = new QCheckBox(tr("Snap"), holder);
     snap_->setToolTip(tr("Hold dragged collectors at rafters, clearances and their neighbours"));
     snap_->setChecked(true);
@@ -117,7 +117,6 @@ QWidget* LayoutStage::build_drawing() {
     sun_path_box_ = new QCheckBox(tr("Sun path"), holder);
     sun_path_box_->setToolTip(tr("The sun's way over the selected collector, with what stands in front of it"));
     bar->addWidget(sun_path_box_);
-    bar->addStretch(1);
     fit_ = new QPushButton(tr("Fit"), holder);
     fit_->setToolTip(tr("Everything in view (F). Wheel zooms, middle button or space pans."));
     bar->addWidget(fit_);
