@@ -26,6 +26,7 @@ using scene::Fragment;
 using scene::Kind;
 
 constexpr int patches_in_path = 8;
+constexpr std::size_t smooth_below = 400;
 
 /// A fragment on screen. Faces that show their back to the eye and are not sheets are not seen.
 struct Seen {
@@ -98,6 +99,8 @@ struct Pass {
                                            : one.kind == Kind::surface && one.id == what.selected_id;
     }
     [[nodiscard]] bool night() const { return !what.sun.up; }
+    /// Smooth lines cost a large site more than a frame of many has time for.
+    [[nodiscard]] bool smooth() const { return !what.moving || what.order->fragments().size() < smooth_below; }
 };
 
 /// Outlines of one light, several in one path: where neighbours touch or lie over each other no seam shows. Not all in
@@ -105,7 +108,7 @@ struct Pass {
 void fill_shadows(const Pass& pass, const std::vector<scene::ShadowPatch>& patches, const QColor& tint, double lit,
                   double shade) {
     pass.painter.setPen(Qt::NoPen);
-    pass.painter.setRenderHint(QPainter::Antialiasing, !pass.what.moving);
+    pass.painter.setRenderHint(QPainter::Antialiasing, pass.smooth());
     for (std::size_t i = 0; i < patches.size();) {
         QPainterPath path;
         path.setFillRule(Qt::WindingFill);
@@ -120,7 +123,7 @@ void fill_shadows(const Pass& pass, const std::vector<scene::ShadowPatch>& patch
         pass.painter.setBrush(in_light(tint, shade + passes * (lit - shade), pass.theme));
         pass.painter.drawPath(path);
     }
-    pass.painter.setRenderHint(QPainter::Antialiasing, true);
+    pass.painter.setRenderHint(QPainter::Antialiasing, pass.smooth());
 }
 
 void edges(const Pass& pass, const Fragment& f, const QPolygonF& outline, const scene::Thing& thing) {
@@ -161,7 +164,7 @@ void polygon(const Pass& pass, const Fragment& f, const Seen& seen, const std::v
     pass.painter.setPen(Qt::NoPen);
     pass.painter.setBrush(fill);
     pass.painter.drawConvexPolygon(seen.outline);
-    pass.painter.setRenderHint(QPainter::Antialiasing, true);
+    pass.painter.setRenderHint(QPainter::Antialiasing, pass.smooth());
     if (cosine > 0.0) fill_shadows(pass, patches, tint, lit, shade);
     edges(pass, f, seen.outline, thing);
 }
@@ -275,7 +278,7 @@ void paint_house(QPainter& painter, const HouseDrawing& what, const HouseView& v
     if (what.scene == nullptr || what.order == nullptr || what.shadows == nullptr) return;
     const Pass pass{painter, what, view, theme};
     painter.save();
-    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setRenderHint(QPainter::Antialiasing, pass.smooth());
     ground(pass);
     const std::vector<Fragment>& fragments = what.order->fragments();
     static const std::vector<scene::ShadowPatch> none;
@@ -303,6 +306,7 @@ void paint_house(QPainter& painter, const HouseDrawing& what, const HouseView& v
         if (f.shape != Fragment::Shape::line)
             outlines.push_back({std::move(seen.outline), bounds, f.thing, shows_face(f, view)});
     }
+    painter.setRenderHint(QPainter::Antialiasing, true);
     hidden_parts(pass);
     paint_house_labels(painter, what, view, theme, outlines);
     painter.restore();

@@ -39,7 +39,7 @@ struct HouseDrawing {
     std::string selected_id;   ///< surface or obstacle
     std::string collector_id;  ///< placement
     bool labels = true;
-    bool moving = false;  ///< a frame of many: shadows to whole pixels, labels of collectors only
+    bool moving = false;  ///< a frame of many: labels of collectors only, a large site without smooth lines
     double text_units = 11.0;
     double line_units = 1.0;
     QRectF area;  ///< that labels and compass may use
