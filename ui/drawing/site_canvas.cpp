@@ -53,6 +53,7 @@ void SiteCanvas::set_selected(const std::string& id) {
 }
 
 void SiteCanvas::ask_point(const QString& prompt, std::function<void(Point2)> then) {
+    if (tool_) set_tool(nullptr);
     then_ = std::move(then);
     prompt_ = prompt;
     setCursor(Qt::CrossCursor);
@@ -65,9 +66,10 @@ void SiteCanvas::set_tool(std::unique_ptr<CanvasTool> tool) {
     then_ = nullptr;
     if (tool_) retired_.push_back(std::move(tool_));
     tool_ = std::move(tool);
-    setCursor(tool_ ? Qt::CrossCursor : Qt::ArrowCursor);
-    if (tool_) setFocus();
-    Q_EMIT status(tool_ ? tool_->words() : QString());
+    const bool takes_over = tool_ && !tool_->gives_way();
+    setCursor(takes_over ? Qt::CrossCursor : Qt::ArrowCursor);
+    if (takes_over) setFocus();
+    Q_EMIT status(takes_over ? tool_->words() : QString());
     update();
 }
 
@@ -82,7 +84,7 @@ void SiteCanvas::after_tool() {
         return;
     }
     retired_.clear();
-    if (tool_) Q_EMIT status(tool_->words());
+    if (tool_ && !tool_->words().isEmpty()) Q_EMIT status(tool_->words());
     update();
 }
 
@@ -232,9 +234,11 @@ void SiteCanvas::select(const std::string& id) {
 void SiteCanvas::press(QPointF at, Qt::KeyboardModifiers modifiers) {
     if (tool_) {
         if (tool_->press(view().unmap(at), reach_units() / units_per_m(), modifiers)) return after_tool();
-        set_tool(nullptr);
-        retired_.clear();
-        Q_EMIT tool_ended();
+        if (!tool_->gives_way()) {
+            set_tool(nullptr);
+            retired_.clear();
+            Q_EMIT tool_ended();
+        }
     }
     if (then_) {
         const Point2 point = view().unmap(at);
@@ -252,7 +256,7 @@ void SiteCanvas::press(QPointF at, Qt::KeyboardModifiers modifiers) {
 }
 
 void SiteCanvas::drag(QPointF at, Qt::KeyboardModifiers modifiers) {
-    if (tool_) {
+    if (tool_ && !moving_) {
         tool_->drag(view().unmap(at), reach_units() / units_per_m(), modifiers);
         return after_tool();
     }
@@ -268,7 +272,7 @@ void SiteCanvas::drag(QPointF at, Qt::KeyboardModifiers modifiers) {
 }
 
 void SiteCanvas::release(QPointF) {
-    if (tool_) {
+    if (tool_ && !moving_) {
         tool_->release();
         return after_tool();
     }
@@ -299,7 +303,8 @@ void SiteCanvas::hover(QPointF at) {
     if (session_ == nullptr) return;
     if (tool_) {
         tool_->hover(view().unmap(at), reach_units() / units_per_m(), Qt::NoModifier);
-        return after_tool();
+        if (!tool_->gives_way() || !tool_->words().isEmpty()) return after_tool();
+        update();
     }
     if (then_) {
         const Point2 point = view().unmap(at);
@@ -361,7 +366,7 @@ void SiteCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
 void SiteCanvas::keyPressEvent(QKeyEvent* event) {
     if (tool_) {
         if (tool_->key(*event, view().unmap(QRectF(rect()).center()))) return after_tool();
-        return Canvas::keyPressEvent(event);
+        if (!tool_->gives_way()) return Canvas::keyPressEvent(event);
     }
     if (then_) {
         if (event->key() == Qt::Key_Escape) {
@@ -414,7 +419,7 @@ void SiteCanvas::keyReleaseEvent(QKeyEvent* event) {
 }
 
 bool SiteCanvas::focusNextPrevChild(bool next) {
-    if (tool_) return Canvas::focusNextPrevChild(next);
+    if (tool_ && !tool_->gives_way()) return Canvas::focusNextPrevChild(next);
     const std::vector<std::string> ids = ids_in_order();
     const auto at = std::find(ids.begin(), ids.end(), selected_);
     if (at == ids.end()) {

@@ -1,6 +1,5 @@
 #include "ui/visit/corner_tool.h"
 
-#include <QCoreApplication>
 #include <cmath>
 
 #include "core/roof/linked.h"
@@ -13,10 +12,6 @@
 
 namespace wg::ui {
 namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("CornerTool", text);
-}
 
 double distance_m(const Point2& a, const Point2& b) {
     return std::hypot(a.x_m - b.x_m, a.y_m - b.y_m);

@@ -1,6 +1,5 @@
 #include "ui/visit/outline_tool.h"
 
-#include <QCoreApplication>
 #include <cmath>
 
 #include "core/quantity/angle.h"
@@ -14,10 +13,6 @@
 
 namespace wg::ui {
 namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("OutlineTool", text);
-}
 
 /// Lengths finer than this mean nothing on a sketch.
 double to_mm(double value_m) {

@@ -67,6 +67,9 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
         job_page_->notice().add_with_step(Mark::stop, tr("Not saved. %1").arg(text), tr("Save to a file"));
         refresh_saved();
     });
+    connect(saver_, &AutoSaver::not_kept, this, [this](const QString& text) {
+        job_page_->notice().add(Mark::caution, tr("Edits are safe only once they are saved. %1").arg(text));
+    });
     connect(&job_page_->notice(), &NoticeBar::step_asked, this, &MainWindow::save_file_as);
     refresh_actions();
 }
@@ -102,6 +105,23 @@ void MainWindow::show_session(Job job) {
     refresh_actions();
     refresh_saved();
     if (!caution.isEmpty()) notice().add(Mark::caution, caution);
+    bring_back_unsaved();
+}
+
+void MainWindow::bring_back_unsaved() {
+    const std::string id = session_->job().id;
+    const Result<std::optional<store::Unsaved>> kept = store_->unsaved(id);
+    if (!kept) {
+        notice().add(Mark::caution, qs(text_of(kept.problems())));
+        static_cast<void>(store_->forget_unsaved(id));
+        return;
+    }
+    if (!kept.value()) return;
+    session_->edit(tr("Bring back what was not saved"), [&](Job& job) { job = kept.value()->job; });
+    session_->end_merge();
+    notice().add(Mark::note, tr("The program ended before the last edits of %1 were saved. They are back; undo takes "
+                                "them away again.")
+                                 .arg(day(kept.value()->kept_at)));
 }
 
 bool MainWindow::open_job(const std::string& job_id) {

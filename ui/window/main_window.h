@@ -68,6 +68,7 @@ class MainWindow : public QMainWindow {
     bool leave_job();
     void back_to_desk();
     void show_session(Job job);
+    void bring_back_unsaved();
     bool settle_incoming(Job& from_file);
     /// Which of the two to go on with: true for the file's; nullopt: neither.
     std::optional<bool> ask_which(const Job& on_desk, const Job& in_file);
