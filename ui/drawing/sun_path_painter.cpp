@@ -32,6 +32,11 @@ struct Curve {
 constexpr std::array<Curve, 7> curves{
     {{6, "Jun"}, {5, "May, Jul"}, {4, "Apr, Aug"}, {3, "Mar, Sep"}, {2, "Feb, Oct"}, {1, "Jan, Nov"}, {12, "Dec"}}};
 
+/// Solstices and equinoxes.
+constexpr bool is_turn(const Curve& curve) {
+    return curve.month % 3 == 0;
+}
+
 double azimuth_at(const sky::SunTable& sun, int day, int step) {
     return static_cast<double>(sun.azimuth_deg[sky::SunTable::index(day, step % steps)]);
 }
@@ -103,7 +108,8 @@ Axis bearings(const SunPathFrame& where, const Lettering& letters) {
     Axis axis;
     axis.title = QObject::tr("bearing from true north");
     const double degree = where.frame.plot.width() / (where.frame.x_to - where.frame.x_from);
-    const double step = degree * 30.0 > letters.width(QStringLiteral("000° NW")) * 1.25 ? 30.0 : 45.0;
+    const double widest = letters.width(QStringLiteral("000° NW")) * 1.25;
+    const double step = degree * 30.0 > widest ? 30.0 : (degree * 45.0 > widest ? 45.0 : 90.0);
     for (double x = std::ceil(where.frame.x_from / step) * step; x <= where.frame.x_to + 1e-6; x += step) {
         const double bearing = where.bearing_of(x);
         const bool point = std::fmod(bearing + 1e-6, 45.0) < 1e-3;
@@ -114,10 +120,14 @@ Axis bearings(const SunPathFrame& where, const Lettering& letters) {
     return axis;
 }
 
-Axis heights(double top) {
+Axis heights(const PlotFrame& frame, const Lettering& letters) {
     Axis axis;
-    axis.title = QObject::tr("height over the horizon");
-    for (double at = 0.0; at <= top + 1e-6; at += 10.0)
+    // A low picture has fewer marks, and no title that would reach beyond it.
+    const QString title = QObject::tr("height over the horizon");
+    if (letters.width(title) < frame.plot.height() + 2.0 * letters.line()) axis.title = title;
+    const double top = frame.y_to;
+    const double step = frame.plot.height() * 10.0 / top < 1.1 * letters.line() ? 20.0 : 10.0;
+    for (double at = 0.0; at <= top + 1e-6; at += step)
         axis.marks.push_back({at, QStringLiteral("%1°").arg(std::lround(at)), false});
     return axis;
 }
@@ -127,6 +137,7 @@ Axis heights(double top) {
 void label_hours(const PictureInk& ink, const SunPathPicture& picture, const SunPathFrame& where, LabelPlacer& placer) {
     const QColor colour = inks_of(ink.theme).hours;
     for (int hour = 0; hour < 24; ++hour) {
+        if (picture.few_lines && hour % 3 != 0) continue;
         int best = -1;
         for (int day = 0; day < days; ++day) {
             const double up = elevation_at(*picture.sun, day, hour * steps_per_hour);
@@ -147,6 +158,7 @@ void label_days(const PictureInk& ink, const SunPathPicture& picture, const SunP
     // Between two hour lines, near noon first.
     static constexpr std::array<double, 10> hours = {12.5, 13.5, 11.5, 10.5, 14.5, 9.5, 15.5, 8.5, 16.5, 7.5};
     for (const Curve& curve : curves) {
+        if (picture.few_lines && !is_turn(curve)) continue;
         const int day = sky::day_index(curve.month, 21);
         const QString text = QString::fromLatin1(curve.words);
         for (const double hour : hours) {
@@ -193,7 +205,9 @@ SunPathFrame sun_path_frame(const SunPathPicture& picture, const QRectF& area, d
     where.frame.y_from = 0.0;
     where.frame.y_to = std::min(90.0, std::ceil(top / 10.0) * 10.0);
     const Lettering letters(text_units);
-    const int rows = paint_legend(nullptr, area, legend_of(picture, paper_theme(), 1.0), paper_theme(), letters);
+    const int rows = picture.few_lines
+                         ? 0
+                         : paint_legend(nullptr, area, legend_of(picture, paper_theme(), 1.0), paper_theme(), letters);
     where.frame.plot = plot_area(area, letters, letters.width(QStringLiteral("90°")) + letters.line(), rows);
     return where;
 }
@@ -218,7 +232,7 @@ void paint_sun_path(QPainter& painter, const SunPathPicture& picture, const QRec
     const PictureInk ink{painter, theme, letters, line};
     const Inks inks = inks_of(theme);
     const Axis x = bearings(where, letters);
-    const Axis y = heights(where.frame.y_to);
+    const Axis y = heights(where.frame, letters);
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     paint_grid(ink, where.frame, x, y);
@@ -246,14 +260,15 @@ void paint_sun_path(QPainter& painter, const SunPathPicture& picture, const QRec
         painter.setBrush(Qt::NoBrush);
         const int winter = sky::day_index(12, 21);
         for (int hour = 0; hour < 24; ++hour) {
+            if (picture.few_lines && hour % 3 != 0) continue;
             painter.setPen(QPen(inks.hours, 1.3 * line));
             painter.drawPath(hour_path(*picture.sun, where, hour, winter, 182));
             painter.setPen(QPen(inks.hours, 1.1 * line, Qt::DashLine));
             painter.drawPath(hour_path(*picture.sun, where, hour, sky::day_index(6, 21), 184));
         }
         for (const Curve& curve : curves) {
-            const bool marked = curve.month % 3 == 0;  // solstices and equinoxes
-            painter.setPen(QPen(inks.sun, (marked ? 2.4 : 1.4) * line));
+            if (picture.few_lines && !is_turn(curve)) continue;
+            painter.setPen(QPen(inks.sun, (is_turn(curve) ? 2.4 : 1.4) * line));
             painter.drawPath(day_path(*picture.sun, where, sky::day_index(curve.month, 21)));
         }
         label_hours(ink, picture, where, placer);
@@ -265,9 +280,10 @@ void paint_sun_path(QPainter& painter, const SunPathPicture& picture, const QRec
         const LabelPlacer::Label label = placer.place(block.top, letters.size(words), line * 4.0, {0.0, -1.0});
         letters.draw_in(painter, label.box, words, theme.text, thin(theme.panel, 0.85));
     }
+    paint_marks(ink, picture, where, placer);
     painter.restore();
     paint_axes(ink, where.frame, x, y);
-    paint_legend(&painter, area, legend_of(picture, theme, line), theme, letters);
+    if (!picture.few_lines) paint_legend(&painter, area, legend_of(picture, theme, line), theme, letters);
     painter.restore();
 }
 

@@ -31,6 +31,14 @@ struct SunPathPicture {
         double azimuth_deg = 180.0;
     };
     std::optional<Plate> plate;
+    struct SunMark {
+        double azimuth_deg = 0.0;
+        double elevation_deg = 0.0;
+        QString label;
+    };
+    std::optional<SunMark> now;          ///< where the sun stands at a moment that is shown beside
+    std::optional<HorizonPoint> marked;  ///< of the horizon, the reading being entered
+    bool few_lines = false;              ///< solstices and equinox only and no legend, for a small picture
 };
 
 /// Bearings run from `x_from` to `x_to` as degrees to the right of `centre_deg`, the side of the noon sun; wide enough

@@ -1,8 +1,11 @@
 #include "ui/drawing/sun_path_parts.h"
 
 #include <QObject>
+#include <QPolygonF>
 #include <algorithm>
 #include <utility>
+
+#include "ui/common/format.h"
 
 namespace wg::ui::sun_path {
 
@@ -85,6 +88,37 @@ std::vector<Block> blocks_of(const SunPathPicture& picture, const SunPathFrame& 
     }
     end();
     return blocks;
+}
+
+void paint_marks(const PictureInk& ink, const SunPathPicture& picture, const SunPathFrame& where, LabelPlacer& placer) {
+    QPainter& painter = ink.painter;
+    const double r = ink.letters.line() * 0.38;
+    const auto label = [&](QPointF at, const QString& text, const QColor& colour) {
+        if (text.isEmpty()) return;
+        const LabelPlacer::Label place = placer.place(at, ink.letters.size(text), r * 1.6, {0.0, -1.0});
+        ink.letters.draw_in(painter, place.box, text, colour, thin(ink.theme.panel, 0.9));
+    };
+    if (picture.now && picture.now->elevation_deg > 0.0) {
+        const QPointF at = where.frame.map(where.x_of(picture.now->azimuth_deg), picture.now->elevation_deg);
+        painter.setPen(QPen(ink.theme.panel, 2.0 * ink.line));
+        painter.setBrush(inks_of(ink.theme).sun);
+        painter.drawEllipse(at, r, r);
+        label(at, picture.now->label, ink.theme.text);
+    }
+    if (picture.marked) {
+        const QPointF at = where.frame.map(where.x_of(picture.marked->azimuth_deg),
+                                           std::clamp(picture.marked->elevation_deg, 0.0, where.frame.y_to));
+        painter.setPen(QPen(ink.theme.accent, 1.6 * ink.line, Qt::DashLine));
+        painter.drawLine(QPointF(at.x(), where.frame.plot.top()), QPointF(at.x(), where.frame.plot.bottom()));
+        painter.setPen(QPen(ink.theme.panel, 1.5 * ink.line));
+        painter.setBrush(ink.theme.accent);
+        painter.drawPolygon(
+            QPolygonF({at + QPointF(0, -r), at + QPointF(r, 0), at + QPointF(0, r), at + QPointF(-r, 0)}));
+        label(at,
+              QObject::tr("%1°, %2° high")
+                  .arg(number(picture.marked->azimuth_deg), number(picture.marked->elevation_deg, 1)),
+              ink.theme.accent);
+    }
 }
 
 std::vector<LegendItem> legend_of(const SunPathPicture& picture, const Theme& theme, double line) {

@@ -39,6 +39,9 @@ struct Block {
 };
 [[nodiscard]] std::vector<Block> blocks_of(const SunPathPicture& picture, const SunPathFrame& where);
 
+/// The sun at the moment shown beside, and the horizon's reading being entered.
+void paint_marks(const PictureInk& ink, const SunPathPicture& picture, const SunPathFrame& where, LabelPlacer& placer);
+
 [[nodiscard]] std::vector<LegendItem> legend_of(const SunPathPicture& picture, const Theme& theme, double line);
 
 }  // namespace wg::ui::sun_path

@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QSplitter>
 #include <QStackedWidget>
 #include <QTabWidget>
 #include <QToolButton>
@@ -19,10 +20,13 @@
 #include "ui/drawing/site_canvas.h"
 #include "ui/layout/collector_panel.h"
 #include "ui/layout/equipment_panel.h"
+#include "ui/layout/house_canvas.h"
+#include "ui/layout/house_pane.h"
 #include "ui/layout/places_panel.h"
 #include "ui/layout/run_panel.h"
 #include "ui/layout/run_view.h"
 #include "ui/layout/shade_service.h"
+#include "ui/layout/sun_path_pane.h"
 #include "ui/layout/surface_canvas.h"
 
 namespace wg::ui {
@@ -94,7 +98,8 @@ QWidget* LayoutStage::build_drawing() {
     } switches[] = {
         {View::surface, tr("Surface"), tr("One surface seen face-on")},
         {View::site_plan, tr("Site plan"), tr("Everything seen from above; the run's bends are moved here")},
-        {View::run, tr("Run"), tr("The pipe run in space with its lengths")}};
+        {View::run, tr("Run"), tr("The pipe run in space with its lengths")},
+        {View::house, tr("House"), tr("Everything in space, with the sun and shadows of any date and hour")}};
     for (const auto& one : switches) {
         auto* button = new QToolButton(holder);
         button->setText(one.text);
@@ -113,6 +118,9 @@ QWidget* LayoutStage::build_drawing() {
     zones_box_ = new QCheckBox(tr("Wind zones"), holder);
     zones_box_->setToolTip(tr("Zones of EN 1991-1-4 from which each plate's suction is taken, with their widths"));
     bar->addWidget(zones_box_);
+    sun_path_box_ = new QCheckBox(tr("Sun path"), holder);
+    sun_path_box_->setToolTip(tr("The sun's way over the selected collector, with what stands in front of it"));
+    bar->addWidget(sun_path_box_);
     fit_ = new QPushButton(tr("Fit"), holder);
     fit_->setToolTip(tr("Everything in view (F). Wheel zooms, middle button or space pans."));
     bar->addWidget(fit_);
@@ -131,14 +139,24 @@ QWidget* LayoutStage::build_drawing() {
         if (session_ != nullptr) add_choice(*session_);
     });
 
-    drawings_ = new QStackedWidget(holder);
+    auto* parts = new QSplitter(Qt::Vertical, holder);
+    parts->setChildrenCollapsible(false);
+    drawings_ = new QStackedWidget(parts);
     surface_canvas_ = new SurfaceCanvas(shade_, drawings_);
     site_canvas_ = new SiteCanvas(SiteCanvas::Drags::bends, drawings_);
     run_view_ = new RunView(drawings_);
     drawings_->addWidget(surface_canvas_);
     drawings_->addWidget(site_canvas_);
     drawings_->addWidget(run_view_);
-    column->addWidget(drawings_, 1);
+    house_ = new HousePane(drawings_);
+    drawings_->addWidget(house_);
+    sun_path_ = new SunPathPane(parts);
+    sun_path_->hide();
+    parts->addWidget(drawings_);
+    parts->addWidget(sun_path_);
+    parts->setStretchFactor(0, 3);
+    parts->setStretchFactor(1, 2);
+    column->addWidget(parts, 1);
     return holder;
 }
 
@@ -167,6 +185,22 @@ void LayoutStage::connect_parts() {
             [this](const QString& id) { run_panel_->show_selected(id.toStdString()); });
     connect(run_panel_, &RunPanel::point_chosen, this,
             [this](const QString& id) { site_canvas_->set_selected(id.toStdString()); });
+    connect_house();
+}
+
+void LayoutStage::connect_house() {
+    HouseCanvas* house = house_->canvas();
+    connect(house, &Canvas::status, this, &StageWidget::status_text);
+    connect(house, &HouseCanvas::collector_clicked, this,
+            [this](const QString& id) { select_placement(id.toStdString()); });
+    connect(house, &HouseCanvas::surface_clicked, this, [this](const QString& id) {
+        surface_canvas_->set_surface(id.toStdString());
+        select_placement({});
+    });
+    connect(house, &HouseCanvas::surface_opened, this, [this](const QString& id) { show_surface(id.toStdString()); });
+    connect(sun_path_box_, &QCheckBox::toggled, this, &LayoutStage::show_sun_path);
+    connect(sun_path_, &SunPathPane::pointed_at, this, &StageWidget::status_text);
+    connect(house_, &HousePane::moment_changed, this, [this] { sun_path_->set_moment(house_->moment()); });
 }
 
 void LayoutStage::set_session(JobSession* session) {
@@ -176,6 +210,8 @@ void LayoutStage::set_session(JobSession* session) {
     surface_canvas_->set_session(session);
     site_canvas_->set_session(session);
     run_view_->set_session(session);
+    house_->set_session(session);
+    sun_path_->set_session(session);
     collectors_->set_session(session);
     equipment_->set_session(session);
     places_->set_session(session);
@@ -215,6 +251,8 @@ void LayoutStage::after_job_change() {
 
 void LayoutStage::show_state(const std::string& surface_id) {
     collectors_->show_state(surface_id, surface_canvas_->selection());
+    house_->canvas()->set_selected(surface_id, surface_canvas_->selected());
+    sun_path_->set_placement(surface_canvas_->selected());
 }
 
 void LayoutStage::after_selection() {
@@ -275,11 +313,18 @@ void LayoutStage::step_surface(int direction) {
 void LayoutStage::show_view(View view) {
     drawings_->setCurrentIndex(static_cast<int>(view));
     if (QAbstractButton* button = views_->button(static_cast<int>(view))) button->setChecked(true);
-    tools_->setCurrentIndex(view == View::surface ? 0 : 1);
+    tools_->setCurrentIndex(view == View::surface || view == View::house ? 0 : 1);
     snap_->setVisible(view == View::surface);
     shade_box_->setVisible(view == View::surface);
     zones_box_->setVisible(view == View::surface);
     fit_->setVisible(view != View::run);
+    // The hour of the house view means something only while its sliders are in sight.
+    sun_path_->set_moment(view == View::house ? std::optional(house_->moment()) : std::nullopt);
+}
+
+void LayoutStage::show_sun_path(bool on) {
+    sun_path_box_->setChecked(on);
+    sun_path_->setVisible(on);
 }
 
 LayoutStage::View LayoutStage::view() const {
@@ -289,6 +334,7 @@ LayoutStage::View LayoutStage::view() const {
 void LayoutStage::fit_view() {
     if (view() == View::surface) surface_canvas_->fit();
     if (view() == View::site_plan) site_canvas_->fit();
+    if (view() == View::house) house_->canvas()->fit_everything();
 }
 
 void LayoutStage::show_place(const QString& place_id) {

@@ -16,17 +16,19 @@ namespace wg::ui {
 
 class CollectorPanel;
 class EquipmentPanel;
+class HousePane;
 class PlacesPanel;
 class RunPanel;
 class RunView;
 class ShadeService;
 class SiteCanvas;
+class SunPathPane;
 class SurfaceCanvas;
 
 class LayoutStage : public StageWidget {
     Q_OBJECT
    public:
-    enum class View { surface, site_plan, run };
+    enum class View { surface, site_plan, run, house };
 
     explicit LayoutStage(QWidget* parent = nullptr);
     void set_session(JobSession* session) override;
@@ -39,11 +41,15 @@ class LayoutStage : public StageWidget {
     [[nodiscard]] QCheckBox* zones_box() const { return zones_box_; }
     [[nodiscard]] PlacesPanel* places_panel() const { return places_; }
     [[nodiscard]] SiteCanvas* site_canvas() const { return site_canvas_; }
+    [[nodiscard]] HousePane* house_pane() const { return house_; }
+    [[nodiscard]] SunPathPane* sun_path_pane() const { return sun_path_; }
+    void show_sun_path(bool on);  ///< below whichever drawing is shown
 
    private:
     QWidget* build_tools();
     QWidget* build_drawing();
     void connect_parts();
+    void connect_house();
     void show_surface(const std::string& surface_id);
     void select_placement(const std::string& placement_id);
     void select_placements(const QStringList& placement_ids);
@@ -65,6 +71,9 @@ class LayoutStage : public StageWidget {
     SurfaceCanvas* surface_canvas_ = nullptr;
     SiteCanvas* site_canvas_ = nullptr;
     RunView* run_view_ = nullptr;
+    HousePane* house_ = nullptr;
+    SunPathPane* sun_path_ = nullptr;
+    QCheckBox* sun_path_box_ = nullptr;
     QCheckBox* snap_ = nullptr;
     QCheckBox* shade_box_ = nullptr;
     QCheckBox* zones_box_ = nullptr;

@@ -6,6 +6,7 @@
 #include <QFileDialog>
 #include <QGuiApplication>
 #include <QPushButton>
+#include <QTableWidget>
 
 #include "core/quantity/angle.h"
 #include "core/site/horizon_text.h"
@@ -14,6 +15,7 @@
 #include "ui/common/job_session.h"
 #include "ui/visit/corner_table.h"
 #include "ui/visit/guarded_edit.h"
+#include "ui/visit/horizon_picture.h"
 #include "ui/visit/household_form.h"
 
 namespace wg::ui {
@@ -210,6 +212,11 @@ void VisitForm::build_horizon() {
     });
     add(table);
     fields_.insert(QStringLiteral("horizon"), table->table());
+    auto* picture = new HorizonPicture(this);
+    add(picture);
+    fields_.insert(QStringLiteral("horizon_picture"), picture);
+    shows_.push_back([picture](const Job& job) { picture->show_site(job.site); });
+    connect(table->table(), &QTableWidget::currentCellChanged, this, [picture](int row) { picture->mark_row(row); });
     shows_.push_back([table](const Job& job) {
         std::vector<Point2> rows;
         for (const HorizonPoint& point : job.site.horizon)

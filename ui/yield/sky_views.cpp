@@ -3,30 +3,10 @@
 #include <cmath>
 
 #include "core/site/occluders.h"
-#include "core/site/skyline.h"
 #include "ui/common/format.h"
 
 namespace wg::ui {
 namespace {
-
-QString clock(double hour) {
-    const int minutes = static_cast<int>(std::lround(hour * 60.0));
-    return QStringLiteral("%1:%2").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
-}
-
-QString day_words(const QString& name, const sky::SunDayFacts& facts) {
-    if (facts.down_all_day) return SkyPage::tr("%1: the sun stays below the horizon.").arg(name);
-    if (facts.up_all_day) {
-        return SkyPage::tr("%1: the sun stays up all day, at most %2° high.")
-            .arg(name)
-            .arg(std::lround(facts.highest_deg));
-    }
-    if (!facts.rise_h || !facts.set_h)
-        return SkyPage::tr("%1: at most %2° high.").arg(name).arg(std::lround(facts.highest_deg));
-    return SkyPage::tr("%1: sun from %2 to %3, at most %4° high.")
-        .arg(name, clock(*facts.rise_h), clock(*facts.set_h))
-        .arg(std::lround(facts.highest_deg));
-}
 
 QString unit() {
     return QStringLiteral("kWh/m²");
@@ -37,34 +17,10 @@ QString unit() {
 // ------------------------------------------------------------------------------------------------ the sun's way
 
 void SunPathPage::show_site(const Site& site, const plan::PlacementPlan* placed) {
-    const Location& at = site.location;
-    const sky::SunPlace place{at.latitude_deg, at.longitude_deg, at.altitude_m, at.utc_offset_h};
-    if (picture_.sun == nullptr || !(place == place_)) {
-        picture_.sun = std::make_shared<const sky::SunTable>(sky::sun_table(place));
-        place_ = place;
-    }
-    picture_.latitude_deg = at.latitude_deg;
-    picture_.horizon = site.horizon;
-    picture_.skyline.clear();
-    picture_.plate.reset();
-    if (placed != nullptr) {
-        picture_.plate = {placed->placed.tilt_deg, placed->placed.azimuth_deg};
-        for (const site::SkylinePoint& point : site::skyline(site, placed->placed, placed->surface_id).things)
-            picture_.skyline.push_back(
-                {point.azimuth_deg, point.elevation_deg, point.id, qs(point.label), point.is_tree});
-    }
-    view().show_picture([this](QPainter& painter, const QRectF& area, const Theme& theme,
-                               double text_units) { paint_sun_path(painter, picture_, area, theme, text_units); },
-                        [this](const QRectF& area, QPointF pointer, double text_units) {
-                            const SunPathFrame where = sun_path_frame(picture_, area, text_units);
-                            if (!where.frame.plot.contains(pointer)) return QString();
-                            const QPointF value = where.frame.value_at(pointer);
-                            return words_at(picture_, where.bearing_of(value.x()), value.y());
-                        });
-    QString text = day_words(tr("21 June"), sky::sun_day_facts(*picture_.sun, sky::day_index(6, 21))) +
-                   QLatin1Char(' ') +
-                   day_words(tr("21 December"), sky::sun_day_facts(*picture_.sun, sky::day_index(12, 21)));
-    text += tr(" Times are local standard time, without summer time. ");
+    source_.show_plate(site, placed != nullptr ? &placed->placed : nullptr,
+                       placed != nullptr ? placed->surface_id : std::string());
+    source_.put_into(view());
+    QString text = sun_path_words(picture()) + QLatin1Char(' ');
     text += placed != nullptr ? tr("Seen from %1 on %2.").arg(qs(placed->label), qs(placed->surface_label))
                               : tr("No collector is placed yet.");
     if (site.horizon.empty()) text += tr(" No horizon was surveyed: it counts as free.");
@@ -73,18 +29,19 @@ void SunPathPage::show_site(const Site& site, const plan::PlacementPlan* placed)
 
 FigureTable SunPathPage::figures() const {
     FigureTable out;
+    const SunPathPicture& picture = source_.picture();
     out.header = {
         QStringLiteral("date"),       QStringLiteral("hour_standard_time"),   QStringLiteral("bearing_deg"),
         QStringLiteral("height_deg"), QStringLiteral("surveyed_horizon_deg"), QStringLiteral("obstacles_deg")};
-    if (picture_.sun == nullptr) return out;
-    const site::Horizon horizon(picture_.horizon);
+    if (picture.sun == nullptr) return out;
+    const site::Horizon horizon(picture.horizon);
     for (int month = 1; month <= 12; ++month) {
         for (int hour = 0; hour < 24; ++hour) {
             const std::size_t i = sky::SunTable::index(sky::day_index(month, 21), hour * sky::sun_steps_per_day / 24);
-            const auto height = static_cast<double>(picture_.sun->elevation_deg[i]);
+            const auto height = static_cast<double>(picture.sun->elevation_deg[i]);
             if (height < 0.0) continue;
-            const auto at = static_cast<double>(picture_.sun->azimuth_deg[i]);
-            const SkylineStep* front = skyline_at(picture_, at);
+            const auto at = static_cast<double>(picture.sun->azimuth_deg[i]);
+            const SkylineStep* front = skyline_at(picture, at);
             out.rows.push_back({QStringLiteral("%1-21").arg(month, 2, 10, QLatin1Char('0')), QString::number(hour),
                                 QString::number(at, 'f', 2), QString::number(height, 'f', 2),
                                 QString::number(horizon.empty() ? 0.0 : horizon.elevation_deg(at), 'f', 2),

@@ -5,7 +5,7 @@
 
 #include "core/plan/plan.h"
 #include "ui/drawing/orientation_map_painter.h"
-#include "ui/drawing/sun_path_painter.h"
+#include "ui/drawing/sun_path_source.h"
 #include "ui/yield/picture_page.h"
 
 namespace wg::ui {
@@ -19,11 +19,10 @@ class SunPathPage : public SkyPage {
     /// `placed` null: the sky alone.
     void show_site(const Site& site, const plan::PlacementPlan* placed);
     [[nodiscard]] FigureTable figures() const override;
-    [[nodiscard]] const SunPathPicture& picture() const { return picture_; }
+    [[nodiscard]] const SunPathPicture& picture() const { return source_.picture(); }
 
    private:
-    sky::SunPlace place_;  ///< that the table in the picture was made for
-    SunPathPicture picture_;
+    SunPathSource source_;
 };
 
 class OrientationPage : public SkyPage {

@@ -64,6 +64,29 @@ TEST(SunPathPainterTest, every_latitude_stays_inside_its_area_and_covers_every_b
     }
 }
 
+TEST(SunPathPainterTest, a_small_picture_with_few_lines_and_its_marks_stays_inside) {
+    SunPathPicture picture = sky_over(51.5);
+    picture.few_lines = true;
+    picture.marked = HorizonPoint{320.0, 70.0, {}};
+    picture.now = SunPathPicture::SunMark{180.0, 40.0, QStringLiteral("21 Mar, 12:00")};
+    const QRectF small(20.0, 20.0, 340.0, 200.0);
+    const Theme theme = theme_of(ThemeKind::light);
+    const auto paint = [&](QPainter& painter) { paint_sun_path(painter, picture, small, theme, text_units); };
+    const QRect ink = picture::ink_of(QSize(400, 260), paint);
+    EXPECT_TRUE(small.toAlignedRect().adjusted(-1, -1, 1, 1).contains(ink))
+        << ink.left() << ' ' << ink.top() << ' ' << ink.right() << ' ' << ink.bottom();
+    QImage with(400, 260, QImage::Format_RGB32), without = with;
+    for (QImage* image : {&with, &without}) {
+        if (image == &without) picture.now.reset();
+        image->fill(Qt::white);
+        QPainter painter(image);
+        paint(painter);
+    }
+    const SunPathFrame where = sun_path_frame(picture, small, text_units);
+    const QPoint sun = where.frame.map(where.x_of(180.0), 40.0).toPoint();
+    EXPECT_NE(with.pixel(sun), without.pixel(sun));
+}
+
 TEST(SunPathPainterTest, the_noon_side_is_in_the_middle_and_morning_lies_where_one_looks) {
     const SunPathFrame north = sun_path_frame(sky_over(51.5), area, text_units);
     EXPECT_DOUBLE_EQ(north.bearing_of(0.0), 180.0);

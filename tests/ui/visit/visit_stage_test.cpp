@@ -15,6 +15,7 @@
 #include "ui/drawing/site_canvas.h"
 #include "ui/visit/corner_table.h"
 #include "ui/visit/guarded_edit.h"
+#include "ui/visit/horizon_picture.h"
 #include "ui/visit/household_form.h"
 #include "ui/visit/missing.h"
 #include "ui/visit/new_elements.h"
@@ -84,6 +85,30 @@ TEST_F(Visit, ADayThatIsNoneIsRefused) {
     QTest::keyClick(day, Qt::Key_Return);
     EXPECT_TRUE(problem->isHidden());
     EXPECT_EQ(session.job().survey.visited_on, "2026-02-28");
+}
+
+TEST_F(Visit, TheHorizonIsDrawnAsItIsEnteredAndTheRowBeingEditedIsMarked) {
+    auto* picture = qobject_cast<HorizonPicture*>(stage.form()->field(QStringLiteral("horizon_picture")));
+    auto* table = qobject_cast<QTableWidget*>(stage.form()->field(QStringLiteral("horizon")));
+    ASSERT_NE(picture, nullptr);
+    ASSERT_NE(table, nullptr);
+    ASSERT_NE(picture->picture().sun, nullptr);
+    EXPECT_TRUE(picture->picture().few_lines);
+    EXPECT_TRUE(picture->picture().horizon.empty());
+    set_horizon(session, {{90.0, 5.0, {}}, {180.0, 12.0, {}}});
+    EXPECT_EQ(picture->picture().horizon.size(), 2U);
+    EXPECT_FALSE(picture->picture().marked.has_value());
+    table->setCurrentCell(1, 1);
+    ASSERT_TRUE(picture->picture().marked.has_value());
+    EXPECT_EQ(picture->picture().marked->azimuth_deg, 180.0);
+    table->item(1, 1)->setText(QStringLiteral("20"));  // typed and left
+    EXPECT_EQ(session.job().site.horizon[1].elevation_deg, 20.0);
+    EXPECT_EQ(picture->picture().horizon[1].elevation_deg, 20.0);
+    EXPECT_EQ(picture->picture().marked->elevation_deg, 20.0);
+    const auto sun = picture->picture().sun;
+    type(number("latitude"), QStringLiteral("-33"));
+    EXPECT_NE(picture->picture().sun, sun) << "another place has another sun";
+    EXPECT_EQ(picture->picture().latitude_deg, -33.0);
 }
 
 TEST_F(Visit, TheHouseholdFormUnfoldedFitsTheWidthOfItsSheetAtAnyFieldShown) {
