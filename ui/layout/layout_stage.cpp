@@ -14,6 +14,7 @@
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
+#include "ui/comparison/comparison.h"
 #include "ui/drawing/site_canvas.h"
 #include "ui/layout/collector_panel.h"
 #include "ui/layout/equipment_panel.h"
@@ -51,7 +52,7 @@ LayoutStage::LayoutStage(QWidget* parent) : StageWidget(parent) {
 }
 
 QWidget* LayoutStage::build_tools() {
-    auto* tabs = new QTabWidget(this);
+    auto* tabs = panels_ = new QTabWidget(this);
     tabs->setFixedWidth(tools_width);
     tabs->setDocumentMode(true);
     collectors_ = new CollectorPanel(tabs);
@@ -92,7 +93,8 @@ QWidget* LayoutStage::build_drawing() {
     } switches[] = {
         {View::surface, tr("Surface"), tr("One surface seen face-on")},
         {View::site_plan, tr("Site plan"), tr("Everything seen from above; the run's bends are moved here")},
-        {View::run, tr("Run"), tr("The pipe run in space with its lengths")}};
+        {View::run, tr("Run"), tr("The pipe run in space with its lengths")},
+        {View::compare, tr("Compare"), tr("Up to four choices side by side")}};
     for (const auto& one : switches) {
         auto* button = new QToolButton(holder);
         button->setText(one.text);
@@ -135,6 +137,8 @@ QWidget* LayoutStage::build_drawing() {
     drawings_->addWidget(surface_canvas_);
     drawings_->addWidget(site_canvas_);
     drawings_->addWidget(run_view_);
+    comparison_ = new Comparison(drawings_);
+    drawings_->addWidget(comparison_);
     column->addWidget(drawings_, 1);
     return holder;
 }
@@ -144,6 +148,7 @@ void LayoutStage::connect_parts() {
     connect(snap_, &QCheckBox::toggled, this, [this](bool on) { surface_canvas_->set_snapping(on); });
     connect(shade_box_, &QCheckBox::toggled, this, [this](bool on) { surface_canvas_->set_shade_shown(on); });
     connect(fit_, &QPushButton::clicked, this, &LayoutStage::fit_view);
+    connect(comparison_, &Comparison::said, this, &StageWidget::status_text);
     connect(surface_canvas_, &Canvas::status, this, &StageWidget::status_text);
     connect(site_canvas_, &Canvas::status, this, &StageWidget::status_text);
     connect(surface_canvas_, &SurfaceCanvas::selection_changed, this,
@@ -171,6 +176,7 @@ void LayoutStage::set_session(JobSession* session) {
     surface_canvas_->set_session(session);
     site_canvas_->set_session(session);
     run_view_->set_session(session);
+    comparison_->set_session(session);
     collectors_->set_session(session);
     equipment_->set_session(session);
     places_->set_session(session);
@@ -252,7 +258,8 @@ void LayoutStage::show_view(View view) {
     tools_->setCurrentIndex(view == View::surface ? 0 : 1);
     snap_->setVisible(view == View::surface);
     shade_box_->setVisible(view == View::surface);
-    fit_->setVisible(view != View::run);
+    panels_->setVisible(view != View::compare);
+    fit_->setVisible(view == View::surface || view == View::site_plan);
 }
 
 LayoutStage::View LayoutStage::view() const {

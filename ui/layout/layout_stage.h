@@ -10,11 +10,13 @@ class QCheckBox;
 class QLabel;
 class QPushButton;
 class QStackedWidget;
+class QTabWidget;
 class QToolButton;
 
 namespace wg::ui {
 
 class CollectorPanel;
+class Comparison;
 class EquipmentPanel;
 class PlacesPanel;
 class RunPanel;
@@ -26,7 +28,7 @@ class SurfaceCanvas;
 class LayoutStage : public StageWidget {
     Q_OBJECT
    public:
-    enum class View { surface, site_plan, run };
+    enum class View { surface, site_plan, run, compare };
 
     explicit LayoutStage(QWidget* parent = nullptr);
     void set_session(JobSession* session) override;
@@ -54,12 +56,14 @@ class LayoutStage : public StageWidget {
     EquipmentPanel* equipment_ = nullptr;
     PlacesPanel* places_ = nullptr;
     RunPanel* run_panel_ = nullptr;
+    QTabWidget* panels_ = nullptr;  ///< beside the drawing; the comparison takes their room
     QStackedWidget* tools_ = nullptr;
     QStackedWidget* drawings_ = nullptr;
     QButtonGroup* views_ = nullptr;
     SurfaceCanvas* surface_canvas_ = nullptr;
     SiteCanvas* site_canvas_ = nullptr;
     RunView* run_view_ = nullptr;
+    Comparison* comparison_ = nullptr;
     QCheckBox* snap_ = nullptr;
     QCheckBox* shade_box_ = nullptr;
     QPushButton* fit_ = nullptr;

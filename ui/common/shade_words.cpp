@@ -1,4 +1,4 @@
-#include "ui/yield/shade_words.h"
+#include "ui/common/shade_words.h"
 
 #include <QLocale>
 #include <QObject>
