@@ -73,6 +73,19 @@ Shade shade_within(const Shade& shade, const Months& months) {
     return out;
 }
 
+Shade shade_on_surface(const Site& site, const Surface& surface, const sky::PreparedYear& year) {
+    if (surface.outline.size() < 3) return {};
+    const Frame frame = frame_of(surface, site.sketch_up_azimuth_deg);
+    const Bounds b = bounds_of(surface.outline);
+    PlacedCollector plate;
+    plate.outline = {{b.min_x_m, b.min_y_m}, {b.max_x_m, b.min_y_m}, {b.max_x_m, b.max_y_m}, {b.min_x_m, b.max_y_m}};
+    for (const Point2 corner : plate.outline)
+        plate.corners.push_back(to_space(frame, corner, shade_map_off_m));
+    plate.tilt_deg = surface.tilt_deg;
+    plate.azimuth_deg = surface.azimuth_deg;
+    return shade_of(site, plate, surface.id, year);
+}
+
 ShadeMapOptions map_options_for(const Months& months) {
     ShadeMapOptions options;
     for (std::size_t m = 0; m < 12; ++m)

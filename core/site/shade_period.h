@@ -20,6 +20,9 @@ void find_worst(ShadeCause& cause);
 /// All causes so, worst first; those that take nothing in these months are left out.
 [[nodiscard]] Shade shade_within(const Shade& shade, const Months& months);
 
+/// Shade on a surface as if a plate lay over the whole of its bounding rectangle: for what to say of a bare surface.
+[[nodiscard]] Shade shade_on_surface(const Site& site, const Surface& surface, const sky::PreparedYear& year);
+
 [[nodiscard]] ShadeMapOptions map_options_for(const Months& months);
 
 /// What the map knows of the cell under a point of the plane.

@@ -137,15 +137,6 @@ Entry charge(const ComparedChoice&, const plan::Plan& p) {
     return measured(p.run.total_charge_kg, QStringLiteral("kg"), 2, QString::fromLatin1(name_of(p.block.refrigerant)));
 }
 
-const fixing::FixingPoint* worst_point(const plan::Plan& p) {
-    for (const plan::PlacementPlan& placement : p.placements) {
-        for (const fixing::FixingPoint& point : placement.fixing.points) {
-            if (point.number == p.figures.worst_point) return &point;
-        }
-    }
-    return nullptr;
-}
-
 Entry fixings(const ComparedChoice&, const plan::Plan& p) {
     const fixing::FixingPoint* worst = worst_point(p);
     if (worst == nullptr) return {QString(em_dash), {}, {}, {}, 0};
@@ -281,6 +272,15 @@ QString ComparedCell::words() const {
     if (!range.isEmpty()) text += QStringLiteral(" (") + range + QStringLiteral(")");
     if (best) text += tr_row(", best");
     return text;
+}
+
+const fixing::FixingPoint* worst_point(const plan::Plan& p) {
+    for (const plan::PlacementPlan& placement : p.placements) {
+        for (const fixing::FixingPoint& point : placement.fixing.points) {
+            if (point.number == p.figures.worst_point) return &point;
+        }
+    }
+    return nullptr;
 }
 
 std::vector<ComparedRow> compare(const std::vector<ComparedChoice>& choices, std::size_t basis) {

@@ -41,6 +41,9 @@ struct ComparedRow {
 /// `basis`: the choice that differences count from.
 [[nodiscard]] std::vector<ComparedRow> compare(const std::vector<ComparedChoice>& choices, std::size_t basis);
 
+/// The point of the plan's worst utilisation; null where no point is known.
+[[nodiscard]] const fixing::FixingPoint* worst_point(const plan::Plan& plan);
+
 [[nodiscard]] FigureTable table_of(const std::vector<ComparedRow>& rows, const QStringList& labels);
 
 }  // namespace wg::ui

@@ -84,6 +84,7 @@ void ComparedCellDelegate::paint(QPainter* painter, const QStyleOptionViewItem& 
     const Parts p = parts_of(option, index);
     painter->save();
     painter->setClipRect(option.rect);
+    painter->translate(0, std::max(0, (option.rect.height() - p.height) / 2 - top_px));  // level with the row's name
     painter->setRenderHint(QPainter::Antialiasing);
     if (!p.best.isNull()) {
         const int mark = QFontMetrics(p.small_font).height() - 2;

@@ -24,7 +24,7 @@
 namespace wg::ui {
 namespace {
 
-constexpr int head_height = 56;  ///< labels of choices take two lines and a third for what they are
+constexpr int head_lines = 3;  ///< labels of choices take two lines and a third for what they are
 constexpr int side_width = 196;
 
 }  // namespace
@@ -115,7 +115,7 @@ void Comparison::build_table() {
     QHeaderView* heads = table_->horizontalHeader();
     heads->setSectionResizeMode(QHeaderView::Stretch);
     heads->setDefaultAlignment(Qt::AlignRight | Qt::AlignVCenter | Qt::Alignment(Qt::TextWordWrap));
-    heads->setMinimumHeight(head_height);
+    heads->setMinimumHeight(head_lines * heads->fontMetrics().lineSpacing() + 20);
     heads->setMinimumSectionSize(110);
     QHeaderView* sides = table_->verticalHeader();
     sides->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);

@@ -37,6 +37,7 @@ struct SurfaceDrawing {
     const Choice* choice = nullptr;
     const plan::Plan* plan = nullptr;  ///< may be null: then no fixing points
     const site::ShadeMap* shade_map = nullptr;
+    QString shade_period;  ///< that the map is made for, as in "lost in a year"; empty: a year
     std::string selected_id;
     bool dimensions = true;         ///< collector's distances to edges, fixing points' set-out on paper
     bool point_dimensions = false;  ///< every fixing point from the nearest two edges

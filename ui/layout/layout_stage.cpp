@@ -21,6 +21,8 @@
 #include "ui/layout/places_panel.h"
 #include "ui/layout/run_panel.h"
 #include "ui/layout/run_view.h"
+#include "ui/layout/shade_bar.h"
+#include "ui/layout/shade_note.h"
 #include "ui/layout/shade_service.h"
 #include "ui/layout/surface_canvas.h"
 
@@ -56,6 +58,8 @@ QWidget* LayoutStage::build_tools() {
     tabs->setFixedWidth(tools_width);
     tabs->setDocumentMode(true);
     collectors_ = new CollectorPanel(tabs);
+    shade_note_ = new ShadeNote(shade_, collectors_);
+    collectors_->layout()->addWidget(shade_note_);
     equipment_ = new EquipmentPanel(tabs);
     run_panel_ = new RunPanel(tabs);
     tools_ = new QStackedWidget(tabs);
@@ -82,7 +86,7 @@ QWidget* LayoutStage::build_drawing() {
     auto* column = new QVBoxLayout(holder);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
-    auto* bar = new QHBoxLayout;
+    auto* bar = bar_ = new QHBoxLayout;
     bar->setSpacing(8);
     views_ = new QButtonGroup(this);
     views_->setExclusive(true);
@@ -108,9 +112,8 @@ QWidget* LayoutStage::build_drawing() {
     snap_->setToolTip(tr("Hold dragged collectors at rafters, clearances and their neighbours"));
     snap_->setChecked(true);
     bar->addWidget(snap_);
-    shade_box_ = new QCheckBox(tr("Shade map"), holder);
-    shade_box_->setToolTip(tr("Direct sun lost in a year, cell by cell"));
-    bar->addWidget(shade_box_);
+    shade_bar_ = new ShadeBar(shade_, holder);
+    bar->addWidget(shade_bar_);
     bar->addStretch(1);
     fit_ = new QPushButton(tr("Fit"), holder);
     fit_->setToolTip(tr("Everything in view (F). Wheel zooms, middle button or space pans."));
@@ -146,7 +149,7 @@ QWidget* LayoutStage::build_drawing() {
 void LayoutStage::connect_parts() {
     connect(views_, &QButtonGroup::idClicked, this, [this](int id) { show_view(static_cast<View>(id)); });
     connect(snap_, &QCheckBox::toggled, this, [this](bool on) { surface_canvas_->set_snapping(on); });
-    connect(shade_box_, &QCheckBox::toggled, this, [this](bool on) { surface_canvas_->set_shade_shown(on); });
+    connect(shade_bar_, &ShadeBar::toggled, this, [this](bool on) { surface_canvas_->set_shade_shown(on); });
     connect(fit_, &QPushButton::clicked, this, &LayoutStage::fit_view);
     connect(comparison_, &Comparison::said, this, &StageWidget::status_text);
     connect(surface_canvas_, &Canvas::status, this, &StageWidget::status_text);
@@ -178,6 +181,7 @@ void LayoutStage::set_session(JobSession* session) {
     run_view_->set_session(session);
     comparison_->set_session(session);
     collectors_->set_session(session);
+    shade_note_->set_session(session);
     equipment_->set_session(session);
     places_->set_session(session);
     run_panel_->set_session(session);
@@ -214,13 +218,18 @@ void LayoutStage::after_job_change() {
         selected.clear();
         surface_canvas_->set_selected(selected);
     }
-    collectors_->show_state(surface_id, selected);
+    show_state(surface_id, selected);
+}
+
+void LayoutStage::show_state(const std::string& surface_id, const std::string& placement_id) {
+    collectors_->show_state(surface_id, placement_id);
+    shade_note_->show_state(surface_id, placement_id);
 }
 
 void LayoutStage::show_surface(const std::string& surface_id) {
     surface_canvas_->set_surface(surface_id);
     show_view(View::surface);
-    collectors_->show_state(surface_id, surface_canvas_->selected());
+    show_state(surface_id, surface_canvas_->selected());
 }
 
 void LayoutStage::select_placement(const std::string& placement_id) {
@@ -234,7 +243,7 @@ void LayoutStage::select_placement(const std::string& placement_id) {
     }
     surface_canvas_->set_selected(placement_id);
     places_->set_moving(placement_id);
-    collectors_->show_state(surface_canvas_->surface_id(), placement_id);
+    show_state(surface_canvas_->surface_id(), placement_id);
 }
 
 void LayoutStage::step_surface(int direction) {
@@ -257,8 +266,9 @@ void LayoutStage::show_view(View view) {
     if (QAbstractButton* button = views_->button(static_cast<int>(view))) button->setChecked(true);
     tools_->setCurrentIndex(view == View::surface ? 0 : 1);
     snap_->setVisible(view == View::surface);
-    shade_box_->setVisible(view == View::surface);
+    shade_bar_->setVisible(view == View::surface);
     panels_->setVisible(view != View::compare);
+    bar_->setContentsMargins(view == View::compare ? 16 : 0, 0, 0, 0);
     fit_->setVisible(view == View::surface || view == View::site_plan);
 }
 

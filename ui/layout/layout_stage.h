@@ -7,6 +7,7 @@
 
 class QButtonGroup;
 class QCheckBox;
+class QHBoxLayout;
 class QLabel;
 class QPushButton;
 class QStackedWidget;
@@ -21,6 +22,8 @@ class EquipmentPanel;
 class PlacesPanel;
 class RunPanel;
 class RunView;
+class ShadeBar;
+class ShadeNote;
 class ShadeService;
 class SiteCanvas;
 class SurfaceCanvas;
@@ -44,6 +47,7 @@ class LayoutStage : public StageWidget {
     QWidget* build_tools();
     QWidget* build_drawing();
     void connect_parts();
+    void show_state(const std::string& surface_id, const std::string& placement_id);
     void show_surface(const std::string& surface_id);
     void select_placement(const std::string& placement_id);
     void after_job_change();
@@ -60,12 +64,14 @@ class LayoutStage : public StageWidget {
     QStackedWidget* tools_ = nullptr;
     QStackedWidget* drawings_ = nullptr;
     QButtonGroup* views_ = nullptr;
+    QHBoxLayout* bar_ = nullptr;
     SurfaceCanvas* surface_canvas_ = nullptr;
     SiteCanvas* site_canvas_ = nullptr;
     RunView* run_view_ = nullptr;
     Comparison* comparison_ = nullptr;
     QCheckBox* snap_ = nullptr;
-    QCheckBox* shade_box_ = nullptr;
+    ShadeBar* shade_bar_ = nullptr;
+    ShadeNote* shade_note_ = nullptr;
     QPushButton* fit_ = nullptr;
     QWidget* no_choice_ = nullptr;
 };

@@ -11,6 +11,7 @@
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/drawing/lettering.h"
+#include "ui/layout/shade_pointer.h"
 #include "ui/layout/shade_service.h"
 
 namespace wg::ui {
@@ -28,6 +29,7 @@ SurfaceCanvas::SurfaceCanvas(ShadeService* shade, QWidget* parent) : Canvas(pare
         tr("Tab goes to the next collector; arrow keys move it by 1 cm, with Shift by 10 cm; R turns it; H changes the "
            "side of the connections; Page up and Page down take it to another surface"));
     connect(shade_, &ShadeService::ready, this, [this] { update(); });
+    connect(shade_, &ShadeService::period_changed, this, [this] { update(); });
 }
 
 void SurfaceCanvas::set_session(JobSession* session) {
@@ -97,6 +99,7 @@ SurfaceDrawing SurfaceCanvas::drawing() const {
     what.scale_bar = true;
     what.collector_dimensions_all_round = true;
     what.text_units = text_units();
+    what.shade_period = shade_->period_words();
     return what;
 }
 
@@ -137,6 +140,10 @@ void SurfaceCanvas::paintEvent(QPaintEvent*) {
     if (shade_shown_ && what.shade_map == nullptr) {
         letters.draw(painter, QPointF(width() - 12.0, 10.0), Qt::AlignRight | Qt::AlignTop,
                      tr("working out the shade map \u2026"), theme.muted);
+    }
+    if (what.shade_map != nullptr && pointer_ && !moving_) {
+        paint_shade_at(painter, *what.shade_map, view().unmap(*pointer_), *pointer_, QRectF(rect()), text_units(),
+                       theme);
     }
     if (moving_ && !reason_.isEmpty()) {
         const Lettering bold(text_units(), true);
@@ -259,6 +266,13 @@ void SurfaceCanvas::hover(QPointF at) {
     if (on == nullptr) return;
     const Point2 pointer = view().unmap(at);
     QString words = place_words(pointer);
+    pointer_ = at;
+    if (shade_shown_) {
+        const site::ShadeMap* map = shade_->map_of(surface_id_);
+        const QString shade = map != nullptr ? shade_words_at(*map, pointer, shade_->period_words()) : QString();
+        if (!shade.isEmpty()) words += QStringLiteral("   ") + shade;
+        update();
+    }
     bool over = false;
     if (plate != nullptr) {
         for (const Placement* one : placements()) {
@@ -275,6 +289,12 @@ void SurfaceCanvas::hover(QPointF at) {
     }
     setCursor(over ? Qt::SizeAllCursor : Qt::ArrowCursor);
     Q_EMIT status(words);
+}
+
+void SurfaceCanvas::leaveEvent(QEvent* event) {
+    Canvas::leaveEvent(event);
+    pointer_.reset();
+    if (shade_shown_) update();
 }
 
 void SurfaceCanvas::nudge(double dx_m, double dy_m) {

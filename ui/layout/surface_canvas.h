@@ -1,6 +1,7 @@
 #pragma once
 // A surface face-on under the hand: collectors are selected, dragged, nudged and turned; dimensions follow.
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -48,6 +49,7 @@ class SurfaceCanvas : public Canvas {
     void drag(QPointF at, Qt::KeyboardModifiers modifiers) override;
     void release(QPointF at) override;
     void hover(QPointF at) override;
+    void leaveEvent(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
     bool focusNextPrevChild(bool next) override;
@@ -72,9 +74,10 @@ class SurfaceCanvas : public Canvas {
     bool snapping_ = true;
     bool shade_shown_ = false;
     bool moving_ = false;
-    Point2 grab_;     ///< collector's middle less the pointer, when the drag began
-    Point2 start_;    ///< collector's middle when the drag began
-    QString reason_;  ///< why the dragged collector rests where it is
+    Point2 grab_;                     ///< collector's middle less the pointer, when the drag began
+    Point2 start_;                    ///< collector's middle when the drag began
+    std::optional<QPointF> pointer_;  ///< while nothing is dragged
+    QString reason_;                  ///< why the dragged collector rests where it is
 };
 
 }  // namespace wg::ui

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 namespace wg::site {
@@ -95,6 +96,45 @@ TEST(ShadePeriod, AMapOfMonthsCountsTheirSunAlone) {
     EXPECT_NEAR(whole.unshaded_kwh_m2, 876.0, 1e-3);
     EXPECT_NEAR(winter.unshaded_kwh_m2, winter_days * 24.0 * 0.1, 1e-3);
     EXPECT_NEAR(cell_at(winter, {1.0, 0.5})->beam_kwh_m2, winter.unshaded_kwh_m2, 1e-3);
+}
+
+TEST(ShadePeriod, ABareSurfaceLosesWhatItsMapLoses) {
+    // Sun from the south at 45 deg, every hour of January; a wall-like box south of a terrace throws its shadow over
+    // it.
+    sky::PreparedYear year;
+    const double r = std::sqrt(0.5);
+    year.sun_east.assign(8760, 0.0);
+    year.sun_north.assign(8760, -r);
+    year.sun_up.assign(8760, r);
+    year.beam_normal_w_m2.assign(8760, 0.0);
+    std::fill_n(year.beam_normal_w_m2.begin(), 31 * 24, 1000.0);
+    Site site;
+    Surface terrace;
+    terrace.id = "terrace";
+    terrace.kind = SurfaceKind::terrace;
+    terrace.tilt_deg = 0.0;
+    terrace.azimuth_deg = 180.0;  // the frame's up is north
+    terrace.outline = {{0, 0}, {4, 0}, {4, 4}, {0, 4}};
+    Obstacle box;
+    box.id = "box";
+    box.label = "shed";
+    box.base = {2.0, -0.5, 0.0};
+    box.width_m = 20.0;
+    box.depth_m = 1.0;
+    box.height_m = 2.0;  // its shadow covers the first 2 m of 4 m
+    site.surfaces = {terrace};
+    site.obstacles = {box};
+    const Shade shade = shade_on_surface(site, terrace, year);
+    const ShadeMap map = shade_map(site, terrace, year, map_options_for(whole_year));
+    double lost = 0.0;
+    for (std::size_t i = 0; i < map.share.size(); ++i)
+        lost += (1.0 - static_cast<double>(map.share[i])) * map.unshaded_kwh_m2 / static_cast<double>(map.share.size());
+    // The map starts its rays 0.10 m over the plane and has cells of 0.25 m: half a cell of 4 m.
+    EXPECT_NEAR(shade.lost_kwh_m2, lost, 0.04 * map.unshaded_kwh_m2);
+    EXPECT_NEAR(shade.lost_kwh_m2, 0.475 * map.unshaded_kwh_m2, 0.03 * map.unshaded_kwh_m2);
+    ASSERT_EQ(shade.causes.size(), 1U);
+    EXPECT_EQ(shade.causes[0].label, "shed");
+    EXPECT_EQ(shade.causes[0].worst_month, 1);
 }
 
 }  // namespace shade_period_test
