@@ -130,7 +130,10 @@ Entry shade(const ComparedChoice&, const plan::Plan& p) {
         open += placement.plane_unshaded_kwh_m2;
         shaded += placement.plane_kwh_m2;
     }
-    return open > 0.0 ? shares(1.0 - shaded / open, 1) : Entry{QString(em_dash), {}, {}, {}, 0};
+    if (!(open > 0.0)) return {QString(em_dash), {}, {}, {}, 0};
+    Entry entry = shares(1.0 - shaded / open, 1);
+    entry.figure = about(entry.figure);
+    return entry;
 }
 
 Entry charge(const ComparedChoice&, const plan::Plan& p) {
@@ -215,9 +218,9 @@ const std::vector<Row>& rows() {
              return ranged_entry(p.figures.running_cost_minor, qs(p.currency), 0, 100.0);
          },
          true},
-        {QT_TRANSLATE_NOOP("Comparison", "Heat not at the wanted temperature"), Better::less, shortfall, true},
-        {QT_TRANSLATE_NOOP("Comparison", "Coldest water at the top"), Better::more, coldest, true},
-        {QT_TRANSLATE_NOOP("Comparison", "Cold to set-point, fair light"), Better::less, warm_up, true},
+        {QT_TRANSLATE_NOOP("Comparison", "Heat not met"), Better::less, shortfall, true},
+        {QT_TRANSLATE_NOOP("Comparison", "Coldest hot water"), Better::more, coldest, true},
+        {QT_TRANSLATE_NOOP("Comparison", "Warm-up, fair light"), Better::less, warm_up, true},
         {QT_TRANSLATE_NOOP("Comparison", "Light lost to shade"), Better::less, shade, true},
         {QT_TRANSLATE_NOOP("Comparison", "Run, one way"), Better::less,
          [](const ComparedChoice&, const plan::Plan& p) {

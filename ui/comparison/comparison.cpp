@@ -25,7 +25,6 @@ namespace wg::ui {
 namespace {
 
 constexpr int head_lines = 3;  ///< labels of choices take two lines and a third for what they are
-constexpr int side_width = 196;
 
 }  // namespace
 
@@ -120,7 +119,6 @@ void Comparison::build_table() {
     QHeaderView* sides = table_->verticalHeader();
     sides->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     sides->setMinimumSectionSize(28);
-    sides->setFixedWidth(side_width);
     sides->setSectionResizeMode(QHeaderView::ResizeToContents);
     connect(heads, &QHeaderView::sectionClicked, this,
             [this](int column) { table_->setCurrentCell(std::max(0, table_->currentRow()), column); });
@@ -227,6 +225,13 @@ void Comparison::fill() {
 
 void Comparison::fill_cells(const std::vector<ComparedRow>& rows) {
     const QSignalBlocker quiet(table_);
+    // Wide enough for the longest name, which the header itself would cut.
+    QFont heavy = table_->verticalHeader()->font();
+    heavy.setWeight(QFont::DemiBold);
+    int widest = 0;
+    for (const ComparedRow& row : rows)
+        widest = std::max(widest, QFontMetrics(heavy).horizontalAdvance(QStringLiteral("\u2260  ") + row.what));
+    table_->verticalHeader()->setFixedWidth(widest + 20);
     table_->setRowCount(static_cast<int>(rows.size()));
     table_->setColumnCount(static_cast<int>(shown_.size()));
     const QStringList names = labels();

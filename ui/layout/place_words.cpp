@@ -37,8 +37,7 @@ QStringList planned_lines(const FoundPlace& found) {
     } else {
         lines += tr_place("a stop keeps the year from being worked out");
     }
-    lines += tr_place("run %1, charge %2")
-                 .arg(length_m(plan.figures.run_m), quantity(plan.figures.charge_kg, QStringLiteral("kg"), 2));
+    lines += tr_place("charge %1").arg(quantity(plan.figures.charge_kg, QStringLiteral("kg"), 2));
     if (const fixing::FixingPoint* worst = worst_point(plan)) {
         lines += tr_place("worst fixing %1 used:").arg(percent(plan.figures.worst_utilisation));
         lines += tr_place("pull %1, shear %2")
@@ -48,7 +47,7 @@ QStringList planned_lines(const FoundPlace& found) {
 }
 
 QStringList estimated_lines(const siting::Measures& m) {
-    return {kwh_words(m.electricity_kwh), tr_place("run about %1, charge follows").arg(length_m(m.run_m)),
+    return {kwh_words(m.electricity_kwh), tr_place("charge: working"),
             tr_place("worst fixing %1 used").arg(percent(m.utilisation))};
 }
 
@@ -75,7 +74,9 @@ QString place_words(const FoundPlace& found) {
         lines += tr_place("%1 from left, %2 up")
                      .arg(length_m(offsets.left_m.value_or(0.0)), length_m(offsets.low_m.value_or(0.0)));
     }
-    lines += place.placement.hand == Hand::left ? tr_place("connections left") : tr_place("connections right");
+    const QString hand = place.placement.hand == Hand::left ? tr_place("left") : tr_place("right");
+    lines += found.plan != nullptr ? tr_place("connections %1, run %2").arg(hand, length_m(found.plan->figures.run_m))
+                                   : tr_place("connections %1, run about %2").arg(hand, length_m(place.measures.run_m));
     lines += found.plan != nullptr ? planned_lines(found) : estimated_lines(place.measures);
     lines += seen_words(place.measures.seen, *found.site);
     lines += found.plan != nullptr ? price_words(*found.plan, found.present)

@@ -198,7 +198,7 @@ void PlacesPanel::refresh() {
         words = tr("Found before the last change. Search again for places that fit it.");
     } else if (found) {
         words = search_->planning() ? tr("Estimates for comparing; each place is being planned.")
-                                    : tr("Each place as the plan has it; about 80 % of cases lie in the range.");
+                                    : tr("Ranked by the search; figures of each place as the plan has them.");
         if (!found->job.site.street_azimuth_deg) {
             words += QLatin1Char('\n') + tr("The street is not marked on the Visit stage: seen is counted all round.");
         }

@@ -1,20 +1,19 @@
 #pragma once
-// Over the drawing: whether the shade map is shown, and for which months.
+// Over the drawing: no shade map, or that of the whole year or of the lean months.
 
-#include <QWidget>
-
-class QCheckBox;
+#include "ui/drawing/fields.h"
 
 namespace wg::ui {
 
-class CalmCombo;
 class ShadeService;
 
-class ShadeBar : public QWidget {
+class ShadeBar : public CalmCombo {
     Q_OBJECT
    public:
+    enum Row { none, whole_year, lean_months };
     explicit ShadeBar(ShadeService* shade, QWidget* parent = nullptr);
-    [[nodiscard]] bool shown() const;
+    /// As if picked by hand.
+    void choose(Row row);
 
    Q_SIGNALS:
     void toggled(bool shown);
@@ -23,8 +22,6 @@ class ShadeBar : public QWidget {
     void refresh();
 
     ShadeService* shade_;
-    QCheckBox* box_ = nullptr;
-    CalmCombo* period_ = nullptr;
 };
 
 }  // namespace wg::ui

@@ -23,8 +23,8 @@ QString beam_words(double kwh_m2) {
 QString shade_words_at(const site::ShadeMap& map, Point2 at, const QString& period) {
     const auto cell = site::cell_at(map, at);
     if (!cell) return {};
-    return QObject::tr("about %1 of the direct sun lost, %2; about %3 of it reach the spot")
-        .arg(lost_words(cell->lost_share), period.isEmpty() ? QObject::tr("whole year") : period,
+    return QObject::tr("%1: about %2 of direct sun lost, %3 left")
+        .arg(period.isEmpty() ? QObject::tr("whole year") : period, lost_words(cell->lost_share),
              beam_words(cell->beam_kwh_m2));
 }
 
@@ -34,7 +34,7 @@ void paint_shade_at(QPainter& painter, const site::ShadeMap& map, Point2 at, QPo
     if (!cell) return;
     const Lettering letters(text_units);
     const QString lost = QObject::tr("about %1 lost").arg(lost_words(cell->lost_share));
-    const QString reaches = QObject::tr("about %1").arg(beam_words(cell->beam_kwh_m2));
+    const QString reaches = QObject::tr("about %1 left").arg(beam_words(cell->beam_kwh_m2));
     const double wide = std::max(letters.width(lost), letters.width(reaches)) + 12.0;
     const double line = letters.line();
     QRectF box(pointer + QPointF(18.0, 16.0), QSizeF(wide, 2.0 * line + 8.0));

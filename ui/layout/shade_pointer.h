@@ -10,8 +10,8 @@
 
 namespace wg::ui {
 
-/// "8 % of the direct sun lost in a year, about 412 kWh/m2 reach it"; empty off the map. `period`: "November to April";
-/// empty: a year.
+/// "November to April: about 8 % of direct sun lost, 412 kWh/m2 left"; empty off the map. `period`: "November to
+/// April"; empty: a year.
 [[nodiscard]] QString shade_words_at(const site::ShadeMap& map, Point2 at, const QString& period);
 
 /// Two short lines beside the pointer, kept inside `area`; nothing off the map.

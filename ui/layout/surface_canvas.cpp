@@ -270,7 +270,7 @@ void SurfaceCanvas::hover(QPointF at) {
     if (shade_shown_) {
         const site::ShadeMap* map = shade_->map_of(surface_id_);
         const QString shade = map != nullptr ? shade_words_at(*map, pointer, shade_->period_words()) : QString();
-        if (!shade.isEmpty()) words += QStringLiteral("   ") + shade;
+        if (!shade.isEmpty()) words += QStringLiteral(" \u00b7 ") + shade;
         update();
     }
     bool over = false;

@@ -44,8 +44,8 @@ TEST_F(Rows, EveryFigureThatDecidesHasARow) {
     const std::vector<ComparedRow> all = rows();
     for (const char* what :
          {"Collectors", "They lie on", "Fixing method", "Heat pump", "Cylinder", "It stands at", "Price with tax",
-          "Paid back in", "Annual heat", "Electricity a year", "Seasonal factor", "Cost a year",
-          "Cold to set-point, fair light", "Run, one way", "Refrigerant", "Worst fixing point", "Stands against it"}) {
+          "Paid back in", "Annual heat", "Electricity a year", "Seasonal factor", "Cost a year", "Warm-up, fair light",
+          "Run, one way", "Refrigerant", "Worst fixing point", "Stands against it"}) {
         const ComparedRow one = row(all, QString::fromUtf8(what));
         ASSERT_EQ(one.cells.size(), 3U) << what;
         EXPECT_EQ(one.cells[0].state, ComparedCell::State::known) << what;
