@@ -177,6 +177,7 @@ void CollectorPanel::set_session(JobSession* session) {
 }
 
 void CollectorPanel::show_state(const std::string& surface_id, const std::string& placement_id) {
+    if (surface_id == surface_id_ && placement_id == placement_id_) return;
     surface_id_ = surface_id;
     placement_id_ = placement_id;
     refresh();
@@ -184,16 +185,8 @@ void CollectorPanel::show_state(const std::string& surface_id, const std::string
 
 void CollectorPanel::refresh() {
     setEnabled(session_ != nullptr);
-    const QSignalBlocker quiet_list(list_);
-    list_->clear();
-    for (CalmCombo* combo : {surface_, on_surface_}) {
-        const QSignalBlocker quiet(combo);
-        combo->clear();
-        if (session_ == nullptr) continue;
-        for (const Surface& surface : session_->job().site.surfaces) {
-            combo->addItem(qs(surface.label), qs(surface.id));
-        }
-    }
+    list_surfaces();
+    list_collectors();
     if (session_ == nullptr) return;
     surface_->show_data(qs(surface_id_));
     if (const Surface* on = find_surface(session_->job().site, surface_id_)) {
@@ -205,18 +198,52 @@ void CollectorPanel::refresh() {
     } else {
         surface_words_->setText(tr("Add a surface on the Visit stage."));
     }
-    if (const Choice* choice = session_->current_choice()) {
-        for (const Placement& one : choice->placements) {
-            const Surface* on = find_surface(session_->job().site, one.surface_id);
-            auto* item = new QListWidgetItem(
-                tr("%1 \u2013 %2").arg(qs(one.label), on != nullptr ? qs(on->label) : tr("no surface")), list_);
-            item->setData(Qt::UserRole, qs(one.id));
-            item->setToolTip(item->text());
-            if (one.id == placement_id_) list_->setCurrentItem(item);
-        }
-    }
     add_->setEnabled(session_->current_choice() != nullptr && !surface_id_.empty());
     refresh_selected();
+}
+
+// Both lists are filled anew only when they say something else: a drag comes by here with every move of the hand.
+void CollectorPanel::list_surfaces() {
+    std::vector<QStringList> now;
+    if (session_ != nullptr) {
+        for (const Surface& surface : session_->job().site.surfaces)
+            now.push_back({qs(surface.label), qs(surface.id)});
+    }
+    if (now == surfaces_listed_) return;
+    surfaces_listed_ = now;
+    for (CalmCombo* combo : {surface_, on_surface_}) {
+        const QSignalBlocker quiet(combo);
+        combo->clear();
+        for (const QStringList& one : now)
+            combo->addItem(one[0], one[1]);
+    }
+}
+
+void CollectorPanel::list_collectors() {
+    std::vector<QStringList> now;
+    const Choice* choice = session_ != nullptr ? session_->current_choice() : nullptr;
+    if (choice != nullptr) {
+        for (const Placement& one : choice->placements) {
+            const Surface* on = find_surface(session_->job().site, one.surface_id);
+            now.push_back(
+                {tr("%1 \u2013 %2").arg(qs(one.label), on != nullptr ? qs(on->label) : tr("no surface")), qs(one.id)});
+        }
+    }
+    const QSignalBlocker quiet(list_);
+    if (now != collectors_listed_) {
+        collectors_listed_ = now;
+        list_->clear();
+        for (const QStringList& one : now) {
+            auto* item = new QListWidgetItem(one[0], list_);
+            item->setData(Qt::UserRole, one[1]);
+            item->setToolTip(one[0]);
+        }
+    }
+    int row = -1;
+    for (int i = 0; i < static_cast<int>(now.size()); ++i) {
+        if (now[static_cast<std::size_t>(i)][1] == qs(placement_id_)) row = i;
+    }
+    if (list_->currentRow() != row) list_->setCurrentRow(row);
 }
 
 void CollectorPanel::refresh_selected() {

@@ -1,8 +1,10 @@
 #pragma once
 // Beside the face-on drawing: which surface, which collectors, and the selected one's place in figures.
 
+#include <QStringList>
 #include <QWidget>
 #include <string>
+#include <vector>
 
 class QLabel;
 class QListWidget;
@@ -30,12 +32,15 @@ class CollectorPanel : public QWidget {
     void build_selected(QVBoxLayout* column);
     void refresh();
     void refresh_selected();
+    void list_surfaces();
+    void list_collectors();
     void commit_offset(bool from_left, double metres);
     void commit_frame();
 
     JobSession* session_ = nullptr;
     std::string surface_id_;
     std::string placement_id_;
+    std::vector<QStringList> surfaces_listed_, collectors_listed_;  ///< label and id
     CalmCombo* surface_ = nullptr;
     QLabel* surface_words_ = nullptr;
     QListWidget* list_ = nullptr;
