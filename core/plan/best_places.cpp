@@ -128,6 +128,10 @@ std::vector<SeatYield> yields_of(const Job& job, const Selection& with, const st
 
 Result<FoundPlaces> best_places(const Job& job, const Reference& reference, const PlaceWish& wish,
                                 const siting::Progress& progress) {
+    if (wish.weights && !wish.weights->valid()) {
+        return Problem{"weights", "a weight is negative, too large or not a number",
+                       "Enter weights from 0 to 10 000 points"};
+    }
     Options options;
     options.choice_id = wish.choice_id;
     Result<Selection> selected = steps::select(job, reference, options);
@@ -159,7 +163,7 @@ Result<FoundPlaces> best_places(const Job& job, const Reference& reference, cons
     const std::size_t collectors = placements.size() + (moving == placements.size() ? 1 : 0);
     input.block_connection = steps::block_connection(*with.spot, *with.cylinder);
     input.refrigerant_kg = with.block->charge_kg / static_cast<double>(collectors);
-    input.objective = found.objective = siting::objective_for(wish.aim);
+    input.objective = found.objective = wish.weights ? *wish.weights : siting::objective_for(wish.aim);
     input.cell_m = wish.cell_m;
     input.places = wish.places;
     input.keep_free_strip = wish.keep_free_strip;

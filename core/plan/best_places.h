@@ -2,6 +2,7 @@
 // Where this job's collector would go best: core/siting fed with years of operation of this job's equipment.
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -15,7 +16,8 @@ struct PlaceWish {
     std::string choice_id;   ///< empty: the chosen one
     std::size_t moving = 0;  ///< which of its collectors goes; their number: one more is placed
     siting::Aim aim = siting::Aim::running_cost;
-    double cell_m = 0.10;  ///< 0.02..1
+    std::optional<siting::Objective> weights;  ///< in place of the aim's own
+    double cell_m = 0.10;                      ///< 0.02..1
     int places = 5;
     bool keep_free_strip = true;
 };
@@ -29,7 +31,7 @@ struct FoundPlaces {
 
 /// Electricity and heat of a place come from years of operation at three amounts of light and two lengths of run for
 /// each way the plate can lie, with straight lines between: good for ranking. plan() gives the figures of a place.
-/// Problems as plan() has them, or when no surface can carry the collector.
+/// Problems as plan() has them, or when no surface can carry the collector or a weight is out of range.
 [[nodiscard]] Result<FoundPlaces> best_places(const Job& job, const Reference& reference, const PlaceWish& wish,
                                               const siting::Progress& progress = {});
 

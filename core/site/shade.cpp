@@ -6,6 +6,7 @@
 
 #include "core/quantity/constants.h"
 #include "core/site/grid_shadow.h"
+#include "core/site/shade_period.h"
 #include "core/site/suns.h"
 #include "core/site/vec.h"
 #include "core/site/view.h"
@@ -42,43 +43,13 @@ struct Tally {
     }
 };
 
-/// Shortest stretch of the day that holds the share of the day's sum; the earliest of equals.
-std::array<int, 2> span_of(const std::array<double, 24>& by_hour, double share) noexcept {
-    double sum = 0.0;
-    for (const double v : by_hour)
-        sum += v;
-    const double wanted = share * sum * (1.0 - 1e-12);
-    for (int length = 1; length <= 24; ++length) {
-        for (int from = 0; from + length <= 24; ++from) {
-            double held = 0.0;
-            for (int h = from; h < from + length; ++h)
-                held += by_hour[static_cast<std::size_t>(h)];
-            if (held >= wanted) return {from, from + length};
-        }
-    }
-    return {0, 24};
-}
-
 ShadeCause cause_of(const Tally& tally, std::string id, std::string label) {
     ShadeCause c;
     c.obstacle_id = std::move(id);
     c.label = std::move(label);
     c.lost_kwh_m2 = tally.sum_kwh_m2();
     c.lost_by_hour_kwh_m2 = tally.table_kwh_m2();
-    std::array<double, 12> by_month{};
-    std::array<double, 24> by_hour{};
-    for (std::size_t m = 0; m < 12; ++m) {
-        for (std::size_t h = 0; h < 24; ++h) {
-            by_month[m] += c.lost_by_hour_kwh_m2[m][h];
-            by_hour[h] += c.lost_by_hour_kwh_m2[m][h];
-        }
-    }
-    const auto worst = std::max_element(by_month.begin(), by_month.end()) - by_month.begin();
-    c.worst_month = static_cast<int>(worst) + 1;
-    c.worst_hour = static_cast<int>(std::max_element(by_hour.begin(), by_hour.end()) - by_hour.begin());
-    const std::array<int, 2> span = span_of(c.lost_by_hour_kwh_m2[static_cast<std::size_t>(worst)], worst_span_share);
-    c.worst_from_hour = span[0];
-    c.worst_to_hour = span[1];
+    find_worst(c);
     return c;
 }
 

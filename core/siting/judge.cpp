@@ -72,7 +72,7 @@ double CellSums::mean(int row, int column, int rows, int columns) const noexcept
     return count > 0 ? static_cast<double>(sum) / (one * count) : 1.0;
 }
 
-std::vector<Point3> viewpoints_round(const Site& site) {
+std::vector<Point3> viewpoints_of(const Site& site) {
     std::vector<Point3> corners;
     for (const Surface& surface : site.surfaces) {
         const site::Frame frame = site::frame_of(surface, site.sketch_up_azimuth_deg);
@@ -88,11 +88,21 @@ std::vector<Point3> viewpoints_round(const Site& site) {
         high_y = std::max(high_y, c.y_m);
     }
     const double radius = 0.5 * std::hypot(high_x - low_x, high_y - low_y) + ring_off_m;
+    const Point3 centre{0.5 * (low_x + high_x), 0.5 * (low_y + high_y), eye_height_m};
     std::vector<Point3> eyes;
+    if (site.street_azimuth_deg) {
+        const double bearing = radians(*site.street_azimuth_deg);
+        const Point3 out = site::to_sketch(std::sin(bearing), std::cos(bearing), 0.0, site.sketch_up_azimuth_deg);
+        const Point3 along{-out.y_m, out.x_m, 0.0};
+        for (int i = 0; i < viewpoints; ++i) {
+            const double aside = radians(street_side_deg * (2.0 * i / (viewpoints - 1) - 1.0));
+            eyes.push_back(centre + (out + along * std::tan(aside)) * radius);
+        }
+        return eyes;
+    }
     for (int i = 0; i < viewpoints; ++i) {
         const double angle = radians(360.0 * i / viewpoints);
-        eyes.push_back({0.5 * (low_x + high_x) + radius * std::cos(angle),
-                        0.5 * (low_y + high_y) + radius * std::sin(angle), eye_height_m});
+        eyes.push_back({centre.x_m + radius * std::cos(angle), centre.y_m + radius * std::sin(angle), eye_height_m});
     }
     return eyes;
 }
@@ -139,7 +149,7 @@ SeatGround::SeatGround(const Input& input, std::size_t seat)
     beam_ = CellSums(light.beam_share, light.columns, light.rows);
     sky_ = CellSums(light.sky_view, light.columns, light.rows);
     occluders_ = site::Occluder::of(*input.site, seat_.surface_id);
-    eyes_ = viewpoints_round(*input.site);
+    eyes_ = viewpoints_of(*input.site);
     fixing_.site.location = input.site->location;
     fixing_.site.sketch_up_azimuth_deg = input.site->sketch_up_azimuth_deg;
     fixing_.site.terrain = input.site->terrain;

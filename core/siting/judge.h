@@ -38,12 +38,14 @@ class CellSums {
     std::vector<std::int32_t> count_;
 };
 
-/// Points on the ground round the house from which a passer-by may look: a ring `ring_off_m` outside the circle round
-/// all surfaces, at eye height.
+/// Points on the ground from which a passer-by may look, at eye height. Where the street is marked: along a line that
+/// touches the ring below on the street's side, square to the bearing of the street and seen from the house within
+/// `street_side_deg` of it. Else all round: a ring `ring_off_m` outside the circle round all surfaces.
 inline constexpr int viewpoints = 16;
 inline constexpr double ring_off_m = 15.0;
 inline constexpr double eye_height_m = 1.6;
-[[nodiscard]] std::vector<Point3> viewpoints_round(const Site& site);
+inline constexpr double street_side_deg = 60.0;
+[[nodiscard]] std::vector<Point3> viewpoints_of(const Site& site);
 
 /// Length of run from a connection: level along the surface, then straight to the route's first passage (or to the
 /// block), then the route's rest as drawn.

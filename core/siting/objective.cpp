@@ -1,5 +1,7 @@
 #include "core/siting/objective.h"
 
+#include <algorithm>
+
 namespace wg::siting {
 
 const char* text_of(Aim aim) noexcept {
@@ -16,6 +18,11 @@ const char* text_of(Aim aim) noexcept {
 double Objective::score(const Measures& m) const noexcept {
     return per_electricity_kwh * m.electricity_kwh - per_missing_heat_kwh * m.pump_heat_kwh + per_run_m * m.run_m +
            per_utilisation * m.utilisation + per_seen * m.seen;
+}
+
+bool Objective::valid() const noexcept {
+    const auto weights = {per_electricity_kwh, per_missing_heat_kwh, per_run_m, per_utilisation, per_seen};
+    return std::all_of(weights.begin(), weights.end(), [](double w) { return w >= 0.0 && w <= most_weight; });
 }
 
 Objective objective_for(Aim aim) noexcept {

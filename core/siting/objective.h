@@ -26,7 +26,7 @@ struct Measures {
     double pump_heat_kwh = 0.0;
     double run_m = 0.0;
     double utilisation = 0.0;  ///< of the worst fixing point, 0..1
-    double seen = 0.0;         ///< share of the viewpoints from which the plate's front is seen, 0..1
+    double seen = 0.0;         ///< share of the viewpoints (viewpoints_of) from which the plate's front is seen, 0..1
 };
 
 /// A score is the weighted sum of the measures, in points; the place with the fewest is best. All weights at least 0.
@@ -37,7 +37,11 @@ struct Objective {
     double per_utilisation = 0.0;
     double per_seen = 0.0;
     [[nodiscard]] double score(const Measures& m) const noexcept;
+    /// Every weight a number, at least 0 and at most `most_weight`: what the search needs to be exact.
+    [[nodiscard]] bool valid() const noexcept;
+    friend bool operator==(const Objective&, const Objective&) = default;
 };
+inline constexpr double most_weight = 10000.0;
 
 /// The weights of an aim: its own measure, and the others with little weight, so that of two equal places the one with
 /// the shorter run wins. Chosen by us and shown to the user; no published source.

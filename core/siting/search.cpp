@@ -38,7 +38,7 @@ bool later(const Candidate& a, const Candidate& b) {
 bool complete(const Input& input) {
     return input.site != nullptr && input.year != nullptr && input.catalogue != nullptr && !input.seats.empty() &&
            input.open_light.size() == input.seats.size() && input.yields.size() == input.seats.size() &&
-           input.cell_m >= 0.02 && input.cell_m <= 1.0 &&
+           input.cell_m >= 0.02 && input.cell_m <= 1.0 && input.objective.valid() &&
            std::all_of(input.yields.begin(), input.yields.end(), [](const YieldCurve& y) {
                return y.light_kwh_m2.size() >= 2 && y.electricity_kwh.size() == y.light_kwh_m2.size() &&
                       y.pump_heat_kwh.size() == y.light_kwh_m2.size();

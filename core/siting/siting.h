@@ -76,7 +76,8 @@ struct Outcome {
 using Progress = std::function<bool(double)>;
 
 /// The same places, to the bit, as judging every place of the grid by `judge` and sorting by score, then by seat, row,
-/// column and hand. Uses two threads. Input that is not complete (sizes that differ, no seats) gives no places.
+/// column and hand. Uses two threads. Input that is not complete (sizes that differ, no seats,
+/// weights that are not valid) gives no places.
 [[nodiscard]] Outcome best_places(const Input& input, const Progress& progress = {});
 
 }  // namespace wg::siting

@@ -2,6 +2,8 @@
 
 #include <benchmark/benchmark.h>
 
+#include <chrono>
+
 #include "core/plan/best_places.h"
 #include "core/plan/plan.h"
 #include "tests/tools/load_reference.h"
@@ -25,6 +27,39 @@ void plan_full(benchmark::State& state) {
         benchmark::DoNotOptimize(wg::plan::plan(job, reference));
 }
 BENCHMARK(plan_full)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+// What follows each step of a drag: a collector of the demonstration lies a centimetre further on, the first figures
+// are planned and then the whole year with its range. The window runs the two beside each other; here one after the
+// other, so the shares of one run are seen.
+void replan_after_drag(benchmark::State& state) {
+    const wg::plan::Reference reference = wg::test::reference();
+    wg::Job job = wg::test::demo_job();
+    wg::Placement& moved = job.choices.front().placements.front();
+    wg::plan::Options quick;
+    quick.choice_id = job.choices.front().id;
+    quick.yield = quick.ranges = quick.keep_hours = false;
+    wg::plan::Options full;
+    full.choice_id = quick.choice_id;
+    using Clock = std::chrono::steady_clock;
+    std::chrono::duration<double, std::milli> first{}, year{};
+    double step_m = 0.01;
+    for (auto _ : state) {
+        moved.x_m += step_m;
+        step_m = -step_m;
+        const Clock::time_point start = Clock::now();
+        benchmark::DoNotOptimize(wg::plan::plan(job, reference, quick));
+        const Clock::time_point between = Clock::now();
+        benchmark::DoNotOptimize(wg::plan::plan(job, reference, full));
+        first += between - start;
+        year += Clock::now() - between;
+    }
+    const auto runs = static_cast<double>(state.iterations());
+    state.counters["first_ms"] = first.count() / runs;
+    state.counters["year_ms"] = year.count() / runs;
+    state.counters["first_share"] = first.count() / (first.count() + year.count());
+    state.counters["year_share"] = year.count() / (first.count() + year.count());
+}
+BENCHMARK(replan_after_drag)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 // The site of the demonstration with one collector and a lower annexe of two more roofs: six surfaces, both hands,
 // 0.10 m cells, years of operation for the estimate included.

@@ -26,7 +26,9 @@ void edit_current(JobSession& session, const QString& what, const std::function<
 std::string next_letter(const std::vector<Choice>& choices) {
     for (char letter = 'A'; letter <= 'Z'; ++letter) {
         const std::string label(1, letter);
-        if (std::none_of(choices.begin(), choices.end(), [&](const Choice& c) { return c.label == label; })) {
+        // "A: two collectors" has taken the letter as much as "A" has.
+        const auto takes = [&](const Choice& c) { return c.label == label || c.label.rfind(label + ":", 0) == 0; };
+        if (std::none_of(choices.begin(), choices.end(), takes)) {
             return label;
         }
     }

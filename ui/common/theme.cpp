@@ -193,13 +193,15 @@ ThemeKind theme_from_key(const QString& key) {
 }
 
 QFont base_font(double point_size) {
-    QFont font;
-    for (const QString& family : {QStringLiteral("Noto Sans"), QStringLiteral("Inter")}) {
-        if (QFontDatabase::hasFamily(family)) {
-            font.setFamily(family);
-            break;
+    // Asking for a family goes through the platform's font settings each time, and a drawing asks for every picture.
+    static const QString found = [] {
+        for (const QString& family : {QStringLiteral("Noto Sans"), QStringLiteral("Inter")}) {
+            if (QFontDatabase::hasFamily(family)) return family;
         }
-    }
+        return QString();
+    }();
+    QFont font;
+    if (!found.isEmpty()) font.setFamily(found);
     font.setPointSizeF(point_size);
     font.setStyleHint(QFont::SansSerif);
     return font;

@@ -75,18 +75,33 @@ void LabelPlacer::keep_free_line(QPointF a, QPointF b, double width) {
     }
 }
 
+namespace {
+
+/// What one taken box costs another. Any touch costs more than the next ring out does: a corner over a line is read as
+/// a blot. Asked some ten thousand times for a picture, so without the general case of turned-inside-out rectangles.
+double cost_of(const QRectF& box, const QRectF& taken) {
+    const double wide = std::min(box.right(), taken.right()) - std::max(box.left(), taken.left());
+    if (!(wide > 0.0)) return 0.0;
+    const double high = std::min(box.bottom(), taken.bottom()) - std::max(box.top(), taken.top());
+    if (!(high > 0.0)) return 0.0;
+    return 0.1 + wide * high / std::min(box.width() * box.height(), taken.width() * taken.height());
+}
+
+}  // namespace
+
 double LabelPlacer::crowding(const QRectF& box) const {
-    double covered = 0.0;
+    return score(box, 0.0, std::numeric_limits<double>::infinity()) / 10.0;
+}
+
+double LabelPlacer::score(const QRectF& box, double rest, double enough) const {
+    double covered = !bounds_.isEmpty() && !bounds_.contains(box) ? 4.0 : 0.0;
     for (const QRectF& other : taken_) {
-        const QRectF both = box.intersected(other);
-        // Any touch costs more than the next ring out does: a corner over a line is read as a blot.
-        if (both.isValid()) {
-            covered += 0.1 + both.width() * both.height() /
-                                 std::min(box.width() * box.height(), other.width() * other.height());
-        }
+        const double cost = cost_of(box, other);
+        if (cost <= 0.0) continue;
+        covered += cost;
+        if (covered * 10.0 + rest >= enough) break;
     }
-    if (!bounds_.isEmpty() && !bounds_.contains(box)) covered += 4.0;
-    return covered;
+    return covered * 10.0 + rest;
 }
 
 bool LabelPlacer::is_free(const QRectF& box) const {
@@ -117,10 +132,11 @@ LabelPlacer::Label LabelPlacer::find(QPointF anchor, QSizeF size, double gap, QP
             const QRectF box(middle.x() - size.width() / 2.0, middle.y() - size.height() / 2.0, size.width(),
                              size.height());
             const double against = (1.0 - (prefer.x() * dx + prefer.y() * dy)) * (prefer.isNull() ? 0.0 : 0.5);
-            const double score =
-                crowding(box) * 10.0 + static_cast<double>(ring) * 0.6 + static_cast<double>(d) * 0.02 + against;
-            if (score < best_score) {
-                best_score = score;
+            const double rest = static_cast<double>(ring) * 0.6 + static_cast<double>(d) * 0.02 + against;
+            if (rest >= best_score) continue;
+            const double here = score(box, rest, best_score);
+            if (here < best_score) {
+                best_score = here;
                 best = {box, ring >= 2};
             }
         }

@@ -55,6 +55,9 @@ class LabelPlacer {
     [[nodiscard]] double crowding(const QRectF& box) const;
 
    private:
+    /// Crowding times 10 and `rest` on top; not summed to the end once it cannot fall below `enough`.
+    [[nodiscard]] double score(const QRectF& box, double rest, double enough) const;
+
     QRectF bounds_;
     std::vector<QRectF> taken_;
 };

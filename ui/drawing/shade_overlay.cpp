@@ -29,7 +29,9 @@ double overlay_opacity(const Theme& theme) {
 void legend(Pass& pass, double end) {
     const QRectF box = bounds_of(pass.what.surface->outline, pass.view);
     const double line = pass.letters.line();
-    const QString words = u"direct sun lost in a year, about"_s;
+    const QString words = pass.what.shade_period.isEmpty()
+                              ? u"direct sun lost in a year, about"_s
+                              : u"direct sun lost, %1, about"_s.arg(pass.what.shade_period);
     const QString none = u"0\u202f%"_s;
     const QString most = u"%1\u202f%"_s.arg(std::lround(end * 100.0));
     const double cell = line * 1.3;

@@ -40,6 +40,7 @@ struct SurfaceDrawing {
     const Choice* choice = nullptr;
     const plan::Plan* plan = nullptr;  ///< may be null: then no fixing points
     const site::ShadeMap* shade_map = nullptr;
+    QString shade_period;  ///< that the map is made for, as in "lost in a year"; empty: a year
     std::string selected_id;
     std::vector<std::string> also_selected;  ///< further collectors that move with the selected one
     // What stands against the places as they are now; null: not drawn.

@@ -212,6 +212,7 @@ void CollectorPanel::set_session(JobSession* session) {
 }
 
 void CollectorPanel::show_state(const std::string& surface_id, const std::vector<std::string>& selection) {
+    if (surface_id == surface_id_ && selection == selection_) return;
     surface_id_ = surface_id;
     selection_ = selection;
     placement_id_ = selection.size() == 1 ? selection.front() : std::string();
@@ -220,14 +221,7 @@ void CollectorPanel::show_state(const std::string& surface_id, const std::vector
 
 void CollectorPanel::refresh() {
     setEnabled(session_ != nullptr);
-    for (CalmCombo* combo : {surface_, on_surface_}) {
-        const QSignalBlocker quiet(combo);
-        combo->clear();
-        if (session_ == nullptr) continue;
-        for (const Surface& surface : session_->job().site.surfaces) {
-            combo->addItem(qs(surface.label), qs(surface.id));
-        }
-    }
+    list_surfaces();
     if (session_ == nullptr) {
         const QSignalBlocker quiet(list_);
         list_->clear();
@@ -269,13 +263,32 @@ void CollectorPanel::refresh_list() {
     for (int i = 0; i < list_->count(); ++i) {
         const Entry& entry = entries[static_cast<std::size_t>(i)];
         QListWidgetItem* item = list_->item(i);
-        item->setText(entry.words);
-        item->setToolTip(entry.words);
-        item->setData(Qt::UserRole, entry.id);
+        if (item->text() != entry.words) {
+            item->setText(entry.words);
+            item->setToolTip(entry.words);
+        }
+        if (item->data(Qt::UserRole).toString() != entry.id) item->setData(Qt::UserRole, entry.id);
         item->setSelected(std::find(selection_.begin(), selection_.end(), entry.id.toStdString()) != selection_.end());
         if (!selection_.empty() && entry.id == qs(selection_.back())) {
             list_->setCurrentItem(item, QItemSelectionModel::NoUpdate);
         }
+    }
+}
+
+// Filled anew only when it says something else: a drag comes by here with every move of the hand.
+void CollectorPanel::list_surfaces() {
+    std::vector<QStringList> now;
+    if (session_ != nullptr) {
+        for (const Surface& surface : session_->job().site.surfaces)
+            now.push_back({qs(surface.label), qs(surface.id)});
+    }
+    if (now == surfaces_listed_) return;
+    surfaces_listed_ = now;
+    for (CalmCombo* combo : {surface_, on_surface_}) {
+        const QSignalBlocker quiet(combo);
+        combo->clear();
+        for (const QStringList& one : now)
+            combo->addItem(one[0], one[1]);
     }
 }
 

@@ -46,13 +46,15 @@ class CollectorPanel : public QWidget {
     void refresh();
     void refresh_list();
     void refresh_selected();
+    void list_surfaces();
     void commit_offset(bool from_left, double metres);
     void commit_frame();
 
     JobSession* session_ = nullptr;
     std::string surface_id_;
     std::vector<std::string> selection_;
-    std::string placement_id_;  ///< the only one selected; empty: none, or several
+    std::string placement_id_;                  ///< the only one selected; empty: none, or several
+    std::vector<QStringList> surfaces_listed_;  ///< label and id
     CalmCombo* surface_ = nullptr;
     QLabel* surface_words_ = nullptr;
     QListWidget* list_ = nullptr;

@@ -17,6 +17,7 @@
 #include "ui/common/flow_layout.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
+#include "ui/comparison/comparison.h"
 #include "ui/drawing/site_canvas.h"
 #include "ui/layout/collector_panel.h"
 #include "ui/layout/equipment_panel.h"
@@ -25,6 +26,8 @@
 #include "ui/layout/places_panel.h"
 #include "ui/layout/run_panel.h"
 #include "ui/layout/run_view.h"
+#include "ui/layout/shade_bar.h"
+#include "ui/layout/shade_note.h"
 #include "ui/layout/shade_service.h"
 #include "ui/layout/sun_path_pane.h"
 #include "ui/layout/surface_canvas.h"
@@ -57,10 +60,12 @@ LayoutStage::LayoutStage(QWidget* parent) : StageWidget(parent) {
 }
 
 QWidget* LayoutStage::build_tools() {
-    auto* tabs = new QTabWidget(this);
+    auto* tabs = panels_ = new QTabWidget(this);
     tabs->setFixedWidth(tools_width);
     tabs->setDocumentMode(true);
     collectors_ = new CollectorPanel(tabs);
+    shade_note_ = new ShadeNote(shade_, collectors_);
+    collectors_->layout()->addWidget(shade_note_);
     equipment_ = new EquipmentPanel(tabs);
     run_panel_ = new RunPanel(tabs);
     tools_ = new QStackedWidget(tabs);
@@ -87,7 +92,7 @@ QWidget* LayoutStage::build_drawing() {
     auto* column = new QVBoxLayout(holder);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
-    auto* bar = new FlowLayout;
+    auto* bar = bar_ = new FlowLayout;
     bar->setSpacing(8);
     views_ = new QButtonGroup(this);
     views_->setExclusive(true);
@@ -99,7 +104,8 @@ QWidget* LayoutStage::build_drawing() {
         {View::surface, tr("Surface"), tr("One surface seen face-on")},
         {View::site_plan, tr("Site plan"), tr("Everything seen from above; the run's bends are moved here")},
         {View::run, tr("Run"), tr("The pipe run in space with its lengths")},
-        {View::house, tr("House"), tr("Everything in space, with the sun and shadows of any date and hour")}};
+        {View::house, tr("House"), tr("Everything in space, with the sun and shadows of any date and hour")},
+        {View::compare, tr("Compare"), tr("Up to four choices side by side")}};
     for (const auto& one : switches) {
         auto* button = new QToolButton(holder);
         button->setText(one.text);
@@ -112,9 +118,8 @@ QWidget* LayoutStage::build_drawing() {
     snap_->setToolTip(tr("Hold dragged collectors at rafters, clearances and their neighbours"));
     snap_->setChecked(true);
     bar->addWidget(snap_);
-    shade_box_ = new QCheckBox(tr("Shade map"), holder);
-    shade_box_->setToolTip(tr("Direct sun lost in a year, cell by cell"));
-    bar->addWidget(shade_box_);
+    shade_bar_ = new ShadeBar(shade_, holder);
+    bar->addWidget(shade_bar_);
     zones_box_ = new QCheckBox(tr("Wind zones"), holder);
     zones_box_->setToolTip(tr("Zones of EN 1991-1-4 from which each plate's suction is taken, with their widths"));
     bar->addWidget(zones_box_);
@@ -150,6 +155,8 @@ QWidget* LayoutStage::build_drawing() {
     drawings_->addWidget(run_view_);
     house_ = new HousePane(drawings_);
     drawings_->addWidget(house_);
+    comparison_ = new Comparison(drawings_);
+    drawings_->addWidget(comparison_);
     sun_path_ = new SunPathPane(parts);
     sun_path_->hide();
     parts->addWidget(drawings_);
@@ -163,9 +170,10 @@ QWidget* LayoutStage::build_drawing() {
 void LayoutStage::connect_parts() {
     connect(views_, &QButtonGroup::idClicked, this, [this](int id) { show_view(static_cast<View>(id)); });
     connect(snap_, &QCheckBox::toggled, this, [this](bool on) { surface_canvas_->set_snapping(on); });
-    connect(shade_box_, &QCheckBox::toggled, this, [this](bool on) { surface_canvas_->set_shade_shown(on); });
+    connect(shade_bar_, &ShadeBar::toggled, this, [this](bool on) { surface_canvas_->set_shade_shown(on); });
     connect(zones_box_, &QCheckBox::toggled, this, [this](bool on) { surface_canvas_->set_zones_shown(on); });
     connect(fit_, &QPushButton::clicked, this, &LayoutStage::fit_view);
+    connect(comparison_, &Comparison::said, this, &StageWidget::status_text);
     connect(surface_canvas_, &Canvas::status, this, &StageWidget::status_text);
     connect(site_canvas_, &Canvas::status, this, &StageWidget::status_text);
     connect(surface_canvas_, &SurfaceCanvas::selection_changed, this, &LayoutStage::after_selection);
@@ -212,7 +220,9 @@ void LayoutStage::set_session(JobSession* session) {
     run_view_->set_session(session);
     house_->set_session(session);
     sun_path_->set_session(session);
+    comparison_->set_session(session);
     collectors_->set_session(session);
+    shade_note_->set_session(session);
     equipment_->set_session(session);
     places_->set_session(session);
     run_panel_->set_session(session);
@@ -253,6 +263,7 @@ void LayoutStage::show_state(const std::string& surface_id) {
     collectors_->show_state(surface_id, surface_canvas_->selection());
     house_->canvas()->set_selected(surface_id, surface_canvas_->selected());
     sun_path_->set_placement(surface_canvas_->selected());
+    shade_note_->show_state(surface_id, surface_canvas_->selected());
 }
 
 void LayoutStage::after_selection() {
@@ -315,16 +326,20 @@ void LayoutStage::show_view(View view) {
     if (QAbstractButton* button = views_->button(static_cast<int>(view))) button->setChecked(true);
     tools_->setCurrentIndex(view == View::surface || view == View::house ? 0 : 1);
     snap_->setVisible(view == View::surface);
-    shade_box_->setVisible(view == View::surface);
+    shade_bar_->setVisible(view == View::surface);
     zones_box_->setVisible(view == View::surface);
-    fit_->setVisible(view != View::run);
+    sun_path_box_->setVisible(view != View::compare);
+    sun_path_->setVisible(view != View::compare && sun_path_box_->isChecked());
+    panels_->setVisible(view != View::compare);
+    bar_->setContentsMargins(view == View::compare ? 16 : 0, 0, 0, 0);
+    fit_->setVisible(view == View::surface || view == View::site_plan || view == View::house);
     // The hour of the house view means something only while its sliders are in sight.
     sun_path_->set_moment(view == View::house ? std::optional(house_->moment()) : std::nullopt);
 }
 
 void LayoutStage::show_sun_path(bool on) {
     sun_path_box_->setChecked(on);
-    sun_path_->setVisible(on);
+    sun_path_->setVisible(on && view() != View::compare);
 }
 
 LayoutStage::View LayoutStage::view() const {

@@ -10,16 +10,21 @@ class QCheckBox;
 class QLabel;
 class QPushButton;
 class QStackedWidget;
+class QTabWidget;
 class QToolButton;
 
 namespace wg::ui {
 
 class CollectorPanel;
+class Comparison;
 class EquipmentPanel;
+class FlowLayout;
 class HousePane;
 class PlacesPanel;
 class RunPanel;
 class RunView;
+class ShadeBar;
+class ShadeNote;
 class ShadeService;
 class SiteCanvas;
 class SunPathPane;
@@ -28,7 +33,7 @@ class SurfaceCanvas;
 class LayoutStage : public StageWidget {
     Q_OBJECT
    public:
-    enum class View { surface, site_plan, run, house };
+    enum class View { surface, site_plan, run, house, compare };
 
     explicit LayoutStage(QWidget* parent = nullptr);
     void set_session(JobSession* session) override;
@@ -65,18 +70,22 @@ class LayoutStage : public StageWidget {
     EquipmentPanel* equipment_ = nullptr;
     PlacesPanel* places_ = nullptr;
     RunPanel* run_panel_ = nullptr;
+    QTabWidget* panels_ = nullptr;  ///< beside the drawing; the comparison takes their room
     QStackedWidget* tools_ = nullptr;
     QStackedWidget* drawings_ = nullptr;
     QButtonGroup* views_ = nullptr;
+    FlowLayout* bar_ = nullptr;
     SurfaceCanvas* surface_canvas_ = nullptr;
     SiteCanvas* site_canvas_ = nullptr;
     RunView* run_view_ = nullptr;
     HousePane* house_ = nullptr;
     SunPathPane* sun_path_ = nullptr;
     QCheckBox* sun_path_box_ = nullptr;
+    Comparison* comparison_ = nullptr;
     QCheckBox* snap_ = nullptr;
-    QCheckBox* shade_box_ = nullptr;
     QCheckBox* zones_box_ = nullptr;
+    ShadeBar* shade_bar_ = nullptr;
+    ShadeNote* shade_note_ = nullptr;
     QPushButton* fit_ = nullptr;
     QWidget* no_choice_ = nullptr;
 };

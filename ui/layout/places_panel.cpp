@@ -14,8 +14,9 @@
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/drawing/fields.h"
-#include "ui/layout/edge_offsets.h"
 #include "ui/layout/place_search.h"
+#include "ui/layout/place_words.h"
+#include "ui/layout/weights_box.h"
 
 namespace wg::ui {
 namespace {
@@ -29,12 +30,6 @@ QString aim_text(siting::Aim aim) {
         case siting::Aim::out_of_sight: return PlacesPanel::tr("Least seen from the ground");
     }
     return {};
-}
-
-QString measures_text(const siting::Measures& m) {
-    return PlacesPanel::tr("about %1, run %2, fixings %3, seen %4")
-        .arg(quantity(m.electricity_kwh, QStringLiteral("kWh")), length_m(m.run_m), percent(m.utilisation),
-             percent(m.seen));
 }
 
 QLabel* muted(QWidget* parent) {
@@ -54,6 +49,7 @@ PlacesPanel::PlacesPanel(QWidget* parent) : QWidget(parent), search_(new PlaceSe
     build_found(column);
     connect(search_, &PlaceSearch::progressed, progress_, &QProgressBar::setValue);
     connect(search_, &PlaceSearch::finished, this, &PlacesPanel::show_found);
+    connect(search_, &PlaceSearch::planned, this, &PlacesPanel::show_words);
     refresh();
 }
 
@@ -70,6 +66,11 @@ void PlacesPanel::build_wish(QVBoxLayout* column) {
     for (const siting::Aim aim : siting::all_aims)
         aim_->addItem(aim_text(aim), static_cast<int>(aim));
     column->addWidget(aim_);
+    weights_ = new WeightsBox(this);
+    column->addWidget(weights_);
+    connect(aim_, &QComboBox::activated, this,
+            [this] { weights_->fill(static_cast<siting::Aim>(aim_->currentData().toInt())); });
+    connect(weights_, &WeightsBox::changed, this, [this] { go_->setEnabled(search_->running() || weights_->any()); });
     column->addWidget(new QLabel(tr("Place for"), this));
     which_ = new CalmCombo(this);
     which_->setAccessibleName(tr("Which collector to place"));
@@ -196,22 +197,28 @@ void PlacesPanel::refresh() {
     } else if (found && outdated()) {
         words = tr("Found before the last change. Search again for places that fit it.");
     } else if (found) {
-        words = tr("Estimates for comparing; the plan works out the place you take.");
+        words = search_->planning() ? tr("Estimates for comparing; each place is being planned.")
+                                    : tr("Ranked by the search; figures of each place as the plan has them.");
+        if (!found->job.site.street_azimuth_deg) {
+            words += QLatin1Char('\n') + tr("The street is not marked on the Visit stage: seen is counted all round.");
+        }
     }
     if (found && found->places.outcome.present) {
         words +=
-            QLatin1Char('\n') + tr("Where it is now: %1").arg(measures_text(found->places.outcome.present->measures));
+            QLatin1Char('\n') +
+            tr("Where it is now: %1").arg(measures_words(found->places.outcome.present->measures, found->job.site));
     }
     words_->setText(words);
     words_->setVisible(!words.isEmpty());
 }
 
 void PlacesPanel::start() {
-    if (session_ == nullptr || session_->current_choice() == nullptr) return;
+    if (session_ == nullptr || session_->current_choice() == nullptr || !weights_->any()) return;
     plan::PlaceWish wish;
     wish.choice_id = session_->current_choice()->id;
     wish.moving = moving_index();
     wish.aim = static_cast<siting::Aim>(aim_->currentData().toInt());
+    if (weights_->changed_by_hand()) wish.weights = weights_->weights();
     wish.keep_free_strip = strip_->isChecked();
     progress_->setValue(0);
     search_->start(*session_, wish);
@@ -223,53 +230,47 @@ void PlacesPanel::show_found() {
     list_->clear();
     const auto& found = search_->found();
     if (found && session_ != nullptr) {
-        int number = 0;
-        for (const siting::Place& place : found->places.outcome.places) {
-            const Surface* on = find_surface(found->job.site, place.placement.surface_id);
-            const Choice* choice = find_choice(found->job, found->wish.choice_id);
-            const CollectorModel* model =
-                choice != nullptr ? find_collector(session_->reference().catalogue, choice->collector_model) : nullptr;
-            QString at;
-            if (on != nullptr && model != nullptr) {
-                const EdgeOffsets offsets =
-                    edge_offsets(*on, place.placement, *model, found->job.site.sketch_up_azimuth_deg);
-                at = tr("%1 from left, %2 up")
-                         .arg(length_m(offsets.left_m.value_or(0.0)), length_m(offsets.low_m.value_or(0.0)));
-            }
-            const siting::Measures& m = place.measures;
-            const bool by_sight = found->wish.aim == siting::Aim::out_of_sight;
-            // Short lines: the list is as narrow as the panel, and a line that wraps would be cut.
-            auto* item = new QListWidgetItem(
-                tr("%1  %2\n%3\nconnections %4, run %5\n%6, %7")
-                    .arg(++number)
-                    .arg(on != nullptr ? qs(on->label) : QString(), at,
-                         place.placement.hand == Hand::left ? tr("left") : tr("right"), length_m(m.run_m),
-                         quantity(m.electricity_kwh, QStringLiteral("kWh")),
-                         by_sight ? tr("seen %1").arg(percent(m.seen)) : tr("fixings %1").arg(percent(m.utilisation))),
-                list_);
-            item->setToolTip(
-                tr("Light on the plate about %1 a year, %2 of the sun that an open plate would get. Seen from %3 of "
-                   "the points round the house.")
-                    .arg(quantity(m.light_kwh_m2, QStringLiteral("kWh/m\u00b2")), percent(m.beam_share),
-                         percent(m.seen)));
-        }
+        for (std::size_t i = 0; i < found->places.outcome.places.size(); ++i)
+            list_->addItem(new QListWidgetItem);
         const siting::Objective& o = found->places.objective;
         QString about;
         for (const std::string& remark : found->places.outcome.remarks)
             about += qs(remark) + QLatin1String(".\n");
+        const QString whose = found->wish.weights ? tr("weights changed by hand") : tr("weights chosen by us");
         method_->setText(about +
                          tr("Points: %1 a kWh of electricity, %2 a kWh of heat missing, %3 a metre of run, %4 for full "
-                            "use of a fixing point, %5 for being seen from everywhere (weights chosen by us). Method: "
-                            "%6.")
+                            "use of a fixing point, %5 for being seen from everywhere (%6). Method of the search: %7.")
                              .arg(o.per_electricity_kwh)
                              .arg(o.per_missing_heat_kwh)
                              .arg(o.per_run_m)
                              .arg(o.per_utilisation)
                              .arg(o.per_seen)
-                             .arg(qs(found->places.method)));
+                             .arg(whose, qs(found->places.method)));
+    }
+    show_words();
+    Q_EMIT proposals_changed();
+}
+
+void PlacesPanel::show_words() {
+    const auto& found = search_->found();
+    if (found && session_ != nullptr) {
+        const Choice* choice = find_choice(found->job, found->wish.choice_id);
+        FoundPlace one;
+        one.site = &found->job.site;
+        one.model =
+            choice != nullptr ? find_collector(session_->reference().catalogue, choice->collector_model) : nullptr;
+        one.present = search_->present_plan();
+        for (int row = 0; row < list_->count(); ++row) {
+            const auto index = static_cast<std::size_t>(row);
+            one.number = row + 1;
+            one.place = &found->places.outcome.places[index];
+            one.plan = search_->plan_of(index);
+            one.planning = search_->planning();
+            list_->item(row)->setText(place_words(one));
+            list_->item(row)->setToolTip(place_details(one));
+        }
     }
     refresh();
-    Q_EMIT proposals_changed();
 }
 
 std::vector<ProposedPlace> PlacesPanel::proposals() const {

@@ -19,6 +19,7 @@ namespace wg::ui {
 class CalmCombo;
 class JobSession;
 class PlaceSearch;
+class WeightsBox;
 
 class PlacesPanel : public QWidget {
     Q_OBJECT
@@ -31,6 +32,7 @@ class PlacesPanel : public QWidget {
     /// Outlines of the places found, for the drawing; empty while there are none.
     [[nodiscard]] std::vector<ProposedPlace> proposals() const;
     [[nodiscard]] PlaceSearch* search() const { return search_; }
+    [[nodiscard]] WeightsBox* weights() const { return weights_; }
     void start();
     void put_selected();
 
@@ -44,6 +46,7 @@ class PlacesPanel : public QWidget {
     void build_found(QVBoxLayout* column);
     void refresh();
     void show_found();
+    void show_words();
     [[nodiscard]] std::size_t moving_index() const;
     [[nodiscard]] bool outdated() const;
 
@@ -52,6 +55,7 @@ class PlacesPanel : public QWidget {
     std::string moving_;
     CalmCombo* aim_ = nullptr;
     CalmCombo* which_ = nullptr;
+    WeightsBox* weights_ = nullptr;
     QCheckBox* strip_ = nullptr;
     QPushButton* go_ = nullptr;
     QProgressBar* progress_ = nullptr;

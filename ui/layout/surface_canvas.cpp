@@ -9,6 +9,7 @@
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/drawing/lettering.h"
+#include "ui/layout/shade_pointer.h"
 #include "ui/layout/shade_service.h"
 
 namespace wg::ui {
@@ -18,6 +19,7 @@ SurfaceCanvas::SurfaceCanvas(ShadeService* shade, QWidget* parent) : Canvas(pare
         "Tab goes to the next collector, Ctrl+A selects all; arrow keys move what is selected by 1 cm, with Shift by "
         "10 cm; R turns it; H changes the side of the connections; Page up and Page down take it to another surface"));
     connect(shade_, &ShadeService::ready, this, [this] { update(); });
+    connect(shade_, &ShadeService::period_changed, this, [this] { update(); });
 }
 
 void SurfaceCanvas::set_session(JobSession* session) {
@@ -116,6 +118,7 @@ SurfaceDrawing SurfaceCanvas::drawing() const {
     what.scale_bar = true;
     what.collector_dimensions_all_round = true;
     what.text_units = text_units();
+    what.shade_period = shade_->period_words();
     return what;
 }
 
@@ -165,6 +168,10 @@ void SurfaceCanvas::paintEvent(QPaintEvent*) {
     if (shade_shown_ && what.shade_map == nullptr) {
         letters.draw(painter, QPointF(width() - 12.0, 10.0), Qt::AlignRight | Qt::AlignTop,
                      tr("working out the shade map \u2026"), theme.muted);
+    }
+    if (what.shade_map != nullptr && pointer_ && !moving_ && !banding_) {
+        paint_shade_at(painter, *what.shade_map, view().unmap(*pointer_), *pointer_, QRectF(rect()), text_units(),
+                       theme);
     }
     if (!reason_box.isEmpty()) {
         painter.fillRect(reason_box, theme.accent);

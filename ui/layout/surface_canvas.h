@@ -2,6 +2,7 @@
 // A surface face-on under the hand: collectors are selected, one or several, dragged, nudged and turned; dimensions and
 // the rules of place follow at once.
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -56,6 +57,7 @@ class SurfaceCanvas : public Canvas {
     void drag(QPointF at, Qt::KeyboardModifiers modifiers) override;
     void release(QPointF at) override;
     void hover(QPointF at) override;
+    void leaveEvent(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
     bool focusNextPrevChild(bool next) override;
@@ -92,11 +94,12 @@ class SurfaceCanvas : public Canvas {
     bool shade_shown_ = false;
     bool zones_shown_ = false;
     bool moving_ = false;
-    bool moved_ = false;            ///< the hand has gone further than it trembles
-    bool keeps_selection_ = false;  ///< pressed on one of several: a click without a drag selects it alone
-    Point2 grab_;                   ///< middle of the collector under the hand less the pointer, when the drag began
-    std::vector<PlacedAt> start_;   ///< where the selected ones were then
-    QString reason_;                ///< why the dragged collector rests where it is
+    bool moved_ = false;              ///< the hand has gone further than it trembles
+    bool keeps_selection_ = false;    ///< pressed on one of several: a click without a drag selects it alone
+    Point2 grab_;                     ///< middle of the collector under the hand less the pointer, when the drag began
+    std::vector<PlacedAt> start_;     ///< where the selected ones were then
+    std::optional<QPointF> pointer_;  ///< while nothing is dragged
+    QString reason_;                  ///< why the dragged collector rests where it is
     bool banding_ = false;
     QPointF band_from_, band_to_;
     std::vector<std::string> band_adds_to_;

@@ -7,6 +7,8 @@
 #include "core/site/geometry.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
+#include "ui/layout/shade_pointer.h"
+#include "ui/layout/shade_service.h"
 #include "ui/layout/surface_canvas.h"
 
 namespace wg::ui {
@@ -169,6 +171,13 @@ void SurfaceCanvas::hover(QPointF at) {
     if (on == nullptr) return;
     const Point2 pointer = view().unmap(at);
     QString words = place_words(pointer);
+    pointer_ = at;
+    if (shade_shown_) {
+        const site::ShadeMap* map = shade_->map_of(surface_id_);
+        const QString shade = map != nullptr ? shade_words_at(*map, pointer, shade_->period_words()) : QString();
+        if (!shade.isEmpty()) words += QStringLiteral(" \u00b7 ") + shade;
+        update();
+    }
     const Placement* over = placement(at_pointer(pointer));
     if (over != nullptr) words += tr("   %1: drag to move, R turns, H changes hand").arg(qs(over->label));
     for (const KeepOut& zone : on->keep_outs) {
@@ -178,6 +187,12 @@ void SurfaceCanvas::hover(QPointF at) {
     }
     setCursor(over != nullptr ? Qt::SizeAllCursor : Qt::ArrowCursor);
     Q_EMIT status(words);
+}
+
+void SurfaceCanvas::leaveEvent(QEvent* event) {
+    Canvas::leaveEvent(event);
+    pointer_.reset();
+    if (shade_shown_) update();
 }
 
 void SurfaceCanvas::nudge(double dx_m, double dy_m) {

@@ -1,6 +1,6 @@
 // What is drawn on the visit's sketch, and the hand that draws it.
 
-#include <QHBoxLayout>
+#include <QLayout>
 #include <QMenu>
 #include <QPushButton>
 #include <QStackedWidget>
@@ -34,7 +34,7 @@ QString capital(QString word) {
 
 }  // namespace
 
-void VisitStage::add_menus(QWidget* holder, QHBoxLayout* bar) {
+void VisitStage::add_menus(QWidget* holder, QLayout* bar) {
     auto* house = new QPushButton(tr("Draw house"), holder);
     house->setToolTip(tr("A footprint by clicks or typed lengths; roof planes and walls are made from it."));
     auto* houses = new QMenu(house);
@@ -78,7 +78,7 @@ void VisitStage::add_menus(QWidget* holder, QHBoxLayout* bar) {
         bar->addWidget(button);
 }
 
-void VisitStage::add_views(QWidget* holder, QHBoxLayout* bar) {
+void VisitStage::add_views(QWidget* holder, QLayout* bar) {
     plan_button_ = new QPushButton(tr("Plan"), holder);
     plan_button_->setToolTip(tr("The sketch from above"));
     face_button_ = new QPushButton(tr("Face-on"), holder);

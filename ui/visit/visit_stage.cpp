@@ -15,6 +15,7 @@
 #include "core/site/standing.h"
 #include "ui/common/building_edits.h"
 #include "ui/common/edits.h"
+#include "ui/common/flow_layout.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/common/theme.h"
@@ -136,12 +137,12 @@ QWidget* VisitStage::build_sketch() {
     auto* column = new QVBoxLayout(holder);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
-    auto* bar = new QHBoxLayout;
+    // Wide words go on in a further line.
+    auto* bar = new FlowLayout;
     bar->setSpacing(8);
     add_menus(holder, bar);
-    bar->addStretch(1);
     column->addLayout(bar);
-    auto* second = new QHBoxLayout;
+    auto* second = new FlowLayout;
     second->setSpacing(8);
     add_views(holder, second);
     auto* remove = new QPushButton(tr("Remove"), holder);
@@ -149,7 +150,6 @@ QWidget* VisitStage::build_sketch() {
     remove_ = remove;
     auto* fit = new QPushButton(tr("Fit"), holder);
     fit->setToolTip(tr("Everything in view (F). Wheel zooms, middle button or space pans."));
-    second->addStretch(1);
     second->addWidget(remove);
     second->addWidget(fit);
     column->addLayout(second);

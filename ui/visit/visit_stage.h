@@ -8,7 +8,7 @@
 #include "core/job/job.h"
 #include "ui/common/stage_widget.h"
 
-class QHBoxLayout;
+class QLayout;
 class QLabel;
 class QListWidget;
 class QPushButton;
@@ -62,11 +62,11 @@ class VisitStage : public StageWidget {
     void refresh_missing();
     void add_surface_at(int kind);
     void add_obstacle_at(int use);
-    void add_menus(QWidget* holder, QHBoxLayout* bar);
+    void add_menus(QWidget* holder, QLayout* bar);
     void draw_outline(const QString& what, std::function<void(const std::vector<Point2>&)> then);
     void add_roof_window_at();
     void add_zone_at(int kind);
-    void add_views(QWidget* holder, QHBoxLayout* bar);
+    void add_views(QWidget* holder, QLayout* bar);
     void refresh_views();
     void select_on_face(const QString& id);
     void offer_handles(const std::string& building_id, const std::string& obstacle_id);

@@ -1,21 +1,12 @@
 #pragma once
 // What every tab of the Yield stage that has a picture offers: figures as a table, and the picture to pass on.
 
-#include <QByteArray>
 #include <QString>
-#include <QStringList>
 #include <QWidget>
-#include <vector>
+
+#include "ui/common/figure_table.h"
 
 namespace wg::ui {
-
-/// Table behind a picture. Cells hold plain numbers with '.' as decimal sign.
-struct FigureTable {
-    QStringList header;  ///< with units
-    std::vector<QStringList> rows;
-    /// RFC 4180, UTF-8, CRLF.
-    [[nodiscard]] QByteArray to_csv() const;
-};
 
 class YieldPage : public QWidget {
     Q_OBJECT

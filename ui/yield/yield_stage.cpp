@@ -22,8 +22,9 @@
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/common/notice_bar.h"
+#include "ui/comparison/choice_plans.h"
+#include "ui/comparison/comparison.h"
 #include "ui/yield/comfort_page.h"
-#include "ui/yield/comparison.h"
 #include "ui/yield/cost_page.h"
 #include "ui/yield/day_page.h"
 #include "ui/yield/light_page.h"
@@ -82,7 +83,7 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     });
     connect(tabs_, &QTabWidget::currentChanged, this, &YieldStage::compare_costs);
     connect(cost_, &CostPage::others_asked, this, &YieldStage::compare_costs);
-    connect(comparison_, &Comparison::plans_changed, this, &YieldStage::compare_costs);
+    connect(comparison_, &Comparison::said, this, &YieldStage::status_text);
     connect(comfort_, &ComfortPage::day_asked, this, [this](int day) {
         day_->show_day(day);
         tabs_->setCurrentWidget(day_);
@@ -139,7 +140,10 @@ void YieldStage::resizeEvent(QResizeEvent* event) {
 }
 
 void YieldStage::set_session(JobSession* session) {
-    if (session_ != nullptr) disconnect(session_, nullptr, this, nullptr);
+    if (session_ != nullptr) {
+        disconnect(session_, nullptr, this, nullptr);
+        disconnect(&ChoicePlans::of(*session_), nullptr, cost_, nullptr);
+    }
     session_ = session;
     notice_->clear();
     comparison_->set_session(session);
@@ -150,6 +154,9 @@ void YieldStage::set_session(JobSession* session) {
         connect(session, &JobSession::job_changed, this, &YieldStage::refresh_soon);
         connect(session, &JobSession::planning_changed, this, &YieldStage::refresh_soon);
         connect(session, &JobSession::choice_changed, this, &YieldStage::refresh_soon);
+        connect(&ChoicePlans::of(*session), &ChoicePlans::changed, cost_, [this] {
+            if (isVisible()) compare_costs();
+        });
     }
     refresh();
 }
@@ -158,6 +165,11 @@ void YieldStage::showEvent(QShowEvent* event) {
     StageWidget::showEvent(event);
     fit_corner();
     refresh();
+}
+
+void YieldStage::hideEvent(QHideEvent* event) {
+    StageWidget::hideEvent(event);
+    compare_costs();  // nothing is planned for a page that nobody sees
 }
 
 void YieldStage::refresh_soon() {
@@ -198,7 +210,6 @@ void YieldStage::refresh() {
         basis = CostBasis{session_->job().demand, list->second.tariffs};
     }
     cost_->set_plan(plan, basis, carried);
-    comparison_->refresh();
     compare_costs();
     range_->refresh();
     sizing_->refresh();
@@ -206,20 +217,27 @@ void YieldStage::refresh() {
 }
 
 void YieldStage::compare_costs() {
-    const bool wanted =
-        session_ != nullptr && tabs_->currentWidget() == cost_ && cost_->shown() != CostPage::View::spent;
-    comparison_->set_wanted(wanted);
+    const bool wanted = session_ != nullptr && isVisible() && tabs_->currentWidget() == cost_ &&
+                        cost_->shown() != CostPage::View::spent;
+    if (session_ == nullptr) return;
+    ChoicePlans& plans = ChoicePlans::of(*session_);
+    std::vector<std::string> ids;
+    if (wanted) {
+        for (const Choice& choice : session_->job().choices)
+            ids.push_back(choice.id);
+    }
+    plans.want(cost_, ids);
     if (!wanted) return;
     std::vector<CostChoice> others;
     bool waiting = false;
     const auto shown = session_->plan();
     for (const Choice& choice : session_->job().choices) {
         if (shown != nullptr && choice.id == shown->choice_id) continue;
-        const auto found = comparison_->plans().find(choice.id);
-        if (found == comparison_->plans().end()) {
+        const ChoicePlan* made = plans.plan_of(choice.id);
+        if (made == nullptr) {
             waiting = true;
-        } else if (found->second.plan != nullptr && found->second.plan->has_yield) {
-            others.push_back({qs(choice.label), found->second.plan});
+        } else if (made->plan != nullptr && made->plan->has_yield) {
+            others.push_back({qs(choice.label), made->plan});
         }
     }
     cost_->set_others(std::move(others), waiting);

@@ -38,6 +38,7 @@ class YieldStage : public StageWidget {
 
    protected:
     void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
 
    private:

@@ -85,6 +85,25 @@ TEST_F(BestPlaces, NoSurfaceForTheCollectorIsAProblem) {
     EXPECT_EQ(found.problems().front().where, "site.surfaces");
 }
 
+TEST_F(BestPlaces, WeightsOfOnesOwnTakeThePlaceOfTheAims) {
+    PlaceWish wish;
+    wish.cell_m = 0.25;
+    wish.places = 1;
+    wish.weights = siting::objective_for(siting::Aim::short_run);
+    const Result<FoundPlaces> by_weights = best_places(single(), reference(), wish);
+    PlaceWish by_aim = wish;
+    by_aim.weights.reset();
+    by_aim.aim = siting::Aim::short_run;
+    const Result<FoundPlaces> same = best_places(single(), reference(), by_aim);
+    ASSERT_TRUE(by_weights.ok() && same.ok());
+    EXPECT_EQ(by_weights.value().objective, *wish.weights);
+    EXPECT_EQ(by_weights.value().outcome.places.at(0).placement, same.value().outcome.places.at(0).placement);
+    wish.weights->per_run_m = -1.0;
+    const Result<FoundPlaces> refused = best_places(single(), reference(), wish);
+    ASSERT_FALSE(refused.ok());
+    EXPECT_EQ(refused.problems().front().where, "weights");
+}
+
 TEST_F(BestPlaces, CancelComesBackSoon) {
     const Result<FoundPlaces> found = best_places(job(), reference(), {}, [](double) { return false; });
     ASSERT_TRUE(found.ok());

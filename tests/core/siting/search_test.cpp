@@ -69,6 +69,81 @@ TEST_F(Search, EqualsJudgingEveryPlaceForEveryAim) {
     }
 }
 
+TEST_F(Search, EqualsJudgingEveryPlaceForWeightsOfOnesOwnWithTheStreetMarked) {
+    site.street_azimuth_deg = 0.0;
+    input = input_for(site, year, catalogue, 0.4);
+    input.objective = Objective{0.3, 0.1, 4.0, 20.0, 80.0};
+    const std::vector<Place> expected = judged_one_by_one(input);
+    const Outcome found = best_places(input);
+    ASSERT_EQ(found.places.size(), expected.size());
+    ASSERT_GE(found.places.size(), 3U);
+    for (std::size_t i = 0; i < expected.size(); ++i) {
+        EXPECT_EQ(found.places[i].placement, expected[i].placement) << "place " << i;
+        EXPECT_EQ(found.places[i].score, expected[i].score) << "place " << i;
+    }
+}
+
+TEST_F(Search, WeightsUnderZeroOrNoNumbersGiveNoPlaces) {
+    for (double Objective::*const weight : {&Objective::per_electricity_kwh, &Objective::per_missing_heat_kwh,
+                                            &Objective::per_run_m, &Objective::per_utilisation, &Objective::per_seen}) {
+        for (const double wrong : {-0.1, std::nan(""), HUGE_VAL, 2.0 * most_weight}) {
+            input.objective = objective_for(Aim::running_cost);
+            EXPECT_TRUE(input.objective.valid());
+            input.objective.*weight = wrong;
+            EXPECT_FALSE(input.objective.valid());
+            EXPECT_TRUE(best_places(input).places.empty());
+        }
+    }
+}
+
+TEST_F(Search, TheStreetDecidesWhatIsSeen) {
+    const auto seen_on = [&](std::size_t seat, std::optional<double> street) {
+        site.street_azimuth_deg = street;
+        const Input now = input_for(site, year, catalogue, 0.4);
+        const SeatGround ground(now, seat);
+        for (int row = 0; row < ground.rows(); ++row) {
+            if (const auto place = judge(now, ground, seat, {row, ground.columns() / 2, Hand::right}))
+                return place->measures.seen;
+        }
+        return -1.0;
+    };
+    ASSERT_EQ(input.seats[2].surface_id, "south wall");
+    EXPECT_EQ(seen_on(2, 180.0), 1.0);  // nothing stands before it
+    EXPECT_EQ(seen_on(2, 0.0), 0.0);    // the street is behind the house
+    const double all_round = seen_on(2, std::nullopt);
+    EXPECT_GT(all_round, 0.3);
+    EXPECT_LT(all_round, 0.7);
+    // The roofs slope at 40 deg: from the street to the north the north roof is seen, the south roof is not.
+    EXPECT_EQ(seen_on(0, 0.0), 0.0);
+    EXPECT_GT(seen_on(1, 0.0), 0.5);
+}
+
+TEST(Viewpoints, StandOnTheStreetsSideWithinSixtyDegrees) {
+    Site site = small_house();
+    site.sketch_up_azimuth_deg = 30.0;  // sketch y bears 30 deg: a street to 120 deg lies along sketch x
+    for (Surface& surface : site.surfaces)
+        surface.azimuth_deg += 30.0;  // the house stays in the sketch as it was
+    site.street_azimuth_deg = 120.0;
+    const std::vector<Point3> eyes = viewpoints_of(site);
+    ASSERT_EQ(eyes.size(), static_cast<std::size_t>(viewpoints));
+    // Round all surfaces: x 0..8, y -6..8 (the terrace lies before the house).
+    const double radius = 0.5 * std::hypot(8.0, 14.0) + ring_off_m;
+    double least = 0.0, most = 0.0;
+    for (const Point3& eye : eyes) {
+        EXPECT_NEAR(eye.x_m, 4.0 + radius, 1e-9);
+        EXPECT_EQ(eye.z_m, eye_height_m);
+        least = std::min(least, eye.y_m - 1.0);
+        most = std::max(most, eye.y_m - 1.0);
+    }
+    EXPECT_NEAR(most, radius * std::sqrt(3.0), 1e-9);  // tan 60 deg
+    EXPECT_NEAR(least, -most, 1e-9);
+    site.street_azimuth_deg.reset();
+    double sum_x = 0.0;
+    for (const Point3& eye : viewpoints_of(site))
+        sum_x += eye.x_m - 4.0;
+    EXPECT_NEAR(sum_x, 0.0, 1e-9);  // all round
+}
+
 TEST_F(Search, EqualsJudgingEveryPlaceWithAnotherCollectorInTheWay) {
     Placement other = placement_in(input.seats[0], {5.0, 4.0}, Hand::right);
     other.id = "other";

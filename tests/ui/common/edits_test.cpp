@@ -120,6 +120,15 @@ TEST_F(Edits, a_duplicate_shares_no_id_with_its_original) {
     EXPECT_EQ(copy.collector_model, original.collector_model);
 }
 
+TEST_F(Edits, a_letter_with_words_behind_it_is_taken) {
+    rename_choice(session_, choice().id, "A: two collectors");
+    duplicate_choice(session_, choice().id);
+    EXPECT_EQ(choice().label, "B");
+    rename_choice(session_, choice().id, "Before the chimney");
+    duplicate_choice(session_, choice().id);
+    EXPECT_EQ(choice().label, "B") << "no longer taken, whatever the first letter of the words";
+}
+
 TEST_F(Edits, removing_the_chosen_choice_marks_another_as_chosen) {
     const std::string first = choice().id;
     const std::string second = duplicate_choice(session_, first);

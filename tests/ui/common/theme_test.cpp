@@ -70,8 +70,10 @@ TEST(Theme, figures_of_the_base_font_are_equally_wide) {
 }
 
 TEST(QuantityColour, gets_darker_all_the_way_and_in_even_steps) {
-    // CIE lightness from luminance; equal steps of it look equally large. Tolerance: rounding to 8 bits a channel.
-    constexpr double step_tolerance = 1.2;
+    // CIE lightness L* = 116 (Y/Yn)^(1/3) - 16 of ISO/CIE 11664-4:2019 (the same in CIE 15), luminance of sRGB by
+    // IEC 61966-2-1; equal steps of it look equally large. Tolerance: rounding to 8 bits a channel is up to 0.4 of L*
+    // at each end of a step.
+    constexpr double step_tolerance = 0.8;
     const auto lightness = [](double share) { return 116.0 * std::cbrt(luminance(quantity_colour(share))) - 16.0; };
     constexpr int steps = 10;
     const double step = (lightness(0.0) - lightness(1.0)) / steps;
@@ -79,6 +81,17 @@ TEST(QuantityColour, gets_darker_all_the_way_and_in_even_steps) {
     for (int i = 0; i < steps; ++i) {
         EXPECT_NEAR(lightness(i / 10.0) - lightness((i + 1) / 10.0), step, step_tolerance) << i;
     }
+}
+
+TEST(QuantityColour, printed_in_grey_never_turns_back) {
+    // Fine steps: a colour that the screen cannot show would be cut, and the scale would stand still or turn there.
+    constexpr int steps = 100;
+    const auto grey = [](double share) { return luminance(quantity_colour(share)); };
+    for (int i = 0; i < steps; ++i)
+        EXPECT_GT(grey(i / double{steps}), grey((i + 1) / double{steps})) << i;
+    // From pale paper to near black, so that the whole width of grey is used.
+    EXPECT_GT(grey(0.0), 0.85);
+    EXPECT_LT(grey(1.0), 0.05);
 }
 
 TEST(QuantityColour, stays_at_its_ends_and_is_grey_for_no_number) {

@@ -11,7 +11,6 @@
 
 #include "tests/ui/documents/sample.h"
 #include "ui/common/job_session.h"
-#include "ui/yield/comparison.h"
 #include "ui/yield/cost_page.h"
 #include "ui/yield/day_page.h"
 #include "ui/yield/year_page.h"
@@ -163,25 +162,6 @@ TEST(YieldStageTest, no_tab_is_cut_where_the_buttons_have_no_room_beside_them) {
     ASSERT_NE(menu, nullptr);
     EXPECT_EQ(menu->actions().size(), 3);
     EXPECT_LE(tabs_px + tabs->cornerWidget()->sizeHint().width(), stage.width());
-}
-
-TEST(ComparisonTest, another_choice_is_planned_in_the_background_and_a_failure_is_said) {
-    Job job = sample::job();
-    Choice other = job.choices.front();
-    other.id = sample::uuid(60);
-    other.label = "B: two plates";
-    job.choices.push_back(other);
-    const auto session = open_session(job);
-    Comparison comparison;
-    comparison.resize(800, 500);
-    comparison.set_session(session.get());
-    comparison.show();
-    // The reference is empty: the second choice cannot be planned, and that is shown instead of figures.
-    const auto cell = [&](std::size_t row, int column) { return comparison.figures().rows[row][column]; };
-    ASSERT_TRUE(QTest::qWaitFor([&] { return !comparison.busy() && cell(3, 2) == QStringLiteral("\u2014"); }, 10000));
-    ASSERT_EQ(comparison.figures().header.size(), 3);
-    EXPECT_TRUE(cell(0, 1).contains(QStringLiteral("Marl 21")));
-    comparison.set_session(nullptr);
 }
 
 }  // namespace yield_test

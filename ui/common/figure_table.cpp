@@ -1,9 +1,9 @@
-#include "ui/yield/yield_page.h"
+#include "ui/common/figure_table.h"
 
 namespace wg::ui {
 namespace {
 
-QString cell(QString text) {
+QString quoted_cell(QString text) {
     const bool formula = !text.isEmpty() && QStringLiteral("=+@\t\r").contains(text.front());
     if (formula) text.prepend(QLatin1Char('\''));
     if (text.contains(QLatin1Char('"')) || text.contains(QLatin1Char(',')) || text.contains(QLatin1Char('\n'))) {
@@ -20,13 +20,27 @@ QByteArray FigureTable::to_csv() const {
     const auto add = [&out](const QStringList& cells) {
         QStringList quoted;
         for (const QString& text : cells)
-            quoted += cell(text);
+            quoted += quoted_cell(text);
         out += quoted.join(QLatin1Char(',')) + QStringLiteral("\r\n");
     };
     add(header);
     for (const QStringList& row : rows)
         add(row);
     return out.toUtf8();
+}
+
+QString FigureTable::to_text() const {
+    QString out;
+    const auto add = [&out](const QStringList& cells) {
+        QStringList plain = cells;
+        plain.replaceInStrings(QStringLiteral("\t"), QStringLiteral(" "));
+        plain.replaceInStrings(QStringLiteral("\n"), QStringLiteral(", "));
+        out += plain.join(QLatin1Char('\t')) + QLatin1Char('\n');
+    };
+    add(header);
+    for (const QStringList& row : rows)
+        add(row);
+    return out;
 }
 
 }  // namespace wg::ui
