@@ -59,7 +59,7 @@ std::vector<Point2> foot_of(const Obstacle& o) {
     return foot;
 }
 
-bool is_convex(const std::vector<Point2>& outline) {
+bool turns_left_only(const std::vector<Point2>& outline) {
     for (std::size_t i = 0; i < outline.size(); ++i) {
         const Point2 a = outline[i], b = outline[(i + 1) % outline.size()], c = outline[(i + 2) % outline.size()];
         if ((b.x_m - a.x_m) * (c.y_m - b.y_m) - (b.y_m - a.y_m) * (c.x_m - b.x_m) < -1e-9) return false;
@@ -83,7 +83,7 @@ std::vector<Point2> section_on(const Surface& surface, double sketch_up_azimuth_
     const Bounds all = bounds_of(surface.outline);
     std::vector<Point2> section = {
         {all.min_x_m, all.min_y_m}, {all.max_x_m, all.min_y_m}, {all.max_x_m, all.max_y_m}, {all.min_x_m, all.max_y_m}};
-    if (is_convex(foot)) {
+    if (turns_left_only(foot)) {
         for (std::size_t i = 0; i < foot.size(); ++i) {
             const Point2 a = foot[i], b = foot[(i + 1) % foot.size()];
             const Point3 out{b.y_m - a.y_m, a.x_m - b.x_m, 0.0};
