@@ -6,6 +6,7 @@
 #include "core/fixing/layout_rules.h"
 #include "core/quantity/constants.h"
 #include "core/quantity/text.h"
+#include "core/site/standing.h"
 
 namespace wg::fixing {
 namespace {
@@ -30,6 +31,9 @@ bool keeps_hard_rules(const Neighbourhood& place, const std::vector<Point2>& out
     for (const KeepOut& k : place.surface->keep_outs) {
         if (!clear_of(k, outline)) return false;
     }
+    for (const auto& standing : place.standing) {
+        if (site::overlap(standing.outline, outline)) return false;
+    }
     return std::none_of(place.others.begin(), place.others.end(),
                         [&](const auto& other) { return site::overlap(other.outline, outline); });
 }
@@ -39,6 +43,9 @@ bool keeps_free_strip(const Neighbourhood& place, const std::vector<Point2>& out
     if (site::edge_gap_m(place.surface->outline, outline) < least) return false;
     for (const KeepOut& k : place.surface->keep_outs) {
         if (!k.outline.empty() && site::gap_m(k.outline, outline) < least) return false;
+    }
+    for (const auto& standing : place.standing) {
+        if (site::gap_m(standing.outline, outline) < least) return false;
     }
     return std::none_of(place.others.begin(), place.others.end(),
                         [&](const auto& other) { return site::gap_m(other.outline, outline) < least; });
@@ -52,6 +59,15 @@ Neighbourhood neighbourhood_of(const Site& site, const Choice& choice, const Col
     for (const Placement& other : choice.placements) {
         if (&other == &placement || other.surface_id != placement.surface_id) continue;
         place.others.push_back({&other, site::place(*place.surface, site.sketch_up_azimuth_deg, other, model).outline});
+    }
+    for (const Obstacle& obstacle : site.obstacles) {
+        std::vector<Point2> section = site::section_on(*place.surface, site.sketch_up_azimuth_deg, obstacle);
+        if (section.empty()) continue;
+        const auto covers = [&](const KeepOut& k) {
+            return k.outline.size() >= 3 && site::contains(k.outline, section);
+        };
+        const auto& zones = place.surface->keep_outs;
+        if (std::none_of(zones.begin(), zones.end(), covers)) place.standing.push_back({&obstacle, std::move(section)});
     }
     return place;
 }

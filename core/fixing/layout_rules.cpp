@@ -38,6 +38,7 @@ class Checker {
         if (place_.surface == nullptr) return;
         check_surface();
         check_keep_outs();
+        check_obstacles();
         check_others();
         check_tilt();
         check_turn();
@@ -106,6 +107,23 @@ class Checker {
                 maker(Severity::caution, "collector.strip-at-keep-out",
                       "Only " + metres(site::edge_gap_m(k.outline, placed_.outline)) + " between collector and " + name,
                       move_text(otherwise), metres(model_.clearance_m) + " free all round");
+            }
+        }
+    }
+
+    void check_obstacles() {
+        for (const auto& standing : place_.standing) {
+            const Obstacle& o = *standing.obstacle;
+            const std::string name = o.label.empty() ? std::string(wg::text_of(o.use)) : o.label;
+            const std::string otherwise = "Move the collector away from " + name + ", or choose another surface";
+            if (site::overlap(standing.outline, placed_.outline)) {
+                add(Severity::stop, "collector.on-obstacle", "The collector lies where " + name + " stands",
+                    move_text(otherwise), "Nothing is fixed where an obstacle stands", "survey");
+            } else if (const double gap = site::edge_gap_m(standing.outline, placed_.outline);
+                       gap < model_.clearance_m - site::touch_m) {
+                maker(Severity::caution, "collector.strip-at-obstacle",
+                      "Only " + metres(gap) + " between collector and " + name, move_text(otherwise),
+                      metres(model_.clearance_m) + " free all round");
             }
         }
     }

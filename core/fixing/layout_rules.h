@@ -14,10 +14,10 @@ namespace wg::fixing {
 inline constexpr double level_tolerance_deg = 1.0;  ///< a spirit level's worth
 
 /// Every placement of `choice` held to the collector's data and to the surfaces: within its surface, clear of keep-out
-/// zones (outline and their clearance) and of other collectors, the maker's free strip, tilt, level side, connections,
-/// hand, and whether it faces the equator where another surface could. Placements on unknown surfaces are left out:
-/// the plan refuses those. One finding for each rule broken, with the shortest move that mends it where there is one
-/// within `move_reach_m`.
+/// zones (outline and their clearance), of obstacles that go through the surface or stand on it and of other
+/// collectors, the maker's free strip, tilt, level side, connections, hand, and whether it faces the equator where
+/// another surface could. Placements on unknown surfaces are left out: the plan refuses those. One finding for each
+/// rule broken, with the shortest move that mends it where there is one within `move_reach_m`.
 [[nodiscard]] std::vector<Finding> check_layout(const Site& site, const Choice& choice, const CollectorModel& model);
 
 inline constexpr double move_reach_m = 3.0;  ///< farthest move that a remedy looks for

@@ -12,8 +12,6 @@ namespace {
 
 /// A ray that starts on a plane does not meet it.
 constexpr double start_off_m = 1e-6;
-/// Trunk radius as a share of the crown's: a tree of 6 m spread with a trunk of 0.36 m across.
-constexpr double trunk_share = 0.06;
 
 /// Stretch of a ray, in metres from its start.
 struct Stretch {

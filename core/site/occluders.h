@@ -71,6 +71,8 @@ class Occluder {
     Frame frame_;                  ///< plane
 };
 
+/// Trunk radius as a share of the crown's: a tree of 6 m spread with a trunk of 0.36 m across. Assumed.
+inline constexpr double trunk_share = 0.06;
 inline constexpr const char* building_label = "the building itself";
 inline constexpr const char* horizon_label = "the horizon";
 

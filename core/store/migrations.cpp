@@ -138,11 +138,23 @@ WHEN EXISTS (SELECT 1 FROM photograph WHERE sha256 = NEW.sha256)
 BEGIN SELECT RAISE(ABORT, 'a stored photograph is never replaced'); END)sql"}};
 }
 
+Migration unsaved_edits() {
+    // One row a job, written over and over while it is edited; no history and no trigger.
+    return {6, "edits not yet saved", {R"sql(
+CREATE TABLE unsaved (
+    job_id      TEXT PRIMARY KEY NOT NULL REFERENCES job (id),
+    revision    INTEGER NOT NULL CHECK (revision >= 0),
+    kept_at     TEXT NOT NULL,
+    content     TEXT NOT NULL,
+    text_sha256 TEXT NOT NULL
+))sql"}};
+}
+
 }  // namespace
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> steps = {jobs_and_history(), issued_quotes(), search(), weather_years(),
-                                                 photographs()};
+    static const std::vector<Migration> steps = {jobs_and_history(), issued_quotes(), search(),
+                                                 weather_years(),    photographs(),   unsaved_edits()};
     return steps;
 }
 

@@ -161,6 +161,16 @@ Result<std::unique_ptr<Store>> Store::open(const std::string& path, Instant now)
     return std::unique_ptr<Store>(new SqliteStore(std::move(database)));
 }
 
+Result<std::unique_ptr<Store>> Store::open_beside(const std::string& path) {
+    if (path == in_memory) return Problem{path, "has no second connection", "Open a file"};
+    if (!QFileInfo::exists(to_qt(path)))
+        return Problem{QFileInfo(to_qt(path)).fileName().toStdString(), "is not there", "Open it first"};
+    Result<std::unique_ptr<Database>> opened = Database::open(path, Access::read_write);
+    if (!opened) return opened.problems();
+    if (std::optional<Problem> problem = prepare(*opened.value(), false)) return *problem;
+    return std::unique_ptr<Store>(new SqliteStore(std::move(opened.value())));
+}
+
 Store::~Store() = default;
 
 }  // namespace wg::store

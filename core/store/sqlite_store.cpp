@@ -88,6 +88,8 @@ Result<Job> SqliteStore::save(const Job& job, Instant now) {
     if (stored && stored->content_sha256 == content_sha256(job) && stored->base_sha256 == job.base_sha256 &&
         stored->base_revision == job.base_revision) {
         next.changed_at = stored->changed_at;
+        if (auto problem = drop_unsaved(job.id)) return *problem;
+        if (auto problem = transaction.commit()) return *problem;
         return next;
     }
     next.revision = job.revision + 1;
@@ -104,6 +106,7 @@ Result<Job> SqliteStore::save(const Job& job, Instant now) {
     }
     if (auto problem = write(next, json, save_seq.value())) return *problem;
     if (auto problem = index(next, save_seq.value())) return *problem;
+    if (auto problem = drop_unsaved(job.id)) return *problem;
     if (auto problem = transaction.commit()) return *problem;
     return next;
 }

@@ -13,6 +13,10 @@ class SqliteStore final : public Store {
    public:
     explicit SqliteStore(std::unique_ptr<Database> database) : database_(std::move(database)) {}
 
+    [[nodiscard]] std::string path() const override { return database_->path(); }
+    [[nodiscard]] Result<bool> keep_unsaved(const Job& job, Instant now) override;
+    [[nodiscard]] Result<std::optional<Unsaved>> unsaved(const std::string& job_id) override;
+    [[nodiscard]] Result<bool> forget_unsaved(const std::string& job_id) override;
     [[nodiscard]] Result<Job> save(const Job& job, Instant now) override;
     [[nodiscard]] Result<Job> load(const std::string& job_id) override;
     [[nodiscard]] Result<std::vector<JobRow>> list(const std::string& query, int limit, int offset) override;
@@ -53,6 +57,7 @@ class SqliteStore final : public Store {
     [[nodiscard]] std::optional<Problem> refuse_save(const Job& job, const std::optional<Head>& stored) const;
     [[nodiscard]] std::optional<Problem> write(const Job& job, const std::string& json, std::int64_t save_seq) const;
     [[nodiscard]] std::optional<Problem> index(const Job& job, std::int64_t save_seq) const;
+    [[nodiscard]] std::optional<Problem> drop_unsaved(const std::string& job_id) const;
     [[nodiscard]] std::optional<Problem> unindex(std::int64_t save_seq) const;
     [[nodiscard]] Result<std::int64_t> next_save_seq() const;
     [[nodiscard]] Result<Job> read_job(Result<QSqlQuery> found, const std::string& what) const;

@@ -56,6 +56,12 @@ struct WeatherYearRow {
     std::string imported_at;
 };
 
+/// Edits of a job that were kept, but not saved before the program ended.
+struct Unsaved {
+    Job job;  ///< as it was kept; revision and times are those of the saved one it came from
+    std::string kept_at;
+};
+
 inline constexpr std::size_t max_photograph_bytes = 60U << 20U;
 
 class Store {
@@ -64,7 +70,12 @@ class Store {
     /// backup beside the file, sets WAL, foreign keys, synchronous FULL. Refuses: a file that is not a database, a
     /// newer schema, a file of another program, a failed integrity check; the file stays untouched then.
     [[nodiscard]] static Result<std::unique_ptr<Store>> open(const std::string& path, Instant now);
+    /// A second connection, for another thread, to a file that `open` has opened in this program: without checks and
+    /// steps.
+    [[nodiscard]] static Result<std::unique_ptr<Store>> open_beside(const std::string& path);
     virtual ~Store();
+    /// As opened; ":memory:" has nothing beside it.
+    [[nodiscard]] virtual std::string path() const = 0;
 
     /// Saves the job as a new revision when its content changed. Refused when the stored revision is not the one this
     /// copy was read at (somebody else saved in between). Returns the job as stored (revision, changed_at set).
@@ -80,6 +91,14 @@ class Store {
     /// Marks the job removed; it stays in the file and `restore` brings it back.
     [[nodiscard]] virtual Result<bool> remove(const std::string& job_id, Instant now) = 0;
     [[nodiscard]] virtual Result<bool> restore(const std::string& job_id) = 0;
+
+    /// Keeps the edits of a job that is open, until the next `save` of it: not a revision, and not checked. The job's
+    /// revision says which saved one they belong to. Refused: a job that is not in the store.
+    [[nodiscard]] virtual Result<bool> keep_unsaved(const Job& job, Instant now) = 0;
+    /// What was kept of the job's present revision and differs from it; nothing when there is none. What is older than
+    /// the present revision was overtaken and counts as none.
+    [[nodiscard]] virtual Result<std::optional<Unsaved>> unsaved(const std::string& job_id) = 0;
+    [[nodiscard]] virtual Result<bool> forget_unsaved(const std::string& job_id) = 0;
 
     /// Quotes are immutable once issued.
     [[nodiscard]] virtual Result<IssuedQuote> issue_quote(const IssuedQuote& quote) = 0;

@@ -45,6 +45,8 @@ plan::Plan with_yield_of(plan::Plan quick, const plan::Plan& full) {
     return quick;
 }
 
+constexpr int whole_steps = 100;  ///< kept unpacked, counted back from the last
+
 }  // namespace
 
 JobSession::JobSession(Job job, std::shared_ptr<const plan::Reference> reference, QObject* parent)
@@ -54,7 +56,6 @@ JobSession::JobSession(Job job, std::shared_ptr<const plan::Reference> reference
                        QObject* parent)
     : QObject(parent), job_(std::move(job)), saved_job_(job_), reference_(std::move(reference)) {
     references_.push_back(reference_);
-    undo_.setUndoLimit(1000);
     planner_ = std::make_unique<Planner>(reference_, job_.weather, std::move(plan_function));
     connect(planner_.get(), &Planner::quick_ready, this, &JobSession::take_quick);
     connect(planner_.get(), &Planner::full_ready, this, &JobSession::take_full);
@@ -104,8 +105,20 @@ void JobSession::edit(const QString& what, const std::function<void(Job&)>& chan
     // Only this class pushes, and only commands of this kind.
     const auto* last = static_cast<const SnapshotCommand*>(undo_.command(undo_.index() - 1));
     continues_step_ = last != nullptr && last->takes_in(merge_key, merge_generation_);
-    undo_.push(new SnapshotCommand(*this, what, std::make_shared<const Job>(job_),
-                                   std::make_shared<const Job>(std::move(changed)), merge_key, merge_generation_));
+    // What the last step led to is what this one starts from: one copy serves both.
+    std::shared_ptr<JobSnapshot> before;
+    if (last != nullptr && last->after()->whole() != nullptr) {
+        Job reached = *last->after()->whole();
+        copy_bookkeeping(job_, reached);
+        if (reached == job_) before = last->after();
+    }
+    if (before == nullptr) before = std::make_shared<JobSnapshot>(job_);
+    undo_.push(new SnapshotCommand(*this, what, std::move(before), std::make_shared<JobSnapshot>(std::move(changed)),
+                                   merge_key, merge_generation_));
+    if (undo_.index() > whole_steps) {
+        auto* old = const_cast<QUndoCommand*>(undo_.command(undo_.index() - 1 - whole_steps));
+        static_cast<SnapshotCommand*>(old)->pack();
+    }
     continues_step_ = false;
 }
 

@@ -4,8 +4,8 @@
 
 namespace wg::ui {
 
-SnapshotCommand::SnapshotCommand(JobSession& session, const QString& what, std::shared_ptr<const Job> before,
-                                 std::shared_ptr<const Job> after, QString merge_key, int merge_generation)
+SnapshotCommand::SnapshotCommand(JobSession& session, const QString& what, std::shared_ptr<JobSnapshot> before,
+                                 std::shared_ptr<JobSnapshot> after, QString merge_key, int merge_generation)
     : QUndoCommand(what),
       session_(session),
       before_(std::move(before)),
@@ -14,11 +14,11 @@ SnapshotCommand::SnapshotCommand(JobSession& session, const QString& what, std::
       merge_generation_(merge_generation) {}
 
 void SnapshotCommand::undo() {
-    session_.replace_job(*before_);
+    session_.replace_job(before_->job());
 }
 
 void SnapshotCommand::redo() {
-    session_.replace_job(*after_);
+    session_.replace_job(after_->job());
 }
 
 bool SnapshotCommand::takes_in(const QString& merge_key, int merge_generation) const {
@@ -31,7 +31,7 @@ bool SnapshotCommand::mergeWith(const QUndoCommand* later) {
     if (!takes_in(other->merge_key_, other->merge_generation_)) return false;
     after_ = other->after_;
     // A drag that ends where it began leaves nothing to undo.
-    setObsolete(*before_ == *after_);
+    setObsolete(before_->job() == after_->job());
     return true;
 }
 

@@ -20,7 +20,8 @@ class CanvasTool {
 
     /// `reach_m`: how near a hand aims, in the sketch.
     virtual void hover(Point2 at, double reach_m, Qt::KeyboardModifiers modifiers) = 0;
-    /// False: nothing of the tool's was meant; the canvas lets it go and takes the press itself.
+    /// False: nothing of the tool's was meant; the canvas takes the press itself and lets the tool go, unless it gives
+    /// way.
     virtual bool press(Point2 at, double reach_m, Qt::KeyboardModifiers modifiers) = 0;
     virtual void drag(Point2 at, double reach_m, Qt::KeyboardModifiers modifiers) = 0;
     virtual void release() = 0;
@@ -31,6 +32,10 @@ class CanvasTool {
     [[nodiscard]] virtual QString words() const = 0;   ///< bottom line: where the hand is, and the snap's reason
     /// The canvas lets go of the tool. A tool that stays until another is taken never finishes.
     [[nodiscard]] virtual bool finished() const = 0;
+    /// A tool that only adds handles to what is selected: what it does not take is the canvas's, and it stays.
+    [[nodiscard]] virtual bool gives_way() const { return false; }
+    /// A tool that draws among the parts of the house: the canvas keeps to the house, and leaves out names and the run.
+    [[nodiscard]] virtual bool wants_quiet() const { return false; }
 };
 
 }  // namespace wg::ui

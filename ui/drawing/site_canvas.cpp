@@ -53,6 +53,7 @@ void SiteCanvas::set_selected(const std::string& id) {
 }
 
 void SiteCanvas::ask_point(const QString& prompt, std::function<void(Point2)> then) {
+    if (tool_) set_tool(nullptr);
     then_ = std::move(then);
     prompt_ = prompt;
     setCursor(Qt::CrossCursor);
@@ -65,9 +66,11 @@ void SiteCanvas::set_tool(std::unique_ptr<CanvasTool> tool) {
     then_ = nullptr;
     if (tool_) retired_.push_back(std::move(tool_));
     tool_ = std::move(tool);
-    setCursor(tool_ ? Qt::CrossCursor : Qt::ArrowCursor);
-    if (tool_) setFocus();
-    Q_EMIT status(tool_ ? tool_->words() : QString());
+    const bool takes_over = tool_ && !tool_->gives_way();
+    setCursor(takes_over ? Qt::CrossCursor : Qt::ArrowCursor);
+    if (takes_over) setFocus();
+    if (tool_ && tool_->wants_quiet()) fit();
+    Q_EMIT status(takes_over ? tool_->words() : QString());
     update();
 }
 
@@ -82,7 +85,7 @@ void SiteCanvas::after_tool() {
         return;
     }
     retired_.clear();
-    if (tool_) Q_EMIT status(tool_->words());
+    if (tool_ && !tool_->words().isEmpty()) Q_EMIT status(tool_->words());
     update();
 }
 
@@ -98,7 +101,8 @@ void SiteCanvas::answer(Point2 point) {
 Canvas::Fit SiteCanvas::fit_into(const QRectF& area) const {
     Site shown = session_ != nullptr ? session_->job().site : Site{};
     // The run stays on the house: neighbours and trees would only make it small.
-    if (drags_ == Drags::bends && !shown.surfaces.empty()) shown.obstacles.clear();
+    const bool house_only = drags_ == Drags::bends || (tool_ && tool_->wants_quiet());
+    if (house_only && !shown.surfaces.empty()) shown.obstacles.clear();
     std::vector<Point2> corners;
     for (const UnderlayImage& picture : underlays_ ? underlays_() : std::vector<UnderlayImage>{}) {
         const sketch::Underlay lie{picture.metres_per_pixel / picture.shrink, picture.turn_deg, picture.origin};
@@ -116,7 +120,9 @@ void SiteCanvas::paintEvent(QPaintEvent*) {
     if (session_ == nullptr) return;
     SiteDrawing drawing;
     drawing.job = &session_->job();
-    drawing.choice = session_->current_choice();
+    const bool quiet = tool_ && tool_->wants_quiet();
+    if (!quiet) drawing.choice = session_->current_choice();
+    drawing.labels = !quiet;
     const auto plan = session_->plan();
     drawing.plan = plan.get();
     drawing.selected_id = selected_;
@@ -232,9 +238,11 @@ void SiteCanvas::select(const std::string& id) {
 void SiteCanvas::press(QPointF at, Qt::KeyboardModifiers modifiers) {
     if (tool_) {
         if (tool_->press(view().unmap(at), reach_units() / units_per_m(), modifiers)) return after_tool();
-        set_tool(nullptr);
-        retired_.clear();
-        Q_EMIT tool_ended();
+        if (!tool_->gives_way()) {
+            set_tool(nullptr);
+            retired_.clear();
+            Q_EMIT tool_ended();
+        }
     }
     if (then_) {
         const Point2 point = view().unmap(at);
@@ -252,7 +260,7 @@ void SiteCanvas::press(QPointF at, Qt::KeyboardModifiers modifiers) {
 }
 
 void SiteCanvas::drag(QPointF at, Qt::KeyboardModifiers modifiers) {
-    if (tool_) {
+    if (tool_ && !moving_) {
         tool_->drag(view().unmap(at), reach_units() / units_per_m(), modifiers);
         return after_tool();
     }
@@ -268,7 +276,7 @@ void SiteCanvas::drag(QPointF at, Qt::KeyboardModifiers modifiers) {
 }
 
 void SiteCanvas::release(QPointF) {
-    if (tool_) {
+    if (tool_ && !moving_) {
         tool_->release();
         return after_tool();
     }
@@ -299,7 +307,8 @@ void SiteCanvas::hover(QPointF at) {
     if (session_ == nullptr) return;
     if (tool_) {
         tool_->hover(view().unmap(at), reach_units() / units_per_m(), Qt::NoModifier);
-        return after_tool();
+        if (!tool_->gives_way() || !tool_->words().isEmpty()) return after_tool();
+        update();
     }
     if (then_) {
         const Point2 point = view().unmap(at);
@@ -361,7 +370,7 @@ void SiteCanvas::mouseDoubleClickEvent(QMouseEvent* event) {
 void SiteCanvas::keyPressEvent(QKeyEvent* event) {
     if (tool_) {
         if (tool_->key(*event, view().unmap(QRectF(rect()).center()))) return after_tool();
-        return Canvas::keyPressEvent(event);
+        if (!tool_->gives_way()) return Canvas::keyPressEvent(event);
     }
     if (then_) {
         if (event->key() == Qt::Key_Escape) {
@@ -414,7 +423,7 @@ void SiteCanvas::keyReleaseEvent(QKeyEvent* event) {
 }
 
 bool SiteCanvas::focusNextPrevChild(bool next) {
-    if (tool_) return Canvas::focusNextPrevChild(next);
+    if (tool_ && !tool_->gives_way()) return Canvas::focusNextPrevChild(next);
     const std::vector<std::string> ids = ids_in_order();
     const auto at = std::find(ids.begin(), ids.end(), selected_);
     if (at == ids.end()) {

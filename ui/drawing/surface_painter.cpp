@@ -91,6 +91,8 @@ void paint_surface(QPainter& painter, const SurfaceDrawing& what, const PlaneVie
     }
     face::collectors(pass, drawn);
     face::keep_outs(pass);
+    const std::vector<face::Standing> obstacles = face::standing_on(what);
+    face::standing(pass, obstacles);
     if (what.dimensions || what.point_dimensions) face::overall_dimensions(pass);
     if (what.dimensions) face::collector_dimensions(pass, drawn);
     const double depth = what.point_dimensions ? face::point_chains(pass, drawn) : 0.0;
@@ -98,6 +100,7 @@ void paint_surface(QPainter& painter, const SurfaceDrawing& what, const PlaneVie
     face::fixing_points(pass, drawn);
     face::collector_names(pass, drawn);
     face::keep_out_labels(pass);
+    face::standing_labels(pass, obstacles);
     if (what.rafters && (what.dimensions || what.point_dimensions)) face::rafter_figure(pass);
     painter.restore();
 }

@@ -50,6 +50,17 @@ void rafter_figure(Pass& pass);
 void keep_outs(Pass& pass);
 void keep_out_labels(Pass& pass);
 void outline(Pass& pass);
+
+/// An obstacle's section with the surface (core/site/standing.h).
+struct Standing {
+    const Obstacle* obstacle = nullptr;
+    std::vector<Point2> outline;
+    bool in_zone = false;  ///< a keep-out covers it whole and names it
+};
+[[nodiscard]] std::vector<Standing> standing_on(const SurfaceDrawing& what);
+void standing(Pass& pass, const std::vector<Standing>& all);
+void standing_labels(Pass& pass, const std::vector<Standing>& all);
+
 void collectors(Pass& pass, const std::vector<Drawn>& drawn);
 /// Names that found no room on their plates, beside them.
 void collector_names(Pass& pass, const std::vector<Drawn>& drawn);

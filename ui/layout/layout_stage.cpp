@@ -107,18 +107,20 @@ QWidget* LayoutStage::build_drawing() {
         views_->addButton(button, static_cast<int>(one.view));
         bar->addWidget(button);
     }
-    bar->addSpacing(8);
+    bar->addStretch(1);
     snap_ = new QCheckBox(tr("Snap"), holder);
     snap_->setToolTip(tr("Hold dragged collectors at rafters, clearances and their neighbours"));
     snap_->setChecked(true);
-    bar->addWidget(snap_);
     shade_bar_ = new ShadeBar(shade_, holder);
-    bar->addWidget(shade_bar_);
-    bar->addStretch(1);
     fit_ = new QPushButton(tr("Fit"), holder);
     fit_->setToolTip(tr("Everything in view (F). Wheel zooms, middle button or space pans."));
     bar->addWidget(fit_);
     column->addLayout(bar);
+    second_bar_ = new QHBoxLayout;
+    second_bar_->setSpacing(8);
+    second_bar_->addStretch(1);
+    column->addLayout(second_bar_);
+    put_options(*bar_);
 
     no_choice_ = new QWidget(holder);
     auto* first = new QHBoxLayout(no_choice_);
@@ -144,6 +146,28 @@ QWidget* LayoutStage::build_drawing() {
     drawings_->addWidget(comparison_);
     column->addWidget(drawings_, 1);
     return holder;
+}
+
+void LayoutStage::put_options(QHBoxLayout& row) {
+    int at = &row == bar_ ? bar_->count() - 2 : 0;  // before the stretch
+    for (QWidget* one : std::initializer_list<QWidget*>{snap_, shade_bar_})
+        row.insertWidget(at++, one);
+    options_beside_ = &row == bar_;
+}
+
+/// Large lettering or a narrow window: what does not fit beside the views goes below them, before any word is cut.
+void LayoutStage::fit_bar() {
+    int needed = fit_->sizeHint().width() + snap_->sizeHint().width() + shade_bar_->sizeHint().width();
+    for (const QAbstractButton* one : views_->buttons())
+        needed += one->sizeHint().width();
+    needed += bar_->spacing() * (static_cast<int>(views_->buttons().size()) + 3);
+    const bool room = needed <= width() - panels_->minimumWidth() - layout()->spacing();
+    if (room != options_beside_) put_options(room ? *bar_ : *second_bar_);
+}
+
+void LayoutStage::resizeEvent(QResizeEvent* event) {
+    StageWidget::resizeEvent(event);
+    fit_bar();
 }
 
 void LayoutStage::connect_parts() {

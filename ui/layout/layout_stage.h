@@ -43,9 +43,14 @@ class LayoutStage : public StageWidget {
     [[nodiscard]] PlacesPanel* places_panel() const { return places_; }
     [[nodiscard]] SiteCanvas* site_canvas() const { return site_canvas_; }
 
+   protected:
+    void resizeEvent(QResizeEvent* event) override;
+
    private:
     QWidget* build_tools();
     QWidget* build_drawing();
+    void put_options(QHBoxLayout& row);
+    void fit_bar();
     void connect_parts();
     void show_state(const std::string& surface_id, const std::string& placement_id);
     void show_surface(const std::string& surface_id);
@@ -65,6 +70,8 @@ class LayoutStage : public StageWidget {
     QStackedWidget* drawings_ = nullptr;
     QButtonGroup* views_ = nullptr;
     QHBoxLayout* bar_ = nullptr;
+    QHBoxLayout* second_bar_ = nullptr;
+    bool options_beside_ = true;  ///< the views, in one row
     SurfaceCanvas* surface_canvas_ = nullptr;
     SiteCanvas* site_canvas_ = nullptr;
     RunView* run_view_ = nullptr;

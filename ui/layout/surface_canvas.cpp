@@ -279,12 +279,12 @@ void SurfaceCanvas::hover(QPointF at) {
             const auto placed = site::place(*on, session_->job().site.sketch_up_azimuth_deg, *one, *plate);
             if (!site::contains(placed.outline, pointer)) continue;
             over = true;
-            words += tr("   %1: drag to move, R turns, H changes hand").arg(qs(one->label));
+            words += tr(" \u00b7 %1: drag to move, R turns, H changes hand").arg(qs(one->label));
         }
     }
     for (const KeepOut& zone : on->keep_outs) {
         if (zone.outline.size() >= 3 && site::contains(zone.outline, pointer)) {
-            words += tr("   %1, %2 kept clear round it").arg(qs(zone.label), length_mm(zone.clearance_m));
+            words += tr(" \u00b7 %1, %2 kept clear round it").arg(qs(zone.label), length_mm(zone.clearance_m));
         }
     }
     setCursor(over ? Qt::SizeAllCursor : Qt::ArrowCursor);

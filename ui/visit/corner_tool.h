@@ -2,6 +2,7 @@
 // Edits a building's footprint on the canvas: corners are dragged, edges get new ones, with the snap shown. Roof planes
 // and walls follow at once.
 
+#include <QCoreApplication>
 #include <optional>
 #include <string>
 
@@ -13,6 +14,7 @@ namespace wg::ui {
 class JobSession;
 
 class CornerTool : public CanvasTool {
+    Q_DECLARE_TR_FUNCTIONS(CornerTool)
    public:
     CornerTool(JobSession& session, std::string building_id);
 

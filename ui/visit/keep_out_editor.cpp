@@ -10,14 +10,9 @@
 #include "ui/common/job_session.h"
 #include "ui/visit/corner_table.h"
 #include "ui/visit/guarded_edit.h"
+#include "ui/visit/new_elements.h"
 
 namespace wg::ui {
-namespace {
-
-constexpr double new_zone_m = 0.8;  ///< a common roof window's width; typed over at once
-constexpr double new_zone_clearance_m = 0.2;
-
-}  // namespace
 
 KeepOutEditor::KeepOutEditor(QWidget* parent) : FormColumn(parent) {
     layout()->setContentsMargins(0, 0, 0, 0);
@@ -153,11 +148,7 @@ void KeepOutEditor::add_zone() {
         middle.x_m += p.x_m / static_cast<double>(on->outline.size());
         middle.y_m += p.y_m / static_cast<double>(on->outline.size());
     }
-    KeepOut zone;
-    zone.kind = KeepOutKind::reserved;
-    zone.clearance_m = new_zone_clearance_m;
-    zone.outline = outline_of({middle.x_m - new_zone_m / 2.0, middle.y_m - new_zone_m / 2.0, new_zone_m, new_zone_m});
-    zone_id_ = add_keep_out(*session_, surface_id_, zone);
+    zone_id_ = add_keep_out(*session_, surface_id_, new_keep_out(KeepOutKind::reserved, middle));
     refresh();
     label_->setFocus();
     label_->selectAll();

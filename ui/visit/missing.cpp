@@ -60,19 +60,39 @@ void missing_of_place(const Job& job, std::vector<Missing>& list) {
     }
 }
 
+/// Rafters count where a collector lies; before there is one, of any roof.
+void missing_rafters(const Job& job, std::vector<Missing>& list) {
+    const Surface* any = nullptr;
+    bool measured = false;
+    bool placed = false;
+    for (const Surface& surface : job.site.surfaces) {
+        if (surface.kind != SurfaceKind::roof) continue;
+        if (any == nullptr) any = &surface;
+        measured = measured || surface.rafters.present;
+        bool carries = false;
+        for (const Choice& choice : job.choices)
+            for (const Placement& one : choice.placements)
+                carries = carries || one.surface_id == surface.id;
+        placed = placed || carries;
+        if (carries && !surface.rafters.present)
+            list.push_back({tr("%1: rafters").arg(qs(surface.label)),
+                            tr("fixing points cannot be set on timber"),
+                            surface.id,
+                            {}});
+    }
+    if (any != nullptr && !placed && !measured)
+        list.push_back({tr("Rafters of the roof that shall carry collectors"),
+                        tr("fixing points cannot be set on timber"),
+                        any->id,
+                        {}});
+}
+
 void missing_of_elements(const Job& job, std::vector<Missing>& list) {
     if (job.site.surfaces.empty()) {
         list.push_back(
             {tr("A surface for the collector"), tr("nothing can be placed"), {}, QStringLiteral("add_surface")});
     }
-    for (const Surface& surface : job.site.surfaces) {
-        if (surface.kind == SurfaceKind::roof && !surface.rafters.present) {
-            list.push_back({tr("%1: rafters").arg(qs(surface.label)),
-                            tr("fixing points cannot be set on timber"),
-                            surface.id,
-                            {}});
-        }
-    }
+    missing_rafters(job, list);
     if (job.site.spots.empty()) {
         list.push_back({tr("A spot for the cylinder"), tr("no run can be worked out"), {}, QStringLiteral("add_spot")});
     }

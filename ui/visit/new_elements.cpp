@@ -1,9 +1,10 @@
 #include "ui/visit/new_elements.h"
 
 #include <algorithm>
-#include <optional>
+#include <cmath>
 
 #include "core/site/geometry.h"
+#include "core/site/standing.h"
 
 namespace wg::ui {
 namespace {
@@ -22,22 +23,6 @@ Usual usual(SurfaceKind kind) {
         case SurfaceKind::ground: return {8.0, 6.0, 0.0, 0.0, Covering::soil, RoofForm::not_a_roof};
     }
     return {5.0, 4.0, 0.0, 0.0, Covering::paving, RoofForm::not_a_roof};
-}
-
-/// Height of the highest roof over a point of the sketch.
-std::optional<double> roof_height_m(const Site& site, Point2 at) {
-    std::optional<double> highest;
-    for (const Surface& surface : site.surfaces) {
-        if (surface.kind != SurfaceKind::roof || surface.tilt_deg >= 89.0) continue;
-        const site::Frame frame = site::frame_of(surface, site.sketch_up_azimuth_deg);
-        // Straight up from the ground onto the plane.
-        const double z_m = frame.origin.z_m - ((at.x_m - frame.origin.x_m) * frame.normal.x_m +
-                                               (at.y_m - frame.origin.y_m) * frame.normal.y_m) /
-                                                  frame.normal.z_m;
-        if (!site::contains(surface.outline, site::to_plane(frame, {at.x_m, at.y_m, z_m}))) continue;
-        if (!highest || z_m > *highest) highest = z_m;
-    }
-    return highest;
 }
 
 }  // namespace
@@ -75,7 +60,7 @@ Obstacle new_obstacle(ObstacleUse use, Point2 middle, const Site& site) {
     };
     // What stands on a roof reaches a little into it, so that no gap is left below.
     const auto on_roof = [&](double into_m) {
-        if (const auto roof_m = roof_height_m(site, middle)) obstacle.base.z_m = std::max(0.0, *roof_m - into_m);
+        if (const auto roof = site::roof_over(site, middle)) obstacle.base.z_m = std::max(0.0, roof->height_m - into_m);
     };
     switch (use) {
         case ObstacleUse::chimney:
@@ -111,6 +96,38 @@ Obstacle new_obstacle(ObstacleUse use, Point2 middle, const Site& site) {
         case ObstacleUse::other: box(2.0, 2.0, 2.5); break;
     }
     return obstacle;
+}
+
+KeepOut new_keep_out(KeepOutKind kind, Point2 middle) {
+    KeepOut zone;
+    zone.kind = kind;
+    // Common sizes and strips, typed over at once; no published source.
+    double half_width_m = 0.4;
+    double half_height_m = 0.4;
+    zone.clearance_m = 0.2;
+    switch (kind) {
+        case KeepOutKind::roof_window:
+            half_width_m = 0.39;
+            half_height_m = 0.59;
+            zone.clearance_m = 0.25;
+            break;
+        case KeepOutKind::vent:
+            half_width_m = half_height_m = 0.1;
+            zone.clearance_m = 0.15;
+            break;
+        case KeepOutKind::valley:
+            half_width_m = 0.3;
+            half_height_m = 1.5;
+            break;
+        case KeepOutKind::reserved: break;
+    }
+    const auto mm = [](double v) { return std::round(v * 1000.0) / 1000.0; };
+    const double left = mm(middle.x_m - half_width_m);
+    const double low = mm(middle.y_m - half_height_m);
+    const double right = mm(middle.x_m + half_width_m);
+    const double high = mm(middle.y_m + half_height_m);
+    zone.outline = {{left, low}, {right, low}, {right, high}, {left, high}};
+    return zone;
 }
 
 CylinderSpot new_spot(Point2 at) {

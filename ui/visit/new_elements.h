@@ -9,6 +9,8 @@ namespace wg::ui {
 [[nodiscard]] Surface new_surface(SurfaceKind kind, Point2 middle, const Site& site);
 /// On the roof below it, when there is one and it belongs there.
 [[nodiscard]] Obstacle new_obstacle(ObstacleUse use, Point2 middle, const Site& site);
+/// Of a usual size round `middle` in a surface's plane.
+[[nodiscard]] KeepOut new_keep_out(KeepOutKind kind, Point2 middle);
 [[nodiscard]] CylinderSpot new_spot(Point2 at);
 
 }  // namespace wg::ui

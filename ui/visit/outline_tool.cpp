@@ -1,6 +1,5 @@
 #include "ui/visit/outline_tool.h"
 
-#include <QCoreApplication>
 #include <cmath>
 
 #include "core/quantity/angle.h"
@@ -11,13 +10,10 @@
 #include "ui/common/format.h"
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
+#include "ui/visit/typed_length.h"
 
 namespace wg::ui {
 namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("OutlineTool", text);
-}
 
 /// Lengths finer than this mean nothing on a sketch.
 double to_mm(double value_m) {
@@ -164,15 +160,9 @@ bool OutlineTool::key(const QKeyEvent& event, Point2 middle) {
         case Qt::Key_Down: key_heading_ = 270.0; return true;
         default: break;
     }
-    const QString text = event.text();
-    if (text.size() != 1 || (event.modifiers() & (Qt::ControlModifier | Qt::MetaModifier)) != 0) return false;
-    const QChar c = text.front();
-    // A space pans the canvas unless something is being typed.
-    const bool belongs = c.isDigit() || QStringLiteral(".,@<-'\"").contains(c) ||
-                         (!typed_.isEmpty() && (c.isLetter() || c == QLatin1Char(' ')));
-    if (!belongs) return false;
+    if (!types_length(event, typed_, QStringLiteral(".,@<-'\""))) return false;
     problem_.clear();
-    typed_ += c;
+    typed_ += event.text();
     return true;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 // Draws a closed outline by clicks and by typed lengths and angles, with the snap and its reason shown.
 
+#include <QCoreApplication>
 #include <functional>
 #include <optional>
 #include <vector>
@@ -11,6 +12,7 @@
 namespace wg::ui {
 
 class OutlineTool : public CanvasTool {
+    Q_DECLARE_TR_FUNCTIONS(OutlineTool)
    public:
     using Done = std::function<void(const std::vector<Point2>&)>;
     /// `others`: closed outlines to snap to. `done` gets the corners in the order drawn; called once.

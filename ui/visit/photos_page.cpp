@@ -48,6 +48,14 @@ PhotosPage::PhotosPage(QWidget* parent) : QWidget(parent) {
     list_->setSpacing(4);
     list_->setAccessibleName(tr("Photographs"));
     column->addWidget(list_, 1);
+    none_ = new QLabel(tr("No photographs yet. Add what the camera took: roof and eaves, the cylinder's place, the "
+                          "switchboard, the way of the pipes. Arrows and words go on top; the originals stay as they "
+                          "are. A plan or an aerial picture can be laid under the sketch."),
+                       this);
+    none_->setProperty("role", QStringLiteral("muted"));
+    none_->setWordWrap(true);
+    none_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    column->addWidget(none_, 1);
     of_chosen_ = new QWidget(this);
     auto* fields = new QVBoxLayout(of_chosen_);
     fields->setContentsMargins(0, 0, 0, 0);
@@ -217,6 +225,18 @@ void PhotosPage::add_files(const QStringList& paths) {
     if (!refused.isEmpty()) say(refused.join(QStringLiteral("\n")));
 }
 
+QIcon PhotosPage::icon_of(const Photograph& photograph) {
+    // Every edit of the job comes by here: each picture is made small once.
+    const auto known = icons_.constFind(qs(photograph.sha256));
+    if (known != icons_.constEnd()) return *known;
+    const QImage image = shelf_ != nullptr ? shelf_->picture(photograph.sha256) : QImage();
+    QPixmap icon(thumbnail);
+    icon.fill(palette().color(QPalette::Midlight));
+    if (image.isNull()) return QIcon(icon);
+    icon = QPixmap::fromImage(image.scaled(thumbnail, Qt::KeepAspectRatio, Qt::SmoothTransformation));
+    return *icons_.insert(qs(photograph.sha256), QIcon(icon));
+}
+
 void PhotosPage::refresh() {
     const std::string kept = chosen();
     filling_ = true;
@@ -226,12 +246,7 @@ void PhotosPage::refresh() {
             auto* item =
                 new QListWidgetItem(qs(photograph.caption.empty() ? photograph.file_name : photograph.caption), list_);
             item->setData(Qt::UserRole, qs(photograph.id));
-            const QImage image = shelf_ != nullptr ? shelf_->picture(photograph.sha256) : QImage();
-            QPixmap icon(thumbnail);
-            icon.fill(palette().color(QPalette::Midlight));
-            if (!image.isNull())
-                icon = QPixmap::fromImage(image.scaled(thumbnail, Qt::KeepAspectRatio, Qt::SmoothTransformation));
-            item->setIcon(QIcon(icon));
+            item->setIcon(icon_of(photograph));
             if (photograph.id == kept) list_->setCurrentItem(item);
         }
     }
@@ -243,6 +258,8 @@ void PhotosPage::refresh_chosen() {
     const Photograph* now = photograph();
     const UnderlayPicture* under = underlay();
     filling_ = true;
+    list_->setVisible(list_->count() > 0);
+    none_->setVisible(list_->count() == 0);
     of_chosen_->setVisible(now != nullptr);
     remove_->setEnabled(now != nullptr);
     lay_->setVisible(now != nullptr && under == nullptr);

@@ -1,6 +1,8 @@
 #pragma once
 // The visit's photographs: added, named, given a place on the sketch, laid under it.
 
+#include <QHash>
+#include <QIcon>
 #include <QWidget>
 #include <functional>
 #include <string>
@@ -45,10 +47,13 @@ class PhotosPage : public QWidget {
     [[nodiscard]] const UnderlayPicture* underlay() const;
     void change_underlay(const std::function<void(UnderlayPicture&)>& change, const QString& merge_key);
     void say(const QString& problem);
+    [[nodiscard]] QIcon icon_of(const Photograph& photograph);
 
     JobSession* session_ = nullptr;
     PhotoShelf* shelf_ = nullptr;
     QListWidget* list_ = nullptr;
+    QLabel* none_ = nullptr;
+    QHash<QString, QIcon> icons_;  ///< by the picture's hash
     QLabel* problem_ = nullptr;
     QLabel* place_ = nullptr;
     QLabel* fit_words_ = nullptr;

@@ -1,6 +1,5 @@
 #include "ui/visit/underlay_tool.h"
 
-#include <QCoreApplication>
 #include <cmath>
 
 #include "core/sketch/typed.h"
@@ -10,10 +9,6 @@
 
 namespace wg::ui {
 namespace {
-
-QString tr(const char* text) {
-    return QCoreApplication::translate("UnderlayTool", text);
-}
 
 sketch::Underlay lie_of(const UnderlayPicture& picture) {
     return {picture.metres_per_pixel, picture.turn_deg, picture.origin};

@@ -1,6 +1,7 @@
 #pragma once
 // Fits a picture under the sketch: a known length gives its scale, a line of known bearing its turn, a drag its place.
 
+#include <QCoreApplication>
 #include <QString>
 #include <string>
 #include <vector>
@@ -14,6 +15,7 @@ namespace wg::ui {
 class JobSession;
 
 class UnderlayTool : public CanvasTool {
+    Q_DECLARE_TR_FUNCTIONS(UnderlayTool)
    public:
     enum class Task { scale, turn, move };
     UnderlayTool(JobSession& session, std::string underlay_id, Task task);

@@ -4,7 +4,6 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QListWidget>
-#include <QMenu>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QStackedWidget>
@@ -13,8 +12,7 @@
 #include <algorithm>
 
 #include "core/job/words.h"
-#include "core/roof/building.h"
-#include "core/roof/linked.h"
+#include "core/site/standing.h"
 #include "ui/common/building_edits.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
@@ -24,12 +22,14 @@
 #include "ui/drawing/site_canvas.h"
 #include "ui/visit/building_editor.h"
 #include "ui/visit/corner_tool.h"
+#include "ui/visit/face_canvas.h"
 #include "ui/visit/missing.h"
 #include "ui/visit/new_elements.h"
 #include "ui/visit/obstacle_editor.h"
 #include "ui/visit/outline_tool.h"
 #include "ui/visit/photo_view.h"
 #include "ui/visit/photos_page.h"
+#include "ui/visit/size_tool.h"
 #include "ui/visit/spot_editor.h"
 #include "ui/visit/surface_editor.h"
 #include "ui/visit/visit_form.h"
@@ -49,11 +49,6 @@ QScrollArea* scrolled(QWidget* inside, QWidget* parent) {
     area->setFrameShape(QFrame::NoFrame);
     area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     return area;
-}
-
-QString capital(QString word) {
-    if (!word.isEmpty()) word[0] = word[0].toUpper();
-    return word;
 }
 
 }  // namespace
@@ -144,15 +139,20 @@ QWidget* VisitStage::build_sketch() {
     auto* bar = new QHBoxLayout;
     bar->setSpacing(8);
     add_menus(holder, bar);
+    bar->addStretch(1);
+    column->addLayout(bar);
+    auto* second = new QHBoxLayout;
+    second->setSpacing(8);
+    add_views(holder, second);
     auto* remove = new QPushButton(tr("Remove"), holder);
     remove->setToolTip(tr("The selected element. Undo brings it back."));
     remove_ = remove;
     auto* fit = new QPushButton(tr("Fit"), holder);
     fit->setToolTip(tr("Everything in view (F). Wheel zooms, middle button or space pans."));
-    bar->addWidget(remove);
-    bar->addStretch(1);
-    bar->addWidget(fit);
-    column->addLayout(bar);
+    second->addStretch(1);
+    second->addWidget(remove);
+    second->addWidget(fit);
+    column->addLayout(second);
     refusal_ = new QLabel(holder);
     refusal_->setProperty("role", QStringLiteral("stop"));
     refusal_->setWordWrap(true);
@@ -162,48 +162,20 @@ QWidget* VisitStage::build_sketch() {
     views_ = new QStackedWidget(holder);
     views_->addWidget(canvas_);
     views_->addWidget(build_photo_page(views_));
+    face_ = new FaceCanvas(views_);
+    views_->addWidget(face_);
     column->addWidget(views_, 1);
     connect(remove, &QPushButton::clicked, this, &VisitStage::remove_selected);
-    connect(fit, &QPushButton::clicked, canvas_, &Canvas::fit);
+    connect(fit, &QPushButton::clicked, this, [this] {
+        if (views_->currentWidget() == face_)
+            face_->fit();
+        else
+            canvas_->fit();
+    });
+    connect(views_, &QStackedWidget::currentChanged, this, &VisitStage::refresh_views);
+    connect(face_, &Canvas::status, this, &StageWidget::status_text);
+    connect(face_, &FaceCanvas::selection_changed, this, &VisitStage::select_on_face);
     return holder;
-}
-
-void VisitStage::add_menus(QWidget* holder, QHBoxLayout* bar) {
-    auto* house = new QPushButton(tr("Draw house"), holder);
-    house->setToolTip(tr("A footprint by clicks or typed lengths; roof planes and walls are made from it."));
-    auto* houses = new QMenu(house);
-    for (const Word<BuildingShape>& word : words<BuildingShape>()) {
-        const BuildingShape shape = word.value;
-        houses->addAction(tr("With %1").arg(QString::fromUtf8(word.text)), this,
-                          [this, shape] { draw_building(shape); });
-    }
-    house->setMenu(houses);
-    auto* surface = new QPushButton(tr("Add surface"), holder);
-    auto* surfaces = new QMenu(surface);
-    for (const Word<SurfaceKind>& word : words<SurfaceKind>()) {
-        const int kind = static_cast<int>(word.value);
-        surfaces->addAction(tr("%1, a rectangle").arg(capital(QString::fromUtf8(word.text))), this,
-                            [this, kind] { add_surface_at(kind); });
-    }
-    surfaces->addSeparator();
-    for (const SurfaceKind kind : {SurfaceKind::roof, SurfaceKind::terrace, SurfaceKind::ground})
-        surfaces->addAction(tr("%1, drawn by its outline").arg(capital(QString::fromUtf8(text_of(kind)))), this,
-                            [this, kind] { draw_surface(kind); });
-    surface->setMenu(surfaces);
-    auto* obstacle = new QPushButton(tr("Add obstacle"), holder);
-    auto* obstacles = new QMenu(obstacle);
-    for (const Word<ObstacleUse>& word : words<ObstacleUse>()) {
-        const int use = static_cast<int>(word.value);
-        obstacles->addAction(capital(QString::fromUtf8(word.text)), this, [this, use] { add_obstacle_at(use); });
-    }
-    obstacles->addSeparator();
-    obstacles->addAction(tr("Neighbouring building, drawn by its outline"), this, &VisitStage::draw_neighbour);
-    obstacle->setMenu(obstacles);
-    auto* spot = new QPushButton(tr("Add spot"), holder);
-    spot->setToolTip(tr("Where a cylinder could stand"));
-    connect(spot, &QPushButton::clicked, this, &VisitStage::add_spot_at);
-    for (QPushButton* button : {house, surface, obstacle, spot})
-        bar->addWidget(button);
 }
 
 void VisitStage::say(const QString& problem) {
@@ -211,60 +183,18 @@ void VisitStage::say(const QString& problem) {
     refusal_->setVisible(!problem.isEmpty());
 }
 
-void VisitStage::draw_outline(const QString& what, std::function<void(const std::vector<Point2>&)> then) {
-    if (session_ == nullptr) return;
-    say({});
-    select({}, false);
-    const Site& site = session_->job().site;
-    std::vector<std::vector<Point2>> others;
-    for (const Building& building : site.buildings)
-        others.push_back(roof::footprint_of(building));
-    for (const Surface& surface : site.surfaces)
-        if (surface.footprint_edge_id.empty()) others.push_back(outline_in_plan(surface, site.sketch_up_azimuth_deg));
-    canvas_->set_tool(std::make_unique<OutlineTool>(what, std::move(others), std::move(then)));
-}
-
-void VisitStage::draw_building(BuildingShape shape) {
-    draw_outline(tr("Footprint"), [this, shape](const std::vector<Point2>& footprint) {
-        const BuildingAdded added = add_building(*session_, footprint, shape);
-        say(added.refusal);
-        if (!added.id.empty()) select(added.id, true);
-    });
-}
-
-void VisitStage::draw_surface(SurfaceKind kind) {
-    const QString what = kind == SurfaceKind::roof ? tr("Roof plane from its eaves") : tr("Outline");
-    draw_outline(what, [this, kind](const std::vector<Point2>& outline) {
-        Surface usual = new_surface(kind, outline.front(), session_->job().site);
-        const auto plane =
-            roof::free_plane(outline, usual.tilt_deg, usual.origin.z_m, session_->job().site.sketch_up_azimuth_deg);
-        if (!plane) return say(qs(plane.problems().front().text()));
-        Surface surface = plane.value();
-        surface.label.clear();
-        surface.kind = kind;
-        surface.roof_form = usual.roof_form;
-        surface.covering = usual.covering;
-        select(add_surface(*session_, surface), true);
-    });
-}
-
-void VisitStage::draw_neighbour() {
-    draw_outline(tr("Neighbouring building"), [this](const std::vector<Point2>& outline) {
-        Obstacle obstacle = new_obstacle(ObstacleUse::neighbour, outline.front(), session_->job().site);
-        obstacle.kind = ObstacleKind::prism;
-        obstacle.outline = outline;
-        select(add_obstacle(*session_, obstacle), true);
-    });
-}
-
-void VisitStage::edit_corners(const std::string& building_id) {
+void VisitStage::offer_handles(const std::string& building_id, const std::string& obstacle_id) {
     auto* corners = dynamic_cast<CornerTool*>(canvas_->tool());
-    if (building_id.empty()) {
-        if (corners != nullptr) canvas_->set_tool(nullptr);
-        return;
+    auto* sizes = dynamic_cast<SizeTool*>(canvas_->tool());
+    if (!building_id.empty()) {
+        if (corners != nullptr && corners->building_id() == building_id) return;
+        canvas_->set_tool(std::make_unique<CornerTool>(*session_, building_id));
+    } else if (!obstacle_id.empty()) {
+        if (sizes != nullptr && sizes->obstacle_id() == obstacle_id) return;
+        canvas_->set_tool(std::make_unique<SizeTool>(*session_, obstacle_id));
+    } else if (corners != nullptr || sizes != nullptr) {
+        canvas_->set_tool(nullptr);
     }
-    if (corners != nullptr && corners->building_id() == building_id) return;
-    canvas_->set_tool(std::make_unique<CornerTool>(*session_, building_id));
 }
 
 void VisitStage::set_session(JobSession* session) {
@@ -272,6 +202,7 @@ void VisitStage::set_session(JobSession* session) {
     session_ = session;
     form_->set_session(session);
     canvas_->set_session(session);
+    face_->set_session(session);
     photos_->set_session(session);
     views_->setCurrentIndex(0);
     select({}, false);
@@ -324,9 +255,24 @@ void VisitStage::select(const std::string& id, bool bring_forward) {
             building_editor_->show_building(session_, id);
         }
     }
-    edit_corners(editor == 4 ? id : std::string());
+    offer_handles(editor == 4 ? id : std::string(), editor == 2 ? id : std::string());
     editors_->setCurrentIndex(editor);
     remove_->setEnabled(editor != 0);
+    // The face-on view keeps the surface that was looked at last, while something on it is selected.
+    if (editor == 1) face_->set_surface(id);
+    if (editor == 2 && face_->surface_id().empty()) {
+        // A chimney chosen first: its roof.
+        for (const Obstacle& one : session_->job().site.obstacles) {
+            if (one.id != id) continue;
+            if (const auto roof = site::roof_over(session_->job().site, {one.base.x_m, one.base.y_m}))
+                face_->set_surface(roof->surface->id);
+        }
+    }
+    if (session_ != nullptr && find_surface(session_->job().site, face_->surface_id()) == nullptr) {
+        face_->set_surface({});
+        if (views_->currentWidget() == face_) views_->setCurrentIndex(0);
+    }
+    refresh_views();
     if (bring_forward && editor != 0) sheets_->setCurrentIndex(sheet_element);
 }
 
@@ -344,36 +290,16 @@ void VisitStage::show_place(const QString& place_id) {
     select(id, true);
 }
 
-void VisitStage::add_surface_at(int kind) {
-    if (session_ == nullptr) return;
-    canvas_->ask_point(tr("Click where the middle of the surface lies."), [this, kind](Point2 at) {
-        const std::string id =
-            add_surface(*session_, new_surface(static_cast<SurfaceKind>(kind), at, session_->job().site));
-        select(id, true);
-    });
-}
-
-void VisitStage::add_obstacle_at(int use) {
-    if (session_ == nullptr) return;
-    canvas_->ask_point(tr("Click where the obstacle stands."), [this, use](Point2 at) {
-        const std::string id =
-            add_obstacle(*session_, new_obstacle(static_cast<ObstacleUse>(use), at, session_->job().site));
-        select(id, true);
-    });
-}
-
-void VisitStage::add_spot_at() {
-    if (session_ == nullptr) return;
-    canvas_->ask_point(tr("Click where the cylinder could stand."), [this](Point2 at) {
-        const std::string id = add_spot(*session_, new_spot(at));
-        select(id, true);
-    });
-}
-
 void VisitStage::remove_selected() {
-    if (session_ == nullptr || selected_.empty()) return;
-    const std::string id = selected_;
-    select({}, false);
+    if (session_ == nullptr) return;
+    // Face-on, what is marked on the surface goes; the surface itself only from the plan.
+    const bool face_on = views_->currentWidget() == face_;
+    const std::string id = face_on ? face_->selected() : selected_;
+    if (id.empty()) return;
+    if (face_on)
+        face_->set_selected({});
+    else
+        select({}, false);
     remove_element(*session_, id);
 }
 

@@ -11,6 +11,7 @@
 class QHBoxLayout;
 class QLabel;
 class QListWidget;
+class QPushButton;
 class QScrollArea;
 class QStackedWidget;
 class QTabWidget;
@@ -18,6 +19,7 @@ class QTabWidget;
 namespace wg::ui {
 
 class BuildingEditor;
+class FaceCanvas;
 class ObstacleEditor;
 class PhotoShelf;
 class PhotoView;
@@ -37,6 +39,7 @@ class VisitStage : public StageWidget {
     void show_place(const QString& place_id) override;
 
     [[nodiscard]] SiteCanvas* canvas() const { return canvas_; }
+    [[nodiscard]] FaceCanvas* face() const { return face_; }
     [[nodiscard]] VisitForm* form() const { return form_; }
     [[nodiscard]] BuildingEditor* building_editor() const { return building_editor_; }
     [[nodiscard]] const std::string& selected() const { return selected_; }
@@ -48,6 +51,8 @@ class VisitStage : public StageWidget {
     /// The same for a surface by its outline in plan, first edge lowest, or a neighbouring building.
     void draw_surface(SurfaceKind kind);
     void draw_neighbour();
+    /// Gives the canvas a tool for the run of the choice on screen; the first choice is made when there is none.
+    void draw_run();
 
    private:
     QWidget* build_sheets();
@@ -59,7 +64,12 @@ class VisitStage : public StageWidget {
     void add_obstacle_at(int use);
     void add_menus(QWidget* holder, QHBoxLayout* bar);
     void draw_outline(const QString& what, std::function<void(const std::vector<Point2>&)> then);
-    void edit_corners(const std::string& building_id);
+    void add_roof_window_at();
+    void add_zone_at(int kind);
+    void add_views(QWidget* holder, QHBoxLayout* bar);
+    void refresh_views();
+    void select_on_face(const QString& id);
+    void offer_handles(const std::string& building_id, const std::string& obstacle_id);
     QWidget* build_photo_page(QWidget* parent);
     void connect_photos();
     void show_photograph(const QString& id);
@@ -82,12 +92,16 @@ class VisitStage : public StageWidget {
     QListWidget* missing_ = nullptr;
     QLabel* missing_words_ = nullptr;
     SiteCanvas* canvas_ = nullptr;
+    FaceCanvas* face_ = nullptr;
+    QPushButton* plan_button_ = nullptr;
+    QPushButton* face_button_ = nullptr;
+    QPushButton* zone_button_ = nullptr;
     QWidget* remove_ = nullptr;
     QLabel* refusal_ = nullptr;
     PhotoShelf* shelf_ = nullptr;
     PhotosPage* photos_ = nullptr;
     PhotoView* photo_view_ = nullptr;
-    QStackedWidget* views_ = nullptr;  ///< sketch, photograph at large
+    QStackedWidget* views_ = nullptr;  ///< sketch, photograph at large, a surface face-on
 };
 
 }  // namespace wg::ui

@@ -2,11 +2,13 @@
 
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
+#include "ui/window/edit_keeper.h"
 
 namespace wg::ui {
 namespace {
 
 constexpr int quiet_ms = 1000;  ///< without edits before a save
+constexpr int keep_ms = 250;    ///< after the first edit that is not kept yet
 
 }  // namespace
 
@@ -14,21 +16,34 @@ AutoSaver::AutoSaver(store::Store& store, QObject* parent) : QObject(parent), st
     delay_.setSingleShot(true);
     delay_.setInterval(quiet_ms);
     connect(&delay_, &QTimer::timeout, this, &AutoSaver::save_now);
+    keeper_ = new EditKeeper(store_.path(), this);
+    connect(keeper_, &EditKeeper::failed, this, &AutoSaver::not_kept);
+    keep_delay_.setSingleShot(true);
+    keep_delay_.setInterval(keep_ms);
+    connect(&keep_delay_, &QTimer::timeout, this, [this] {
+        if (session_ != nullptr && session_->dirty()) keeper_->keep(session_->job());
+    });
 }
 
 void AutoSaver::set_session(JobSession* session) {
     if (session_ != nullptr) session_->disconnect(this);
     delay_.stop();
+    keep_delay_.stop();
     session_ = session;
     saved_at_ = {};
     problem_.clear();
     if (session_ != nullptr) {
-        connect(session_, &JobSession::job_changed, this, [this] { delay_.start(); });
+        connect(session_, &JobSession::job_changed, this, [this] {
+            delay_.start();
+            // A drag goes on for long: this one is not put off by the next edit.
+            if (!keep_delay_.isActive()) keep_delay_.start();
+        });
     }
 }
 
 bool AutoSaver::save_now() {
     delay_.stop();
+    keep_delay_.stop();
     if (session_ == nullptr || !session_->dirty()) return true;
     const QDateTime now = QDateTime::currentDateTime();
     const Result<Job> stored = store_.save(session_->job(), Instant{now.toSecsSinceEpoch()});

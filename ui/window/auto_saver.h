@@ -1,5 +1,6 @@
 #pragma once
-// Saves the open job to the store a second after the last edit.
+// Saves the open job to the store a second after the last edit, and keeps what is not saved yet every quarter of a
+// second while edits go on.
 
 #include <QDateTime>
 #include <QObject>
@@ -10,6 +11,7 @@
 
 namespace wg::ui {
 
+class EditKeeper;
 class JobSession;
 
 class AutoSaver : public QObject {
@@ -28,11 +30,14 @@ class AutoSaver : public QObject {
    Q_SIGNALS:
     void saved(bool after_failure);
     void failed(const QString& text);
+    void not_kept(const QString& text);  ///< edits are safe only once they are saved
 
    private:
     store::Store& store_;
     QPointer<JobSession> session_;
+    EditKeeper* keeper_ = nullptr;
     QTimer delay_;
+    QTimer keep_delay_;
     QDateTime saved_at_;
     QString problem_;
 };

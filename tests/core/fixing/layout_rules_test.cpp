@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "core/site/geometry.h"
 #include "tests/core/fixing/fixture.h"
 
 namespace wg::fixing {
@@ -79,6 +80,31 @@ TEST_F(Layout, NothingLiesOverARoofWindowOrWithinItsClearance) {
     site.surfaces[0].keep_outs[0].clearance_m = 0.0;
     only().x_m = 5.0;  // 0.2 m: only the maker's strip is broken
     expect("collector.strip-at-keep-out", Severity::caution, "0.30 m free all round", "0.10 m to the left");
+}
+
+TEST_F(Layout, NothingLiesWhereAnObstacleGoesThroughTheRoof) {
+    // 0.4 m wide, its left side 0.2 m right of the collector; a chimney on that roof from the ground up.
+    const site::Frame frame = site::frame_of(site.surfaces[0], site.sketch_up_azimuth_deg);
+    const Point3 foot = site::to_space(frame, {6.4, 3.0});
+    Obstacle chimney;
+    chimney.label = "kitchen chimney";
+    chimney.base = {foot.x_m, foot.y_m, 0.0};
+    chimney.width_m = chimney.depth_m = 0.4;
+    chimney.height_m = 20.0;
+    chimney.turn_deg = std::atan2(frame.right.y_m, frame.right.x_m) * 180.0 / std::acos(-1.0);
+    site.obstacles = {chimney};
+    expect("collector.strip-at-obstacle", Severity::caution, "0.30 m free all round", "0.10 m to the left");
+    only().x_m = 5.5;
+    expect("collector.on-obstacle", Severity::stop, "where an obstacle stands", "0.60 m to the left");
+    KeepOut apron;
+    apron.label = "chimney and its apron";
+    apron.outline = {{6.0, 2.0}, {6.8, 2.0}, {6.8, 4.0}, {6.0, 4.0}};
+    site.surfaces[0].keep_outs = {apron};
+    expect_none("collector.on-obstacle");  // said once, by the zone that covers it
+    expect("collector.on-keep-out", Severity::stop, "chimney and its apron", "to the left");
+    site.surfaces[0].keep_outs.clear();
+    site.obstacles[0].height_m = 0.5;
+    EXPECT_TRUE(findings().empty()) << "it ends far below the roof";
 }
 
 TEST_F(Layout, CollectorsLieBesideEachOther) {

@@ -12,6 +12,7 @@ class FakeStore : public store::Store {
    public:
     std::map<std::string, Job> jobs;
     std::map<std::string, Job> removed;
+    std::map<std::string, store::Unsaved> kept;
     std::map<std::string, std::string> settings;
     std::map<std::pair<std::string, std::int64_t>, Job> revisions;
     bool refuse = false;  ///< every save fails
@@ -71,6 +72,19 @@ class FakeStore : public store::Store {
         const auto known = removed.find(job_id);
         if (known == removed.end()) return Problem{"store", "there is no removed job " + job_id, "Look in the list"};
         jobs.insert(removed.extract(known));
+        return true;
+    }
+    [[nodiscard]] std::string path() const override { return ":memory:"; }
+    Result<bool> keep_unsaved(const Job& job, Instant now) override {
+        kept.insert_or_assign(job.id, store::Unsaved{job, iso8601(now)});
+        return true;
+    }
+    Result<std::optional<store::Unsaved>> unsaved(const std::string& job_id) override {
+        const auto known = kept.find(job_id);
+        return known == kept.end() ? std::optional<store::Unsaved>() : known->second;
+    }
+    Result<bool> forget_unsaved(const std::string& job_id) override {
+        kept.erase(job_id);
         return true;
     }
     Result<store::IssuedQuote> issue_quote(const store::IssuedQuote& quote) override { return quote; }

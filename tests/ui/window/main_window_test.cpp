@@ -16,6 +16,7 @@
 
 #include "core/weather/write_plain.h"
 #include "ui/common/edits.h"
+#include "ui/common/notice_bar.h"
 #include "ui/desk/desk_page.h"
 #include "ui/rating/rating_dialog.h"
 #include "ui/weather/weather_dialog.h"
@@ -244,6 +245,25 @@ TEST_F(MainWindowTest, the_rating_test_opens_without_a_job_and_with_the_set_on_s
     EXPECT_EQ(seen.collectors, static_cast<int>(choice->placements.size()));
     EXPECT_EQ(seen.set_point_c, window_->session()->job().demand.set_point_c);
     EXPECT_EQ(window_->session()->undo_stack().count(), 0) << "the test changes no job";
+}
+
+TEST_F(MainWindowTest, edits_that_a_crash_left_unsaved_come_back_as_one_step) {
+    ASSERT_TRUE(open_demo());
+    Job edited = window_->session()->job();
+    const std::string notes = edited.notes;
+    Q_EMIT window_->findChild<JobPage*>()->desk_asked();
+    edited.notes = "typed before the battery gave out";
+    ASSERT_TRUE(store_->keep_unsaved(edited, Instant{1'800'000'100}).ok());
+    ASSERT_TRUE(window_->open_job(edited.id));
+    EXPECT_EQ(window_->session()->job().notes, "typed before the battery gave out");
+    EXPECT_FALSE(window_->findChild<JobPage*>()->notice().text().isEmpty());
+    EXPECT_EQ(window_->session()->undo_stack().count(), 1);
+    window_->session()->undo_stack().undo();
+    EXPECT_EQ(window_->session()->job().notes, notes);
+    window_->session()->undo_stack().redo();
+    Q_EMIT window_->findChild<JobPage*>()->desk_asked();
+    EXPECT_EQ(store_->load(edited.id).value().notes, "typed before the battery gave out");
+    EXPECT_FALSE(store_->unsaved(edited.id).value().has_value());
 }
 
 }  // namespace
