@@ -61,7 +61,7 @@ void Comparison::build_bar(QHBoxLayout* bar) {
     bar->addWidget(which_);
     name_ = new TextField(tr("Name of the choice"), this);
     name_->setToolTip(tr("Name of the choice in the column you stand in"));
-    name_->setMinimumWidth(140);
+    name_->setMinimumWidth(96);
     bar->addWidget(name_, 1);
     show_ = new QPushButton(tr("Put on screen"), this);
     show_->setToolTip(tr("Work on this choice: all stages show it"));

@@ -10,9 +10,9 @@
 #include <numeric>
 
 #include "ui/common/format.h"
+#include "ui/common/shade_words.h"
 #include "ui/common/theme.h"
 #include "ui/drawing/plot_frame.h"
-#include "ui/common/shade_words.h"
 #include "ui/yield/year_page.h"
 
 namespace wg::ui {

@@ -7,9 +7,9 @@
 #include <numeric>
 
 #include "tests/tools/load_reference.h"
+#include "ui/common/shade_words.h"
 #include "ui/yield/light_months.h"
 #include "ui/yield/light_page.h"
-#include "ui/common/shade_words.h"
 #include "ui/yield/sky_views.h"
 
 namespace wg::ui {
