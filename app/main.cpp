@@ -8,6 +8,7 @@
 #include <QMessageBox>
 #include <QStandardPaths>
 #include <clocale>
+#include <future>
 #include <iostream>
 #include <memory>
 
@@ -80,6 +81,8 @@ int cannot_start(const std::vector<Problem>& problems) {
 }
 
 int run_window(int argc, char** argv, const QStringList& arguments) {
+    // Read while fonts and theme are loaded.
+    auto reading = std::async(std::launch::async, [] { return app::built_in_reference(); });
     QApplication application(argc, argv);
     keep_points_in_numbers();
     QApplication::setApplicationName(QStringLiteral("Warmgable"));
@@ -96,7 +99,7 @@ int run_window(int argc, char** argv, const QStringList& arguments) {
     const Instant now{QDateTime::currentSecsSinceEpoch()};
     auto store = store::Store::open(store_path.toStdString(), now);
     if (!store) return cannot_start(store.problems());
-    auto reference = app::built_in_reference();
+    auto reference = reading.get();
     if (!reference) return cannot_start(reference.problems());
 
     ui::MainWindow window(std::move(store).value(),

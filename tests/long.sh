@@ -25,6 +25,11 @@ part sweeps ctest --test-dir .build/release -j "$(nproc)" --output-on-failure
 build_preset asan "${all_rooms[@]}"
 part sweeps-sanitized ctest --test-dir .build/asan -j "$(nproc)" --output-on-failure
 unset WG_SWEEP
+# 10,000 random edits undone and redone; 200 programs killed while their job is edited.
+export WG_LONG=1 QT_QPA_PLATFORM=offscreen
+part edits .build/release/tests/ui/test_ui_common --gtest_filter='ManyEdits*'
+part killed .build/release/tests/ui/test_ui_window --gtest_filter='Killed*'
+unset WG_LONG QT_QPA_PLATFORM
 analyze() {
     cmake --preset tidy >/dev/null
     git ls-files 'core/*.cpp' | grep -v '^core/store/' | xargs -P "$(nproc)" -n 4 clang-tidy -p .build/tidy --quiet \

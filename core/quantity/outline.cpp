@@ -84,6 +84,14 @@ double area_m2(const std::vector<Point2>& outline) noexcept {
 
 }  // namespace
 
+std::optional<Point2> segments_meet(Point2 a_from, Point2 a_to, Point2 b_from, Point2 b_to) noexcept {
+    return meeting({a_from, a_to}, {b_from, b_to});
+}
+
+bool turns_back(Point2 before, Point2 corner, Point2 after) noexcept {
+    return folds_back({before, corner}, {corner, after});
+}
+
 std::optional<OutlineFault> outline_fault(const std::vector<Point2>& outline) {
     using Kind = OutlineFault::Kind;
     const std::size_t n = outline.size();

@@ -33,4 +33,9 @@ struct OutlineFault {
 /// 1e6 m. Touching counts as crossing, and so does an edge that folds back on its neighbour. O(corners^2).
 [[nodiscard]] std::optional<OutlineFault> outline_fault(const std::vector<Point2>& outline);
 
+/// Where two segments cross or touch (within outline_touch_m); each longer than that.
+[[nodiscard]] std::optional<Point2> segments_meet(Point2 a_from, Point2 a_to, Point2 b_from, Point2 b_to) noexcept;
+/// Two segments with a common corner lie on one another: `before` to `corner` to `after` turns right back.
+[[nodiscard]] bool turns_back(Point2 before, Point2 corner, Point2 after) noexcept;
+
 }  // namespace wg

@@ -5,8 +5,10 @@
 #include <optional>
 #include <unordered_set>
 
+#include "core/quantity/angle.h"
 #include "core/quantity/constants.h"
 #include "core/quantity/outline.h"
+#include "core/site/geometry.h"
 
 namespace wg::roof {
 namespace {
@@ -297,6 +299,15 @@ Result<double> pitch_for_ridge(const Building& building, double ridge_m) {
         return Problem{"building", "this ridge would need a pitch outside 1 to 75 degrees",
                        "Measure both heights again"};
     return pitch.value();
+}
+
+double wall_faces_deg(const Building& building, std::size_t edge, double sketch_up_azimuth_deg) {
+    const Point2 a = building.edges[edge].from;
+    const Point2 b = building.edges[(edge + 1) % building.edges.size()].from;
+    const double sign = site::signed_area_m2(footprint_of(building)) >= 0.0 ? 1.0 : -1.0;
+    // Outward is to the right of an edge that runs round counter-clockwise.
+    const double east = sign * (b.y_m - a.y_m), north = -sign * (b.x_m - a.x_m);
+    return wrap_360(sketch_up_azimuth_deg + degrees(std::atan2(east, north)));
 }
 
 }  // namespace wg::roof

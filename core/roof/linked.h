@@ -52,5 +52,7 @@ struct Rebuilt {
 /// Measures of the building as house_of wants them.
 [[nodiscard]] HouseForm form_of(const Building& building);
 [[nodiscard]] std::vector<Point2> footprint_of(const Building& building);
+/// True bearing that the wall over an edge looks to, whichever way round the footprint was drawn.
+[[nodiscard]] double wall_faces_deg(const Building& building, std::size_t edge, double sketch_up_azimuth_deg);
 
 }  // namespace wg::roof

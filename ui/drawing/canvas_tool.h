@@ -34,6 +34,8 @@ class CanvasTool {
     [[nodiscard]] virtual bool finished() const = 0;
     /// A tool that only adds handles to what is selected: what it does not take is the canvas's, and it stays.
     [[nodiscard]] virtual bool gives_way() const { return false; }
+    /// A tool that draws among the parts of the house: the canvas keeps to the house, and leaves out names and the run.
+    [[nodiscard]] virtual bool wants_quiet() const { return false; }
 };
 
 }  // namespace wg::ui

@@ -72,7 +72,8 @@ void grid(Pass& pass, const QRectF& area) {
     // Lines every metre, heavier every five; metre lines are left out when they would crowd.
     const double crowded = pass.letters.line() * 0.6;
     QColor ink = pass.theme.rule_line;
-    ink.setAlphaF(0.55F);
+    // Black lines in the sun are for what was measured.
+    ink.setAlphaF(pass.theme.kind == ThemeKind::sunlight ? 0.16F : 0.55F);
     for (const auto& [step_m, weight] : {std::pair{1.0, 0.4}, {5.0, 0.9}}) {
         if (step_m * unit < crowded) continue;
         pass.painter.setPen(QPen(ink, pass.line(weight)));

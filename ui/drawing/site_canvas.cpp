@@ -69,6 +69,7 @@ void SiteCanvas::set_tool(std::unique_ptr<CanvasTool> tool) {
     const bool takes_over = tool_ && !tool_->gives_way();
     setCursor(takes_over ? Qt::CrossCursor : Qt::ArrowCursor);
     if (takes_over) setFocus();
+    if (tool_ && tool_->wants_quiet()) fit();
     Q_EMIT status(takes_over ? tool_->words() : QString());
     update();
 }
@@ -100,7 +101,8 @@ void SiteCanvas::answer(Point2 point) {
 Canvas::Fit SiteCanvas::fit_into(const QRectF& area) const {
     Site shown = session_ != nullptr ? session_->job().site : Site{};
     // The run stays on the house: neighbours and trees would only make it small.
-    if (drags_ == Drags::bends && !shown.surfaces.empty()) shown.obstacles.clear();
+    const bool house_only = drags_ == Drags::bends || (tool_ && tool_->wants_quiet());
+    if (house_only && !shown.surfaces.empty()) shown.obstacles.clear();
     std::vector<Point2> corners;
     for (const UnderlayImage& picture : underlays_ ? underlays_() : std::vector<UnderlayImage>{}) {
         const sketch::Underlay lie{picture.metres_per_pixel / picture.shrink, picture.turn_deg, picture.origin};
@@ -118,7 +120,9 @@ void SiteCanvas::paintEvent(QPaintEvent*) {
     if (session_ == nullptr) return;
     SiteDrawing drawing;
     drawing.job = &session_->job();
-    drawing.choice = session_->current_choice();
+    const bool quiet = tool_ && tool_->wants_quiet();
+    if (!quiet) drawing.choice = session_->current_choice();
+    drawing.labels = !quiet;
     const auto plan = session_->plan();
     drawing.plan = plan.get();
     drawing.selected_id = selected_;

@@ -6,8 +6,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/quantity/angle.h"
-#include "core/quantity/constants.h"
 #include "core/roof/linked.h"
 #include "core/sketch/typed.h"
 #include "ui/common/building_edits.h"
@@ -24,21 +22,6 @@ QString edge_words(const Building& building, std::size_t edge) {
     const Point2& b = building.edges[(edge + 1) % building.edges.size()].from;
     return QObject::tr("Edge %1, %2")
         .arg(QString::number(edge + 1), length_m(std::hypot(b.x_m - a.x_m, b.y_m - a.y_m)));
-}
-
-/// True bearing that the wall on an edge looks to.
-double faces_deg(const Building& building, std::size_t edge, double up_azimuth_deg) {
-    double twice_area = 0.0;
-    const std::size_t count = building.edges.size();
-    for (std::size_t i = 0; i < count; ++i) {
-        const Point2& p = building.edges[i].from;
-        const Point2& q = building.edges[(i + 1) % count].from;
-        twice_area += p.x_m * q.y_m - q.x_m * p.y_m;
-    }
-    const Point2& a = building.edges[edge].from;
-    const Point2& b = building.edges[(edge + 1) % count].from;
-    const double sign = twice_area >= 0.0 ? 1.0 : -1.0;
-    return wrap_360(up_azimuth_deg + degrees(std::atan2(sign * (b.y_m - a.y_m), -sign * (b.x_m - a.x_m))));
 }
 
 bool one_slope(BuildingShape shape) {
@@ -217,8 +200,8 @@ void BuildingEditor::fill_edges(const Building& building) {
         auto* length = new QTableWidgetItem(QString::number(std::hypot(b.x_m - a.x_m, b.y_m - a.y_m), 'f', 3));
         length->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
         length->setToolTip(tr("Type the length; the next edge moves along, so that the angles stay."));
-        auto* faces =
-            new QTableWidgetItem(bearing(faces_deg(building, edge, session_->job().site.sketch_up_azimuth_deg)));
+        auto* faces = new QTableWidgetItem(
+            bearing(roof::wall_faces_deg(building, edge, session_->job().site.sketch_up_azimuth_deg)));
         faces->setFlags(Qt::ItemIsEnabled);
         auto* ends = new QTableWidgetItem;
         ends->setFlags(building.shape == BuildingShape::gable ? Qt::ItemIsEnabled | Qt::ItemIsUserCheckable

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "core/roof/linked.h"
+#include "core/site/geometry.h"
 #include "ui/common/building_edits.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
@@ -175,19 +176,14 @@ void CornerTool::paint(QPainter& painter, const SiteView& view, double text_unit
         if (guide.size() == 2) painter.drawLine(at(guide[0]), at(guide[1]));
     const Lettering letters(text_units);
     const DimensionPen pen{&letters, theme.muted, theme.text, theme.panel, theme.line_scale};
-    double twice_area = 0.0;
-    for (std::size_t i = 0; i < count; ++i) {
-        const Point2& a = now->edges[i].from;
-        const Point2& b = now->edges[(i + 1) % count].from;
-        twice_area += a.x_m * b.y_m - b.x_m * a.y_m;
-    }
+    const double round = site::signed_area_m2(roof::footprint_of(*now));
     for (std::size_t i = 0; i < count; ++i) {
         const Point2& a = now->edges[i].from;
         const Point2& b = now->edges[(i + 1) % count].from;
         const double length = distance_m(a, b);
         if (length < 1e-6) continue;
         // Outside of the house, whichever way round it was drawn; screen y runs down.
-        const double side = (twice_area > 0.0 ? 1.0 : -1.0) * text_units * 2.2;
+        const double side = (round > 0.0 ? 1.0 : -1.0) * text_units * 2.2;
         const QPointF out((b.y_m - a.y_m) / length * side, (b.x_m - a.x_m) / length * side);
         if (length * view.units_per_m > text_units * 2.0)
             draw_dimension(painter, at(a) + out, at(b) + out,

@@ -10,6 +10,7 @@
 #include "ui/common/format.h"
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
+#include "ui/visit/typed_length.h"
 
 namespace wg::ui {
 namespace {
@@ -159,15 +160,9 @@ bool OutlineTool::key(const QKeyEvent& event, Point2 middle) {
         case Qt::Key_Down: key_heading_ = 270.0; return true;
         default: break;
     }
-    const QString text = event.text();
-    if (text.size() != 1 || (event.modifiers() & (Qt::ControlModifier | Qt::MetaModifier)) != 0) return false;
-    const QChar c = text.front();
-    // A space pans the canvas unless something is being typed.
-    const bool belongs = c.isDigit() || QStringLiteral(".,@<-'\"").contains(c) ||
-                         (!typed_.isEmpty() && (c.isLetter() || c == QLatin1Char(' ')));
-    if (!belongs) return false;
+    if (!types_length(event, typed_, QStringLiteral(".,@<-'\""))) return false;
     problem_.clear();
-    typed_ += c;
+    typed_ += event.text();
     return true;
 }
 

@@ -7,6 +7,7 @@
 #include "ui/common/format.h"
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
+#include "ui/visit/typed_length.h"
 
 namespace wg::ui {
 namespace {
@@ -167,19 +168,14 @@ bool RunTool::key(const QKeyEvent& event, Point2 middle) {
         }
         default: break;
     }
-    const QString text = event.text();
-    if (text.size() != 1 || (event.modifiers() & (Qt::ControlModifier | Qt::MetaModifier)) != 0) return false;
-    const QChar c = text.front();
-    if (typed_.isEmpty()) {
+    if (typed_.isEmpty() && (event.modifiers() & (Qt::ControlModifier | Qt::MetaModifier)) == 0) {
         if (event.key() == Qt::Key_R) return pass(RoutePointKind::roof_passage), true;
         if (event.key() == Qt::Key_W) return pass(RoutePointKind::wall_passage), true;
         if (event.key() == Qt::Key_F) return pass(RoutePointKind::floor_passage), true;
     }
-    const bool belongs = c.isDigit() || QStringLiteral(".,-'\"").contains(c) ||
-                         (!typed_.isEmpty() && (c.isLetter() || c == QLatin1Char(' ')));
-    if (!belongs) return false;
+    if (!types_length(event, typed_, QStringLiteral(".,-'\""))) return false;
     problem_.clear();
-    typed_ += c;
+    typed_ += event.text();
     return true;
 }
 
@@ -187,7 +183,7 @@ QString RunTool::prompt() const {
     if (!problem_.isEmpty()) return problem_;
     if (!typed_.isEmpty()) return tr("Straight up or down to %1 over ground   Enter: take it.").arg(typed_);
     if (points_.empty()) return tr("Run: click where it first bends, from the collector on.");
-    return tr("Next bend, or type a level. R roof, W wall, F floor passage. Enter ends it at the block.");
+    return tr("Next bend, or type a level. Enter: on to the block.");
 }
 
 QString RunTool::words() const {
@@ -200,7 +196,8 @@ QString RunTool::words() const {
     for (const sketch::SnapKind reason : snap_.reasons)
         text += tr(sketch::words_of(reason)) + QStringLiteral("   ");
     return text +
-           tr("Backspace: back one bend. Insert: bend here; arrows move it. Alt: no snapping. Escape: leave it.");
+           tr("R, W, F: passage through roof, wall, floor. Backspace: back one. Insert: bend here; arrows move it. "
+              "Alt: no snapping.");
 }
 
 void RunTool::paint(QPainter& painter, const SiteView& view, double text_units, const Theme& theme) const {
@@ -238,6 +235,17 @@ void RunTool::paint(QPainter& painter, const SiteView& view, double text_units, 
         painter.drawLine(at(points_.back().position.x_m, points_.back().position.y_m),
                          at(ends_.block->x_m, ends_.block->y_m));
     }
+    const auto name = [&](const std::optional<Point3>& end, const QString& text) {
+        if (!end) return;
+        const QPointF middle = at(end->x_m, end->y_m);
+        painter.setPen(QPen(theme.accent, line));
+        painter.setBrush(theme.accent);
+        painter.drawEllipse(middle, 4.5, 4.5);
+        const QRectF box = letters.box(middle - QPointF(9.0, 0.0), Qt::AlignRight | Qt::AlignVCenter, text);
+        letters.draw_in(painter, box, text, theme.text, theme.panel);
+    };
+    name(ends_.collector, tr("collector"));
+    name(ends_.block, tr("block"));
     for (std::size_t i = 0; i < points_.size(); ++i) {
         const RoutePoint& point = points_[i];
         const QPointF middle = at(point.position.x_m, point.position.y_m);

@@ -36,6 +36,7 @@ class RunTool : public CanvasTool {
     [[nodiscard]] QString prompt() const override;
     [[nodiscard]] QString words() const override;
     [[nodiscard]] bool finished() const override { return finished_; }
+    [[nodiscard]] bool wants_quiet() const override { return true; }
 
    private:
     void look(Point2 at, double reach_m, Qt::KeyboardModifiers modifiers);

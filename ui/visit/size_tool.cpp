@@ -1,8 +1,10 @@
 #include "ui/visit/size_tool.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "core/quantity/constants.h"
+#include "core/site/geometry.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
@@ -13,7 +15,9 @@
 namespace wg::ui {
 namespace {
 
-constexpr double arm_reaches = 2.5;  ///< turn handle beyond its side, in reaches of the hand
+constexpr double hand_units = 10.0;    ///< as Canvas::reach_units
+constexpr double roomy_reaches = 3.0;  ///< least side of what shows handles
+constexpr double arm_reaches = 2.5;    ///< turn handle beyond its side, in reaches of the hand
 constexpr double size_grid_m = 0.05;
 constexpr double turn_grid_deg = 5.0;
 
@@ -30,11 +34,24 @@ const Obstacle* SizeTool::obstacle() const {
 
 std::vector<site::Handle> SizeTool::handles() const {
     const Obstacle* now = obstacle();
-    return now != nullptr ? site::handles_of(*now, arm_m_) : std::vector<site::Handle>();
+    return now != nullptr ? site::handles_of(*now, arm_reaches * reach_m_) : std::vector<site::Handle>();
+}
+
+bool SizeTool::roomy() const {
+    const Obstacle* now = obstacle();
+    if (now == nullptr) return false;
+    double least_m = 2.0 * now->radius_m;
+    if (now->kind == ObstacleKind::box) least_m = std::min(now->width_m, now->depth_m);
+    if (now->kind == ObstacleKind::prism) {
+        const site::Bounds b = site::bounds_of(now->outline);
+        least_m = std::min(b.width_m(), b.height_m());
+    }
+    return least_m >= roomy_reaches * reach_m_;
 }
 
 std::optional<std::size_t> SizeTool::near(Point2 at, double reach_m) const {
     std::optional<std::size_t> best;
+    if (!roomy()) return best;
     double least = reach_m;
     const auto all = handles();
     for (std::size_t i = 0; i < all.size(); ++i) {
@@ -48,13 +65,13 @@ std::optional<std::size_t> SizeTool::near(Point2 at, double reach_m) const {
 }
 
 void SizeTool::hover(Point2 at, double reach_m, Qt::KeyboardModifiers) {
-    arm_m_ = arm_reaches * reach_m;
+    reach_m_ = reach_m;
     over_ = near(at, reach_m);
 }
 
 bool SizeTool::press(Point2 at, double reach_m, Qt::KeyboardModifiers) {
     problem_.clear();
-    arm_m_ = arm_reaches * reach_m;
+    reach_m_ = reach_m;
     over_ = near(at, reach_m);
     taken_ = over_;
     if (!taken_) return false;
@@ -161,7 +178,9 @@ void SizeTool::paint(QPainter& painter, const SiteView& view, double text_units,
     if (now == nullptr) return;
     const auto at = [&](const Point2& p) { return view.map(p.x_m, p.y_m); };
     const double line = 1.5 * theme.line_scale;
+    reach_m_ = hand_units / view.units_per_m;
     const auto all = handles();
+    if (!taken_ && !roomy()) return;
     const Lettering letters(text_units);
     const DimensionPen pen{&letters, theme.muted, theme.text, theme.panel, theme.line_scale};
     if (now->kind == ObstacleKind::box && taken_) {

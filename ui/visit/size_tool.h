@@ -34,11 +34,13 @@ class SizeTool : public CanvasTool {
     [[nodiscard]] const Obstacle* obstacle() const;
     [[nodiscard]] std::vector<site::Handle> handles() const;
     [[nodiscard]] std::optional<std::size_t> near(Point2 at, double reach_m) const;
+    /// Large enough on the screen that handles leave room to take the thing itself.
+    [[nodiscard]] bool roomy() const;
     void move_to(Point2 to);
 
     JobSession& session_;
     std::string obstacle_id_;
-    double arm_m_ = 0.5;  ///< of the turn handle; follows the scale, so that it can always be taken
+    mutable double reach_m_ = 0.2;  ///< follows the scale, and with it the turn handle's arm
     std::optional<std::size_t> taken_, over_;
     bool dragging_ = false;
     Point2 grab_;

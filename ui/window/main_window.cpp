@@ -43,10 +43,8 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
 
     saver_ = new AutoSaver(*store_, this);
     desk_ = new DeskPage(*store_, reference_);
-    job_page_ = new JobPage(stage_factories(*store_));
     pages_ = new QStackedWidget(this);
     pages_->addWidget(desk_);
-    pages_->addWidget(job_page_);
     setCentralWidget(pages_);
     make_file_menu();
     make_edit_menu();
@@ -57,6 +55,12 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
     connect(desk_, &DeskPage::open_asked, this, [this](const QString& id) { open_job(id.toStdString()); });
     connect(desk_, &DeskPage::new_asked, this, &MainWindow::start_job);
     connect(desk_, &DeskPage::import_asked, this, &MainWindow::open_file);
+    refresh_actions();
+}
+
+void MainWindow::make_job_page() {
+    job_page_ = new JobPage(stage_factories(*store_));
+    pages_->addWidget(job_page_);
     connect(job_page_, &JobPage::desk_asked, this, &MainWindow::back_to_desk);
     connect(job_page_, &JobPage::weather_asked, this, &MainWindow::show_weather);
     connect(saver_, &AutoSaver::saved, this, [this](bool after_failure) {
@@ -71,13 +75,12 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
         job_page_->notice().add(Mark::caution, tr("Edits are safe only once they are saved. %1").arg(text));
     });
     connect(&job_page_->notice(), &NoticeBar::step_asked, this, &MainWindow::save_file_as);
-    refresh_actions();
 }
 
 MainWindow::~MainWindow() {
     // Stages hold on to the session until told otherwise; the session ends before the pages do.
     saver_->set_session(nullptr);
-    job_page_->set_session(nullptr);
+    if (job_page_ != nullptr) job_page_->set_session(nullptr);
     // Pages refer to the store, which goes before the base class would delete them.
     delete takeCentralWidget();
 }
@@ -89,6 +92,8 @@ NoticeBar& MainWindow::notice() {
 void MainWindow::show_session(Job job) {
     QString caution;
     std::shared_ptr<const plan::Reference> reference = reference_for(job, caution);
+    // Not before it is needed: the desk is what a start waits for.
+    if (job_page_ == nullptr) make_job_page();
     auto session = std::make_unique<JobSession>(std::move(job), std::move(reference));
     job_page_->set_session(session.get());
     saver_->set_session(session.get());
@@ -261,7 +266,7 @@ void MainWindow::back_to_desk() {
     if (!leave_job()) return;
     const std::string id = session_ != nullptr ? session_->job().id : std::string();
     saver_->set_session(nullptr);
-    job_page_->set_session(nullptr);
+    if (job_page_ != nullptr) job_page_->set_session(nullptr);
     session_.reset();
     desk_->reload(id);
     pages_->setCurrentWidget(desk_);
@@ -269,7 +274,7 @@ void MainWindow::back_to_desk() {
 }
 
 void MainWindow::show_stage(int stage) {
-    job_page_->show_stage(stage);
+    if (job_page_ != nullptr) job_page_->show_stage(stage);
 }
 
 void MainWindow::refresh_actions() {

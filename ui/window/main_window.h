@@ -67,6 +67,7 @@ class MainWindow : public QMainWindow {
     /// True when the job page may be left: saved, or the user says to go without.
     bool leave_job();
     void back_to_desk();
+    void make_job_page();
     void show_session(Job job);
     void bring_back_unsaved();
     bool settle_incoming(Job& from_file);
@@ -89,7 +90,7 @@ class MainWindow : public QMainWindow {
     AutoSaver* saver_ = nullptr;
     QStackedWidget* pages_ = nullptr;
     DeskPage* desk_ = nullptr;
-    JobPage* job_page_ = nullptr;
+    JobPage* job_page_ = nullptr;  ///< null until a job is opened
     QList<QAction*> need_job_;
     QActionGroup* themes_ = nullptr;
     std::optional<Paper> wanted_paper_;
