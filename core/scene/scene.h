@@ -49,7 +49,7 @@ struct Line {
 
 /// Convex part of something that throws shade, the same things as `site::Occluder` has.
 struct Caster {
-    std::vector<Point3> points;
+    std::vector<Point3> points;              ///< of a crown only its extremes
     std::vector<std::pair<int, int>> edges;  ///< empty: the points are a flat outline in order
     Point3 middle;                           ///< of a ball round it
     double radius_m = 0.0;

@@ -52,23 +52,40 @@ class Receiver {
     }
 
    private:
-    /// An ellipsoid clear of the plane: the rim that the sun sees, in the measure that makes it a ball.
+    /// An ellipsoid: the rim that the sun sees as far as it stands before the plane, and where the plane cuts it. Both
+    /// are circles in the measure that makes it a ball.
     bool throw_crown(const Caster& caster) {
-        if (!(caster.crown_radius_m > 0.0) || dot(caster.middle - origin_, normal_) <= caster.radius_m) return false;
-        constexpr int rim = 48;
+        if (!(caster.crown_radius_m > 0.0)) return false;
         const double r = caster.crown_radius_m, h = caster.crown_half_height_m;
-        Point3 sun{to_sun_.x_m / r, to_sun_.y_m / r, to_sun_.z_m / h};
-        sun = sun * (1.0 / norm(sun));
-        const Point3 helper = std::abs(sun.z_m) < 0.9 ? Point3{0, 0, 1} : Point3{1, 0, 0};
-        Point3 u = cross(helper, sun);
-        u = u * (1.0 / norm(u));
-        const Point3 v = cross(sun, u);
-        for (int i = 0; i < rim; ++i) {
-            const Point3 q = u * std::cos(2.0 * pi * i / rim) + v * std::sin(2.0 * pi * i / rim);
-            const Point3 p = caster.middle + Point3{q.x_m * r, q.y_m * r, q.z_m * h};
-            thrown_.push_back(thrown(p, dot(p - origin_, normal_)));
+        const auto in_space = [&](Point3 q) { return caster.middle + Point3{q.x_m * r, q.y_m * r, q.z_m * h}; };
+        for (const Point3 q : circle({to_sun_.x_m / r, to_sun_.y_m / r, to_sun_.z_m / h}, 0.0)) {
+            const Point3 p = in_space(q);
+            const double height = dot(p - origin_, normal_);
+            if (height > off_plane_m) thrown_.push_back(thrown(p, height));
+        }
+        const Point3 across{normal_.x_m * r, normal_.y_m * r, normal_.z_m * h};
+        const double off = -dot(caster.middle - origin_, normal_) / norm(across);
+        if (std::abs(off) < 1.0) {
+            for (const Point3 q : circle(across, off))
+                thrown_.push_back(flat(in_space(q)));
         }
         return true;
+    }
+    /// On the unit ball about an axis of any length, `off` along it.
+    static std::vector<Point3> circle(Point3 axis, double off) {
+        constexpr int corners = 48;
+        axis = axis * (1.0 / norm(axis));
+        const Point3 helper = std::abs(axis.z_m) < 0.9 ? Point3{0, 0, 1} : Point3{1, 0, 0};
+        Point3 u = cross(helper, axis);
+        u = u * (1.0 / norm(u));
+        const Point3 v = cross(axis, u);
+        const double radius = std::sqrt(1.0 - off * off);
+        std::vector<Point3> out;
+        for (int i = 0; i < corners; ++i) {
+            const double angle = 2.0 * pi * i / corners;
+            out.push_back(axis * off + (u * std::cos(angle) + v * std::sin(angle)) * radius);
+        }
+        return out;
     }
     void throw_points(const Caster& caster) {
         const std::size_t n = caster.points.size();

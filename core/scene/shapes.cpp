@@ -104,19 +104,8 @@ Caster crown_caster(Point3 middle, double radius_m, double half_height_m, int th
     caster.thing = thing;
     caster.crown_radius_m = radius_m;
     caster.crown_half_height_m = half_height_m;
-    caster.points = {middle - Point3{0, 0, half_height_m}, middle + Point3{0, 0, half_height_m}};
-    for (int band = 1; band < crown_bands; ++band) {
-        const double up = pi * (static_cast<double>(band) / crown_bands - 0.5);
-        const int first = static_cast<int>(caster.points.size());
-        for (const Point3 p :
-             ring({middle.x_m, middle.y_m}, radius_m * std::cos(up), middle.z_m + half_height_m * std::sin(up)))
-            caster.points.push_back(p);
-        for (int i = 0; i < round_corners; ++i) {
-            caster.edges.emplace_back(first + i, first + (i + 1) % round_corners);
-            caster.edges.emplace_back(band == 1 ? 0 : first + i - round_corners, first + i);
-            if (band == crown_bands - 1) caster.edges.emplace_back(first + i, 1);
-        }
-    }
+    caster.points = {middle - Point3{radius_m, 0, 0}, middle + Point3{radius_m, 0, 0},
+                     middle - Point3{0, 0, half_height_m}, middle + Point3{0, 0, half_height_m}};
     bound(caster);
     return caster;
 }

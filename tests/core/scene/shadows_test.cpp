@@ -9,6 +9,7 @@
 #include "core/site/occluders.h"
 #include "core/site/vec.h"
 #include "tests/core/scene/scenes.h"
+#include "tests/tools/sweep.h"
 
 namespace wg::scene {
 namespace {
@@ -102,33 +103,33 @@ TEST(Shadows, OfATreeAreItsCrownsEllipseAndItsTrunk) {
 }
 
 /// What the outlines say of a point, against the product of the rays that the yield is reckoned with. Points nearer to
-/// an outline than `blur_m` are left out: round things are polygons here.
+/// an outline than the round things' corners can tell are left out.
 void expect_rays_agree(const Site& site, const std::vector<Point3>& corners, Point3 normal, const std::string& own_id,
                        const std::vector<Caster>& casters, Point3 to_sun, int month, Dice& dice, int& shaded,
                        int& asked) {
     if (dot(normal, to_sun) < 0.05) return;
     const auto patches = shadows_on(corners, normal, casters, to_sun, month);
+    // A crown of 3 m is 9 mm wider than its 48 corners, and so is a post of 0.5 m than its 24; a low sun draws that
+    // out.
+    const double blur_m = 0.001 + 0.015 / dot(normal, to_sun);
     const auto occluders = site::Occluder::of(site, own_id);
     for (int k = 0; k < 25; ++k) {
         const std::size_t t = 1 + static_cast<std::size_t>(dice.upto(static_cast<int>(corners.size()) - 2));
         double u = dice.in(0, 1), v = dice.in(0, 1);
         if (u + v > 1.0) u = 1.0 - u, v = 1.0 - v;
         const Point3 p = corners[0] + (corners[t] - corners[0]) * u + (corners[t + 1] - corners[0]) * v;
-        double opaque_depth = -1e9;
         bool near_an_edge = false, solid = false;
         double crowns = 1.0;
         for (const ShadowPatch& patch : patches) {
             const double depth = depth_m(patch.corners, normal, p);
-            const double own_edge = depth_m(corners, normal, p);
-            near_an_edge = near_an_edge || (std::abs(depth) < 0.06 && own_edge > 0.06) || own_edge < 0.06;
-            opaque_depth = std::max(opaque_depth, depth);
+            near_an_edge = near_an_edge || std::abs(depth) < blur_m;
             if (depth <= 0.0) continue;
             if (patch.passes == 0.0)
                 solid = true;
             else
                 crowns *= patch.passes;
         }
-        if (near_an_edge || depth_m(corners, normal, p) < 0.06) continue;
+        if (near_an_edge) continue;
         double passed = 1.0;
         for (const site::Occluder& o : occluders)
             passed *= o.passes(p, to_sun, o.crown_transmittance(month));
@@ -141,7 +142,8 @@ void expect_rays_agree(const Site& site, const std::vector<Point3>& corners, Poi
 TEST(Shadows, AgreeWithTheRaysOfTheYield) {
     Dice dice(7);
     int shaded = 0, asked = 0;
-    for (int round = 0; round < 12; ++round) {
+    const int rounds = sweep::cases(20);
+    for (int round = 0; round < rounds; ++round) {
         Site site = random_site(dice, 6, 8);
         // Both hemispheres: suns of real moments, and with them both senses of the sun's way.
         site.location.latitude_deg = round % 2 == 0 ? dice.in(10, 60) : dice.in(-60, -10);
@@ -163,7 +165,7 @@ TEST(Shadows, AgreeWithTheRaysOfTheYield) {
             }
         }
     }
-    EXPECT_GT(asked, 3000);
+    EXPECT_GT(asked, 250 * rounds);
     EXPECT_GT(shaded, asked / 10);  // and not because nothing was in the shade
 }
 
