@@ -95,8 +95,8 @@ void add_extra(JobSession& session, const std::string& price_item, double quanti
 void set_extra_quantity(JobSession& session, const std::string& extra_id, double quantity);
 void remove_extra(JobSession& session, const std::string& extra_id);
 
-/// Where the whole collector lies inside the surface, off its keep-outs and clear of the other collectors of the
-/// current choice, as near as can be to the middle; the middle itself when there is no such place.
+/// Where the whole collector lies inside the surface, off keep-outs, obstacles and other collectors, with the maker's
+/// strip free where that can be had, as near as can be to the middle; the middle itself when there is no such place.
 [[nodiscard]] Point2 free_place(const JobSession& session, const Surface& surface, const Placement& placement);
 std::string add_collector(JobSession& session, const std::string& surface_id);
 void remove_collector(JobSession& session, const std::string& placement_id);

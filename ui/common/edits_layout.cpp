@@ -3,6 +3,7 @@
 #include <limits>
 
 #include "core/equipment/equipment.h"
+#include "core/fixing/layout_place.h"
 #include "core/quantity/angle.h"
 #include "core/site/geometry.h"
 #include "ui/common/edit_tools.h"
@@ -56,30 +57,16 @@ Box box_of(const std::vector<Point2>& outline) {
     return box;
 }
 
-/// Outlines that a collector must keep off, each with the gap to keep.
-struct Taken {
-    std::vector<Point2> outline;
-    double gap_m = 0.0;
-};
+/// How good a place is for a plate; places that only the best keep go first.
+enum class Fit { none, off_others, with_strip };
 
-std::vector<Taken> taken_on(const JobSession& session, const Choice& choice, const Surface& surface,
-                            const Placement& placement, const CollectorModel& model) {
-    std::vector<Taken> taken;
-    for (const KeepOut& keep_out : surface.keep_outs)
-        taken.push_back({keep_out.outline, keep_out.clearance_m});
-    for (const Placement& other : choice.placements) {
-        if (other.id == placement.id || other.surface_id != surface.id) continue;
-        const double up = session.job().site.sketch_up_azimuth_deg;
-        taken.push_back({site::place(surface, up, other, model).outline, side_gap_m});
-    }
-    return taken;
-}
-
-bool is_free(const Surface& surface, const std::vector<Taken>& taken, const std::vector<Point2>& outline) {
-    if (!site::contains(surface.outline, outline)) return false;
-    return std::none_of(taken.begin(), taken.end(), [&outline](const Taken& t) {
-        return site::overlap(t.outline, outline) || site::gap_m(t.outline, outline) < t.gap_m;
+Fit fit_of(const fixing::Neighbourhood& round, const std::vector<Point2>& outline, double strip_m) {
+    if (!fixing::keeps_hard_rules(round, outline)) return Fit::none;
+    const bool off = std::none_of(round.others.begin(), round.others.end(), [&outline](const auto& other) {
+        return site::gap_m(other.outline, outline) < side_gap_m;
     });
+    if (!off) return Fit::none;
+    return fixing::keeps_free_strip(round, outline, strip_m) ? Fit::with_strip : Fit::off_others;
 }
 
 /// A frame for surfaces too flat for the plate itself, none elsewhere.
@@ -106,7 +93,6 @@ Point2 free_place_of(const JobSession& session, const Choice& choice, const Surf
     const Point2 middle{(box.left + box.right) / 2.0, (box.bottom + box.top) / 2.0};
     const CollectorModel* model = find_collector(session.reference().catalogue, choice.collector_model);
     if (model == nullptr) return {to_mm(middle.x_m), to_mm(middle.y_m)};
-    const std::vector<Taken> taken = taken_on(session, choice, surface, placement, *model);
     const double up = session.job().site.sketch_up_azimuth_deg;
     // The outline only moves with the placement, so it is worked out once and shifted.
     Placement at_origin = placement;
@@ -114,28 +100,42 @@ Point2 free_place_of(const JobSession& session, const Choice& choice, const Surf
     at_origin.x_m = 0.0;
     at_origin.y_m = 0.0;
     const std::vector<Point2> shape = site::place(surface, up, at_origin, *model).outline;
+    Choice without = choice;
+    erase_id(without.placements, placement.id);
+    const fixing::Neighbourhood round = fixing::neighbourhood_of(session.job().site, without, *model, at_origin);
+    if (round.surface == nullptr) return {to_mm(middle.x_m), to_mm(middle.y_m)};
     const double width = box.right - box.left;
     const double height = box.top - box.bottom;
     const double step = std::max(search_step_m, std::sqrt(width * height / static_cast<double>(search_cells)));
     const int half_x = static_cast<int>(width / 2.0 / step);
     const int half_y = static_cast<int>(height / 2.0 / step);
+    // Nearest to the middle with the maker's strip free, and nearest without.
+    constexpr double far = std::numeric_limits<double>::infinity();
     Point2 best = middle;
-    double best_distance = std::numeric_limits<double>::infinity();
+    Point2 best_kept;
+    double best_distance = far;
+    double best_kept_distance = far;
     for (int row = -half_y; row <= half_y; ++row) {
         for (int column = -half_x; column <= half_x; ++column) {
             const double dx = column * step;
             const double dy = row * step;
             // A little dearer up and down than sideways: neighbours stand in a row.
             const double distance = dx * dx + 1.5 * dy * dy;
-            if (distance >= best_distance) continue;
+            if (distance >= best_kept_distance) continue;
             std::vector<Point2> outline = shape;
             for (Point2& corner : outline)
                 corner = {corner.x_m + middle.x_m + dx, corner.y_m + middle.y_m + dy};
-            if (!is_free(surface, taken, outline)) continue;
-            best = {middle.x_m + dx, middle.y_m + dy};
-            best_distance = distance;
+            const Fit fit = fit_of(round, outline, model->clearance_m);
+            if (fit == Fit::with_strip) {
+                best_kept = {middle.x_m + dx, middle.y_m + dy};
+                best_kept_distance = distance;
+            } else if (fit == Fit::off_others && distance < best_distance) {
+                best = {middle.x_m + dx, middle.y_m + dy};
+                best_distance = distance;
+            }
         }
     }
+    if (best_kept_distance < far) best = best_kept;
     return {to_mm(best.x_m), to_mm(best.y_m)};
 }
 

@@ -109,7 +109,7 @@ TEST_F(Tight, SpotsAndFindingsAreTheSameAnywhere) {
     mast.height_m = 9.0;
     site.obstacles = {mast};
     std::set<std::string> met;
-    for (int i = 0; i < sweep::cases(300); ++i) {
+    for (int i = 0; i < sweep::cases(3000); ++i) {
         only().x_m = x(random);
         only().y_m = y(random);
         only().turn_deg = turn(random);

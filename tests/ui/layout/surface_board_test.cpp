@@ -167,6 +167,12 @@ TEST_F(Board, WhatStandsOnTheRoofIsShownToo) {
     EXPECT_FALSE(has_code("collector.on-obstacle"));
 }
 
+TEST_F(Board, ACollectorAddedBreaksNoRuleWhereThereIsRoom) {
+    const std::string id = add_collector(session, at(0).surface_id);
+    canvas->set_selected(id);
+    EXPECT_TRUE(canvas->rules().tight.empty()) << canvas->rules().words().toStdString();
+}
+
 TEST_F(Board, CtrlClickTogglesAndCtrlASelectsAll) {
     click(0);
     click(1, Qt::ControlModifier);
