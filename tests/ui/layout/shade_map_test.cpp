@@ -102,7 +102,7 @@ TEST_F(ShadeMapOnScreen, TheWorstHoursAreNamedForTheCollectorElseForTheSurface) 
     EXPECT_TRUE(of_surface.contains(QStringLiteral(":00 to "))) << of_surface.toStdString();
     const plan::PlacementPlan& first = session.plan()->placements.front();
     canvas->set_selected(first.placement_id);
-    Q_EMIT canvas->selection_changed(qs(first.placement_id));
+    Q_EMIT canvas->selection_changed();
     ASSERT_FALSE(first.shade.causes.empty());
     const QString expected = shade_causes_words(first.shade, 3);
     EXPECT_EQ(note->words(), expected.isEmpty() ? note->words() : expected);
