@@ -2,6 +2,7 @@
 
 #include <QWidget>
 #include <algorithm>
+#include <vector>
 
 namespace wg::ui {
 
@@ -47,25 +48,38 @@ void FlowLayout::setGeometry(const QRect& area) {
 int FlowLayout::arrange(const QRect& area, bool place) const {
     const QRect inside = area.marginsRemoved(contentsMargins());
     const bool right_to_left = parentWidget() != nullptr && parentWidget()->layoutDirection() == Qt::RightToLeft;
+    struct Spot {
+        QLayoutItem* item;
+        QRect at;
+    };
+    std::vector<Spot> line;
     int x = inside.left();
     int y = inside.top();
-    int line = 0;
+    int height = 0;
+    // Tools of different heights stand with their middles level.
+    const auto finish_line = [&] {
+        for (Spot& spot : line) {
+            spot.at.moveTop(y + (height - spot.at.height()) / 2);
+            if (right_to_left) spot.at.moveRight(inside.right() + inside.left() - spot.at.left());
+            if (place) spot.item->setGeometry(spot.at);
+        }
+        line.clear();
+    };
     for (QLayoutItem* item : items_) {
         if (item->isEmpty()) continue;
         const QSize size = item->sizeHint();
-        if (line > 0 && x + size.width() > inside.right() + 1) {
+        if (!line.empty() && x + size.width() > inside.right() + 1) {
+            finish_line();
             x = inside.left();
-            y += line + spacing();
-            line = 0;
+            y += height + spacing();
+            height = 0;
         }
-        if (place) {
-            const int left = right_to_left ? inside.right() + inside.left() - x - size.width() + 1 : x;
-            item->setGeometry(QRect(QPoint(left, y), size));
-        }
+        line.push_back({item, QRect(QPoint(x, y), size)});
         x += size.width() + spacing();
-        line = std::max(line, size.height());
+        height = std::max(height, size.height());
     }
-    return y + line - area.top() + contentsMargins().bottom();
+    finish_line();
+    return y + height - area.top() + contentsMargins().bottom();
 }
 
 }  // namespace wg::ui
