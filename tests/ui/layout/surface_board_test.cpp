@@ -68,6 +68,7 @@ struct Board : testing::Test {
         QTest::mouseClick(canvas, Qt::LeftButton, keys, middle(i));
     }
     void press_button(const QString& words) {
+        QCoreApplication::processEvents();  // what has just been shown gets its place first
         for (QPushButton* button : stage.findChildren<QPushButton*>()) {
             if (button->text() == words && button->isVisible()) {
                 QTest::mouseClick(button, Qt::LeftButton);
