@@ -108,7 +108,11 @@ void tight_gaps(Pass& pass, const std::vector<Drawn>& drawn) {
         const double height = line * (second.isEmpty() ? 1.0 : 2.0) + pad;
         const QPointF anchor = (pass.view.map(spot.on_plate) + pass.view.map(spot.on_thing)) / 2.0;
         const auto place = pass.placer.place(anchor, {width, height}, line * 0.8);
-        const QRectF box = place.box;
+        // Whole on the canvas, also where only its edge is free.
+        QRectF box = place.box;
+        const QRectF seen = QRectF(pass.painter.viewport()).adjusted(4.0, 4.0, -4.0, -4.0);
+        box.moveLeft(std::clamp(box.left(), seen.left(), std::max(seen.left(), seen.right() - box.width())));
+        box.moveTop(std::clamp(box.top(), seen.top(), std::max(seen.top(), seen.bottom() - box.height())));
         pass.painter.setPen(QPen(ink, pass.line(1.0)));
         pass.painter.drawLine(anchor, box.center());
         pass.painter.setBrush(pass.theme.panel);

@@ -323,6 +323,7 @@ void LayoutStage::step_surface(int direction) {
 
 void LayoutStage::show_view(View view) {
     drawings_->setCurrentIndex(static_cast<int>(view));
+    Q_EMIT status_text({});  // what the hand did on another drawing is no news here
     if (QAbstractButton* button = views_->button(static_cast<int>(view))) button->setChecked(true);
     tools_->setCurrentIndex(view == View::surface || view == View::house ? 0 : 1);
     snap_->setVisible(view == View::surface);

@@ -220,6 +220,7 @@ void SurfaceCanvas::keyPressEvent(QKeyEvent* event) {
         if (moved_) place_collectors(*session_, start_);
         keeps_selection_ = false;
         release({});
+        Q_EMIT status(tr("Back where it was."));
         return;
     }
     if (event->key() == Qt::Key_Escape && banding_) {
