@@ -1,9 +1,13 @@
 #include "ui/drawing/lettering.h"
 
+#include <QCache>
+#include <QPaintEngine>
 #include <QPen>
+#include <QStaticText>
 #include <array>
 #include <cmath>
 #include <limits>
+#include <memory>
 
 #include "ui/common/theme.h"
 
@@ -21,13 +25,37 @@ QFont font_for(double text_units, bool bold) {
     return font;
 }
 
+/// A word as the font shapes it. Shaping costs more than painting it, and a drag paints the same words again and again.
+struct Shaped {
+    QStaticText text;
+    double width = 0.0;
+};
+
+constexpr int words_kept = 2000;
+
+/// Painting is done by the window's thread and, for papers, by others: each keeps its own.
+const Shaped& shaped(const QFont& font, const QFontMetricsF& metrics, const QString& text) {
+    thread_local QCache<QString, Shaped> kept(words_kept);
+    const QString key = text + QChar(font.bold() ? 0xE000 : 0xE001) + QChar(font.pixelSize());
+    if (const Shaped* known = kept.object(key)) return *known;
+    auto made = std::make_unique<Shaped>();
+    made->text.setTextFormat(Qt::PlainText);
+    made->text.setPerformanceHint(QStaticText::AggressiveCaching);
+    made->text.setText(text);
+    made->text.prepare(QTransform(), font);
+    made->width = metrics.horizontalAdvance(text);
+    const Shaped& out = *made;
+    kept.insert(key, made.release());
+    return out;
+}
+
 }  // namespace
 
 Lettering::Lettering(double text_units, bool bold)
     : font_(font_for(text_units, bold)), scale_(text_units / static_cast<double>(font_.pixelSize())), metrics_(font_) {}
 
 double Lettering::width(const QString& text) const {
-    return metrics_.horizontalAdvance(text) * scale_;
+    return shaped(font_, metrics_, text).width * scale_;
 }
 
 double Lettering::line() const {
@@ -56,7 +84,11 @@ void Lettering::draw(QPainter& painter, QPointF anchor, Qt::Alignment hold, cons
     painter.scale(scale_, scale_);
     painter.setFont(font_);
     painter.setPen(colour);
-    painter.drawText(QPointF(0.0, metrics_.ascent()), text);
+    // Papers keep words as text.
+    if (painter.paintEngine() != nullptr && painter.paintEngine()->type() == QPaintEngine::Raster)
+        painter.drawStaticText(QPointF(0.0, 0.0), shaped(font_, metrics_, text).text);
+    else
+        painter.drawText(QPointF(0.0, metrics_.ascent()), text);
     painter.restore();
 }
 

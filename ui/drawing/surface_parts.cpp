@@ -2,6 +2,7 @@
 
 #include <QImage>
 #include <QLocale>
+#include <QPaintEngine>
 #include <QPainterPathStroker>
 #include <algorithm>
 #include <cmath>
@@ -96,6 +97,10 @@ void fill_surface(Pass& pass) {
     pass.painter.save();
     pass.painter.setClipPath(path, Qt::IntersectClip);
     pass.painter.setPen(QPen(ink, pass.line(0.6)));
+    // Level and upright lines are sharper without it on a screen, and painted in half the time.
+    const QPaintEngine* engine = pass.painter.paintEngine();
+    if (engine != nullptr && engine->type() == QPaintEngine::Raster)
+        pass.painter.setRenderHint(QPainter::Antialiasing, false);
     const double least = pass.line(least_course_lines);
     const bool level = courses.course_m * unit >= least && box.height() < most_courses * courses.course_m * unit;
     const bool upright = courses.upright_m * unit >= least && box.width() < most_courses * courses.upright_m * unit;

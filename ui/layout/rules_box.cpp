@@ -70,13 +70,16 @@ void RulesBox::show_rules(const JobSession* session, const std::string& placemen
         const Mark mark = rule.broken ? mark_of(*rule.broken) : Mark::ready;
         const QString word = rule.broken ? word_of(mark) : tr("kept");
         Line& at = line(i);
+        at.row->setVisible(true);
+        const QString text = QStringLiteral("%1<br><span style=\"color:%2\">%3: %4</span>")
+                                 .arg(with_degree_signs(rule.rule).toHtmlEscaped(), colour_of(mark, theme).name(), word,
+                                      with_degree_signs(rule.now).toHtmlEscaped());
+        // A drag comes by here with every move of the hand, and most rules stay as they are.
+        if (at.words->text() == text) continue;
         at.mark->setPixmap(mark_icon(mark, theme, mark_px).pixmap(mark_px, mark_px));
-        at.words->setText(QStringLiteral("%1<br><span style=\"color:%2\">%3: %4</span>")
-                              .arg(with_degree_signs(rule.rule).toHtmlEscaped(), colour_of(mark, theme).name(), word,
-                                   with_degree_signs(rule.now).toHtmlEscaped()));
+        at.words->setText(text);
         at.words->setAccessibleName(
             QStringLiteral("%1, %2: %3").arg(with_degree_signs(rule.rule), word, with_degree_signs(rule.now)));
-        at.row->setVisible(true);
     }
     for (std::size_t i = rules.size(); i < lines_.size(); ++i)
         lines_[i].row->setVisible(false);
