@@ -38,7 +38,8 @@ constexpr int long_patience_ms = 120000;
 /// Somebody at the window: finds things by their words, as a reader of the screen does.
 class Person {
    public:
-    explicit Person(MainWindow& window) : window_(window) {}
+    enum class Means { mouse_and_keys, keys_alone };
+    explicit Person(MainWindow& window, Means means = Means::mouse_and_keys) : window_(window), means_(means) {}
 
     /// A button by its words (an ampersand aside), clicked.
     void press(const char* words) {
@@ -46,7 +47,13 @@ class Person {
             visible<QPushButton>([&](QPushButton* one) { return one->text().startsWith(QString::fromLatin1(words)); });
         ASSERT_NE(button, nullptr) << words;
         ASSERT_TRUE(button->isEnabled()) << words;
-        QTest::mouseClick(button, Qt::LeftButton);
+        if (means_ == Means::keys_alone) {
+            ASSERT_NE(button->focusPolicy() & Qt::TabFocus, 0) << words << " cannot be reached by Tab";
+            button->setFocus(Qt::TabFocusReason);
+            QTest::keyClick(button, Qt::Key_Space);
+        } else {
+            QTest::mouseClick(button, Qt::LeftButton);
+        }
         QCoreApplication::processEvents();
     }
     /// An entry of the menu on a button.
@@ -94,6 +101,13 @@ class Person {
             if (!bar->isVisible()) continue;
             for (int i = 0; i < bar->count(); ++i) {
                 if (!bar->tabText(i).startsWith(QString::fromLatin1(words))) continue;
+                if (means_ == Means::keys_alone) {
+                    ASSERT_NE(bar->focusPolicy() & Qt::TabFocus, 0);
+                    bar->setFocus(Qt::TabFocusReason);
+                    while (bar->currentIndex() != i)
+                        QTest::keyClick(bar, bar->currentIndex() < i ? Qt::Key_Right : Qt::Key_Left);
+                    return;
+                }
                 QTest::mouseClick(bar, Qt::LeftButton, Qt::NoModifier, bar->tabRect(i).center());
                 return;
             }
@@ -131,6 +145,7 @@ class Person {
         return found;
     }
     MainWindow& window_;
+    Means means_;
 };
 
 class Survey : public testing::Test {
@@ -267,6 +282,68 @@ TEST_F(Survey, an_l_shaped_hip_roof_house_by_hand_gives_the_plan_of_the_job_type
         EXPECT_EQ(drawn->findings[i].code, planned.value().findings[i].code);
         EXPECT_EQ(drawn->findings[i].message, planned.value().findings[i].message);
     }
+}
+
+TEST_F(Survey, keys_alone_take_a_survey_to_a_planned_place) {
+    Person person(*window_, Person::Means::keys_alone);
+    person.press("Start a job");
+    ASSERT_NE(window_->session(), nullptr);
+    person.type("Name", "Ada Quill (invented)");
+    SiteCanvas& sketch = person.sketch();
+    // The house from the middle of the view on: lengths typed, directions by arrow keys.
+    person.choose("Draw house", "With gable roof");
+    ASSERT_TRUE(sketch.hasFocus()) << "drawing goes on where the hands are";
+    QTest::keyClick(&sketch, Qt::Key_Return);
+    QTest::keyClick(&sketch, Qt::Key_Right);
+    for (const char* edge : {"10", "7", "10"})
+        person.keys(edge);
+    QTest::keyClick(&sketch, Qt::Key_Return);
+    ASSERT_EQ(job().site.buildings.size(), 1U);
+    person.type("Pitch: degrees, or rise over run as 7:12 or 70 %", "38");
+    // A chimney where the view's middle is, then moved by arrow keys and widened by a handle.
+    person.choose("Add obstacle", "Chimney");
+    QTest::keyClick(&sketch, Qt::Key_Return);
+    ASSERT_EQ(job().site.obstacles.size(), 1U);
+    const Obstacle before = job().site.obstacles.front();
+    sketch.setFocus(Qt::TabFocusReason);
+    QTest::keyClick(&sketch, Qt::Key_Right, Qt::ShiftModifier);
+    EXPECT_NEAR(job().site.obstacles.front().base.x_m, before.base.x_m + 0.10, 1e-9);
+    QTest::keyClick(&sketch, Qt::Key_PageDown);
+    QTest::keyClick(&sketch, Qt::Key_Left, Qt::ShiftModifier);
+    EXPECT_NEAR(job().site.obstacles.front().width_m, before.width_m + 0.10, 1e-9);
+    person.press("Add spot");
+    QTest::keyClick(&sketch, Qt::Key_Return);
+    person.tick("Electrical supply");
+    // Tab goes through what is on the sketch.
+    sketch.setFocus(Qt::TabFocusReason);
+    const std::string roof = job().site.surfaces.front().id;
+    auto* visit = window_->findChild<VisitStage*>();
+    for (int i = 0; i < 40 && visit->selected() != roof; ++i)
+        QTest::keyClick(&sketch, Qt::Key_Backtab, Qt::ShiftModifier);
+    ASSERT_EQ(visit->selected(), roof);
+    person.tick("Found and measured");
+    person.press("Draw run");
+    QTest::keyClick(&sketch, Qt::Key_Insert);
+    QTest::keyClick(&sketch, Qt::Key_R);
+    person.keys("0.5");
+    QTest::keyClick(&sketch, Qt::Key_Return);
+    ASSERT_NE(window_->session()->current_choice(), nullptr) << "the first choice is proposed to hold the run";
+    EXPECT_EQ(window_->session()->current_choice()->route.size(), 2U);
+    person.stage(2);
+    person.tab("Find");
+    PlacesPanel* places = window_->findChild<LayoutStage*>()->places_panel();
+    person.press("Search");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return places->search()->found().has_value(); }, long_patience_ms));
+    auto* list = places->findChild<QListWidget*>();
+    ASSERT_GE(list->count(), 1);
+    list->setFocus(Qt::TabFocusReason);
+    QTest::keyClick(list, Qt::Key_Home);
+    QTest::keyClick(list, Qt::Key_Down);
+    QTest::keyClick(list, Qt::Key_Home);
+    person.press("Put the collector there");
+    ASSERT_TRUE(settled()) << window_->session()->plan_problem().toStdString();
+    EXPECT_TRUE(window_->session()->plan()->has_yield);
+    EXPECT_TRUE(validate(job()).empty());
 }
 
 /// What a reader of the screen says for a control: its own name, its words, or the label that leads to it.
