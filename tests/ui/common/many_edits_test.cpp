@@ -233,7 +233,9 @@ class Hand {
                 if (const Choice* one = any(session_.job().choices)) remove_choice(session_, one->id);
                 break;
             case 4:
-                if (const Building* one = any(site().buildings)) release_building(session_, one->id);
+                // Free planes stay; without an end the job would only be large, not edited.
+                if (const Building* one = any(site().buildings); one != nullptr && site().surfaces.size() < 30)
+                    release_building(session_, one->id);
                 break;
             default:
                 if (const Choice* now = session_.current_choice(); now != nullptr && !now->placements.empty())
