@@ -90,7 +90,8 @@ TEST(LiveFigures, QuickFiguresComeFirstAndTheEventLoopRunsBetween) {
         EXPECT_NEAR(shown.back().run_m, 5.0 + 0.1 * i, 1e-9);
         EXPECT_TRUE(shown.back().carried);
     }
-    EXPECT_GT(beats, beats_before + 5);
+    // Five quick figures may all come within five beats: while the full plan is still held, more beats come.
+    EXPECT_TRUE(QTest::qWaitFor([&] { return beats > beats_before + 5; }, sample::patience_ms));
     EXPECT_FALSE(session.settled());
     seen.hold_full = false;
     ASSERT_TRUE(sample::settle(session));
