@@ -25,8 +25,11 @@ Result<bool> SqliteStore::keep_unsaved(const Job& job, Instant now) {
         database_->value(QStringLiteral("SELECT 1 FROM unsaved WHERE job_id = ? AND revision = ?"),
                          {to_qt(job.id), QVariant::fromValue(static_cast<qlonglong>(job.revision))});
     if (!kept) return kept.problems();
-    if (!kept.value().isValid()) return unknown_job(job.id);
-    return true;
+    if (kept.value().isValid()) return true;
+    const Result<std::optional<Head>> stored = head(job.id);
+    if (!stored) return stored.problems();
+    if (!stored.value()) return unknown_job(job.id);
+    return false;
 }
 
 Result<std::optional<Unsaved>> SqliteStore::unsaved(const std::string& job_id) {

@@ -93,7 +93,8 @@ class Store {
     [[nodiscard]] virtual Result<bool> restore(const std::string& job_id) = 0;
 
     /// Keeps the edits of a job that is open, until the next `save` of it: not a revision, and not checked. The job's
-    /// revision says which saved one they belong to. Refused: a job that is not in the store.
+    /// revision says which saved one they belong to. False: a save, or the job's removal, came before it, and there is
+    /// nothing left to keep. Refused: a job that is not in the store.
     [[nodiscard]] virtual Result<bool> keep_unsaved(const Job& job, Instant now) = 0;
     /// What was kept of the job's present revision and differs from it; nothing when there is none. What is older than
     /// the present revision was overtaken and counts as none.

@@ -10,6 +10,7 @@
 #include "ui/common/job_session.h"
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
+#include "ui/visit/snap_by_hand.h"
 
 namespace wg::ui {
 namespace {
@@ -79,14 +80,7 @@ void CornerTool::drag(Point2 at, double reach_m, Qt::KeyboardModifiers modifiers
         scene.drawn.push_back(now->edges[(*corner_ + i) % count].from);
     for (const Building& other : session_.job().site.buildings)
         if (other.id != building_id_) scene.outlines.push_back(roof::footprint_of(other));
-    sketch::SnapSettings settings;
-    settings.reach_m = reach_m;
-    settings.grid_m = 0.05;
-    if ((modifiers & Qt::AltModifier) != 0) {
-        settings.grid_m = 0.001;
-        settings.corners = settings.edges = settings.angles = false;
-    }
-    snap_ = sketch::snap(scene, at, settings);
+    snap_ = sketch::snap(scene, at, snap_by_hand(reach_m, modifiers));
     if (snap_.kind == sketch::SnapKind::close || snap_.kind == sketch::SnapKind::corner) snap_.point = at;
     move_corner(snap_.point);
 }

@@ -10,6 +10,7 @@
 #include "ui/common/format.h"
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
+#include "ui/visit/snap_by_hand.h"
 #include "ui/visit/typed_length.h"
 
 namespace wg::ui {
@@ -38,14 +39,7 @@ OutlineTool::OutlineTool(QString what, std::vector<std::vector<Point2>> others, 
 }
 
 void OutlineTool::look(Point2 at, double reach_m, Qt::KeyboardModifiers modifiers) {
-    sketch::SnapSettings settings;
-    settings.reach_m = reach_m;
-    settings.grid_m = 0.05;
-    if ((modifiers & Qt::AltModifier) != 0) {
-        settings.grid_m = 0.001;
-        settings.corners = settings.edges = settings.angles = false;
-    }
-    snap_ = sketch::snap(scene_, at, settings);
+    snap_ = sketch::snap(scene_, at, snap_by_hand(reach_m, modifiers));
     seen_ = true;
     key_heading_.reset();
 }

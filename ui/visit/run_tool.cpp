@@ -7,6 +7,7 @@
 #include "ui/common/format.h"
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
+#include "ui/visit/snap_by_hand.h"
 #include "ui/visit/typed_length.h"
 
 namespace wg::ui {
@@ -58,14 +59,7 @@ void RunTool::look(Point2 at, double reach_m, Qt::KeyboardModifiers modifiers) {
         const Point2 block{ends_.block->x_m, ends_.block->y_m};
         scene.outlines.push_back({block, block, block});
     }
-    sketch::SnapSettings settings;
-    settings.reach_m = reach_m;
-    settings.grid_m = 0.05;
-    if ((modifiers & Qt::AltModifier) != 0) {
-        settings.grid_m = 0.001;
-        settings.corners = settings.edges = settings.angles = false;
-    }
-    snap_ = sketch::snap(scene, at, settings);
+    snap_ = sketch::snap(scene, at, snap_by_hand(reach_m, modifiers));
     seen_ = true;
 }
 

@@ -117,8 +117,8 @@ void MainWindow::bring_back_unsaved() {
     const std::string id = session_->job().id;
     const Result<std::optional<store::Unsaved>> kept = store_->unsaved(id);
     if (!kept) {
+        // It stays where it is until the next save: what cannot be read today may be read by somebody.
         notice().add(Mark::caution, qs(text_of(kept.problems())));
-        static_cast<void>(store_->forget_unsaved(id));
         return;
     }
     if (!kept.value()) return;

@@ -40,7 +40,9 @@ TEST_F(StoreTest, WhatASaveOvertookIsNotBroughtBack) {
     Job saved = first;
     saved.notes = "saved meanwhile";
     ASSERT_TRUE(store->save(saved, at(1)).ok());
-    EXPECT_FALSE(store->keep_unsaved(late, at(2)).ok());
+    const auto kept = store->keep_unsaved(late, at(2));
+    ASSERT_TRUE(kept.ok()) << "being late is nobody's fault: " << text_of(kept.problems());
+    EXPECT_FALSE(kept.value());
     EXPECT_FALSE(store->unsaved(first.id).value().has_value());
     EXPECT_EQ(store->load(first.id).value().notes, "saved meanwhile");
 }
