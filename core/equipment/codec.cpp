@@ -147,6 +147,10 @@ CollectorModel read_collector(Reader& r) {
     c.suction_od_mm = r.number("suction_od_mm", 3.0, 54.0, "mm");
     c.fixing_points = r.points("fixing_points", 6.0, 40);
     c.screws_per_point = r.whole("screws_per_point", 1, 12);
+    c.profile_stiffness_nm2 = r.number_or("profile_stiffness_nm2", 0.0, 0.0, 1e7, "N m2");
+    c.profile_moment_nm = r.number_or("profile_moment_nm", 0.0, 0.0, 1e6, "N m");
+    c.profile_bolt_mm = r.number_or("profile_bolt_mm", 0.0, 0.0, 24.0, "mm");
+    c.profile_bolt_n_mm2 = r.number_or("profile_bolt_n_mm2", 700.0, 300.0, 1200.0, "N/mm2");
     c.stand_off_m = r.number("stand_off_m", 0.0, 1.0, "m");
     c.clearance_m = r.number("clearance_m", 0.0, 3.0, "m");
     c.rear_exposure = r.number("rear_exposure", 0.0, 1.0, "");
@@ -234,6 +238,12 @@ BlockModel read_block(Reader& r) {
     b.extra_charge_g_m = r.number("extra_charge_g_m", 0.0, 200.0, "g/m");
     b.run_max_m = r.number("run_max_m", 1.0, 100.0, "m");
     b.lift_max_m = r.number("lift_max_m", 0.0, 60.0, "m");
+    if (r.has("expansion"))
+        b.expansion = static_cast<ExpansionPlace>(r.one_of("expansion", equipment_keys::expansion()));
+    b.oil_trap_every_m = r.number_or("oil_trap_every_m", 0.0, 0.0, 60.0, "m");
+    b.least_flow_share = r.number_or("least_flow_share", 1.0, 0.1, 1.0, "");
+    b.power_factor = r.number_or("power_factor", 0.9, 0.3, 1.0, "");
+    b.ventilated_enclosure = r.flag_or("ventilated_enclosure", false);
     b.liquid_od_mm = r.number("liquid_od_mm", 3.0, 54.0, "mm");
     b.suction_od_mm = r.number("suction_od_mm", 3.0, 54.0, "mm");
     b.max_pressure_high_bar = r.number("max_pressure_high_bar", 1.0, 150.0, "bar gauge");
@@ -303,6 +313,7 @@ FixingMethod read_method(Reader& r) {
         }
     }
     if (m.coverings.empty()) r.problem("coverings", "is empty", "Name at least one covering that the method suits");
+    if (r.has("kind")) m.kind = static_cast<FixingKind>(r.one_of("kind", equipment_keys::fixing_kind()));
     m.needs_rafters = r.flag("needs_rafters");
     m.screw_diameter_mm = r.number("screw_diameter_mm", 0.0, 12.0, "mm");
     m.screw_grip_mm = r.number_or("screw_grip_mm", 0.0, 0.0, 300.0, "mm");
@@ -310,6 +321,19 @@ FixingMethod read_method(Reader& r) {
     m.pull_out_n = r.number_or("pull_out_n", 0.0, 0.0, 1e6, "N");
     m.shear_n = r.number_or("shear_n", 0.0, 0.0, 1e6, "N");
     m.edge_distance_m = r.number("edge_distance_m", 0.0, 3.0, "m");
+    m.spacing_min_m = r.number_or("spacing_min_m", 0.0, 0.0, 3.0, "m");
+    m.joint_distance_m = r.number_or("joint_distance_m", 0.0, 0.0, 1.0, "m");
+    m.drill_mm = r.number_or("drill_mm", 0.0, 0.0, 60.0, "mm");
+    m.depth_mm = r.number_or("depth_mm", 0.0, 0.0, 1000.0, "mm");
+    m.torque_nm = r.number_or("torque_nm", 0.0, 0.0, 500.0, "N m");
+    m.head_diameter_mm = r.number_or("head_diameter_mm", 0.0, 0.0, 60.0, "mm");
+    m.head_strength_n_mm2 = r.number_or("head_strength_n_mm2", 0.0, 0.0, 100.0, "N/mm2");
+    m.bolt_mm = r.number_or("bolt_mm", 0.0, 0.0, 24.0, "mm");
+    m.bolt_n_mm2 = r.number_or("bolt_n_mm2", 500.0, 300.0, 1200.0, "N/mm2");
+    m.ballast_kg = r.number_or("ballast_kg", 0.0, 0.0, 5000.0, "kg");
+    m.friction = r.number_or("friction", 0.4, 0.05, 1.0, "");
+    m.frame_depth_m = r.number_or("frame_depth_m", 0.0, 0.0, 6.0, "m");
+    m.frame_mass_kg = r.number_or("frame_mass_kg", 0.0, 0.0, 500.0, "kg");
     m.steps = r.text_or("steps", "");
     if (m.screw_diameter_mm > 0.0) {
         if (m.screw_diameter_mm < 6.0) {
@@ -321,6 +345,10 @@ FixingMethod read_method(Reader& r) {
                       "EN 1995-1-1 8.7.2 asks for at least six diameters of thread in the timber");
         }
         if (m.screws_per_point < 1) r.problem("screws_per_point", "is 0", "Give the number of screws");
+        if (m.kind == FixingKind::ballast) r.problem("screw_diameter_mm", "is given for ballast", "Set it to 0");
+    } else if (m.kind == FixingKind::ballast) {
+        if (m.ballast_kg <= 0.0) r.problem("ballast_kg", "is missing", "Give the ballast laid at a point in kilograms");
+        if (m.needs_rafters) r.problem("needs_rafters", "is true for ballast", "Ballast stands on the covering");
     } else if (m.pull_out_n <= 0.0 || m.shear_n <= 0.0) {
         r.problem("pull_out_n", "or shear_n is missing, and there is no screw to work them out from",
                   "Give both design resistances a point in newtons");

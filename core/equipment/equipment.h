@@ -45,9 +45,14 @@ struct CollectorModel {
     double suction_od_mm = 9.52;
     std::vector<Point2> fixing_points;  ///< own coordinates; count is fixing_points.size()
     int screws_per_point = 2;
-    double stand_off_m = 0.10;   ///< gap between plate and surface
-    double clearance_m = 0.30;   ///< free strip all round asked by the maker
-    double rear_exposure = 0.6;  ///< share of wind that reaches the rear face at this stand-off, 0..1
+    // The profiles that carry the plate, each for itself. 0: not told, and what depends on it is not worked out.
+    double profile_stiffness_nm2 = 0.0;  ///< E I for bending square to the plate
+    double profile_moment_nm = 0.0;      ///< design bending resistance
+    double profile_bolt_mm = 0.0;        ///< size of the bolt between profile and hook, bracket or foot: 6, 8, 10, 12
+    double profile_bolt_n_mm2 = 700.0;   ///< its tensile strength f_ub (A2-70, A4-70)
+    double stand_off_m = 0.10;           ///< gap between plate and surface
+    double clearance_m = 0.30;           ///< free strip all round asked by the maker
+    double rear_exposure = 0.6;          ///< share of wind that reaches the rear face at this stand-off, 0..1
     double frost_limit_kg_m2 = 1.5;
     /// Fall of saturation temperature through the channels of one plate when it passes the refrigerant of
     /// `channel_drop_at_w` of evaporator heat; it grows with the square of that.
@@ -61,6 +66,9 @@ struct CollectorModel {
 
 enum class CondenserKind { immersed, wrapped };
 enum class DefrostKind { none, reverse };
+/// Where the expansion device sits: in the block the small line carries liquid and vapour at low pressure to the
+/// collector, at the collector it carries liquid at high pressure.
+enum class ExpansionPlace { block, collector };
 
 /// Compressor, condenser and controls on or beside the cylinder.
 struct BlockModel {
@@ -104,6 +112,9 @@ struct BlockModel {
     double extra_charge_g_m = 20.0;  ///< for every metre beyond precharged_max_m
     double run_max_m = 20.0;
     double lift_max_m = 8.0;  ///< collector above block, or below it
+    ExpansionPlace expansion = ExpansionPlace::block;
+    double oil_trap_every_m = 0.0;  ///< a trap at the foot of a riser and after each of these; 0: none asked
+    double least_flow_share = 1.0;  ///< refrigerant flow at the lowest speed over that at speed_rpm, 0.1..1
     double liquid_od_mm = 6.35;
     double suction_od_mm = 9.52;
     double max_pressure_high_bar = 28.0;  ///< PS high side, bar gauge
@@ -120,7 +131,9 @@ struct BlockModel {
     double breaker_a = 10.0;
     std::string breaker_curve = "C";
     double residual_current_ma = 30.0;
-    double release_height_m = 0.6;  ///< lowest height at which a leak indoors would leave (0.6: on the floor)
+    double power_factor = 0.9;          ///< cos phi of compressor and controls at max_current_a
+    bool ventilated_enclosure = false;  ///< a leak inside the block is led outdoors by its own fan or duct
+    double release_height_m = 0.6;      ///< lowest height at which a leak indoors would leave (0.6: on the floor)
     friend bool operator==(const BlockModel&, const BlockModel&) = default;
 };
 
@@ -147,11 +160,14 @@ struct CylinderModel {
     friend bool operator==(const CylinderModel&, const CylinderModel&) = default;
 };
 
+enum class FixingKind { hook, screw_through, seam_clamp, anchor, ballast };
+
 /// How fixing points hold in a surface. Resistances are design values a point unless they follow from screws.
 struct FixingMethod {
     std::string id;
     std::string label;
     bool invented = false;
+    FixingKind kind = FixingKind::hook;
     std::vector<Covering> coverings;  ///< that it suits
     bool needs_rafters = true;
     double screw_diameter_mm = 6.0;  ///< into timber; 0: use the resistances below
@@ -160,7 +176,22 @@ struct FixingMethod {
     double pull_out_n = 0.0;  ///< design resistance a point, when not by timber screws
     double shear_n = 0.0;
     double edge_distance_m = 0.30;  ///< least distance of a point from the surface's edges
-    std::string steps;              ///< what the fitter does, one sentence
+    double spacing_min_m = 0.0;     ///< least distance between points; 0: none asked
+    double joint_distance_m = 0.0;  ///< least distance from joints of masonry, seams or slab edges; 0: none asked
+    double drill_mm = 0.0;          ///< hole to drill; 0: none
+    double depth_mm = 0.0;          ///< of that hole
+    double torque_nm = 0.0;         ///< of the nut or bolt; 0: not told
+    // Screw heads drawn through the bracket or batten (EN 1995-1-1 8.7.2); 0: the bracket is steel, no check.
+    double head_diameter_mm = 0.0;
+    double head_strength_n_mm2 = 0.0;  ///< f_head,k at 350 kg/m3
+    double bolt_mm = 0.0;              ///< double-ended screw or anchor bolt above the covering; 0: no check
+    double bolt_n_mm2 = 500.0;         ///< its tensile strength f_ub
+    // Ballast on a level surface instead of anchors.
+    double ballast_kg = 0.0;     ///< a point, as laid
+    double friction = 0.4;       ///< of feet or mats on the covering
+    double frame_depth_m = 0.0;  ///< front to back between the outer feet; 0: of the collector's points
+    double frame_mass_kg = 0.0;  ///< of the frame, a collector
+    std::string steps;           ///< what the fitter does, one sentence
     friend bool operator==(const FixingMethod&, const FixingMethod&) = default;
 };
 

@@ -25,5 +25,13 @@ inline const std::vector<std::string>& defrost() {
     static const std::vector<std::string> keys = {"none", "reverse"};
     return keys;
 }
+inline const std::vector<std::string>& expansion() {
+    static const std::vector<std::string> keys = {"block", "collector"};
+    return keys;
+}
+inline const std::vector<std::string>& fixing_kind() {
+    static const std::vector<std::string> keys = {"hook", "screw_through", "seam_clamp", "anchor", "ballast"};
+    return keys;
+}
 
 }  // namespace wg::equipment_keys

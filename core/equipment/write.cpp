@@ -64,6 +64,10 @@ ordered_json to_json(const CollectorModel& c) {
                         {"suction_od_mm", c.suction_od_mm},
                         {"fixing_points", points},
                         {"screws_per_point", c.screws_per_point},
+                        {"profile_stiffness_nm2", c.profile_stiffness_nm2},
+                        {"profile_moment_nm", c.profile_moment_nm},
+                        {"profile_bolt_mm", c.profile_bolt_mm},
+                        {"profile_bolt_n_mm2", c.profile_bolt_n_mm2},
                         {"stand_off_m", c.stand_off_m},
                         {"clearance_m", c.clearance_m},
                         {"rear_exposure", c.rear_exposure},
@@ -133,7 +137,12 @@ ordered_json to_json(const BlockModel& b) {
                                {"breaker_a", b.breaker_a},
                                {"breaker_curve", b.breaker_curve},
                                {"residual_current_ma", b.residual_current_ma},
-                               {"release_height_m", b.release_height_m}};
+                               {"release_height_m", b.release_height_m},
+                               {"expansion", key(equipment_keys::expansion(), b.expansion)},
+                               {"oil_trap_every_m", b.oil_trap_every_m},
+                               {"least_flow_share", b.least_flow_share},
+                               {"power_factor", b.power_factor},
+                               {"ventilated_enclosure", b.ventilated_enclosure}};
     out.update(rest);
     return out;
 }
@@ -175,6 +184,20 @@ ordered_json to_json(const FixingMethod& m) {
             {"pull_out_n", m.pull_out_n},
             {"shear_n", m.shear_n},
             {"edge_distance_m", m.edge_distance_m},
+            {"kind", key(equipment_keys::fixing_kind(), m.kind)},
+            {"spacing_min_m", m.spacing_min_m},
+            {"joint_distance_m", m.joint_distance_m},
+            {"drill_mm", m.drill_mm},
+            {"depth_mm", m.depth_mm},
+            {"torque_nm", m.torque_nm},
+            {"head_diameter_mm", m.head_diameter_mm},
+            {"head_strength_n_mm2", m.head_strength_n_mm2},
+            {"bolt_mm", m.bolt_mm},
+            {"bolt_n_mm2", m.bolt_n_mm2},
+            {"ballast_kg", m.ballast_kg},
+            {"friction", m.friction},
+            {"frame_depth_m", m.frame_depth_m},
+            {"frame_mass_kg", m.frame_mass_kg},
             {"steps", m.steps}};
 }
 

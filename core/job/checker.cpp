@@ -68,6 +68,7 @@ class Checker {
         check_coordinates(problems_, path, values, 2);
     }
     void text_if_any(const char* key, const std::string& value) { text(key, value); }
+    void true_if_set(const char* key, bool value) { boolean(key, value); }
     void uuid_if_any(const char* key, const std::string& value) { uuid(key, value, may_be_empty); }
     void number_unless(const char* key, double value, Range range, double) { number(key, value, range); }
     void outline(const char* key, const std::vector<Point2>& value, Presence p) {
@@ -165,6 +166,10 @@ void check_unique_ids(ProblemList& problems, const Job& job) {
     ids.add_list(job.site.surfaces, site, "surfaces");
     ids.add_list(job.site.obstacles, site, "obstacles");
     ids.add_list(job.site.spots, site, "spots");
+    ids.add_list(job.site.rooms, site, "rooms");
+    const Path water{&site, "water", 0, nullptr};
+    ids.add_list(job.site.water.fixtures, water, "fixtures");
+    ids.add_list(job.site.water.dead_legs, water, "dead_legs");
     const Path surfaces{&site, "surfaces", 0, nullptr};
     for (std::size_t i = 0; i < job.site.surfaces.size(); ++i) {
         const Path surface{&surfaces, nullptr, i, &job.site.surfaces[i].label};

@@ -134,6 +134,7 @@ class Reader {
         if (object_.contains(key)) value = read;
     }
     void text_if_any(const char* key, std::string& value) { text(key, value); }
+    void true_if_set(const char* key, bool& value) { boolean(key, value); }
     void uuid_if_any(const char* key, std::string& value) { uuid(key, value, may_be_empty); }
     void number_unless(const char* key, double& value, Range range, double) { number(key, value, range); }
     void outline(const char* key, std::vector<Point2>& value, Presence presence) {
@@ -297,6 +298,10 @@ class Writer {
         text(key, value);
     }
     void uuid_if_any(const char* key, const std::string& value) { text_if_any(key, value); }
+    void true_if_set(const char* key, bool value) {
+        if (!value) return left_out_.push_back(key);
+        boolean(key, value);
+    }
     void number_unless(const char* key, double value, Range range, double usual) {
         if (value == usual) return left_out_.push_back(key);
         number(key, value, range);

@@ -5,6 +5,7 @@
 // Labels come before ids: a problem with the id then already shows the label.
 
 #include "core/job/field_rules.h"
+#include "core/job/house_fields.h"
 #include "core/job/job.h"
 
 namespace wg::job_fields {
@@ -130,6 +131,8 @@ void describe(Io& io, typename Io::template Ref<Surface> s) {
     io.object("rafters", s.rafters);
     io.list("keep_outs", s.keep_outs);
     io.number("ridge_height_m", s.ridge_height_m, {0.0, 1000.0});
+    io.true_if_set("snow_held", s.snow_held);
+    io.optional_number("spare_load_kn_m2", s.spare_load_kn_m2, {0.0, 100.0});
     io.uuid_if_any("footprint_edge_id", s.footprint_edge_id);
     io.extra(s.extra_json);
 }
@@ -226,6 +229,8 @@ void describe(Io& io, typename Io::template Ref<CylinderSpot> s) {
     io.number("room_temperature_c", s.room_temperature_c, {-50.0, 60.0});
     io.boolean("ventilated", s.ventilated);
     io.boolean("ignition_source", s.ignition_source);
+    io.object_if_other("cable", s.cable);
+    io.number_unless("distribution_m", s.distribution_m, {0.0, 500.0}, 0.0);
     io.object("supply", s.supply);
     io.object("earth", s.earth);
     io.object("cold", s.cold);
@@ -252,6 +257,10 @@ void describe(Io& io, typename Io::template Ref<Site> s) {
     io.number_unless("declination_deg", s.declination_deg, {-180.0, 180.0}, 0.0);
     io.optional_number("street_azimuth_deg", s.street_azimuth_deg, bearing);
     io.list("spots", s.spots);
+    io.object_if_other("hill", s.hill);
+    io.list_if_any("rooms", s.rooms, max_rooms);
+    io.object_if_other("electrics", s.electrics);
+    io.object_if_other("water", s.water);
     io.extra(s.extra_json);
 }
 

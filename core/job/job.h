@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 
+#include "core/job/house.h"
 #include "core/quantity/geometry.h"
 
 namespace wg {
@@ -99,8 +100,10 @@ struct Surface {
     Covering covering = Covering::clay_tile;
     RafterGrid rafters;
     std::vector<KeepOut> keep_outs;
-    double ridge_height_m = 0.0;    ///< height of the building's ridge over ground, for wind; 0: highest corner
-    std::string footprint_edge_id;  ///< of the building edge it rises over or stands on; empty: drawn free
+    double ridge_height_m = 0.0;  ///< height of the building's ridge over ground, for wind; 0: highest corner
+    bool snow_held = false;       ///< snow guard, parapet or the like keeps snow from sliding off
+    std::optional<double> spare_load_kn_m2;  ///< what a level surface may carry besides, 0..100; absent: not known
+    std::string footprint_edge_id;           ///< of the building edge it rises over or stands on; empty: drawn free
     std::string extra_json;
     friend bool operator==(const Surface&, const Surface&) = default;
 };
@@ -206,7 +209,9 @@ struct CylinderSpot {
     double room_temperature_c = 18.0;
     bool ventilated = false;
     bool ignition_source = false;
-    Service supply;  ///< electrical, own protected circuit
+    CableRoute cable;             ///< of the block's circuit
+    double distribution_m = 0.0;  ///< way of that circuit from the distribution board, 0: only `supply`'s, 0..500
+    Service supply;               ///< electrical, own protected circuit
     Service earth;
     Service cold;
     Service hot;
@@ -231,6 +236,10 @@ struct Site {
     double declination_deg = 0.0;              ///< of the compass the horizon was read with, east positive, -180..180
     std::optional<double> street_azimuth_deg;  ///< true bearing from the house to the street
     std::vector<CylinderSpot> spots;
+    Hill hill;
+    std::vector<Room> rooms;
+    Electrics electrics;
+    WaterSupply water;
     std::string extra_json;
     friend bool operator==(const Site&, const Site&) = default;
 };

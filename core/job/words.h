@@ -41,6 +41,14 @@ const std::vector<Word<BuildingShape>>& words<BuildingShape>();
 template <>
 const std::vector<Word<MarkKind>>& words<MarkKind>();
 template <>
+const std::vector<Word<HillKind>>& words<HillKind>();
+template <>
+const std::vector<Word<EarthingSystem>>& words<EarthingSystem>();
+template <>
+const std::vector<Word<CableMethod>>& words<CableMethod>();
+template <>
+const std::vector<Word<Fixture>>& words<Fixture>();
+template <>
 const std::vector<Word<TappingCycle>>& words<TappingCycle>();
 template <>
 const std::vector<Word<DrawSource>>& words<DrawSource>();

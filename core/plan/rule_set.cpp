@@ -14,6 +14,31 @@ using fields::Reader;
 
 constexpr int rule_set_schema = 1;
 
+void read_snow(Reader& r, fixing::ActionRules& a) {
+    static const std::vector<std::string> rules = {"fixed",   "alpine",        "central_east", "central_west",
+                                                   "iberian", "mediterranean", "uk_ireland"};
+    if (r.has("snow_rule")) a.snow_rule = static_cast<fixing::SnowRule>(r.one_of("snow_rule", rules));
+    a.snow_zone = r.number_or("snow_zone", a.snow_zone, 0.0, 10.0, "");
+    a.snow_exposure = r.number_or("snow_exposure", a.snow_exposure, 0.5, 1.5, "");
+    a.snow_thermal = r.number_or("snow_thermal", a.snow_thermal, 0.3, 1.2, "");
+    a.snow_density_kn_m3 = r.number_or("snow_density_kn_m3", a.snow_density_kn_m3, 1.0, 5.0, "kN/m3");
+    a.snow_slides = r.flag_or("snow_slides", a.snow_slides);
+}
+
+void read_net_pressure(Reader& r, fixing::ActionRules& a) {
+    static const std::vector<std::string> rules = {"surface_share", "two_faces", "coefficients"};
+    if (r.has("net_pressure")) a.net_pressure = static_cast<fixing::NetPressureRule>(r.one_of("net_pressure", rules));
+    a.hidden_face_share = r.number_or("hidden_face_share", a.hidden_face_share, 0.0, 1.0, "");
+    a.net_uplift_middle = r.number_or("net_uplift_middle", a.net_uplift_middle, -5.0, 0.0, "");
+    a.net_uplift_edge = r.number_or("net_uplift_edge", a.net_uplift_edge, -5.0, 0.0, "");
+    a.net_pressure_all = r.number_or("net_pressure_all", a.net_pressure_all, 0.0, 5.0, "");
+    a.net_pressure_source = r.text_or("net_pressure_source", "");
+    if (a.net_pressure == fixing::NetPressureRule::coefficients && a.net_pressure_source.empty())
+        r.problem("net_pressure_source", "is missing", "Name the guide that the net coefficients come from");
+    if (a.net_uplift_edge > a.net_uplift_middle)
+        r.problem("net_uplift_edge", "lifts less than net_uplift_middle", "Edge zones lift at least as much");
+}
+
 fixing::ActionRules read_actions(Reader r) {
     fixing::ActionRules a;
     a.basic_wind_m_s = r.number("basic_wind_m_s", 10.0, 80.0, "m/s");
@@ -28,6 +53,11 @@ fixing::ActionRules read_actions(Reader r) {
     a.gamma_timber = r.number("gamma_timber", 1.0, 2.0, "");
     a.timber_density_kg_m3 = r.number("timber_density_kg_m3", 200.0, 800.0, "kg/m3");
     a.standing_off_net_factor = r.number("standing_off_net_factor", 0.1, 3.0, "");
+    read_snow(r, a);
+    read_net_pressure(r, a);
+    a.wind_altitude_per_m = r.number_or("wind_altitude_per_m", 0.0, 0.0, 0.005, "1/m");
+    a.gamma_bolt = r.number_or("gamma_bolt", a.gamma_bolt, 1.0, 2.0, "");
+    a.deflection_span_share = r.number_or("deflection_span_share", a.deflection_span_share, 50.0, 1000.0, "");
     a.source = r.text("source");
     r.done();
     return a;
@@ -101,6 +131,23 @@ std::vector<ServiceRule> read_service(Reader& root) {
     return out;
 }
 
+ChargeDuties read_duties(Reader r) {
+    ChargeDuties d;
+    for (Reader& item : r.objects("leak_checks")) {
+        LeakDuty duty;
+        duty.by_mass = item.one_of("by", {"t_co2e", "kg"}) == 1;
+        duty.from = item.number("from", 0.0, 1e6, duty.by_mass ? "kg" : "t CO2e");
+        duty.every_months = item.whole("every_months", 1, 240);
+        item.done();
+        d.leak_checks.push_back(duty);
+    }
+    d.by_mass = r.texts("by_mass", false);
+    d.not_fluorinated = r.texts("not_fluorinated", false);
+    d.source = r.text("source");
+    r.done();
+    return d;
+}
+
 }  // namespace
 
 Result<RuleSet> rule_set_from_json(std::string_view text, const std::string& file_name) {
@@ -119,6 +166,7 @@ Result<RuleSet> rule_set_from_json(std::string_view text, const std::string& fil
     if (auto tax = root.object("tax")) rules.tax = read_tax(std::move(*tax));
     rules.market = read_market(root);
     rules.service = read_service(root);
+    if (auto duties = root.object("charge_duties", false)) rules.duties = read_duties(std::move(*duties));
     root.done();
     if (!problems.empty()) return problems;
     return rules;

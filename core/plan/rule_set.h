@@ -27,6 +27,21 @@ struct ServiceRule {
     std::string source;
 };
 
+/// Regular leak checks: from this charge on, at least every so many months.
+struct LeakDuty {
+    bool by_mass = false;  ///< from kg; else from t CO2e
+    double from = 5.0;
+    int every_months = 12;
+};
+
+/// Duties that go with the charge of a fluorinated gas.
+struct ChargeDuties {
+    std::vector<LeakDuty> leak_checks;
+    std::vector<std::string> by_mass;          ///< refrigerants counted by mass, others by t CO2e
+    std::vector<std::string> not_fluorinated;  ///< refrigerants that the duties do not touch
+    std::string source;                        ///< empty: the rule set names no duties
+};
+
 struct RuleSet {
     std::string id;
     std::string label;
@@ -36,6 +51,7 @@ struct RuleSet {
     quote::TaxRules tax;
     std::vector<MarketRule> market;
     std::vector<ServiceRule> service;
+    ChargeDuties duties;
 };
 
 [[nodiscard]] Result<RuleSet> rule_set_from_json(std::string_view text, const std::string& file_name);

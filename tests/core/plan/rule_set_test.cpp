@@ -57,6 +57,45 @@ TEST(RuleSet, neutral_default_holds_the_recommended_values_of_the_standards) {
     EXPECT_DOUBLE_EQ(a.timber_density_kg_m3, 350.0);
 }
 
+// Article 5 of the same regulation: 12, 6 and 3 months from 5, 50, 500 t, or from 1, 10, 100 kg for gases of Annex II.
+TEST(RuleSet, duties_by_charge_are_those_of_the_regulation) {
+    const ChargeDuties d = shipped().duties;
+    ASSERT_EQ(d.leak_checks.size(), 6U);
+    EXPECT_FALSE(d.leak_checks[0].by_mass);
+    EXPECT_DOUBLE_EQ(d.leak_checks[0].from, 5.0);
+    EXPECT_EQ(d.leak_checks[0].every_months, 12);
+    EXPECT_TRUE(d.leak_checks[5].by_mass);
+    EXPECT_EQ(d.leak_checks[5].every_months, 3);
+    EXPECT_EQ(d.by_mass, std::vector<std::string>{"R1234yf"});
+}
+
+TEST(RuleSet, examples_read_and_say_that_they_are_examples) {
+    for (const char* id : {"example-mountain", "example-sea-level-map"}) {
+        std::ifstream file(std::string(WG_RESOURCES_DIR) + "/rules/" + id + ".json");
+        std::stringstream text;
+        text << file.rdbuf();
+        const Result<RuleSet> result = rule_set_from_json(text.str(), id);
+        ASSERT_TRUE(result.ok()) << text_of(result.problems());
+        EXPECT_EQ(result.value().id, id);
+        EXPECT_TRUE(result.value().assumed);
+        EXPECT_NE(result.value().label.find("Example"), std::string::npos);
+        EXPECT_NE(result.value().actions.snow_rule, fixing::SnowRule::fixed);
+    }
+}
+
+TEST(RuleSet, net_coefficients_ask_for_their_source_and_an_order) {
+    json document = json::parse(shipped_text());
+    document["actions"]["net_pressure"] = "coefficients";
+    document["actions"].erase("net_pressure_source");
+    EXPECT_TRUE(names(problems_of(document), "actions.net_pressure_source"));
+    document = json::parse(shipped_text());
+    document["actions"]["net_uplift_edge"] = -0.2;
+    EXPECT_TRUE(names(problems_of(document), "actions.net_uplift_edge"));
+    document = json::parse(shipped_text());
+    document["actions"]["snow_rule"] = "lunar";
+    EXPECT_TRUE(names(problems_of(document), "actions.snow_rule"));
+}
+
 // Regulation (EU) 2024/573, Annex IV: split systems under 3 kg from GWP 750 since 2025-01-01.
 TEST(RuleSet, market_rules_hold_the_dates_of_the_regulation) {
     const RuleSet rules = shipped();
