@@ -98,6 +98,10 @@ void engineering(const Job& job, const Selection& with, Plan& plan) {
     services.demand = job.demand;
     services.total_charge_kg = plan.run.total_charge_kg;
     services.refrigerant = with.refrigerant;
+    services.electrics = job.site.electrics;
+    services.water = job.site.water;
+    for (const PlacementPlan& placement : plan.placements)
+        services.collector_top_m = std::max(services.collector_top_m, placement.placed.highest_m);
     plan.services = services::provide(services);
 }
 

@@ -130,6 +130,8 @@ void provide_room(const Input& input, Outcome& out) {
 Outcome provide(const Input& input) {
     Outcome out;
     provide_electrical(input, out);
+    provide_supply_checks(input, out);
+    provide_earthing(input, out);
     provide_water(input, out);
     provide_room(input, out);
     return out;

@@ -37,31 +37,6 @@ double safety_valve_bar(double cylinder_max_bar) noexcept {
     return 0.0;
 }
 
-double voltage_drop_v(int phases, double length_m, double section_mm2, double current_a, double cos_phi) noexcept {
-    constexpr double resistivity_ohm_mm2_m = 0.0225, reactance_ohm_m = 0.00008;
-    const double b = phases == 3 ? 1.0 : 2.0;
-    const double sin_phi = std::sqrt(std::max(0.0, 1.0 - cos_phi * cos_phi));
-    return b * (resistivity_ohm_mm2_m * length_m / section_mm2 * cos_phi + reactance_ohm_m * length_m * sin_phi) *
-           current_a;
-}
-
-double ampacity_a(int phases, double section_mm2) noexcept {
-    const bool three = phases == 3;
-    if (section_mm2 == 1.5) return three ? 15.0 : 16.5;
-    if (section_mm2 == 2.5) return three ? 20.0 : 23.0;
-    if (section_mm2 == 4.0) return three ? 27.0 : 30.0;
-    if (section_mm2 == 6.0) return three ? 34.0 : 38.0;
-    return 0.0;
-}
-
-double breaker_at_least_a(double current_a) noexcept {
-    constexpr std::array<double, 8> ratings_a{6.0, 10.0, 13.0, 16.0, 20.0, 25.0, 32.0, 40.0};
-    for (const double rating : ratings_a) {
-        if (rating >= current_a) return rating;
-    }
-    return 0.0;
-}
-
 RoomCharge room_charge(double charge_kg, double lfl_kg_m3, bool mildly, double release_height_m,
                        double floor_area_m2) noexcept {
     RoomCharge r;

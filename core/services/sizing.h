@@ -1,5 +1,5 @@
 #pragma once
-// Formulas for cable, water and room, each for itself.
+// Formulas for water and room, each for itself.
 
 #include <string>
 
@@ -18,16 +18,6 @@ namespace wg::services {
 /// Safety valve for a cylinder: the greatest of 6, 4 and 3 bar within its limit (6 is the usual
 /// setting on closed cylinders); 0 when none fits.
 [[nodiscard]] double safety_valve_bar(double cylinder_max_bar) noexcept;
-
-/// Voltage drop of a copper circuit, V: u = b (rho1 L/S cos + lambda L sin) I with b 2 single phase, 1 three phase,
-/// rho1 0.0225 ohm mm2/m, lambda 0.00008 ohm/m (IEC 60364-5-52 annex G). Length one way.
-[[nodiscard]] double voltage_drop_v(int phases, double length_m, double section_mm2, double current_a,
-                                    double cos_phi) noexcept;
-/// Current that PVC copper cable in conduit on a wall carries, A: IEC 60364-5-52 table B.52.4 (B.52.2), method B2, 30
-/// deg C, for 1.5, 2.5, 4, 6 mm2 (from memory); 0 for other sections.
-[[nodiscard]] double ampacity_a(int phases, double section_mm2) noexcept;
-/// Smallest of the standard ratings 6, 10, 13, 16, 20, 25, 32, 40 A that is not below; 0 when there is none.
-[[nodiscard]] double breaker_at_least_a(double current_a) noexcept;
 
 /// Charge limits of IEC 60335-2-40 annex GG (also EN 378-1), kg, for a refrigerant of that lower flammability limit.
 struct RoomCharge {

@@ -1,108 +1,20 @@
-#include "core/services/services.h"
-
-#include <gtest/gtest.h>
-
-#include <algorithm>
-#include <cmath>
-#include <fstream>
-#include <sstream>
+#include "tests/core/services/a_good_spot.h"
 
 namespace wg::services {
 namespace {
 
-std::shared_ptr<const refrigerant::Properties> load(const std::string& name) {
-    std::ifstream file(std::string(WG_RESOURCES_DIR) + "/refrigerants/" + name + ".json");
-    std::stringstream text;
-    text << file.rdbuf();
-    auto result = refrigerant::Properties::from_json(text.str(), name);
-    EXPECT_TRUE(result.ok()) << name;
-    return result.ok() ? result.value() : nullptr;
-}
+using test::expect;
+using test::find;
+using test::good;
+using test::load;
 
-/// A spot with everything there and room to spare.
-Input good() {
-    Input in;
-    in.spot.id = "spot";
-    in.spot.label = "Utility room";
-    for (Service* s :
-         {&in.spot.supply, &in.spot.earth, &in.spot.cold, &in.spot.hot, &in.spot.drain, &in.spot.recirculation}) {
-        s->present = true;
-    }
-    in.spot.free_width_m = in.spot.free_depth_m = 0.9;
-    in.spot.floor_load_measured = true;
-    in.demand.cycle = TappingCycle::l;
-    in.demand.set_point_c = 60.0;
-    in.total_charge_kg = 1.2;
-    return in;
-}
-
-const Finding* find(const Outcome& o, const std::string& code) {
-    const auto at =
-        std::find_if(o.findings.begin(), o.findings.end(), [&](const Finding& f) { return f.code == code; });
-    return at == o.findings.end() ? nullptr : &*at;
-}
-
-void expect(const Input& in, const char* code, Severity severity) {
-    const Outcome o = provide(in);
-    ASSERT_NE(find(o, code), nullptr) << code;
-    EXPECT_EQ(find(o, code)->severity, severity) << code;
-    EXPECT_EQ(find(o, code)->place_id, "spot");
-    EXPECT_FALSE(find(o, code)->rule.empty());
-    EXPECT_FALSE(find(o, code)->source.empty());
-}
-
-TEST(Provide, AGoodSpotHasOnlyTheScaldNote) {
+TEST(Provide, AGoodSpotHasOnlyTheNotesOfBondingAndScalding) {
     const Outcome o = provide(good());
-    ASSERT_EQ(o.findings.size(), 1U);
-    EXPECT_EQ(o.findings[0].code, "water.scald");
+    ASSERT_EQ(o.findings.size(), 2U);
+    EXPECT_EQ(o.findings[0].code, "supply.bonding");
+    EXPECT_EQ(o.findings[1].code, "water.scald");
     EXPECT_TRUE(o.water.mixing_valve);
     EXPECT_TRUE(o.water.to_be_made.empty());
-}
-
-TEST(Electrical, CurrentCableBreakerAndDrop) {
-    Input in = good();
-    in.spot.supply.distance_m = 18.0;  // 20 m with the allowance
-    const Electrical e = provide(in).electrical;
-    EXPECT_NEAR(e.running_a, 6.0 + 1500.0 / 230.0, 1e-9);
-    EXPECT_NEAR(e.starting_a, 18.0 + 1500.0 / 230.0, 1e-9);
-    EXPECT_EQ(e.cable_m, 20.0);
-    EXPECT_EQ(e.breaker_a, 13.0);  // the next over 12.5 A
-    EXPECT_EQ(e.breaker_curve, "C");
-    EXPECT_EQ(e.cable_mm2, 1.5);  // loses 2.95 %, just within the 3 % wanted
-    const double sine = std::sqrt(1.0 - 0.81);
-    const double by_hand = 2.0 * (0.0225 * 20.0 / e.cable_mm2 * 0.9 + 0.00008 * 20.0 * sine) * e.running_a / 2.30;
-    EXPECT_NEAR(e.drop_percent, by_hand, 1e-9);
-    in.spot.supply.distance_m = 19.0;
-    EXPECT_EQ(provide(in).electrical.cable_mm2, 2.5);
-}
-
-TEST(Electrical, ALongerWayNeverTakesAThinnerCable) {
-    double before = 0.0;
-    for (double way = 0.0; way < 150.0; way += 2.0) {
-        Input in = good();
-        in.spot.supply.distance_m = way;
-        const Electrical e = provide(in).electrical;
-        EXPECT_GE(e.cable_mm2, before);
-        before = e.cable_mm2;
-    }
-    Input far = good();
-    far.spot.supply.distance_m = 150.0;
-    expect(far, "supply.voltage-drop", Severity::stop);
-    far.spot.supply.distance_m = 90.0;
-    expect(far, "supply.voltage-drop-noticeable", Severity::note);
-}
-
-TEST(Electrical, StartingCurrentAgainstTheBreakersCurve) {
-    Input in = good();
-    in.block.breaker_curve = "B";  // 13 A releases from 39 A
-    in.block.start_current_a = 30.0;
-    EXPECT_EQ(find(provide(in), "supply.inrush"), nullptr);
-    in.block.start_current_a = 33.0;
-    expect(in, "supply.inrush", Severity::caution);
-    in.block.breaker_curve = "C";
-    EXPECT_EQ(find(provide(in), "supply.inrush"), nullptr);
-    in.cylinder.immersion_w = 9000.0;
-    expect(in, "supply.too-large", Severity::stop);
 }
 
 TEST(Water, ExpansionVesselOfAUsualCylinder) {

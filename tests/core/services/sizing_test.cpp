@@ -39,24 +39,6 @@ TEST(Water, VesselSizes) {
     EXPECT_EQ(vessel_l(4.2, 6.0, 5.4), 0.0);
 }
 
-TEST(Cable, VoltageDropOfAnnexG) {
-    // IEC 60364-5-52 annex G (constants from memory), 230 V, rows worked apart from this program.
-    constexpr double volts = 0.02;
-    EXPECT_NEAR(voltage_drop_v(1, 20.0, 1.5, 10.0, 1.0), 6.00, volts);
-    EXPECT_NEAR(voltage_drop_v(1, 20.0, 2.5, 10.0, 1.0), 3.60, volts);
-    EXPECT_NEAR(voltage_drop_v(1, 20.0, 1.5, 10.0, 0.8), 4.82, volts);
-    EXPECT_NEAR(voltage_drop_v(1, 30.0, 2.5, 16.0, 1.0), 8.64, volts);
-    EXPECT_NEAR(voltage_drop_v(3, 20.0, 1.5, 10.0, 1.0), 3.00, volts);
-}
-
-TEST(Cable, BreakersGoUpInStandardRatings) {
-    EXPECT_EQ(breaker_at_least_a(10.0), 10.0);
-    EXPECT_EQ(breaker_at_least_a(12.6), 13.0);
-    EXPECT_EQ(breaker_at_least_a(41.0), 0.0);
-    EXPECT_EQ(ampacity_a(1, 2.5), 23.0);
-    EXPECT_EQ(ampacity_a(1, 3.0), 0.0);
-}
-
 TEST(Room, PropaneCapsOfTheStandard) {
     // IEC 60335-2-40 annex GG, EN 378-1: LFL 0.038 kg/m3 gives 0.152, 0.988 and 4.94 kg.
     const RoomCharge r = room_charge(0.5, 0.038, false, 1.8, 1e6);
