@@ -1,8 +1,10 @@
 #include <algorithm>
+#include <array>
 
 #include "core/fixing/layout_rules.h"
 #include "core/heatpump/cycle.h"
 #include "core/plan/parts_of_plan.h"
+#include "core/season/schedule.h"
 
 namespace wg::plan::steps {
 namespace {
@@ -35,6 +37,18 @@ double rating_heat_w(const BlockModel& block, const refrigerant::Properties& ref
     const double swept_m3_s = block.displacement_cm3 * 1e-6 * block.speed_rpm / 60.0;
     const double flow_kg_s = swept_m3_s * filling * suction.density_kg_m3;
     return flow_kg_s * (suction.enthalpy_j_kg - refrigerant.liquid_enthalpy_j_kg(condensing_c - block.subcooling_k));
+}
+
+std::array<double, 12> cold_by_month_c(const Job& job, const Selection& with) {
+    constexpr std::array<int, 12> days{31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+    const std::array<double, 365> by_day = season::cold_inflow_c(with.weather->year.air_c, job.demand);
+    std::array<double, 12> out{};
+    std::size_t day = 0;
+    for (std::size_t month = 0; month < out.size(); ++month) {
+        for (int i = 0; i < days[month]; ++i)
+            out[month] += by_day[day++] / days[month];
+    }
+    return out;
 }
 
 constexpr double rating_evaporating_c = 0.0;
@@ -100,6 +114,7 @@ void engineering(const Job& job, const Selection& with, Plan& plan) {
     services.refrigerant = with.refrigerant;
     services.electrics = job.site.electrics;
     services.water = job.site.water;
+    services.cold_by_month_c = cold_by_month_c(job, with);
     for (const PlacementPlan& placement : plan.placements)
         services.collector_top_m = std::max(services.collector_top_m, placement.placed.highest_m);
     plan.services = services::provide(services);

@@ -43,6 +43,9 @@ void provide_supply_checks(const Input& input, Outcome& out);
 /// Residual current, fault loop, bonding, lightning protection, surges. After `provide_electrical`.
 void provide_earthing(const Input& input, Outcome& out);
 void provide_water(const Input& input, Outcome& out);
+/// Pipe sizes, losses and the way to hot water at the taps. After `provide_water`.
+void provide_hot_pipes(const Input& input, Outcome& out);
+void provide_hygiene(const Input& input, Outcome& out);
 void provide_room(const Input& input, Outcome& out);
 
 }  // namespace wg::services

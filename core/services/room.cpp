@@ -133,6 +133,8 @@ Outcome provide(const Input& input) {
     provide_supply_checks(input, out);
     provide_earthing(input, out);
     provide_water(input, out);
+    provide_hot_pipes(input, out);
+    provide_hygiene(input, out);
     provide_room(input, out);
     return out;
 }

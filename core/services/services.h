@@ -14,8 +14,13 @@
 namespace wg::services {
 
 // Assumptions that hold for every spot; each stands in the workings.
-inline constexpr double supply_pressure_bar = 3.0;  ///< cold supply behind a pressure reducer, bar gauge (practice)
-inline constexpr double valve_margin = 0.9;  ///< end pressure as a share of the safety valve's setting (practice)
+inline constexpr double reducing_share = 0.8;   ///< static pressure to the safety valve's setting, at most
+inline constexpr double tap_most_bar = 5.0;     ///< static at a tap, EN 806-2 and -3
+inline constexpr double tap_least_bar = 1.0;    ///< flowing at a tap, EN 806-3
+inline constexpr double dead_leg_most_l = 3.0;  ///< DVGW W 551
+inline constexpr double hot_within_s = 30.0;    ///< EN 806-2
+inline constexpr double fittings_share = 0.3;   ///< bends and fittings, of a pipe's length (practice)
+inline constexpr double valve_margin = 0.9;     ///< end pressure as a share of the safety valve's setting (practice)
 inline constexpr double hottest_store_c =
     60.0;  ///< expansion is reckoned to this or the set-point, whichever is hotter
 inline constexpr double cable_allowance_m = 2.0;    ///< from where the supply ends to the terminals

@@ -1,9 +1,9 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/quantity/constants.h"
 #include "core/quantity/text.h"
 #include "core/services/parts.h"
+#include "core/services/pipes.h"
 #include "core/services/sizing.h"
 
 namespace wg::services {
@@ -12,47 +12,144 @@ namespace {
 std::string litres(double v) {
     return fixed(v, 1) + " l";
 }
+std::string bar(double v) {
+    return fixed(v, 1) + " bar";
+}
 
-/// Energy of a day's draw-off, kWh: EU 812/2013 annex VII table 3.
-double day_kwh(TappingCycle cycle) noexcept {
-    switch (cycle) {
-        case TappingCycle::s: return 2.100;
-        case TappingCycle::m: return 5.845;
-        case TappingCycle::l: return 11.655;
-        case TappingCycle::xl: return 19.070;
-        case TappingCycle::xxl: return 24.530;
-    }
-    return 5.845;
+/// Gauge pressure where the supply enters, behind its reducing valve when there is one or one is planned.
+double entry_pressure_bar(const Input& input, bool reduced) {
+    const WaterSupply& w = input.water;
+    if (!reduced) return w.static_pressure_bar.value_or(w.reduced_to_bar);
+    return std::min(w.reduced_to_bar, w.static_pressure_bar.value_or(w.reduced_to_bar));
+}
+
+void pressures(const Input& input, const SpotFindings& findings, Outcome& out) {
+    Water& w = out.water;
+    const WaterSupply& supply = input.water;
+    const double cold_c = input.demand.cold_mean_c;
+    const double rise_bar = head_bar(input.spot.position.z_m - supply.entry_height_m, cold_c);
+    w.safety_valve_bar = safety_valve_bar(input.cylinder.max_pressure_bar);
+    const double limit_bar = reducing_share * w.safety_valve_bar;
+    const bool told = supply.static_pressure_bar.has_value();
+    const bool too_high =
+        told && (*supply.static_pressure_bar - rise_bar > limit_bar || *supply.static_pressure_bar > tap_most_bar);
+    w.reducing_valve = !supply.reducing_valve && (!told || too_high);
+    const bool reduced = supply.reducing_valve || w.reducing_valve;
+    const double entry_bar = entry_pressure_bar(input, reduced);
+    w.pressure_at_cylinder_bar = std::max(0.0, entry_bar - rise_bar);
+    const std::string limits = bar(limit_bar) + " at the cylinder (0.8 of the safety valve's " +
+                               bar(w.safety_valve_bar) + ") and " + bar(tap_most_bar) + " at the taps";
+    if (w.reducing_valve && too_high)
+        findings.add(Severity::note, Stage::visit, "water.reducing-valve",
+                     "The supply stands at " + bar(*supply.static_pressure_bar) + ", above " + limits +
+                         "; a reducing valve is in the list",
+                     "Set it to " + bar(supply.reduced_to_bar), "Static pressure below the safety valve and at taps",
+                     "EN 806-2; DIN 1988-200, from memory");
+    if (w.reducing_valve && !told)
+        findings.add(Severity::note, Stage::visit, "water.reducing-valve-unsure",
+                     "The static pressure is not told; a reducing valve set to " + bar(supply.reduced_to_bar) +
+                         " is in the list until it is",
+                     "Measure the pressure at a tap with nobody drawing and fill it in on Visit",
+                     "Static pressure below " + limits, "EN 806-2; DIN 1988-200, from memory");
+    if (reduced && entry_bar - rise_bar > limit_bar && w.safety_valve_bar > 0.0)
+        findings.add(Severity::caution, Stage::visit, "water.reducing-setting",
+                     "The reducing valve lets " + bar(w.pressure_at_cylinder_bar) +
+                         " stand at the cylinder; the safety valve of " + bar(w.safety_valve_bar) + " asks for " +
+                         bar(limit_bar) + " at most",
+                     "Set it to " + bar(std::max(0.0, limit_bar + rise_bar)) + " or less",
+                     "Static pressure up to 0.8 of the safety valve's setting", "EN 806-2; DIN 1988-200, from memory");
+    out.workings.push_back(
+        {"services.pressure",
+         "Pressure of the cold water",
+         "p = p_entry - rho g (z - z_entry)",
+         {{"where it enters", told ? bar(*supply.static_pressure_bar) : std::string("not told")},
+          {"reducing valve", supply.reducing_valve ? "there, " + bar(supply.reduced_to_bar)
+                             : w.reducing_valve    ? "planned, " + bar(supply.reduced_to_bar)
+                                                   : std::string("none needed")},
+          {"cylinder over the entry", fixed(input.spot.position.z_m - supply.entry_height_m, 1) + " m"},
+          {"safety valve", bar(w.safety_valve_bar) + ", cylinder made for " + bar(input.cylinder.max_pressure_bar)},
+          {"holds for", "nobody drawing"},
+          plumbers_word},
+         bar(w.pressure_at_cylinder_bar) + " at the cylinder, up to " + bar(limit_bar) + " wanted",
+         "EN 806-2; 0.8 of the safety valve by DIN 1988-200, from memory",
+         !told && !supply.reducing_valve});
 }
 
 void expansion(const Input& input, const SpotFindings& findings, Outcome& out) {
     Water& w = out.water;
     const double hot_c = std::max(input.demand.set_point_c, hottest_store_c);
     w.expansion_l = expansion_l(input.cylinder.volume_l, input.demand.cold_mean_c, hot_c);
-    w.safety_valve_bar = safety_valve_bar(input.cylinder.max_pressure_bar);
-    w.vessel_precharge_bar = supply_pressure_bar;
+    w.vessel_precharge_bar = w.pressure_at_cylinder_bar;
     const double end_bar = valve_margin * w.safety_valve_bar;
-    const double least_l = vessel_l(w.expansion_l, supply_pressure_bar, end_bar);
+    const double least_l = vessel_l(w.expansion_l, w.vessel_precharge_bar, end_bar);
     if (least_l <= 0.0) {
         findings.add(Severity::stop, Stage::visit, "water.pressure",
-                     "The cylinder takes " + fixed(input.cylinder.max_pressure_bar, 1) + " bar; with the supply at " +
-                         fixed(supply_pressure_bar, 1) + " bar nothing is left for the water to expand into",
-                     "Set the pressure reducer lower and have the vessel sized for it, or choose another cylinder",
-                     "Expansion below the safety valve's setting", "EN 806-2; supply pressure assumed");
+                     "The cylinder takes " + bar(input.cylinder.max_pressure_bar) + "; with " +
+                         bar(w.pressure_at_cylinder_bar) + " of cold water nothing is left for it to expand into",
+                     "Set the reducing valve lower and have the vessel sized for it, or choose another cylinder",
+                     "Expansion below the safety valve's setting", "EN 806-2");
     }
     w.vessel_l = least_l > 0.0 ? vessel_size_l(least_l) : 0.0;
-    out.workings.push_back({"services.expansion",
-                            "Expansion vessel on the cold inlet",
-                            "V = V_e (p_1 + 1)/(p_1 - p_0)",
-                            {{"cylinder", fixed(input.cylinder.volume_l, 0) + " l"},
-                             {"warmed from", fixed(input.demand.cold_mean_c, 1) + " to " + fixed(hot_c, 0) + " deg C"},
-                             {"V_e", fixed(w.expansion_l, 2) + " l"},
-                             {"p_0 supply and pre-charge", fixed(supply_pressure_bar, 1) + " bar assumed"},
-                             {"p_1", fixed(end_bar, 1) + " bar, " + fixed(100.0 * valve_margin, 0) + " % of a " +
-                                         fixed(w.safety_valve_bar, 0) + " bar valve"}},
-                            litres(least_l) + ", next size " + fixed(w.vessel_l, 0) + " l",
-                            "Kell 1975 densities; sizing form common practice, EN 806-2 context",
-                            true});
+    out.workings.push_back(
+        {"services.expansion",
+         "Expansion vessel on the cold inlet",
+         "V = V_e (p_1 + 1)/(p_1 - p_0)",
+         {{"cylinder", fixed(input.cylinder.volume_l, 0) + " l"},
+          {"warmed from", fixed(input.demand.cold_mean_c, 1) + " to " + fixed(hot_c, 0) + " deg C"},
+          {"V_e", fixed(w.expansion_l, 2) + " l"},
+          {"p_0 cold water and pre-charge", bar(w.vessel_precharge_bar) + ", see the pressure of the cold water"},
+          {"p_1", bar(end_bar) + ", " + fixed(100.0 * valve_margin, 0) + " % of a " + fixed(w.safety_valve_bar, 0) +
+                      " bar valve"},
+          {"holds for", "a vessel for drinking water beside the cylinder, pre-charge set before filling"},
+          plumbers_word},
+         litres(least_l) + ", next size " + fixed(w.vessel_l, 0) + " l, pre-charge " + bar(w.vessel_precharge_bar),
+         "Kell 1975 densities; sizing form common practice, EN 806-2 context",
+         !input.water.static_pressure_bar && !input.water.reducing_valve});
+}
+
+void discharge(const Input& input, const SpotFindings& findings, Outcome& out) {
+    constexpr double beside_m = 1.0;
+    constexpr int bends = 3;
+    const Service& drain = input.spot.drain;
+    const double way_m = drain.present ? beside_m : std::max(beside_m, drain.distance_m);
+    const double outlet = valve_outlet_dn(input.cylinder.volume_l);
+    const Discharge tubes = discharge_pipe(outlet, way_m, bends);
+    out.water.valve_outlet_mm = tubes.to_tundish_mm;
+    out.water.discharge_mm = tubes.from_tundish_mm;
+    if (!(tubes.from_tundish_mm > 0.0))
+        findings.add(Severity::caution, Stage::visit, "water.discharge",
+                     "The safety valve's discharge is " + fixed(way_m, 1) + " m long, more than the tables hold",
+                     "Bring a drain nearer to the cylinder, or choose another spot",
+                     "Discharge that carries the whole flow away", "Approved Document G3 (England), table 3.1");
+    out.workings.push_back(
+        {"services.discharge",
+         "Discharge of the safety valve",
+         "length + bends r <= 9, 18, 27 m for one, two, three sizes above the valve's",
+         {{"cylinder", fixed(input.cylinder.volume_l, 0) + " l: valve DN " + fixed(outlet, 0)},
+          {"way to the drain", fixed(way_m, 1) + " m" + (drain.present ? ", drain at the spot" : "")},
+          {"bends", std::to_string(bends) + " assumed"},
+          {"tundish", "within 0.5 m of the valve, upright, seen by people; 0.3 m straight down behind it"},
+          {"holds for", "copper, falling all the way, ending where hot water harms nobody"},
+          plumbers_word},
+         fixed(tubes.to_tundish_mm, 0) + " mm to the tundish, " +
+             (tubes.from_tundish_mm > 0.0 ? fixed(tubes.from_tundish_mm, 0) + " mm from there"
+                                          : std::string("beyond the table from there")),
+         "Approved Document G3 (England), table 3.1; valve by DIN 1988-200, from memory",
+         true});
+}
+
+/// What the survey leaves open of the water supply.
+void not_told(const Input& input, const SpotFindings& findings) {
+    const WaterSupply& w = input.water;
+    std::string missing;
+    if (!w.static_pressure_bar) add_missing(missing, "static pressure");
+    if (!w.hardness_mmol_l) add_missing(missing, "hardness");
+    if (w.fixtures.empty()) add_missing(missing, "draw-off points");
+    if (w.dead_legs.empty()) add_missing(missing, "hot pipes to the taps");
+    if (missing.empty()) return;
+    findings.add(Severity::caution, Stage::visit, "water.not-told",
+                 "The survey does not tell of the water supply: " + missing + "; what depends on it is not worked out",
+                 "Fill in on Visit", "Supply known before the cylinder is offered", "EN 806-2, 3.1 (basis of design)");
 }
 
 void services_to_make(const Input& input, const SpotFindings& findings, Outcome& out) {
@@ -87,88 +184,15 @@ void services_to_make(const Input& input, const SpotFindings& findings, Outcome&
     }
 }
 
-void scald(const Input& input, const SpotFindings& findings, Outcome& out) {
-    constexpr double safe_c = 48.0;
-    const Demand& d = input.demand;
-    const double programme_c = d.hygiene.rule != HygieneRule::none ? d.hygiene.target_c : 0.0;
-    const double hottest_c = std::max({d.set_point_c, hottest_store_c, programme_c});
-    out.water.mixing_valve = hottest_c > safe_c;
-    findings.add(
-        Severity::note, Stage::fitting, "water.scald",
-        "The cylinder may hold water of " + fixed(hottest_c, 0) +
-            " deg C; 55 deg C burns in about 30 s. A thermostatic mixing valve is in the list",
-        "Set the mixing valve to 48 deg C or less at baths (44 deg C is usual), 41 deg C at showers and basins",
-        "Water at the outlet up to 48 deg C", "Approved Document G3 (England); mixing valve schemes, from memory");
-}
-
-/// A programme that heats the store to 60 deg C answers a low set-point; whether it gets there the year shows.
-bool has_programme(const Demand& d) {
-    return d.hygiene.rule != HygieneRule::none && d.hygiene.target_c >= 60.0;
-}
-
-/// Litres at the store's temperature that a day draws.
-double day_litres(const Demand& d) {
-    const double span_k = std::max(1.0, d.set_point_c - d.cold_mean_c);
-    if (d.draw_source == DrawSource::household)
-        return d.household.persons * d.household.litres_40_per_person * d.scale * (40.0 - d.cold_mean_c) / span_k;
-    return day_kwh(d.cycle) * d.scale * joule_per_kwh / (water_specific_heat_j_kgk * span_k);
-}
-
-void hygiene(const Input& input, const SpotFindings& findings) {
-    const Demand& d = input.demand;
-    if (has_programme(d)) {
-        if (d.set_point_c < 60.0)
-            findings.add(Severity::note, Stage::visit, "water.hygiene-programme",
-                         "The store is kept at " + fixed(d.set_point_c, 0) + " deg C; a " +
-                             (d.hygiene.rule == HygieneRule::daily ? "daily" : "weekly") + " programme heats it to " +
-                             fixed(d.hygiene.target_c, 0) + " deg C",
-                         "See the findings of the year for how much of the store it reaches",
-                         "Stored hot water at 60 deg C", "HSE, HSG274 part 2, 2014");
-    } else if (d.set_point_c < 55.0) {
-        findings.add(Severity::caution, Stage::visit, "water.legionella",
-                     "The store is kept at " + fixed(d.set_point_c, 0) +
-                         " deg C; legionella grow between 20 and 45 deg C and die slowly below 55",
-                     "Raise the set-point to 60 deg C, or have the immersion heater lift the whole store to 60 deg C "
-                     "at times that local rules ask for",
-                     "Stored hot water at 60 deg C", "HSE, HSG274 part 2, 2014");
-    } else if (d.set_point_c < 60.0) {
-        findings.add(Severity::note, Stage::visit, "water.below-60",
-                     "The store is kept at " + fixed(d.set_point_c, 0) +
-                         " deg C, below the 60 deg C that guides ask of stored water",
-                     "Let the immersion heater lift the store to 60 deg C at times that local rules ask for",
-                     "Stored hot water at 60 deg C", "HSE, HSG274 part 2, 2014");
-    }
-    const double day_l = day_litres(d);
-    constexpr double standing_days = 2.0;
-    if (input.cylinder.volume_l > standing_days * day_l) {
-        findings.add(
-            Severity::note, Stage::layout, "water.standing",
-            "A day draws about " + fixed(day_l, 0) + " l at store temperature; the cylinder of " +
-                fixed(input.cylinder.volume_l, 0) + " l holds " + fixed(input.cylinder.volume_l / day_l, 1) + " days",
-            "A smaller cylinder keeps the water fresher and loses less",
-            "Stored water renewed within " + fixed(standing_days, 0) + " days", "common practice, no published source");
-    }
-}
-
-void condenser(const Input& input, const SpotFindings& findings) {
-    if (input.block.condenser != CondenserKind::immersed || input.block.condenser_double_wall) return;
-    findings.add(Severity::caution, Stage::layout, "water.single-wall-condenser",
-                 "The condenser lies in drinking water with a single wall between it and refrigerant with oil",
-                 "Choose a block with a double-walled or wrapped condenser, or have the maker confirm that it is "
-                 "allowed where it is fitted",
-                 "Drinking water kept from other fluids by a wall that shows its leaks",
-                 "EN 1717 principle, fluid categories");
-}
-
 }  // namespace
 
 void provide_water(const Input& input, Outcome& out) {
     const SpotFindings findings{input, out.findings};
+    not_told(input, findings);
+    pressures(input, findings, out);
     expansion(input, findings, out);
+    discharge(input, findings, out);
     services_to_make(input, findings, out);
-    scald(input, findings, out);
-    hygiene(input, findings);
-    condenser(input, findings);
 }
 
 }  // namespace wg::services

@@ -45,6 +45,15 @@ inline Input good() {
     in.electrics.main_fuse_a = 63.0;
     in.electrics.used_a = 30.0;
     in.electrics.surge_protection = true;
+    in.water.static_pressure_bar = 3.0;
+    in.water.hardness_mmol_l = 2.0;
+    in.water.farthest_pipe_m = 8.0;
+    in.water.fixtures = {{"f1", Fixture::basin, 1, {}},
+                         {"f2", Fixture::shower, 1, {}},
+                         {"f3", Fixture::kitchen_sink, 1, {}},
+                         {"f4", Fixture::wc_cistern, 1, {}},
+                         {"f5", Fixture::dishwasher, 1, {}}};
+    in.water.dead_legs = {{"l1", "kitchen", 5.0, 13.0, false, {}}};
     return in;
 }
 
