@@ -47,5 +47,6 @@ void provide_water(const Input& input, Outcome& out);
 void provide_hot_pipes(const Input& input, Outcome& out);
 void provide_hygiene(const Input& input, Outcome& out);
 void provide_room(const Input& input, Outcome& out);
+void provide_flammable(const Input& input, Outcome& out);
 
 }  // namespace wg::services

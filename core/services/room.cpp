@@ -75,56 +75,12 @@ void floor_load(const Input& input, const SpotFindings& findings, Outcome& out) 
                             false});
 }
 
-void flammable(const Input& input, const SpotFindings& findings, Outcome& out) {
-    if (input.refrigerant == nullptr || !(input.refrigerant->lower_flammability_kg_m3() > 0.0)) return;
-    const CylinderSpot& s = input.spot;
-    const bool mildly = input.refrigerant->safety_class() == "A2L";
-    const double lfl = input.refrigerant->lower_flammability_kg_m3(), charge = input.total_charge_kg;
-    const RoomCharge r = room_charge(charge, lfl, mildly, input.block.release_height_m, s.floor_area_m2);
-    const std::string has = "The system holds " + fixed(charge, 3) + " kg of flammable " + input.refrigerant->name();
-    const std::string rule = "Charge of flammable refrigerant in a room", source = "IEC 60335-2-40 annex GG, EN 378-1";
-    if (charge > r.outside_kg) {
-        findings.add(Severity::stop, Stage::layout, "room.charge-too-large",
-                     has + ", more than the " + fixed(r.outside_kg, 2) + " kg allowed indoors in any room",
-                     "Choose a block with less charge or another refrigerant", rule, source);
-    } else if (charge > r.room_kg) {
-        const std::string short_of = has + "; a room of " + fixed(s.floor_area_m2, 1) + " m2 takes " +
-                                     fixed(r.room_kg, 3) + " kg when it leaves at " +
-                                     fixed(input.block.release_height_m, 1) + " m";
-        findings.add(s.ventilated ? Severity::caution : Severity::stop, Stage::layout,
-                     s.ventilated ? "room.charge-ventilated" : "room.charge",
-                     short_of + (s.ventilated ? "; the room is said to be ventilated" : ""),
-                     s.ventilated ? "Prove the ventilation by the standard, and keep the proof with the job"
-                                  : "Choose a room of " + fixed(std::ceil(r.least_area_m2 * 10.0) / 10.0, 1) +
-                                        " m2 or more, a shorter run, or a block with less charge",
-                     rule, source);
-    }
-    if (s.ignition_source) {
-        findings.add(mildly || charge <= r.free_kg ? Severity::caution : Severity::stop, Stage::layout,
-                     "room.ignition-source", has + ", and there is a source of ignition in the room",
-                     "Remove the source (open flame, sparking switchgear), or choose another spot or refrigerant",
-                     "No ignition source where flammable refrigerant may leak", source);
-    }
-    out.workings.push_back({"services.room-charge",
-                            "Flammable charge in the room",
-                            "m_max = 2.5 LFL^1.25 h_0 A^0.5",
-                            {{"LFL", fixed(lfl, 4) + " kg/m3"},
-                             {"h_0", fixed(input.block.release_height_m, 2) + " m"},
-                             {"A", fixed(s.floor_area_m2, 1) + " m2"},
-                             {"no rule up to m_1", fixed(r.free_kg, 3) + " kg"},
-                             {"charge", fixed(charge, 3) + " kg"}},
-                            fixed(r.room_kg, 3) + " kg allowed",
-                            source,
-                            false});
-}
-
 }  // namespace
 
 void provide_room(const Input& input, Outcome& out) {
     const SpotFindings findings{input, out.findings};
     space(input, findings);
     floor_load(input, findings, out);
-    flammable(input, findings, out);
 }
 
 Outcome provide(const Input& input) {
@@ -136,6 +92,7 @@ Outcome provide(const Input& input) {
     provide_hot_pipes(input, out);
     provide_hygiene(input, out);
     provide_room(input, out);
+    provide_flammable(input, out);
     return out;
 }
 

@@ -51,4 +51,13 @@ RoomCharge room_charge(double charge_kg, double lfl_kg_m3, bool mildly, double r
     return r;
 }
 
+double opening_m2(double charge_kg, double room_kg, double lfl_kg_m3, double molar_mass_g_mol,
+                  double floor_area_m2) noexcept {
+    constexpr double air_g_mol = 29.0, gravity_m_s2 = 9.81;
+    if (!(charge_kg > room_kg) || !(room_kg > 0.0) || !(lfl_kg_m3 > 0.0) || molar_mass_g_mol <= air_g_mol) return 0.0;
+    return (charge_kg - room_kg) / (104.0 * lfl_kg_m3) *
+           std::sqrt(std::max(0.0, floor_area_m2) / (gravity_m_s2 * room_kg)) * molar_mass_g_mol /
+           (molar_mass_g_mol - air_g_mol);
+}
+
 }  // namespace wg::services

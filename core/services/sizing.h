@@ -31,4 +31,10 @@ struct RoomCharge {
 [[nodiscard]] RoomCharge room_charge(double charge_kg, double lfl_kg_m3, bool mildly, double release_height_m,
                                      double floor_area_m2) noexcept;
 
+/// Permanent opening to a neighbouring room that makes up for a room too small, m2: (m - m_max)/(104 LFL)
+/// sqrt(A/(g m_max)) M/(M - 29) of IEC 60335-2-40:2018, GG.2 (seen in a maker's manual); 0 when none is needed or
+/// the refrigerant is no heavier than air.
+[[nodiscard]] double opening_m2(double charge_kg, double room_kg, double lfl_kg_m3, double molar_mass_g_mol,
+                                double floor_area_m2) noexcept;
+
 }  // namespace wg::services
