@@ -177,7 +177,8 @@ class Lister {
         if (e.cable_mm2 > 0.0) {
             const std::string section = plain(e.cable_mm2);
             add("cable-" + section, "Cable " + section + " mm2", "m", e.cable_m,
-                plain(e.cable_m) + " m one way to the supply; voltage drop " + fixed(e.drop_percent, 1) + " %");
+                plain(e.cable_m) + " m one way to the supply; voltage drop " + fixed(e.drop_percent, 1) + " %" +
+                    (e.carries_a > 0.0 ? ", carries " + fixed(e.carries_a, 1) + " A as laid" : ""));
         }
         if (e.breaker_a > 0.0) {
             const std::string rating = e.breaker_curve + plain(e.breaker_a);
@@ -186,7 +187,9 @@ class Lister {
         }
         if (e.residual_current_ma > 0.0) {
             const std::string rating = plain(e.residual_current_ma);
-            add("rcd-" + rating, "Residual-current device " + rating + " mA", "pc", 1.0, "own circuit for the block");
+            add("rcd-" + rating, "Residual-current device " + rating + " mA", "pc", 1.0,
+                "own circuit for the block" +
+                    (e.residual_current_type.empty() ? std::string() : ", type " + e.residual_current_type));
         }
         add("isolator", "Isolating switch", "pc", 1.0, "within reach of the block, for service");
     }
@@ -196,16 +199,25 @@ class Lister {
         add("water-connection", "Connection set for the cylinder", "pc", 1.0, "cold, hot and shut-off at the cylinder");
         add("safety-group", "Safety group", "pc", 1.0,
             w.safety_valve_bar > 0.0 ? "valve opens at " + plain(w.safety_valve_bar) + " bar" : "one a cylinder");
+        if (w.reducing_valve) {
+            add("reducing-valve", "Pressure reducing valve with gauge", "pc", 1.0,
+                "keeps the cold water to " + plain(std::round(10.0 * w.pressure_at_cylinder_bar) / 10.0) +
+                    " bar at the cylinder");
+        }
         if (w.vessel_l > 0.0) {
             const std::string litres = plain(w.vessel_l);
             add("vessel-" + litres, "Expansion vessel " + litres + " l", "pc", 1.0,
                 "takes up " + fixed(w.expansion_l, 1) + " l of expansion at a pre-charge of " +
-                    plain(w.vessel_precharge_bar) + " bar");
+                    fixed(w.vessel_precharge_bar, 1) + " bar");
         }
         if (w.mixing_valve) {
             add("mixing-valve", "Thermostatic mixing valve", "pc", 1.0, "stored water is hotter than the tap may be");
         }
-        add("drain-set", "Drain set", "pc", 1.0, "discharge of the safety valve to the drain");
+        add("drain-set", "Drain set", "pc", 1.0,
+            "discharge of the safety valve to the drain" +
+                (w.discharge_mm > 0.0 ? ": " + plain(w.valve_outlet_mm) + " mm to the tundish, " +
+                                            plain(w.discharge_mm) + " mm from there"
+                                      : std::string()));
         for (const std::string& service : w.to_be_made) {
             // Cable, breaker and labour of the electrical supply are lines of their own already.
             if (service.rfind("electrical supply", 0) == 0 && in_.services.electrical.cable_m > 0.0) continue;

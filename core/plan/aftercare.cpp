@@ -18,6 +18,14 @@ std::string why_due(const ServiceRule& rule, const Plan& plan, const refrigerant
                    ? refrigerant.name() + " is flammable (class " + refrigerant.safety_class() + ")"
                    : "";
     }
+    if (rule.when == "leak_duty") {
+        const ChargeDuty& duty = plan.duty;
+        if (duty.leak_check_months == 0) return "";
+        return duty.by_mass
+                   ? "the charge is " + fixed(duty.kg, 2) + " kg of " + refrigerant.name() + ", from " +
+                         fixed(duty.first_from, 0) + " kg on"
+                   : "the charge is " + fixed(duty.t_co2e, 2) + " t CO2e, from " + fixed(duty.first_from, 0) + " t on";
+    }
     const std::string by_emission = "t_co2e>=";
     if (rule.when.rfind(by_emission, 0) == 0) {
         double limit_t = 0.0;
@@ -34,8 +42,8 @@ std::string why_due(const ServiceRule& rule, const Plan& plan, const refrigerant
 
 void aftercare(const Job& job, const Selection& with, Plan& plan) {
     commissioning::Expected& expected = plan.expected;
-    expected.test_pressure_bar = with.block->test_pressure_bar;
-    expected.max_pressure_bar = std::min(with.collector->max_pressure_bar, with.block->line_max_pressure_bar);
+    expected.test_pressure_bar = plan.pressure_tests.tightness_bar;
+    expected.max_pressure_bar = plan.pressure_tests.weakest_bar;
     expected.extra_charge_kg = plan.run.extra_charge_kg;
     expected.rated_current_a = with.block->max_current_a;
     expected.set_point_c = job.demand.set_point_c;
@@ -58,7 +66,8 @@ void aftercare(const Job& job, const Selection& with, Plan& plan) {
     plan.assessments = commissioning::assess(job.record, expected);
     for (const ServiceRule& rule : with.rules->service) {
         const std::string why = why_due(rule, plan, *with.refrigerant);
-        if (!why.empty()) plan.service.push_back({rule.id, rule.text, rule.every_months, why, rule.source});
+        const int months = rule.when == "leak_duty" ? plan.duty.leak_check_months : rule.every_months;
+        if (!why.empty()) plan.service.push_back({rule.id, rule.text, months, why, rule.source});
     }
 }
 

@@ -74,50 +74,6 @@ void check_equipment(const Job& job, const Selection& with, Findings& findings) 
     }
 }
 
-void check_standstill(const Selection& with, const Plan& plan, Findings& findings) {
-    if (!plan.has_yield) return;
-    const season::Standstill& still = plan.standstill;
-    const double still_bar = still.pressure_bar_abs - standard_pressure_pa * 1e-5;
-    struct Part {
-        std::string what;
-        double limit_bar;
-        std::string rule;
-    };
-    const Part parts[] = {
-        {"the collector", with.collector->max_pressure_bar, data_of(with.collector->maker, with.collector->name)},
-        {"the lines", with.block->line_max_pressure_bar, data_of(with.block->maker, with.block->name)},
-        {"the block's low side", with.block->max_pressure_low_bar, data_of(with.block->maker, with.block->name)}};
-    const std::string conditions = " (" + fixed(still.light_w_m2, 0) + " W/m2 on the plate, air " +
-                                   fixed(still.air_c, 0) + " deg C, wind " + fixed(still.wind_m_s, 1) +
-                                   " m/s, pump off)";
-    for (const Part& part : parts) {
-        if (!still.above_critical && still_bar <= part.limit_bar) continue;
-        findings.add(Severity::stop, Stage::layout, "standstill.pressure", part.what,
-                     "At standstill the plate reaches " + fixed(still.plate_c, 0) + " deg C" + conditions + ": " +
-                         (still.above_critical ? with.refrigerant->name() + " is above its critical temperature there"
-                                               : fixed(still_bar, 1) + " bar gauge") +
-                         ", more than the " + fixed(part.limit_bar, 0) + " bar that " + part.what + " may carry",
-                     "Choose a collector and block with a higher allowable pressure, or a place with less light",
-                     part.rule + ": maximum allowable pressure PS",
-                     "EN 378-2: no part above its PS, at standstill too");
-    }
-    if (with.block->test_pressure_bar > std::min(with.collector->max_pressure_bar, with.block->line_max_pressure_bar)) {
-        findings.add(
-            Severity::stop, Stage::fitting, "test-pressure.above-allowable", with.block->name,
-            "The tightness test at " + fixed(with.block->test_pressure_bar, 0) +
-                " bar is above what collector or lines may carry (" +
-                fixed(std::min(with.collector->max_pressure_bar, with.block->line_max_pressure_bar), 0) + " bar)",
-            "Choose parts that match each other", data_of(with.block->maker, with.block->name) + ": test pressure",
-            "EN 378-2: tightness test up to PS");
-    } else if (!still.above_critical && with.block->test_pressure_bar < still_bar) {
-        findings.add(Severity::caution, Stage::fitting, "test-pressure.below-standstill", with.block->name,
-                     "The tightness test at " + fixed(with.block->test_pressure_bar, 0) +
-                         " bar stays below the standstill pressure of " + fixed(still_bar, 1) + " bar",
-                     "Ask the maker for the test pressure that goes with the highest pressure of the site",
-                     "Tightness test up to the maximum allowable pressure", "EN 378-2 (edition to be checked)");
-    }
-}
-
 void check_yield(const Job& job, const Plan& plan, Findings& findings) {
     if (!plan.has_yield) return;
     const season::MonthSums& t = plan.season.total;
@@ -249,7 +205,8 @@ void checks(const Job& job, const Selection& with, Plan& plan) {
     Findings findings(plan);
     check_layout_exists(with, findings);
     check_equipment(job, with, findings);
-    check_standstill(with, plan, findings);
+    pressure_checks(with, plan);
+    charge_duties(with, plan);
     check_yield(job, plan, findings);
     check_weather(job, with, findings);
     check_site_values(job, with, findings);

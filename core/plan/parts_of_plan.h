@@ -66,6 +66,12 @@ void money(const Job& job, const Selection& with, Plan& plan);
 /// What concerns the whole: combinations of equipment, weather, market, assumptions, comfort.
 void checks(const Job& job, const Selection& with, Plan& plan);
 
+/// Standstill and test pressures.
+void pressure_checks(const Selection& with, Plan& plan);
+
+/// Leak checks and records by the rule set.
+void charge_duties(const Selection& with, Plan& plan);
+
 /// Comfort, hygiene programme, holidays and loop.
 void household_checks(const Job& job, const Selection& with, Plan& plan);
 

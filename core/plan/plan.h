@@ -13,6 +13,7 @@
 #include "core/job/job.h"
 #include "core/parts/parts.h"
 #include "core/pipework/run.h"
+#include "core/plan/charge_duties.h"
 #include "core/plan/reference.h"
 #include "core/quote/quote.h"
 #include "core/season/season.h"
@@ -83,6 +84,16 @@ struct ServiceDue {
     std::string source;
 };
 
+/// Pressures to test collector and lines with, bar gauge, dry nitrogen; the block is shut off.
+struct PressureTests {
+    double weakest_bar = 0.0;  ///< least PS of what is tested
+    std::string weakest_part;
+    double standstill_bar = 0.0;  ///< highest pressure with the pump off
+    bool standstill_known = false;
+    double tightness_bar = 0.0;  ///< as the block's data ask, not below standstill, not above the weakest part
+    double strength_bar = 0.0;   ///< 1.1 times the weakest part's
+};
+
 struct Plan {
     std::string job_id;
     std::string job_number;
@@ -117,6 +128,8 @@ struct Plan {
     parts::Outcome parts;
     std::optional<quote::Quote> quote;
     economy::Outcome economy;
+    PressureTests pressure_tests;
+    ChargeDuty duty;
     commissioning::Expected expected;
     std::vector<commissioning::Assessment> assessments;
     std::vector<ServiceDue> service;

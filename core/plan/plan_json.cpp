@@ -6,19 +6,13 @@
 
 #include "core/job/words.h"
 #include "core/plan/plan.h"
+#include "core/plan/plan_json_parts.h"
 
 namespace wg::plan {
 namespace {
 
-using Json = nlohmann::ordered_json;
-
-/// Rounded to decimals; null for what is not a number, which JSON cannot hold.
-Json num(double value, int decimals) {
-    if (!std::isfinite(value)) return nullptr;
-    const double scale = std::pow(10.0, decimals);
-    const double rounded = std::round(value * scale) / scale;
-    return rounded == 0.0 ? 0.0 : rounded;
-}
+using json_parts::num;
+using Json = json_parts::Json;
 
 Json ranged(const Ranged& value, int decimals) {
     return {{"low", num(value.low, decimals)}, {"mid", num(value.mid, decimals)}, {"high", num(value.high, decimals)}};
@@ -216,23 +210,6 @@ Json run_json(const pipework::Run& run) {
             {"legs", legs}};
 }
 
-Json services_json(const services::Outcome& s) {
-    return {{"running_a", num(s.electrical.running_a, 2)},
-            {"starting_a", num(s.electrical.starting_a, 2)},
-            {"cable_mm2", num(s.electrical.cable_mm2, 1)},
-            {"cable_m", num(s.electrical.cable_m, 1)},
-            {"drop_percent", num(s.electrical.drop_percent, 2)},
-            {"breaker_a", num(s.electrical.breaker_a, 0)},
-            {"residual_current_ma", num(s.electrical.residual_current_ma, 0)},
-            {"expansion_l", num(s.water.expansion_l, 2)},
-            {"vessel_l", num(s.water.vessel_l, 0)},
-            {"vessel_precharge_bar", num(s.water.vessel_precharge_bar, 1)},
-            {"safety_valve_bar", num(s.water.safety_valve_bar, 1)},
-            {"mixing_valve", s.water.mixing_valve},
-            {"to_be_made", s.water.to_be_made},
-            {"filled_mass_kg", num(s.filled_mass_kg, 0)}};
-}
-
 Json money_json(const Plan& plan) {
     Json lines = Json::array();
     for (const parts::Line& line : plan.parts.lines) {
@@ -325,7 +302,7 @@ std::string plan_to_json(const Plan& plan) {
         placements.push_back(to_json(placement));
     out["placements"] = placements;
     out["run"] = run_json(plan.run);
-    out["services"] = services_json(plan.services);
+    out["services"] = json_parts::services_json(plan.services);
     out["yield"] = yield_json(plan);
     out["money"] = money_json(plan);
     out["economy"] = economy_json(plan);
@@ -338,6 +315,8 @@ std::string plan_to_json(const Plan& plan) {
                            {"source", due.source}});
     }
     out["service"] = service;
+    out["charge_duties"] = json_parts::duties_json(plan.duty);
+    out["pressure_tests"] = json_parts::pressure_tests_json(plan.pressure_tests);
     Json verdicts = Json::array();
     for (const commissioning::Assessment& a : plan.assessments) {
         verdicts.push_back({{"subject", a.subject},

@@ -100,7 +100,7 @@ std::vector<MarketRule> read_market(Reader& root) {
 
 // The words that steps::aftercare knows.
 bool is_condition(const std::string& when) {
-    if (when == "always" || when == "anode" || when == "flammable") return true;
+    if (when == "always" || when == "anode" || when == "flammable" || when == "leak_duty") return true;
     const std::string by_emission = "t_co2e>=";
     if (when.rfind(by_emission, 0) != 0 || when.size() == by_emission.size()) return false;
     double limit_t = 0.0;
@@ -121,7 +121,7 @@ std::vector<ServiceRule> read_service(Reader& root) {
         rule.when = r.text("when");
         if (!is_condition(rule.when)) {
             r.problem("when", "'" + for_message(rule.when) + "' is not a condition",
-                      "Use always, anode, flammable, or t_co2e>= and a number");
+                      "Use always, anode, flammable, leak_duty, or t_co2e>= and a number");
         }
         rule.source = r.text("source");
         if (!ids.insert(rule.id).second) r.problem("id", "is used twice", "Give each rule its own id");

@@ -14,9 +14,8 @@ constexpr double cold_reading_share = 2.0 / 3.0;  ///< IEC 60364-6, annex D: con
 constexpr double bonding_usual_mm2 = 6.0;         ///< IEC 60364-5-54, 544.1.1
 constexpr double bonding_lightning_mm2 = 16.0;    ///< IEC 62305-3, table 8
 
-void residual_current(const Input& input, const SpotFindings& findings, Electrical& e) {
+void residual_current(const Input& input, const SpotFindings& findings, const Electrical& e) {
     const bool converter = input.block.least_flow_share < 1.0;
-    e.residual_current_type = !converter ? "A" : input.block.supply_phases == 3 ? "B" : "F";
     if (e.residual_current_ma > 30.0) {
         findings.add(Severity::caution, Stage::visit, "supply.residual-current",
                      "The block's data ask for a residual-current device of " + fixed(e.residual_current_ma, 0) + " mA",

@@ -147,10 +147,14 @@ struct Circuit {
               {"start", fixed(e.starting_a, 1) + " A against " +
                             fixed(release_range(e.breaker_curve.empty() ? 'C' : e.breaker_curve.front()).holds, 0) +
                             " times the rating"},
+              {"residual current",
+               fixed(e.residual_current_ma, 0) + " mA of the block's data, type " + e.residual_current_type +
+                   (e.residual_current_type == "A" ? ", fixed speed" : ", compressor on a converter")},
               {"holds for", "PVC-insulated copper, 1.5 to 16 mm2"},
               electricians_word},
              "I_z " + fixed(e.carries_a, 1) + " A in " + fixed(e.cable_mm2, 1) + " mm2",
-             "IEC 60364-4-43, 433.1; IEC 60364-5-52 tables B.52.2, B.52.4, B.52.10, B.52.14, B.52.17; IEC 60898-1",
+             "IEC 60364-4-43, 433.1; IEC 60364-5-52 tables B.52.2, B.52.4, B.52.10, B.52.14, B.52.17; IEC 60898-1; IEC "
+             "62423",
              false});
     }
 };
@@ -175,6 +179,8 @@ void provide_electrical(const Input& input, Outcome& out) {
     e.way_m = std::max(input.spot.supply.distance_m, input.spot.distribution_m) + cable_allowance_m;
     e.breaker_curve = block.breaker_curve;
     e.residual_current_ma = block.residual_current_ma;
+    const bool converter = block.least_flow_share < 1.0;
+    e.residual_current_type = !converter ? "A" : block.supply_phases == 3 ? "B" : "F";
     e.breaker_a = breaker_at_least_a(std::max(block.breaker_a, e.running_a));
     e.ambient_factor = ambient_factor(input.spot.cable.ambient_c);
     e.grouping_factor = grouping_factor(input.spot.cable.circuits_together);

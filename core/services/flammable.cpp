@@ -41,6 +41,13 @@ struct Case {
     std::string has;  ///< "The system holds 0.360 kg of flammable R290"
 };
 
+std::string openings(const Case& c, const RoomAir& air) {
+    return "openings that cannot be shut to a neighbouring room with which it makes up " +
+           square_metres_up(c.room.least_area_m2) + ", " + square_centimetres_up(air.opening_m2) +
+           " at the floor and half as much again above 1.5 m" +
+           (c.mildly ? "" : " (class A3: where the edition in force lets them count)");
+}
+
 void too_much_for_the_room(const Case& c, const RoomAir& air) {
     const CylinderSpot& spot = c.input.spot;
     const std::string rule = "Charge of flammable refrigerant in a room";
@@ -61,20 +68,15 @@ void too_much_for_the_room(const Case& c, const RoomAir& air) {
                        "outdoors, and keep the maker's proof of the enclosure with the job",
                        "Ventilated enclosure of the block", area_source);
     } else if (spot.ventilated) {
-        c.findings.add(Severity::caution, Stage::layout, "room.charge-ventilated",
-                       short_of + "; the room is said to be ventilated",
-                       "Prove the ventilation by the standard (permanent openings of " +
-                           square_centimetres_up(air.opening_m2) +
-                           " low down, half of it more high up, to a room that "
-                           "makes up " +
-                           square_metres_up(c.room.least_area_m2) + " with this one), and keep the proof with the job",
-                       rule, opening_source);
+        c.findings.add(
+            Severity::caution, Stage::layout, "room.charge-ventilated",
+            short_of + "; the room is said to be ventilated",
+            "Prove the ventilation by the standard, and keep the proof with the job: " + openings(c, air) + " will do",
+            rule, opening_source);
     } else {
         c.findings.add(Severity::stop, Stage::layout, "room.charge", short_of,
                        "Choose a room of " + square_metres_up(c.room.least_area_m2) +
-                           " or more, or open this one for good to a neighbouring room that makes up that area (" +
-                           square_centimetres_up(air.opening_m2) +
-                           " low down, half of it more high up), a shorter run, or a block with less charge",
+                           " or more, a shorter run, or a block with less charge; or " + openings(c, air),
                        rule, area_source);
     }
 }
@@ -119,8 +121,10 @@ void work(const Case& c, const RoomAir& air, Outcome& out) {
          {{"m - m_max", fixed(c.charge_kg - c.room.room_kg, 3) + " kg"},
           {"M", fixed(molar_mass(c.input.block.refrigerant), 1) + " g/mol"},
           {"low", "lower edge within 0.1 m of the floor, half of it below 0.2 m, what lies above 0.3 m does not count"},
-          {"high", "half of the area more, 1.5 m over the floor or higher"},
-          {"holds for", "openings that cannot be shut, to a room inside; both rooms together have A_min"},
+          {"high", "half as much again, 1.5 m over the floor or higher"},
+          {"holds for",
+           "openings that cannot be shut, to a room inside; both rooms together have A_min; for class A3 only where "
+           "the edition in force lets openings count"},
           refrigeration_word},
          square_centimetres_up(air.opening_m2) + " low down",
          opening_source,

@@ -9,9 +9,8 @@
 namespace wg::services {
 namespace {
 
-constexpr double header_most_m_s = 2.0;  ///< EN 806-3, 4.4
-constexpr double leg_wall_mm = 1.0;      ///< copper, EN 1057
-constexpr double leg_flow_l_s = 0.1;     ///< washbasin, EN 806-3 table 2
+constexpr double leg_wall_mm = 1.0;   ///< copper, EN 1057
+constexpr double leg_flow_l_s = 0.1;  ///< washbasin, EN 806-3 table 2
 
 struct Units {
     double all = 0.0;
@@ -88,12 +87,6 @@ void taps(const Input& input, const SpotFindings& findings, Outcome& out) {
                              " bar are left while hot water flows, " + fixed(tap_least_bar, 1) + " bar are wanted",
                          "Set the reducing valve higher, take a larger hot pipe, or plan a booster",
                          "Flowing pressure of " + fixed(tap_least_bar, 1) + " bar at the tap", "EN 806-3");
-        if (w.hot_speed_m_s > header_most_m_s)
-            findings.add(Severity::note, Stage::visit, "water.hot-speed",
-                         "Hot water may run at " + fixed(w.hot_speed_m_s, 1) + " m/s in the hot pipe of " +
-                             pipe_words(w.hot_pipe_mm) + " when all draw at their likely most",
-                         "", "Up to " + fixed(header_most_m_s, 1) + " m/s in headers and rising pipes",
-                         "EN 806-3, 4.4");
     }
     Working work{"services.tap-pressure",
                  "Pressure at the highest tap",
@@ -154,7 +147,7 @@ void legs(const Input& input, const SpotFindings& findings, Outcome& out) {
                              fixed(tap.litres_to_hot, 1) + " l at a washbasin's flow",
                          "A smaller bore or a shorter way brings it sooner",
                          "Hot within " + fixed(hot_within_s, 0) + " s", "EN 806-2, from memory");
-        if (leg.off_the_loop && !input.demand.recirculation.present)
+        if (leg.off_the_loop && !input.demand.recirculation.present && !input.spot.recirculation.present)
             findings.add(Severity::caution, Stage::visit, "water.leg-without-loop",
                          "The hot pipe to " + name + " is said to leave a recirculation loop; the house has none",
                          "Tell of the loop under Demand, or of the whole way from the cylinder",

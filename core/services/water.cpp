@@ -37,20 +37,25 @@ void pressures(const Input& input, const SpotFindings& findings, Outcome& out) {
     const bool reduced = supply.reducing_valve || w.reducing_valve;
     const double entry_bar = entry_pressure_bar(input, reduced);
     w.pressure_at_cylinder_bar = std::max(0.0, entry_bar - rise_bar);
-    const std::string limits = bar(limit_bar) + " at the cylinder (0.8 of the safety valve's " +
-                               bar(w.safety_valve_bar) + ") and " + bar(tap_most_bar) + " at the taps";
-    if (w.reducing_valve && too_high)
+    const std::string limit =
+        bar(limit_bar) + " at the cylinder (0.8 of the safety valve's " + bar(w.safety_valve_bar) + ')';
+    const std::string tap_limit = bar(tap_most_bar) + " at the taps";
+    if (w.reducing_valve && too_high) {
+        const double there_bar = *supply.static_pressure_bar - rise_bar;
         findings.add(Severity::note, Stage::visit, "water.reducing-valve",
-                     "The supply stands at " + bar(*supply.static_pressure_bar) + ", above " + limits +
+                     (there_bar > limit_bar
+                          ? "The supply would leave " + bar(there_bar) + " at the cylinder, more than " + limit
+                          : "The supply stands at " + bar(*supply.static_pressure_bar) + ", more than " + tap_limit) +
                          "; a reducing valve is in the list",
-                     "Set it to " + bar(supply.reduced_to_bar), "Static pressure below the safety valve and at taps",
+                     "Set it to " + bar(supply.reduced_to_bar), "Static pressure up to " + limit + " and " + tap_limit,
                      "EN 806-2; DIN 1988-200, from memory");
+    }
     if (w.reducing_valve && !told)
         findings.add(Severity::note, Stage::visit, "water.reducing-valve-unsure",
                      "The static pressure is not told; a reducing valve set to " + bar(supply.reduced_to_bar) +
                          " is in the list until it is",
                      "Measure the pressure at a tap with nobody drawing and fill it in on Visit",
-                     "Static pressure below " + limits, "EN 806-2; DIN 1988-200, from memory");
+                     "Static pressure up to " + limit + " and " + tap_limit, "EN 806-2; DIN 1988-200, from memory");
     if (reduced && entry_bar - rise_bar > limit_bar && w.safety_valve_bar > 0.0)
         findings.add(Severity::caution, Stage::visit, "water.reducing-setting",
                      "The reducing valve lets " + bar(w.pressure_at_cylinder_bar) +
@@ -147,7 +152,7 @@ void not_told(const Input& input, const SpotFindings& findings) {
     if (w.fixtures.empty()) add_missing(missing, "draw-off points");
     if (w.dead_legs.empty()) add_missing(missing, "hot pipes to the taps");
     if (missing.empty()) return;
-    findings.add(Severity::caution, Stage::visit, "water.not-told",
+    findings.add(w.static_pressure_bar ? Severity::note : Severity::caution, Stage::visit, "water.not-told",
                  "The survey does not tell of the water supply: " + missing + "; what depends on it is not worked out",
                  "Fill in on Visit", "Supply known before the cylinder is offered", "EN 806-2, 3.1 (basis of design)");
 }

@@ -153,6 +153,26 @@ TEST(ListParts, extras_and_missing_services_are_lines_of_their_own) {
     EXPECT_NE(find(out, "service-connection")->why.find("drain, 2.5 m"), std::string::npos);
 }
 
+TEST(ListParts, what_the_house_needs_is_bought_in_its_size) {
+    Input in = two_plates();
+    in.services.electrical.cable_mm2 = 10.0;
+    in.services.electrical.carries_a = 52.0;
+    in.services.electrical.residual_current_type = "F";
+    in.services.water.reducing_valve = true;
+    in.services.water.pressure_at_cylinder_bar = 3.46;
+    in.services.water.valve_outlet_mm = 22.0;
+    in.services.water.discharge_mm = 28.0;
+    const Outcome out = list_parts(in);
+    ASSERT_NE(find(out, "cable-10"), nullptr);
+    EXPECT_NE(find(out, "cable-10")->why.find("carries 52.0 A"), std::string::npos);
+    EXPECT_NE(find(out, "rcd-30")->why.find("type F"), std::string::npos);
+    ASSERT_NE(find(out, "reducing-valve"), nullptr);
+    EXPECT_NE(find(out, "reducing-valve")->why.find("3.5 bar"), std::string::npos);
+    EXPECT_NE(find(out, "drain-set")->why.find("28 mm from there"), std::string::npos);
+    in.services.water.reducing_valve = false;
+    EXPECT_EQ(find(list_parts(in), "reducing-valve"), nullptr);
+}
+
 // With what the services room itself says: a supply to be brought is cable and breaker, not a lump sum on top.
 TEST(ListParts, electrical_supply_is_not_counted_twice) {
     Input in = two_plates();

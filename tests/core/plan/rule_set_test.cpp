@@ -175,7 +175,7 @@ TEST(RuleSet, wrong_values_are_refused) {
 
 TEST(RuleSet, service_conditions_are_a_closed_vocabulary) {
     const json whole = json::parse(shipped_text());
-    for (const char* good : {"always", "anode", "flammable", "t_co2e>=5", "t_co2e>=0.5", "t_co2e>=50"}) {
+    for (const char* good : {"always", "anode", "flammable", "leak_duty", "t_co2e>=5", "t_co2e>=0.5", "t_co2e>=50"}) {
         json document = whole;
         document["service"][0]["when"] = good;
         EXPECT_TRUE(problems_of(document).empty()) << good;

@@ -153,6 +153,8 @@ TEST(Water, MoreLitresOrPressureNeverTakeASmallerVessel) {
 
 TEST(Water, WhatIsNotToldIsNamed) {
     Input in = good();
+    in.water.hardness_mmol_l.reset();
+    expect(in, "water.not-told", Severity::note);
     in.water = {};
     expect(in, "water.not-told", Severity::caution);
     expect(in, "water.reducing-valve-unsure", Severity::note);
@@ -195,6 +197,7 @@ TEST(Water, DeadLegsAgainstThreeLitres) {
     EXPECT_NEAR(provide(in).water.legs[0].litres, 2.985, 0.001);
     EXPECT_NEAR(provide(in).water.legs[0].seconds_to_hot, 35.1, 0.5);
     in.water.dead_legs[0].off_the_loop = true;
+    in.spot.recirculation = {false, 0.0};
     expect(in, "water.leg-without-loop", Severity::caution);
     in.demand.recirculation.present = true;
     EXPECT_EQ(find(provide(in), "water.leg-without-loop"), nullptr);
