@@ -138,7 +138,8 @@ struct Circuit {
              {{"I_b", fixed(e.running_a, 2) + " A"},
               {"I_n", e.breaker_curve + fixed(e.breaker_a, 0) + ", the block asks for " +
                           fixed(input.block.breaker_a, 0) + " A"},
-              {"laid", method_words(way.method)},
+              {"laid", method_words(way.method) +
+                           std::string(way == CableRoute{} ? "; way, warmth and company as the form has them" : "")},
               {"I_table", fixed(ampacity_a(way.method, phases, e.cable_mm2), 1) + " A for " + fixed(e.cable_mm2, 1) +
                               " mm2, " + (phases == 3 ? "three" : "two") + " loaded conductors"},
               {"f_ambient", fixed(e.ambient_factor, 3) + " at " + fixed(way.ambient_c, 0) + " deg C"},
@@ -155,7 +156,7 @@ struct Circuit {
              "I_z " + fixed(e.carries_a, 1) + " A in " + fixed(e.cable_mm2, 1) + " mm2",
              "IEC 60364-4-43, 433.1; IEC 60364-5-52 tables B.52.2, B.52.4, B.52.10, B.52.14, B.52.17; IEC 60898-1; IEC "
              "62423",
-             false});
+             way == CableRoute{}});
     }
 };
 

@@ -44,7 +44,7 @@ void pressures(const Input& input, const SpotFindings& findings, Outcome& out) {
         const double there_bar = *supply.static_pressure_bar - rise_bar;
         findings.add(Severity::note, Stage::visit, "water.reducing-valve",
                      (there_bar > limit_bar
-                          ? "The supply would leave " + bar(there_bar) + " at the cylinder, more than " + limit
+                          ? "The supply would leave " + bar(there_bar) + " at the cylinder, more than " + share
                           : "The supply stands at " + bar(*supply.static_pressure_bar) + ", more than " + tap_limit) +
                          "; a reducing valve is in the list",
                      "Set it to " + bar(supply.reduced_to_bar), "Static pressure up to " + limit + " and " + tap_limit,
