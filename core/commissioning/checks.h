@@ -14,6 +14,8 @@ using Standing = std::vector<Reading>;
 /// Each returns nullopt when no reading of its kind was taken.
 [[nodiscard]] std::optional<Assessment> pressure_hold(const Standing& record, const Expected& expected);
 [[nodiscard]] std::optional<Assessment> evacuation(const Standing& record);
+/// By the curve when there are three readings after valve-off or more, with times and a temperature.
+[[nodiscard]] std::optional<Assessment> evacuation_curve(const Standing& record);
 [[nodiscard]] std::optional<Assessment> charge(const Standing& record, const Expected& expected);
 [[nodiscard]] std::optional<Assessment> insulation(const Standing& record);
 [[nodiscard]] std::optional<Assessment> earth(const Standing& record);

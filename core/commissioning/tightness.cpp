@@ -233,6 +233,7 @@ void judge_rise(Assessment& a, const Reading& level, const Reading& after, doubl
 }  // namespace
 
 std::optional<Assessment> evacuation(const Standing& record) {
+    if (auto by_curve = evacuation_curve(record)) return by_curve;
     const Pair pair = newest_pair(record, ReadingKind::vacuum_level, ReadingKind::vacuum_after_rise);
     if (pair.first == nullptr && pair.second == nullptr) return std::nullopt;
     Assessment a;

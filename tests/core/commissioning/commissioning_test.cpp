@@ -177,6 +177,37 @@ TEST(Evacuation, level_above_the_limit_fails) {
     EXPECT_EQ(only(vacuum(400.0, 420.0, 15.0)).verdict, Verdict::failed);
 }
 
+// Three readings after valve-off or more are judged as a curve: the same last reading may be a leak or moisture.
+TEST(Evacuation, several_readings_after_valve_off_are_judged_as_a_curve) {
+    const auto record = [](const std::vector<std::pair<const char*, double>>& after) {
+        std::vector<Reading> out = {reading("v", ReadingKind::vacuum_level, 60.0, 15.0)};
+        for (const auto& [at, pa] : after)
+            out.push_back(reading("r" + std::to_string(out.size()), ReadingKind::vacuum_after_rise, pa, 15.0, at));
+        return out;
+    };
+    const Assessment wet = only(record({{"2027-04-01T10:05:00Z", 900.0},
+                                        {"2027-04-01T10:10:00Z", 1330.0},
+                                        {"2027-04-01T10:20:00Z", 1620.0},
+                                        {"2027-04-01T10:30:00Z", 1690.0}}));
+    EXPECT_EQ(wet.verdict, Verdict::failed);
+    EXPECT_NE(wet.words.find("wet"), std::string::npos) << wet.words;
+    EXPECT_EQ(wet.reading_ids.size(), 5U);
+    const Assessment leak = only(record({{"2027-04-01T10:05:00Z", 330.0},
+                                         {"2027-04-01T10:10:00Z", 600.0},
+                                         {"2027-04-01T10:20:00Z", 1145.0},
+                                         {"2027-04-01T10:30:00Z", 1690.0}}));
+    EXPECT_EQ(leak.verdict, Verdict::failed);
+    EXPECT_NE(leak.words.find("goes on rising"), std::string::npos) << leak.words;
+    EXPECT_EQ(
+        only(record({{"2027-04-01T10:05:00Z", 64.0}, {"2027-04-01T10:15:00Z", 68.0}, {"2027-04-01T10:30:00Z", 69.0}}))
+            .verdict,
+        Verdict::passed);
+    EXPECT_EQ(
+        only(record({{"2027-04-01T10:02:00Z", 64.0}, {"2027-04-01T10:04:00Z", 68.0}, {"2027-04-01T10:06:00Z", 69.0}}))
+            .verdict,
+        Verdict::cannot_tell);
+}
+
 // Water at 15 deg C has 1,705 Pa (IAPWS-95 and Magnus agree within 0.3 %): a rise that stops there is moisture.
 TEST(Evacuation, rise_that_stops_at_the_vapour_pressure_is_called_wet) {
     const Assessment wet = only(vacuum(100.0, 1690.0, 15.0));
