@@ -37,8 +37,8 @@ void pressures(const Input& input, const SpotFindings& findings, Outcome& out) {
     const bool reduced = supply.reducing_valve || w.reducing_valve;
     const double entry_bar = entry_pressure_bar(input, reduced);
     w.pressure_at_cylinder_bar = std::max(0.0, entry_bar - rise_bar);
-    const std::string limit =
-        bar(limit_bar) + " at the cylinder (0.8 of the safety valve's " + bar(w.safety_valve_bar) + ')';
+    const std::string share = bar(limit_bar) + ", 0.8 of the safety valve's " + bar(w.safety_valve_bar);
+    const std::string limit = bar(limit_bar) + " at the cylinder (0.8 of the safety valve)";
     const std::string tap_limit = bar(tap_most_bar) + " at the taps";
     if (w.reducing_valve && too_high) {
         const double there_bar = *supply.static_pressure_bar - rise_bar;
