@@ -56,6 +56,10 @@ struct Selection {
 /// Run, fixings, services.
 void engineering(const Job& job, const Selection& with, Plan& plan);
 
+/// The lines' losses at the points the year has found. `factor_without`: seasonal factor of the same year without the
+/// suction line's drop and heat; 0: not worked out.
+void losses_over_year(const Selection& with, double factor_without, Plan& plan);
+
 /// The year, its range, warm-up, standstill.
 [[nodiscard]] std::vector<Problem> yield(const Job& job, const Selection& with, const Options& options,
                                          const std::vector<sky::PlaneYear>& planes, Plan& plan);

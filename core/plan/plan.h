@@ -113,6 +113,8 @@ struct Plan {
     std::string range_method;
     std::optional<WeatherSpread> weather_spread;  ///< when the reference holds further years
     pipework::Run run;
+    bool run_suggested = false;              ///< the choice has no route: `run` goes the way of core/pipework/suggest.h
+    std::optional<double> run_loss_percent;  ///< of the seasonal factor, against a year without the suction line
     services::Outcome services;
     parts::Outcome parts;
     std::optional<quote::Quote> quote;
