@@ -186,6 +186,81 @@ TEST(Rules, SlowVapourThatRisesLeavesOilBehind) {
     EXPECT_EQ(find(run_of(in), "run.oil-return"), nullptr);
 }
 
+TEST(Rules, LevelLegsAskForTheirSpeedAtTheLeastFlow) {
+    const auto r134a = load("R134a");
+    ASSERT_NE(r134a, nullptr);
+    Input in = with_flow(*r134a, 0.010, 12.70, Refrigerant::r134a);  // 7.2 m/s: 36 % of it are 2.6, 33 % 2.4
+    in.block.least_flow_share = 0.36;
+    EXPECT_EQ(find(run_of(in), "run.oil-level"), nullptr);
+    in.block.least_flow_share = 0.33;
+    ASSERT_NE(find(run_of(in), "run.oil-level"), nullptr);
+    EXPECT_NE(find(run_of(in), "run.oil-level")->message.find("8.00 m"), std::string::npos);
+    in.coldest.evaporator_w = 0.0;
+    EXPECT_EQ(find(run_of(in), "run.oil-level"), nullptr);
+    ASSERT_NE(find(run_of(in), "run.oil-unknown"), nullptr);
+    EXPECT_NE(find(run_of(in), "run.oil-unknown")->remedy.find("evaporating_min_c"), std::string::npos);
+}
+
+TEST(Rules, TrapsThatTheBlockAsksForAreCountedAndPlaced) {
+    Input in = sample();
+    in.block.oil_trap_every_m = 3.0;
+    EXPECT_EQ(find(run_of(in), "run.oil-traps"), nullptr) << "vapour falls to the block";
+    in.collector_connection = {8.0, 0.0, -5.0};
+    const Outcome o = run_of(in);
+    ASSERT_NE(find(o, "run.oil-traps"), nullptr);
+    EXPECT_EQ(o.run.oil.traps.size(), 3u);
+    EXPECT_NE(find(o, "run.oil-traps")->message.find("3 oil traps"), std::string::npos);
+    EXPECT_NE(find(o, "run.oil-traps")->message.find("-2.00 m"), std::string::npos)
+        << find(o, "run.oil-traps")->message;
+    EXPECT_NEAR(o.run.coil_suction_m - o.run.coil_liquid_m, 3 * 0.40 * 1.05, 1e-12);
+}
+
+TEST(Rules, LegsTooShortForTheirBendsAreNamed) {
+    Input in = sample();
+    EXPECT_EQ(find(run_of(in), "run.bend-room"), nullptr);
+    in.route.push_back({"b", RoutePointKind::free, {4.0, 0.0, 2.0}, ""});
+    in.route.push_back({"c", RoutePointKind::free, {4.0, 0.05, 2.0}, ""});  // two right angles of 9.52: 67 mm
+    ASSERT_NE(find(run_of(in), "run.bend-room"), nullptr);
+    EXPECT_NE(find(run_of(in), "run.bend-room")->message.find("leg 3 (0.05 m)"), std::string::npos)
+        << find(run_of(in), "run.bend-room")->message;
+    EXPECT_NE(find(run_of(in), "run.bend-room")->message.find("0.07 m"), std::string::npos);
+    in.route.back().position.y_m = 0.08;
+    in.route.push_back({"d", RoutePointKind::free, {0.0, 0.08, 2.0}, ""});
+    EXPECT_EQ(find(run_of(in), "run.bend-room"), nullptr);
+}
+
+TEST(Rules, SmallLineThatEatsThePressureOfTheDeviceIsSaid) {
+    const auto r134a = load("R134a");
+    ASSERT_NE(r134a, nullptr);
+    Input in = with_flow(*r134a, 0.010, 12.70, Refrigerant::r134a);
+    in.block.expansion = ExpansionPlace::block;
+    EXPECT_EQ(find(run_of(in), "run.small-line-loss"), nullptr);
+    in.collector_connection.x_m = 55.0;
+    ASSERT_NE(find(run_of(in), "run.small-line-loss"), nullptr) << run_of(in).run.rating.device_share;
+    in.block.liquid_od_mm = in.collector.liquid_od_mm = 9.52;
+    EXPECT_EQ(find(run_of(in), "run.small-line-loss"), nullptr);
+}
+
+TEST(Run, EveryFigureHasItsWorking) {
+    const auto r134a = load("R134a");
+    ASSERT_NE(r134a, nullptr);
+    for (const ExpansionPlace place : {ExpansionPlace::block, ExpansionPlace::collector}) {
+        Input in = with_flow(*r134a, 0.008, 12.70, Refrigerant::r134a);
+        in.block.expansion = place;
+        const Outcome o = run_of(in);
+        for (const char* key :
+             {"run.length", "run.charge", "run.insulation", "run.small-insulation", "run.to-buy", "run.oil",
+              "run.suction-loss", place == ExpansionPlace::block ? "run.small-line" : "run.liquid-head"}) {
+            const auto at =
+                std::find_if(o.workings.begin(), o.workings.end(), [&](const Working& w) { return w.key == key; });
+            ASSERT_NE(at, o.workings.end()) << key;
+            EXPECT_FALSE(at->result.empty() || at->formula.empty() || at->source.empty() || at->inputs.empty()) << key;
+            for (const auto& [name, value] : at->inputs)
+                EXPECT_EQ(value.find("unknown"), std::string::npos) << key << ' ' << name;
+        }
+    }
+}
+
 TEST(Rules, WithoutPropertiesLossesAreUnknownAndSaidSo) {
     const Outcome o = run_of(sample());
     ASSERT_NE(find(o, "run.losses-unknown"), nullptr);
