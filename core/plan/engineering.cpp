@@ -81,6 +81,19 @@ void fix_collectors(const Job& job, const Selection& with, Plan& plan) {
 
 }  // namespace
 
+pipework::SuggestInput suggest_input(const Job& job, const Selection& with,
+                                     const std::vector<PlacementPlan>& placements) {
+    pipework::SuggestInput input;
+    input.site = &job.site;
+    input.from = collector_connection(placements);
+    input.from_surface = placements.front().surface_id;
+    input.to = block_connection(*with.spot, *with.cylinder);
+    input.ceiling_m = with.spot->position.z_m + with.spot->headroom_m;
+    for (const PlacementPlan& placement : placements)
+        input.collectors.push_back({placement.surface_id, placement.placed.outline});
+    return input;
+}
+
 pipework::Input run_input(const Selection& with) {
     pipework::Input input;
     input.block_connection = block_connection(*with.spot, *with.cylinder);
@@ -122,12 +135,49 @@ void losses_over_year(const Selection& with, double factor_without, Plan& plan) 
         plan.workings.push_back(std::move(working));
 }
 
+namespace {
+
+/// No run is drawn: the plan reckons with a suggested one and says so.
+void suggest_route(const Job& job, const Selection& with, pipework::Input& input, Plan& plan) {
+    const pipework::Suggestion suggested = pipework::suggest_run(suggest_input(job, with, plan.placements));
+    plan.run_suggested = suggested.found;
+    input.route = suggested.route;
+    Finding f;
+    f.code = "run.no-route";
+    f.severity = Severity::caution;
+    f.stage = Stage::layout;
+    f.place = "pipe run";
+    f.message =
+        suggested.found
+            ? "No run is drawn from the collector to the block; " + fixed(suggested.length_m, 2) + " m with " +
+                  counted(suggested.bends, "bend", "bends") + " and " +
+                  counted(suggested.passages, "passage", "passages") + " are reckoned along a suggested way"
+            : "No run is drawn from the collector to the block, and the straight line between them is reckoned: " +
+                  suggested.why;
+    f.remedy = "Draw the run in Layout, or press Suggest a run and mend it there";
+    f.rule = "Lengths, charge and parts follow from the run as drawn";
+    f.source = "common practice, no published source";
+    plan.findings.push_back(std::move(f));
+    if (suggested.found) {
+        plan.workings.push_back({"run.suggested",
+                                 "Way of the run where none is drawn",
+                                 "shortest way by length with bends and passages counted as metres",
+                                 {{"how", suggested.why}},
+                                 fixed(suggested.length_m, 2) + " m",
+                                 "common practice, no published source",
+                                 true});
+    }
+}
+
+}  // namespace
+
 void engineering(const Job& job, const Selection& with, Plan& plan) {
     append(plan.findings, fixing::check_layout(job.site, *with.choice, *with.collector));
     if (!plan.placements.empty()) {
         pipework::Input input = run_input(with);
         input.collector_connection = collector_connection(plan.placements);
         input.route = with.choice->route;
+        if (input.route.empty()) suggest_route(job, with, input, plan);
         const pipework::Outcome outcome = pipework::run_of(input);
         plan.run = outcome.run;
         append(plan.findings, outcome.findings);

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/pipework/suggest.h"
 #include "core/plan/plan.h"
 
 namespace wg::plan::steps {
@@ -52,6 +53,10 @@ struct Selection {
 
 /// Everything a run needs but where it goes.
 [[nodiscard]] pipework::Input run_input(const Selection& with);
+
+/// What a suggestion of the run needs. At least one placement.
+[[nodiscard]] pipework::SuggestInput suggest_input(const Job& job, const Selection& with,
+                                                   const std::vector<PlacementPlan>& placements);
 
 /// Run, fixings, services.
 void engineering(const Job& job, const Selection& with, Plan& plan);

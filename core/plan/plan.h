@@ -13,6 +13,7 @@
 #include "core/job/job.h"
 #include "core/parts/parts.h"
 #include "core/pipework/run.h"
+#include "core/pipework/suggest.h"
 #include "core/plan/reference.h"
 #include "core/quote/quote.h"
 #include "core/season/season.h"
@@ -140,6 +141,11 @@ struct Options {
 /// Problems: the job names models, spots, rule sets or climates that the reference does not hold, or has no choice.
 /// Everything else that is wrong with the layout becomes a finding.
 [[nodiscard]] Result<Plan> plan(const Job& job, const Reference& reference, const Options& options = {});
+
+/// A way for the run of a choice (empty: the chosen one) by what is drawn; the route's points have no ids. Problems: as
+/// plan() has them, and when the choice has no collector.
+[[nodiscard]] Result<pipework::Suggestion> suggested_run(const Job& job, const Reference& reference,
+                                                         const std::string& choice_id = {});
 
 /// plan.json of the command line (docs/plan-format.md).
 [[nodiscard]] std::string plan_to_json(const Plan& plan);
