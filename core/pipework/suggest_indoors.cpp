@@ -18,6 +18,7 @@ constexpr double look_every_m = 0.15;  // along a leg, for what it must keep out
 constexpr double under_ceiling_m = 0.15;
 constexpr double floor_thick_m = 0.30;  // a ceiling hangs so far under the floor over it
 constexpr double same_line_m = 0.02;
+constexpr double least_step_m = 0.15;   // between two bends
 constexpr std::size_t most_lines = 40;  // of one direction; a plan with more closed rooms is searched by the first
 
 struct Lines {
@@ -43,11 +44,9 @@ class RoomGrid {
             v_.add(v_of(p));
             z_.add(p.z_m);
         }
-        ceilings_.push_back(ceiling_m - under_ceiling_m);
+        hang_at(ceiling_m - under_ceiling_m, from, to);
         for (const double floor : house.floors_m)
-            ceilings_.push_back(floor - floor_thick_m);
-        for (const double z : ceilings_)
-            z_.add(z);
+            hang_at(floor - floor_thick_m, from, to);
         for (const House::Closed& closed : house.closed) {
             double u_low = 1e9, u_high = -1e9, v_low = 1e9, v_high = -1e9;
             for (const Point2 p : closed.outline) {
@@ -112,6 +111,17 @@ class RoomGrid {
     static constexpr std::size_t directions = 6;  // u+, u-, v+, v-, up, down
     static constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
     static constexpr char unknown = 0, open_leg = 1, shut_leg = 2;
+
+    /// A height for level legs; one of the ends' own when it is so near that the step between had no room for bends.
+    void hang_at(double z, Point3 from, Point3 to) {
+        for (const double end : {from.z_m, to.z_m})
+            if (std::abs(end - z) < least_step_m) {
+                ceilings_.push_back(end);
+                return;
+            }
+        ceilings_.push_back(z);
+        z_.add(z);
+    }
 
     [[nodiscard]] double u_of(Point3 p) const { return p.x_m * house_.u.x_m + p.y_m * house_.u.y_m; }
     [[nodiscard]] double v_of(Point3 p) const { return p.x_m * house_.v.x_m + p.y_m * house_.v.y_m; }
