@@ -126,17 +126,25 @@ class Lister {
                 " m one way, cutting allowance included");
     }
 
+    void lagging(double wall_mm, double lines, const char* side) {
+        if (!(wall_mm > 0.0)) return;
+        const double length_m = lines * in_.run.length_m;
+        const std::string wall = fixed(wall_mm, 0);
+        add("insulation-" + wall, "Insulation with " + wall + " mm wall", "m", length_m,
+            length_m * (1.0 + insulation_waste),
+            std::string(side) + " of " + fixed(in_.run.length_m, 1) + " m" + (lines > 1.0 ? " each" : "") +
+                ", 5 % for cutting; wall against condensation");
+    }
+
     void run() {
         const pipework::Run& run = in_.run;
         if (!(run.length_m > 0.0)) return;
         tube(in_.block.liquid_od_mm, run.coil_liquid_m, "liquid");
         tube(in_.block.suction_od_mm, run.coil_suction_m, "suction");
-        const std::string wall = fixed(run.insulation_mm, 0);
-        if (run.insulation_mm > 0.0) {
-            add("insulation-" + wall, "Insulation with " + wall + " mm wall", "m", run.length_m,
-                run.length_m * (1.0 + insulation_waste),
-                "suction line of " + fixed(run.length_m, 1) + " m, 5 % for cutting; wall against condensation");
-        }
+        // Both lines are cold where the expansion device sits in the block; walls of one size are one item.
+        const bool one_wall = run.small_insulation_mm == run.insulation_mm;
+        lagging(run.insulation_mm, one_wall ? 2.0 : 1.0, one_wall ? "small and suction line" : "suction line");
+        if (!one_wall) lagging(run.small_insulation_mm, 1.0, "small line");
         add("tube-joint-pair", "Joint set for a pair of tube ends", "pc", 1.0 + collectors(),
             "one at the block and one at each collector");
         if (collectors() > 1.0) {

@@ -28,15 +28,27 @@ double friction_churchill1977(double reynolds, double relative_roughness) noexce
     return 8.0 * std::pow(std::pow(8.0 / reynolds, 12.0) + 1.0 / std::pow(a + b, 1.5), 1.0 / 12.0);
 }
 
-double vapour_viscosity_pa_s(Refrigerant refrigerant) noexcept {
-    // Saturated vapour at 0 deg C, rounded; R134a and R290 as in handbook tables, the others from memory.
-    switch (refrigerant) {
-        case Refrigerant::r134a: return 10.7e-6;
-        case Refrigerant::r290: return 7.5e-6;
-        case Refrigerant::r1234yf: return 11.0e-6;
-        case Refrigerant::r513a: return 10.9e-6;
-    }
-    return 10.7e-6;
+double single_phase_pa_m(double mass_velocity_kg_m2s, double density_kg_m3, double viscosity_pa_s, double bore_m,
+                         double roughness_m) noexcept {
+    if (!(mass_velocity_kg_m2s > 0.0)) return 0.0;
+    const double reynolds = mass_velocity_kg_m2s * bore_m / viscosity_pa_s;
+    return friction_churchill1977(reynolds, roughness_m / bore_m) * 0.5 * mass_velocity_kg_m2s * mass_velocity_kg_m2s /
+           (density_kg_m3 * bore_m);
+}
+
+double two_phase_pa_m(double mass_velocity_kg_m2s, double quality, const Phases& phases, double bore_m,
+                      double roughness_m) noexcept {
+    const double x = std::clamp(quality, 0.0, 1.0);
+    const double a = single_phase_pa_m(mass_velocity_kg_m2s, phases.liquid_density_kg_m3, phases.liquid_viscosity_pa_s,
+                                       bore_m, roughness_m);
+    const double b = single_phase_pa_m(mass_velocity_kg_m2s, phases.vapour_density_kg_m3, phases.vapour_viscosity_pa_s,
+                                       bore_m, roughness_m);
+    return (a + 2.0 * (b - a) * x) * std::cbrt(1.0 - x) + b * x * x * x;
+}
+
+double homogeneous_density_kg_m3(double quality, const Phases& phases) noexcept {
+    const double x = std::clamp(quality, 0.0, 1.0);
+    return 1.0 / (x / phases.vapour_density_kg_m3 + (1.0 - x) / phases.liquid_density_kg_m3);
 }
 
 double riser_mass_velocity_kg_m2s(double vapour_density_kg_m3, double bore_m) noexcept {

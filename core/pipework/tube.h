@@ -14,9 +14,23 @@ namespace wg::pipework {
 /// Darcy friction factor for any Reynolds number above 0 (Churchill, Chemical Engineering 84(24), 1977).
 [[nodiscard]] double friction_churchill1977(double reynolds, double relative_roughness) noexcept;
 
-/// Viscosity of the vapour near 0 deg C and moderate pressure, Pa s. Held constant: the friction factor goes with about
-/// its fifth root, so 10 % of it is 2 % of the loss.
-[[nodiscard]] double vapour_viscosity_pa_s(Refrigerant refrigerant) noexcept;
+/// Fall of pressure a metre of one phase by friction, Pa/m: Darcy with Churchill's factor. 0 without flow.
+[[nodiscard]] double single_phase_pa_m(double mass_velocity_kg_m2s, double density_kg_m3, double viscosity_pa_s,
+                                       double bore_m, double roughness_m) noexcept;
+
+/// Both phases of a refrigerant at one saturation temperature.
+struct Phases {
+    double liquid_density_kg_m3 = 0.0;
+    double vapour_density_kg_m3 = 0.0;
+    double liquid_viscosity_pa_s = 0.0;
+    double vapour_viscosity_pa_s = 0.0;
+};
+/// Fall of pressure a metre of liquid and vapour together, Pa/m: (A + 2 (B - A) x) (1 - x)^(1/3) + B x^3 with A and B
+/// of the whole flow as liquid and as vapour (Mueller-Steinhagen, Heck, Chem. Eng. Process. 20, 1986). Quality 0..1.
+[[nodiscard]] double two_phase_pa_m(double mass_velocity_kg_m2s, double quality, const Phases& phases, double bore_m,
+                                    double roughness_m) noexcept;
+/// Density of both moving at one speed.
+[[nodiscard]] double homogeneous_density_kg_m3(double quality, const Phases& phases) noexcept;
 
 /// Least mass velocity that lifts oil in a riser, kg/(m2 s): 0.7225 sqrt(rho g D (rho_oil - rho)), Jacobs, Scheideman,
 /// Kazem, Macken, ASHRAE Transactions 82, 1976 (from memory).

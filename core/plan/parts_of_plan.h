@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/pipework/suggest.h"
 #include "core/plan/plan.h"
 
 namespace wg::plan::steps {
@@ -53,8 +54,16 @@ struct Selection {
 /// Everything a run needs but where it goes.
 [[nodiscard]] pipework::Input run_input(const Selection& with);
 
+/// What a suggestion of the run needs. At least one placement.
+[[nodiscard]] pipework::SuggestInput suggest_input(const Job& job, const Selection& with,
+                                                   const std::vector<PlacementPlan>& placements);
+
 /// Run, fixings, services.
 void engineering(const Job& job, const Selection& with, Plan& plan);
+
+/// The lines' losses at the points the year has found. `factor_without`: seasonal factor of the same year without the
+/// suction line's drop and heat; 0: not worked out.
+void losses_over_year(const Selection& with, double factor_without, Plan& plan);
 
 /// The year, its range, warm-up, standstill.
 [[nodiscard]] std::vector<Problem> yield(const Job& job, const Selection& with, const Options& options,

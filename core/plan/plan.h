@@ -14,6 +14,7 @@
 #include "core/parts/parts.h"
 #include "core/pipework/run.h"
 #include "core/plan/charge_duties.h"
+#include "core/pipework/suggest.h"
 #include "core/plan/reference.h"
 #include "core/quote/quote.h"
 #include "core/season/season.h"
@@ -124,6 +125,8 @@ struct Plan {
     std::string range_method;
     std::optional<WeatherSpread> weather_spread;  ///< when the reference holds further years
     pipework::Run run;
+    bool run_suggested = false;              ///< the choice has no route: `run` goes the way of core/pipework/suggest.h
+    std::optional<double> run_loss_percent;  ///< of the seasonal factor, against a year without the suction line
     services::Outcome services;
     parts::Outcome parts;
     std::optional<quote::Quote> quote;
@@ -151,6 +154,11 @@ struct Options {
 /// Problems: the job names models, spots, rule sets or climates that the reference does not hold, or has no choice.
 /// Everything else that is wrong with the layout becomes a finding.
 [[nodiscard]] Result<Plan> plan(const Job& job, const Reference& reference, const Options& options = {});
+
+/// A way for the run of a choice (empty: the chosen one) by what is drawn; the route's points have no ids. Problems: as
+/// plan() has them, and when the choice has no collector.
+[[nodiscard]] Result<pipework::Suggestion> suggested_run(const Job& job, const Reference& reference,
+                                                         const std::string& choice_id = {});
 
 /// plan.json of the command line (docs/plan-format.md).
 [[nodiscard]] std::string plan_to_json(const Plan& plan);

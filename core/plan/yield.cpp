@@ -36,6 +36,13 @@ season::Input varied(season::Input input, const Variation& by) {
     return input;
 }
 
+/// The same year with a suction line that costs nothing.
+season::Input without_lines(season::Input input) {
+    input.line_ua_w_k = 0.0;
+    input.suction_drop_k = 0.0;
+    return input;
+}
+
 /// What equipment and household do (least and greatest of three runs) and what the weather of single years does
 /// (tenth and ninetieth percentile over the median) are independent of each other: their distances from the middle are
 /// added as squares.
@@ -144,6 +151,7 @@ std::vector<Problem> yield(const Job& job, const Selection& with, const Options&
 
     // Independent runs on two threads: each is deterministic by itself, so the order of finishing changes nothing.
     std::array<season::Year, 3> runs;
+    season::Year bare_lines;
     std::vector<Problem> problems;
     const auto take = [&](Result<season::Year> result, season::Year& into) {
         if (result) {
@@ -163,6 +171,7 @@ std::vector<Problem> yield(const Job& job, const Selection& with, const Options&
             return std::pair{season::run(varied(input, worse), bare), season::run(varied(input, kinder), bare)};
         });
         take(season::run(input, full), runs[0]);
+        take(season::run(without_lines(input), bare), bare_lines);
         auto [poor, good] = others.get();
         take(std::move(poor), runs[1]);
         take(std::move(good), runs[2]);
@@ -181,6 +190,7 @@ std::vector<Problem> yield(const Job& job, const Selection& with, const Options&
     if (!problems.empty()) return problems;
     record_figures(runs, plan.weather_spread, plan.figures);
     plan.season = std::move(runs[0]);
+    losses_over_year(with, bare_lines.seasonal_factor, plan);
 
     const Result<season::Standstill> still = season::standstill(input);
     if (!still) return still.problems();

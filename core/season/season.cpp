@@ -122,6 +122,36 @@ class Recorder {
     HourSeries& out_;
 };
 
+/// Sums over the running hours by bands of the evaporating temperature.
+class Bands {
+   public:
+    void add(const heatpump::Point& point, double running_s, double air_c) noexcept {
+        const double at = std::clamp((point.evaporating_c - first_c) / band_k, 0.0, bands - 1.0);
+        OperatingBand& band = sums_[static_cast<std::size_t>(at)];
+        const double h = running_s / 3600.0;
+        band.hours += h;
+        band.evaporating_c += h * point.evaporating_c;
+        band.condensing_c += h * point.condensing_c;
+        band.evaporator_w += h * point.evaporator_w;
+        band.air_c += h * air_c;
+    }
+    [[nodiscard]] std::vector<OperatingBand> means() const {
+        std::vector<OperatingBand> out;
+        for (OperatingBand band : sums_) {
+            if (!(band.hours > 0.0)) continue;
+            for (double* sum : {&band.evaporating_c, &band.condensing_c, &band.evaporator_w, &band.air_c})
+                *sum /= band.hours;
+            out.push_back(band);
+        }
+        return out;
+    }
+
+   private:
+    static constexpr double first_c = -40.0;
+    static constexpr std::size_t bands = 16;  // to 40 deg C
+    std::array<OperatingBand, bands> sums_{};
+};
+
 double share_of(double miss, double throughput) noexcept {
     constexpr double least_j = 1e3;  // a step that moves less has nothing to close against
     return miss / std::max(throughput, least_j);
@@ -166,6 +196,7 @@ Result<Year> run(const Input& input, const Options& options) {
     year.lowest_top_c = 1e9;
     std::optional<Recorder> recorder;
     double shape[most_parts];
+    Bands bands;
 
     std::array<double, 12> short_h{};
     double coldest_draw_c = 1e9;
@@ -205,6 +236,7 @@ Result<Year> run(const Input& input, const Options& options) {
             }
             if (!counted) continue;
             hour_sum.add(step);
+            if (step.running_s > 0.0) bands.add(simulation.last_point(), step.running_s, input.air_c[hour]);
             year.lowest_top_c = std::min(year.lowest_top_c, simulation.store().top_c());
             year.worst_step_closure =
                 std::max({year.worst_step_closure, share_of(step.circuit_miss(), step.circuit_throughput()),
@@ -252,6 +284,7 @@ Result<Year> run(const Input& input, const Options& options) {
     year.hygiene_runs = total.hygiene_runs;
     year.hygiene_upper_only = total.hygiene_upper_only;
     year.hygiene_missed = total.hygiene_missed;
+    year.operation = bands.means();
     year.models = models_text(input, options);
     return year;
 }

@@ -112,6 +112,17 @@ struct HourSeries {
     std::vector<std::array<float, 10>> node_c;  ///< top to bottom, resampled to ten when nodes differ
 };
 
+/// What the pump did while the evaporating temperature at the plate lay in a band of `band_k`: means over the hours it
+/// ran there.
+inline constexpr double band_k = 5.0;
+struct OperatingBand {
+    double hours = 0.0;
+    double evaporating_c = 0.0;
+    double condensing_c = 0.0;
+    double evaporator_w = 0.0;
+    double air_c = 0.0;
+};
+
 struct Year {
     std::array<MonthSums, 12> months{};
     MonthSums total;
@@ -128,10 +139,11 @@ struct Year {
     int shortfall_draws = 0;
     double coldest_draw_c = 0.0;  ///< coldest water that came from a tap, at most the wanted temperature
     int coldest_draw_hour = 0;
-    int hygiene_runs = 0;        ///< begun
-    int hygiene_upper_only = 0;  ///< held the target above the immersion heater alone
-    int hygiene_missed = 0;      ///< held it nowhere
-    std::string models;          ///< names of the models used, for print
+    int hygiene_runs = 0;                  ///< begun
+    int hygiene_upper_only = 0;            ///< held the target above the immersion heater alone
+    int hygiene_missed = 0;                ///< held it nowhere
+    std::vector<OperatingBand> operation;  ///< coldest first; bands in which the pump never ran are left out
+    std::string models;                    ///< names of the models used, for print
     std::optional<HourSeries> hours;
 };
 

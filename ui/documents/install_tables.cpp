@@ -103,6 +103,18 @@ void values_table(Flow& flow, const PaperInput& input) {
                                                        quantity(w.vessel_precharge_bar, QStringLiteral("bar"), 1))}});
 }
 
+QString wall_words(double wall_mm) {
+    return wall_mm > 0.0 ? quantity(wall_mm, QStringLiteral("mm")) : QStringLiteral("none");
+}
+
+QString trap_words(const pipework::OilReturn& oil) {
+    QStringList where;
+    for (const pipework::OilTrap& trap : oil.traps)
+        where << (trap.foot ? QStringLiteral("foot of leg %1") : QStringLiteral("leg %1 at %2"))
+                     .arg(QString::number(trap.leg + 1), length_m(trap.at.z_m));
+    return where.isEmpty() ? QStringLiteral("none") : where.join(QStringLiteral(", "));
+}
+
 void cut_list(Flow& flow, const PaperInput& input) {
     const pipework::Run& run = input.plan.run;
     flow.subheading(QStringLiteral("Cut list of the run"));
@@ -132,8 +144,12 @@ void cut_list(Flow& flow, const PaperInput& input) {
          {QStringLiteral("Suction tube"), QStringLiteral("%1, coil of %2")
                                               .arg(quantity(input.plan.block.suction_od_mm, QStringLiteral("mm"), 2),
                                                    quantity(run.coil_suction_m, QStringLiteral("m"), 1))},
-         {QStringLiteral("Insulation"),
-          QStringLiteral("%1 wall on suction and liquid").arg(quantity(run.insulation_mm, QStringLiteral("mm")))},
+         {QStringLiteral("Insulation"), QStringLiteral("%1 on the suction tube, %2 on the small tube")
+                                            .arg(wall_words(run.insulation_mm), wall_words(run.small_insulation_mm))},
+         {QStringLiteral("Allow besides"), QStringLiteral("%1 at the collector, %2 at the block, %3 for each oil trap")
+                                               .arg(length_mm(pipework::collector_stub_m),
+                                                    length_mm(pipework::block_stub_m), length_mm(pipework::trap_m))},
+         {QStringLiteral("Oil traps"), trap_words(run.oil)},
          {QStringLiteral("Lift"), quantity(run.lift_m, QStringLiteral("m"), 1)}});
     flow.paragraph(
         QStringLiteral(

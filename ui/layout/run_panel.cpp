@@ -10,6 +10,7 @@
 #include <cmath>
 
 #include "core/job/words.h"
+#include "core/plan/plan.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
@@ -30,6 +31,23 @@ const RoutePoint* point_of(const JobSession* session, const std::string& id) {
     return nullptr;
 }
 
+QString words_of(const plan::Plan& plan) {
+    const pipework::Run& run = plan.run;
+    QString out = RunPanel::tr("Run %1 one way, %2 bends, %3 passages. Charge %4.")
+                      .arg(length_m(run.length_m))
+                      .arg(run.bends)
+                      .arg(run.passages)
+                      .arg(quantity(run.total_charge_kg, RunPanel::tr("kg"), 2));
+    if (plan.run_suggested) out = RunPanel::tr("No run drawn: figures follow a suggested way.") + u' ' + out;
+    if (!run.oil.traps.empty())
+        out += u' ' + (run.oil.traps.size() == 1 ? RunPanel::tr("1 oil trap.")
+                                                 : RunPanel::tr("%1 oil traps.").arg(run.oil.traps.size()));
+    if (plan.run_loss_percent)
+        out += u' ' + RunPanel::tr("Suction line costs %1 of the seasonal factor.")
+                          .arg(quantity(*plan.run_loss_percent, QStringLiteral("%"), 1));
+    return out;
+}
+
 }  // namespace
 
 RunPanel::RunPanel(QWidget* parent) : QWidget(parent) {
@@ -39,6 +57,19 @@ RunPanel::RunPanel(QWidget* parent) : QWidget(parent) {
     words_ = new QLabel(this);
     words_->setWordWrap(true);
     column->addWidget(words_);
+    suggest_ = new QPushButton(tr("Suggest a run"), this);
+    suggest_->setToolTip(
+        tr("Along roof and walls, through one passage where it must, out of rooms without pipes. Replaces the bends "
+           "below; "
+           "one step to undo"));
+    column->addWidget(suggest_);
+    connect(suggest_, &QPushButton::clicked, this, &RunPanel::suggest);
+    note_ = new QLabel(this);
+    note_->setWordWrap(true);
+    note_->setForegroundRole(QPalette::PlaceholderText);
+    note_->setAccessibleName(tr("About the suggested run"));
+    note_->hide();
+    column->addWidget(note_);
     list_ = new QListWidget(this);
     list_->setAccessibleName(tr("Bends and passages from collector to block"));
     list_->setMinimumHeight(150);
@@ -115,13 +146,13 @@ void RunPanel::refresh() {
         refresh_selected();
         return;
     }
+    suggest_->setEnabled(!choice->placements.empty());
+    if (choice->route != suggested_) {
+        suggested_.clear();
+        note_->hide();
+    }
     const auto plan = session_->plan();
-    words_->setText(plan ? tr("Run %1 one way, %2 bends, %3 passages. Charge %4.")
-                               .arg(length_m(plan->run.length_m))
-                               .arg(plan->run.bends)
-                               .arg(plan->run.passages)
-                               .arg(quantity(plan->run.total_charge_kg, tr("kg"), 2))
-                         : tr("No run worked out yet."));
+    words_->setText(plan ? words_of(*plan) : tr("No run worked out yet."));
     int number = 1;
     for (const RoutePoint& point : choice->route) {
         auto* item =
@@ -133,6 +164,26 @@ void RunPanel::refresh() {
         if (point.id == point_id_) list_->setCurrentItem(item);
     }
     refresh_selected();
+}
+
+void RunPanel::suggest() {
+    const Choice* choice = session_ != nullptr ? session_->current_choice() : nullptr;
+    if (choice == nullptr) return;
+    const auto result = plan::suggested_run(session_->job(), session_->reference(), choice->id);
+    if (!result || !result.value().found) {
+        note_->setText(result ? qs(result.value().why) : qs(text_of(result.problems())));
+        note_->show();
+        return;
+    }
+    std::vector<RoutePoint> route = result.value().route;
+    for (RoutePoint& point : route)
+        point.id = new_id();
+    point_id_.clear();
+    suggested_ = route;
+    note_->setText(qs(result.value().why));
+    note_->show();
+    set_route(*session_, std::move(route));
+    refresh();
 }
 
 void RunPanel::refresh_selected() {

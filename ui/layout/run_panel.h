@@ -3,6 +3,9 @@
 
 #include <QWidget>
 #include <string>
+#include <vector>
+
+#include "core/job/job.h"
 
 class QLabel;
 class QListWidget;
@@ -29,10 +32,14 @@ class RunPanel : public QWidget {
     void refresh_selected();
     void commit_position();
     void add_bend();
+    void suggest();
 
     JobSession* session_ = nullptr;
     std::string point_id_;
+    std::vector<RoutePoint> suggested_;  ///< as put in: its note stays while the route is that
     QLabel* words_ = nullptr;
+    QPushButton* suggest_ = nullptr;
+    QLabel* note_ = nullptr;
     QListWidget* list_ = nullptr;
     QPushButton* remove_ = nullptr;
     QWidget* selected_box_ = nullptr;

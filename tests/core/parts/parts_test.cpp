@@ -107,6 +107,21 @@ TEST(ListParts, insulation_has_five_per_cent_for_cutting) {
     EXPECT_DOUBLE_EQ(line->to_buy, 12.0) << "11.97 m sold by 2 m";
 }
 
+TEST(ListParts, small_line_that_gets_cold_is_lagged_too) {
+    Input in = two_plates();
+    in.run.small_insulation_mm = 9.0;
+    const Outcome out = list_parts(in);
+    ASSERT_NE(find(out, "insulation-9"), nullptr);
+    EXPECT_DOUBLE_EQ(find(out, "insulation-9")->quantity, 11.4);
+    EXPECT_DOUBLE_EQ(find(out, "insulation-13")->quantity, 11.4);
+    in.run.small_insulation_mm = 13.0;  // walls of one size are one line
+    const Outcome same = list_parts(in);
+    EXPECT_DOUBLE_EQ(find(same, "insulation-13")->quantity, 22.8);
+    EXPECT_EQ(std::count_if(same.lines.begin(), same.lines.end(),
+                            [](const Line& l) { return l.item_id.rfind("insulation-", 0) == 0; }),
+              1);
+}
+
 TEST(ListParts, extra_refrigerant_is_weighed_up_to_the_next_ten_grams) {
     Input in = two_plates();
     in.run.extra_charge_kg = 0.0612;
