@@ -67,8 +67,8 @@ void set_keep_out(JobSession& session, const KeepOut& keep_out, const QString& m
 void move_obstacle(JobSession& session, const std::string& obstacle_id, double x_m, double y_m);
 void move_spot(JobSession& session, const std::string& spot_id, double x_m, double y_m);
 void move_surface(JobSession& session, const std::string& surface_id, double origin_x_m, double origin_y_m);
-/// Surface (with the collectors on it, in every choice), obstacle, spot (choices move to the first one left) or
-/// keep-out.
+/// Surface (with the collectors on it, in every choice), obstacle, spot (choices move to the first one left), room
+/// or keep-out.
 void remove_element(JobSession& session, const std::string& id);
 
 // ------------------------------------------------------------------------------------------------- the choices

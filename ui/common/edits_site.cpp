@@ -253,6 +253,7 @@ void remove_element(JobSession& session, const std::string& id) {
     if (const Surface* surface = find_surface(site, id)) label = quoted_label(surface->label);
     if (const Obstacle* obstacle = with_id(site.obstacles, id)) label = quoted_label(obstacle->label);
     if (const CylinderSpot* spot = find_spot(site, id)) label = quoted_label(spot->label);
+    if (const Room* room = with_id(site.rooms, id)) label = quoted_label(room->label);
     // A plane of a building would come back with the next edit: the building goes, and all that was made from it.
     std::string building_id = id;
     if (const Surface* surface = find_surface(site, id))
@@ -263,6 +264,7 @@ void remove_element(JobSession& session, const std::string& id) {
         remove_surface(job, id);
         erase_id(job.site.obstacles, id);
         remove_spot(job, id);
+        erase_id(job.site.rooms, id);
         for (Surface& surface : job.site.surfaces)
             erase_id(surface.keep_outs, id);
     });

@@ -4,6 +4,7 @@
 #include <QClipboard>
 #include <QKeyEvent>
 #include <QLabel>
+#include <QMenu>
 #include <QPainter>
 #include <QVBoxLayout>
 
@@ -48,10 +49,18 @@ int FindingDelegate::lay_out(const Finding& finding, const QRect& area, const QF
         painter->setPen(colour_of(mark, theme));
         painter->drawText(QRect(text_left, y, width, head_height), Qt::AlignLeft | Qt::AlignVCenter, severity);
         const int used = QFontMetrics(strong).horizontalAdvance(severity) + 8;
+        int room = width - used;
+        if (has_working && has_working(finding)) {
+            const QRect link = link_box(area, font);
+            painter->setFont(small);
+            painter->setPen(theme.accent);
+            painter->drawText(link, Qt::AlignRight | Qt::AlignVCenter, tr("show working"));
+            painter->setFont(strong);
+            room -= link.width() + 8;
+        }
         painter->setPen(theme.text);
-        const QString place = QFontMetrics(strong).elidedText(qs(finding.place), Qt::ElideRight, width - used);
-        painter->drawText(QRect(text_left + used, y, width - used, head_height), Qt::AlignLeft | Qt::AlignVCenter,
-                          place);
+        const QString place = QFontMetrics(strong).elidedText(qs(finding.place), Qt::ElideRight, room);
+        painter->drawText(QRect(text_left + used, y, room, head_height), Qt::AlignLeft | Qt::AlignVCenter, place);
     }
     y += head_height + gap_px;
     const auto paragraph = [&](const QFont& with, const QColor& colour, const QString& text) {
@@ -68,6 +77,32 @@ int FindingDelegate::lay_out(const Finding& finding, const QRect& area, const QF
     if (!finding.remedy.empty()) paragraph(font, theme.ready, qs(finding.remedy));
     paragraph(small, theme.muted, qs(finding.rule));
     return y - area.top() + pad_px - gap_px - 2;
+}
+
+QRect FindingDelegate::link_box(const QRect& row, const QFont& font) const {
+    QFont strong = font;
+    strong.setWeight(QFont::DemiBold);
+    QFont small = font;
+    small.setPointSizeF(small_print_pt);
+    const int width = QFontMetrics(small).horizontalAdvance(tr("show working")) + 4;
+    return {row.right() - pad_px - width, row.top() + pad_px - 2, width, QFontMetrics(strong).height()};
+}
+
+bool FindingDelegate::editorEvent(QEvent* event, QAbstractItemModel* model, const QStyleOptionViewItem& option,
+                                  const QModelIndex& index) {
+    const auto* findings = qobject_cast<const FindingsModel*>(index.model());
+    const Finding* finding = findings != nullptr ? findings->finding(index) : nullptr;
+    if (finding != nullptr && has_working && event->type() == QEvent::MouseButtonRelease) {
+        const auto* click = static_cast<QMouseEvent*>(event);
+        // A little more than the words: a thumb on a tablet is no needle.
+        const QRect target = link_box(option.rect, option.font).adjusted(-6, -8, 8, 8);
+        if (click->button() == Qt::LeftButton && target.contains(click->position().toPoint()) &&
+            has_working(*finding)) {
+            Q_EMIT working_asked(*finding);
+            return true;
+        }
+    }
+    return QStyledItemDelegate::editorEvent(event, model, option, index);
 }
 
 void FindingDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
@@ -118,7 +153,12 @@ FindingsList::FindingsList(QWidget* parent) : QWidget(parent) {
     view_ = new QListView(this);
     view_->setAccessibleName(tr("Findings"));
     view_->setModel(model_);
-    view_->setItemDelegate(new FindingDelegate(view_));
+    delegate_ = new FindingDelegate(view_);
+    delegate_->has_working = [this](const Finding& finding) { return working_of(workings_, finding).has_value(); };
+    connect(delegate_, &FindingDelegate::working_asked, this, &FindingsList::working_asked);
+    view_->setItemDelegate(delegate_);
+    view_->setContextMenuPolicy(Qt::CustomContextMenu);
+    connect(view_, &QWidget::customContextMenuRequested, this, &FindingsList::show_menu);
     view_->setFrameShape(QFrame::NoFrame);
     view_->setStyleSheet(QStringLiteral("QListView { border: none; border-radius: 0; }"));
     view_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -159,6 +199,7 @@ void FindingsList::refresh() {
     if (session_ == nullptr) {
         text = tr("No job is open.");
     } else if (plan != nullptr) {
+        workings_ = grouped_workings(*plan);
         model_->set_findings(plan->findings);
         if (plan->findings.empty()) text = tr("Nothing stands against this plan.");
     } else if (!session_->plan_problem().isEmpty()) {
@@ -171,6 +212,26 @@ void FindingsList::refresh() {
     instead_->setVisible(!text.isEmpty());
     view_->setVisible(text.isEmpty());
     count_->setText(plan != nullptr ? count_text(plan->findings) : QString());
+}
+
+const Finding* FindingsList::focused_with_working() const {
+    if (!view_->hasFocus()) return nullptr;
+    const Finding* finding = model_->finding(view_->currentIndex());
+    return finding != nullptr && working_of(workings_, *finding) ? finding : nullptr;
+}
+
+void FindingsList::show_menu(const QPoint& at) {
+    const Finding* under = model_->finding(view_->indexAt(at));
+    if (under == nullptr) return;
+    const Finding finding = *under;
+    auto* menu = new QMenu(this);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    menu->addAction(tr("Go to the place"), this,
+                    [this, finding] { Q_EMIT activated(qs(finding.place_id), finding.stage); });
+    QAction* working = menu->addAction(tr("Show working"), this, [this, finding] { Q_EMIT working_asked(finding); });
+    working->setEnabled(working_of(workings_, finding).has_value());
+    menu->addAction(tr("Copy"), this, [finding] { QApplication::clipboard()->setText(finding_text(finding)); });
+    menu->popup(view_->viewport()->mapToGlobal(at));
 }
 
 bool FindingsList::eventFilter(QObject* watched, QEvent* event) {

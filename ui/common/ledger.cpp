@@ -7,7 +7,6 @@
 
 #include "ui/common/job_session.h"
 #include "ui/common/theme.h"
-#include "ui/common/working_view.h"
 
 namespace wg::ui {
 namespace {
@@ -117,7 +116,7 @@ Ledger::Ledger(QWidget* parent) : QWidget(parent) {
     for (const LedgerLine& line : ledger_lines(nullptr, nullptr, false)) {
         auto* row = new LedgerRow(this);
         row->set_line(line);
-        connect(row, &LedgerRow::clicked, this, [this, row] { show_working(row->line().working_key); });
+        connect(row, &LedgerRow::clicked, this, [this, row] { Q_EMIT working_asked(row->line().working_key); });
         column->addWidget(row);
         rows_.push_back(row);
     }
@@ -127,7 +126,6 @@ Ledger::Ledger(QWidget* parent) : QWidget(parent) {
 void Ledger::set_session(JobSession* session) {
     if (session_ != nullptr) session_->disconnect(this);
     session_ = session;
-    if (working_view_ != nullptr) working_view_->close();
     if (session_ != nullptr) {
         connect(session_, &JobSession::plan_changed, this, &Ledger::refresh);
         connect(session_, &JobSession::choice_changed, this, &Ledger::refresh);
@@ -150,20 +148,12 @@ void Ledger::refresh() {
         state = tr("invented data");
     }
     state_->setText(state);
-    if (working_view_ != nullptr && plan != nullptr) working_view_->set_plan(*plan);
 }
 
-void Ledger::show_working(const QString& key) {
-    if (session_ == nullptr || session_->plan() == nullptr || key.isEmpty()) return;
-    if (working_view_ == nullptr) {
-        working_view_ = new WorkingView(window());
-        working_view_->setAttribute(Qt::WA_DeleteOnClose);
-    }
-    working_view_->set_plan(*session_->plan());
-    working_view_->show_key(key);
-    working_view_->show();
-    working_view_->raise();
-    working_view_->activateWindow();
+QString Ledger::focused_key() const {
+    for (const LedgerRow* row : rows_)
+        if (row->hasFocus()) return row->line().working_key;
+    return {};
 }
 
 }  // namespace wg::ui

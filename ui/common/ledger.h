@@ -13,7 +13,6 @@ class QLabel;
 namespace wg::ui {
 
 class JobSession;
-class WorkingView;
 
 /// One figure: title and value above, range, 'show working' and difference below.
 class LedgerRow : public QAbstractButton {
@@ -37,14 +36,18 @@ class Ledger : public QWidget {
     explicit Ledger(QWidget* parent = nullptr);
     void set_session(JobSession* session);
 
+    /// Key of the working of the row that has the focus; empty: none has.
+    [[nodiscard]] QString focused_key() const;
+
+   Q_SIGNALS:
+    void working_asked(const QString& key);
+
    private:
     void refresh();
-    void show_working(const QString& key);
 
     QPointer<JobSession> session_;
     std::vector<LedgerRow*> rows_;
     QLabel* state_ = nullptr;
-    QPointer<WorkingView> working_view_;
 };
 
 }  // namespace wg::ui

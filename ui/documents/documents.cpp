@@ -17,6 +17,7 @@ QString file_name_of(Paper paper) {
         case Paper::quote: return QStringLiteral("quote.pdf");
         case Paper::install_sheet: return QStringLiteral("install-sheet.pdf");
         case Paper::survey_sheet: return QStringLiteral("survey-sheet.pdf");
+        case Paper::workings: return QStringLiteral("workings.pdf");
     }
     return {};
 }
@@ -26,6 +27,7 @@ QString title_of(Paper paper) {
         case Paper::quote: return QStringLiteral("Quote");
         case Paper::install_sheet: return QStringLiteral("Install sheet");
         case Paper::survey_sheet: return QStringLiteral("Survey sheet");
+        case Paper::workings: return QStringLiteral("Workings");
     }
     return {};
 }

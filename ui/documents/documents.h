@@ -13,7 +13,7 @@
 
 namespace wg::ui {
 
-enum class Paper { quote, install_sheet, survey_sheet };
+enum class Paper { quote, install_sheet, survey_sheet, workings };
 [[nodiscard]] QString file_name_of(Paper paper);  ///< "quote.pdf", ...
 [[nodiscard]] QString title_of(Paper paper);
 

@@ -22,6 +22,7 @@ double Flow::body_top(std::size_t page_index) const {
         top += 2.0 * line_height(small);
     }
     top += gap_small;
+    if (!furniture_.headline.isEmpty()) top += line_height(strong);
     if (!furniture_.marks.isEmpty()) top += mark_height + gap_small;
     return top + head_gap;
 }
@@ -151,6 +152,19 @@ void Flow::bullet(const QString& text) {
         y_ += line_height(body);
     }
     y_ += 0.8 * mm;
+}
+
+void Flow::formula(const QStringList& parts) {
+    const double indent = 8.0 * mm;
+    for (const QString& part : parts) {
+        const QStringList lines = wrap(part, formula_style, body_width - indent);
+        const double height = static_cast<double>(lines.size()) * line_height(formula_style);
+        keep(std::min(height, full_height()));
+        page().text += part;
+        page().rules.push_back({QLineF(margin + 4.0 * mm, y_, margin + 4.0 * mm, y_ + height), 0.5 * mm});
+        lines_at(margin + indent, y_, lines, formula_style);
+    }
+    if (!parts.isEmpty()) y_ += gap_small / 2.0;
 }
 
 double Flow::notice_height(double width, const Notice& notice) const {

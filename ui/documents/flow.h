@@ -19,6 +19,7 @@ struct Furniture {
     QString job;       ///< number and revision
     QString choice;
     QString foot;       ///< what this print was made from
+    QString headline;   ///< a sentence under the head of every page; may be empty
     QStringList marks;  ///< "Not to be issued: has a stop", "Invented data": ruled, on every page
 };
 
@@ -40,6 +41,7 @@ struct Table {
     std::vector<Row> rows;
     double least_row_mm = 0.0;  ///< taller where something is written in by hand
     bool grid = false;          ///< upright rules too, for forms
+    double size_pt = body_pt;   ///< of its rows
     bool whole = false;         ///< goes to a new page rather than be split, where it fits one
 };
 
@@ -72,6 +74,10 @@ class Flow {
     /// `caption` stands below, on the same page.
     void picture(const QString& name, double height, double units_per_m,
                  std::function<void(QPainter&, const QRectF&)> paint, const QString& caption = {});
+    /// An equation, its parts one below the other, set apart from the text.
+    void formula(const QStringList& parts);
+    /// Keeps equation, table and the words below it on one page, where they fit one.
+    void keep_with(const Table& table, const QStringList& formula_parts, const QString& below, const Style& style);
     void gap(double height_mm);
     void page_break();
     /// Starts a new page unless this much height is left; headings that wait come first.

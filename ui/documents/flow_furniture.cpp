@@ -18,7 +18,8 @@ void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) cons
     const auto put = [&](double x, double top, const QString& text, const Style& style, double right_edge = 0.0) {
         if (text.isEmpty()) return;
         Lettering piece;
-        const double room = right_edge > 0.0 ? right_edge - x : body_width * 0.48;
+        const bool whole_line = text == furniture_.headline;
+        const double room = right_edge > 0.0 ? right_edge - x : body_width * (whole_line ? 1.0 : 0.48);
         // One line each: a long firm or choice label is shortened rather than run into its neighbour.
         piece.text = QFontMetricsF(font_of(style)).elidedText(text, Qt::ElideRight, room);
         piece.style = style;
@@ -55,6 +56,10 @@ void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) cons
     }
     rule_y += gap_small / 2.0;
     page_to_dress.rules.push_back({QLineF(margin, rule_y, edge, rule_y), firm_rule});
+    if (!furniture_.headline.isEmpty()) {
+        put(margin, rule_y + gap_small / 2.0, furniture_.headline, strong);
+        rule_y += line_height(strong);
+    }
     double x = margin;
     const double mark_top = rule_y + gap_small;
     for (const QString& mark : furniture_.marks) {

@@ -19,6 +19,7 @@ inline const Style small{least_pt, false, false};
 inline const Style strong{body_pt, true, false};
 inline const Style title_style{13.0, true, false};
 inline const Style heading_style{12.0, true, false};
+inline const Style formula_style{11.0, false, false};
 inline const Style subheading_style{10.0, true, false};
 
 }  // namespace wg::ui::paper::measures

@@ -67,7 +67,7 @@ void Flow::header_row(const Table& table, const std::vector<double>& widths) {
 }
 
 std::vector<Flow::Cell> Flow::cells_of(const Table& table, const std::vector<double>& widths, const Row& row) const {
-    const Style style = row.kind == Row::Kind::plain ? body : strong;
+    const Style style{table.size_pt, row.kind != Row::Kind::plain, false};
     std::vector<Cell> cells;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
         const auto at = static_cast<qsizetype>(i);
@@ -81,7 +81,7 @@ std::vector<Flow::Cell> Flow::cells_of(const Table& table, const std::vector<dou
 
 double Flow::height_of(const Table& table, const std::vector<double>& widths, const Row& row) const {
     qsizetype most = 1;
-    double each = line_height(body);
+    double each = line_height(Style{table.size_pt, false, false});
     for (const Cell& cell : cells_of(table, widths, row)) {
         most = std::max(most, cell.lines.size());
         each = line_height(cell.style);
@@ -94,7 +94,7 @@ void Flow::body_row(const Table& table, const std::vector<double>& widths, const
     qsizetype most = 1;
     for (const Cell& cell : cells)
         most = std::max(most, cell.lines.size());
-    const double each = line_height(row.kind == Row::Kind::plain ? body : strong);
+    const double each = line_height(Style{table.size_pt, row.kind != Row::Kind::plain, false});
     double height = height_of(table, widths, row);
     // A group's title goes with its first rows.
     const double wanted = row.kind == Row::Kind::group ? height + 2.0 * (each + row_pad) : height;
@@ -158,6 +158,19 @@ void Flow::table(const Table& table) {
     for (const Row& row : table.rows)
         body_row(table, widths, row);
     y_ += gap_small;
+}
+
+void Flow::keep_with(const Table& table, const QStringList& formula_parts, const QString& below, const Style& style) {
+    const std::vector<double> widths = widths_of(table);
+    double wanted = gap_small * 2.0 + 2.0 * (line_height(body) + row_pad);  // the table asks for its header's room
+    for (const QString& part : formula_parts)
+        wanted +=
+            static_cast<double>(wrap(part, formula_style, body_width - 8.0 * mm).size()) * line_height(formula_style);
+    for (const Row& row : table.rows)
+        wanted += height_of(table, widths, row);
+    if (!below.isEmpty()) wanted += static_cast<double>(wrap(below, style, body_width).size()) * line_height(style);
+    // Longer than a page: it begins where it stands and goes on.
+    if (wanted <= full_height() - 4.0 * line_height(style)) keep(wanted);
 }
 
 void Flow::pairs(const std::vector<std::pair<QString, QString>>& entries, bool two_columns) {

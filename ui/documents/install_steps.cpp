@@ -181,6 +181,11 @@ std::vector<Flow::Notice> warnings_for(const Job& job, const plan::Plan& plan) {
             {Sign::flame, filled(u"Mildly flammable refrigerant: {refrigerant} ({safety_class})", figures),
              filled(u"{total_charge} in the circuit. No flame where it is opened; air the room; detector on.",
                     figures)});
+    } else {
+        warnings.push_back({Sign::caution, filled(u"Refrigerant {refrigerant} ({safety_class})", figures),
+                            filled(u"{total_charge} in the circuit. Liquid burns the skin by cold, the gas displaces "
+                                   u"air: gloves, goggles, air the room. Only persons certified for refrigerants.",
+                                   figures)});
     }
     warnings.push_back({Sign::electricity, QStringLiteral("Electricity"),
                         QStringLiteral("Connection by a licensed person, after the circuit is charged. Lock off and "

@@ -17,6 +17,27 @@ QString kilonewton(double value_n) {
     return number(value_n / 1000.0, 2);
 }
 
+/// "8 x 70": drill and depth.
+QString hole_words(const FixingMethod& method) {
+    if (!(method.drill_mm > 0.0)) return QStringLiteral("\u2013");
+    return method.depth_mm > 0.0 ? number(method.drill_mm) + QStringLiteral(" \u00d7 ") + number(method.depth_mm)
+                                 : number(method.drill_mm);
+}
+
+QString fixing_words(const plan::Plan& plan) {
+    const FixingMethod& method = plan.fixing_method;
+    QString words = qs(method.label);
+    if (method.ballast_kg > 0.0)
+        words += QStringLiteral(", %1 of ballast a point").arg(quantity(method.ballast_kg, QStringLiteral("kg")));
+    const int screws = method.screws_per_point > 0 ? method.screws_per_point : plan.collector.screws_per_point;
+    if (method.screw_diameter_mm > 0.0 && screws > 0)
+        words += QStringLiteral(", %1 screws %2 \u00d7 %3 mm in the timber a point")
+                     .arg(screws)
+                     .arg(number(method.screw_diameter_mm, method.screw_diameter_mm < 10.0 ? 1 : 0),
+                          number(method.screw_grip_mm));
+    return words;
+}
+
 QString extra_words(const plan::Plan& plan) {
     return plan.run.extra_charge_kg > 0.0005 ? quantity(plan.run.extra_charge_kg, QStringLiteral("kg"), 3)
                                              : QStringLiteral("none");
@@ -36,18 +57,23 @@ void set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) 
         return static_cast<qsizetype>(edge) < edges.size() ? edges[static_cast<qsizetype>(edge)] : QStringLiteral("?");
     };
     flow.subheading(QStringLiteral("Fixing points, in millimetres along the surface from the edges named"));
+    const FixingMethod& method = input.plan.fixing_method;
     Table table;
-    table.columns = {{QStringLiteral("Point"), 12.0, true},    {QStringLiteral("Across, from edge"), 0.0},
-                     {QStringLiteral("mm"), 17.0, true},       {QStringLiteral("Up or down, from edge"), 0.0},
-                     {QStringLiteral("mm"), 17.0, true},       {QStringLiteral("On rafter"), 19.0},
-                     {QStringLiteral("Screws"), 15.0, true},   {QStringLiteral("Pull kN"), 16.0, true},
-                     {QStringLiteral("Shear kN"), 19.0, true}, {QStringLiteral("Used"), 13.0, true}};
-    const int screws = input.plan.fixing_method.screws_per_point > 0 ? input.plan.fixing_method.screws_per_point
-                                                                     : input.plan.collector.screws_per_point;
+    table.columns = {{QStringLiteral("Point"), 11.0, true},
+                     {QStringLiteral("Across, from edge"), 0.0},
+                     {QStringLiteral("mm"), 14.0, true},
+                     {QStringLiteral("Up or down, from edge"), 0.0},
+                     {QStringLiteral("mm"), 14.0, true},
+                     {QStringLiteral("On rafter"), 14.0},
+                     {QStringLiteral("Hole mm"), 16.0, true},
+                     {QStringLiteral("Torque N m"), 16.0, true},
+                     {QStringLiteral("Pull, shear kN"), 24.0, true},
+                     {QStringLiteral("Hold used"), 25.0, true}};
     for (const plan::PlacementPlan& placed : input.plan.placements) {
         if (placed.surface_id != surface.id) continue;
         if (placed.fixing.points.empty()) continue;
-        table.rows.push_back({QStringList{qs(placed.label)}, Row::Kind::group});
+        table.rows.push_back(
+            {QStringList{qs(placed.label) + QStringLiteral(": ") + fixing_words(input.plan)}, Row::Kind::group});
         for (const fixing::FixingPoint& point : placed.fixing.points) {
             const bool worst = point.number == placed.fixing.worst_point;
             // One column for across and one for up, whichever edge is nearer.
@@ -55,11 +81,15 @@ void set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) 
                                  name(point.edge_a.edge).startsWith(QStringLiteral("upper"));
             const site::EdgeOffset& across = swapped ? point.edge_b : point.edge_a;
             const site::EdgeOffset& up = swapped ? point.edge_a : point.edge_b;
+            QString used = percent(point.utilisation);
+            if (worst) used = QStringLiteral("\u25c6 worst ") + used;
+            if (point.utilisation > 1.0) used += QStringLiteral(" \u25a0");
             table.rows.push_back(
                 {QStringList{QString::number(point.number), name(across.edge), whole_mm(across.distance_m),
                              name(up.edge), whole_mm(up.distance_m),
-                             point.on_rafter ? QStringLiteral("yes") : QStringLiteral("no"), QString::number(screws),
-                             kilonewton(point.pull_n), kilonewton(point.shear_n), percent(point.utilisation)},
+                             point.on_rafter ? QStringLiteral("yes") : QStringLiteral("no"), hole_words(method),
+                             method.torque_nm > 0.0 ? number(method.torque_nm) : QStringLiteral("\u2013"),
+                             kilonewton(point.pull_n) + QStringLiteral(", ") + kilonewton(point.shear_n), used},
                  worst ? Row::Kind::total : Row::Kind::plain});
         }
     }
@@ -68,11 +98,16 @@ void set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) 
         return;
     }
     flow.table(table);
+    if (!method.steps.empty()) flow.paragraph(QStringLiteral("Fixing: ") + qs(method.steps));
+    QString hole = method.drill_mm > 0.0
+                       ? QStringLiteral("Hole: drill x depth, as the method's data ask; verify with its maker. ")
+                       : QStringLiteral("Hole: the method's data ask for none. ");
+    if (!(method.torque_nm > 0.0)) hole += QStringLiteral("Torque: not told in the method's data, ask its maker. ");
     flow.paragraph(
-        QStringLiteral("Pull and shear are design values for one point, worst of wind, snow and weight; 'used' is "
-                       "their share of what "
-                       "the point holds. The worst point of each collector is in bold. Dimensions were moved to the "
-                       "rafters as surveyed: check them on the place."),
+        hole + QStringLiteral("Pull and shear are design values for one point, worst of wind, snow and weight; 'hold "
+                              "used' is their share of what the point holds. \u25c6 and bold: the worst point of each "
+                              "collector; \u25a0: over what it holds. Dimensions were moved to the rafters as "
+                              "surveyed: check them on the place."),
         Style{least_pt, false, false});
 }
 

@@ -16,7 +16,7 @@
 
 namespace wg::ui {
 
-PaperPane::PaperPane(Paper paper, QWidget* parent) : QWidget(parent), paper_(paper) {
+PaperPane::PaperPane(Paper paper, QWidget* parent) : QWidget(parent), paper_(paper), shown_(paper) {
     view_ = new PageView(this);
     page_words_ = new QLabel(this);
     page_words_->setMinimumWidth(96);
@@ -62,13 +62,30 @@ PaperPane::PaperPane(Paper paper, QWidget* parent) : QWidget(parent), paper_(pap
     refresh_words();
 }
 
+void PaperPane::offer_also(Paper other) {
+    auto* button = new QToolButton(this);
+    button->setText(title_of(other));
+    button->setCheckable(true);
+    button->setToolTip(
+        tr("%1 instead of the %2, to read, save and print").arg(title_of(other), title_of(paper_).toLower()));
+    tools_->insertWidget(tools_->indexOf(save_), button);
+    connect(button, &QToolButton::toggled, this, [this, other](bool on) { show_paper(on ? other : paper_); });
+}
+
+void PaperPane::show_paper(Paper paper) {
+    shown_ = paper;
+    save_->setText(tr("Save %1 PDF").arg(title_of(shown_).toLower()));
+    set_input(input_);
+    view_->go_to_page(1);
+}
+
 void PaperPane::add_button(QPushButton* button) {
     tools_->addWidget(button);
 }
 
 void PaperPane::set_input(std::shared_ptr<const PaperInput> input) {
     input_ = std::move(input);
-    view_->set_pages(input_ == nullptr ? std::vector<paper::Page>() : paper::lay_out(paper_, input_));
+    view_->set_pages(input_ == nullptr ? std::vector<paper::Page>() : paper::lay_out(shown_, input_));
     refresh_words();
 }
 
@@ -91,7 +108,7 @@ void PaperPane::refresh_words() {
 
 bool PaperPane::save_to(const QString& path) {
     if (input_ == nullptr || !ready_) return false;
-    const auto written = write_pdf(paper_, *input_, path);
+    const auto written = write_pdf(shown_, *input_, path);
     if (!written.ok()) {
         Q_EMIT failed(qs(text_of(written.problems())));
         return false;
@@ -104,9 +121,9 @@ void PaperPane::ask_and_save() {
     if (input_ == nullptr) return;
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
     const QString number = qs(input_->job.number);
-    QString name = number.isEmpty() ? file_name_of(paper_) : number + QLatin1Char(' ') + file_name_of(paper_);
+    QString name = number.isEmpty() ? file_name_of(shown_) : number + QLatin1Char(' ') + file_name_of(shown_);
     name.replace(QLatin1Char('/'), QLatin1Char('-'));
-    const QString path = QFileDialog::getSaveFileName(this, tr("Save %1").arg(title_of(paper_).toLower()),
+    const QString path = QFileDialog::getSaveFileName(this, tr("Save %1").arg(title_of(shown_).toLower()),
                                                       folder + QLatin1Char('/') + name, tr("PDF (*.pdf)"));
     if (!path.isEmpty())
         save_to(path.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive) ? path : path + QStringLiteral(".pdf"));
@@ -116,11 +133,11 @@ void PaperPane::ask_and_print() {
     if (input_ == nullptr) return;
     QPrinter printer(QPrinter::HighResolution);
     printer.setPageSize(QPageSize(QPageSize::A4));
-    printer.setDocName(title_of(paper_) + QLatin1Char(' ') + qs(input_->job.number));
+    printer.setDocName(title_of(shown_) + QLatin1Char(' ') + qs(input_->job.number));
     QPrintDialog dialog(&printer, this);
-    dialog.setWindowTitle(tr("Print %1").arg(title_of(paper_).toLower()));
+    dialog.setWindowTitle(tr("Print %1").arg(title_of(shown_).toLower()));
     if (dialog.exec() != QDialog::Accepted) return;
-    if (compose(paper_, *input_, printer).pages.empty()) {
+    if (compose(shown_, *input_, printer).pages.empty()) {
         Q_EMIT failed(tr("The printer did not take the paper. Check that it is on, or save the PDF and print that."));
     }
 }

@@ -26,6 +26,9 @@ class PaperPane : public QWidget {
     /// False while figures are still being worked out: what is saved or printed must belong to the job as it stands.
     void set_ready(bool ready, const QString& why_not = {});
     [[nodiscard]] PageView& view() { return *view_; }
+    /// A button that shows another paper of the same input in its place; saving and printing are of what is shown.
+    void offer_also(Paper other);
+    [[nodiscard]] Paper shown() const { return shown_; }
     /// More buttons of the stage, right of those for the paper.
     void add_button(QPushButton* button);
 
@@ -40,8 +43,10 @@ class PaperPane : public QWidget {
     void ask_and_save();
     void ask_and_print();
     void refresh_words();
+    void show_paper(Paper paper);
 
-    Paper paper_;
+    Paper paper_;  ///< the pane's own
+    Paper shown_;
     std::shared_ptr<const PaperInput> input_;
     bool ready_ = true;
     PageView* view_ = nullptr;

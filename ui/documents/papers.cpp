@@ -12,6 +12,7 @@ std::vector<Page> lay_out(Paper paper, const SharedInput& input) {
         case Paper::quote: return lay_out_quote(input);
         case Paper::install_sheet: return lay_out_install_sheet(input);
         case Paper::survey_sheet: return lay_out_survey_sheet(input);
+        case Paper::workings: return lay_out_workings(input);
     }
     return {};
 }

@@ -1,5 +1,5 @@
 #pragma once
-// The three papers as flows, and what they share.
+// The four papers as flows, and what they share.
 
 #include <memory>
 #include <utility>
@@ -18,6 +18,9 @@ using SharedInput = std::shared_ptr<const PaperInput>;
 [[nodiscard]] std::vector<Page> lay_out_quote(const SharedInput& input);
 [[nodiscard]] std::vector<Page> lay_out_install_sheet(const SharedInput& input);
 [[nodiscard]] std::vector<Page> lay_out_survey_sheet(const SharedInput& input);
+[[nodiscard]] std::vector<Page> lay_out_workings(const SharedInput& input);
+/// What stands at the head of every page of the workings.
+[[nodiscard]] QString workings_headline();
 
 // Shared pieces.
 [[nodiscard]] Furniture furniture_of(Paper paper, const PaperInput& input);

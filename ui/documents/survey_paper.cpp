@@ -4,6 +4,7 @@
 #include "ui/common/format.h"
 #include "ui/documents/drawings.h"
 #include "ui/documents/papers.h"
+#include "ui/documents/survey_house.h"
 
 namespace wg::ui::paper {
 namespace {
@@ -22,7 +23,7 @@ QString outline_size(const std::vector<Point2>& outline) {
     return length_m(right - left) + QStringLiteral(" × ") + length_m(high - low);
 }
 
-void place_table(Flow& flow, const Job& job) {
+void place_table(Flow& flow, const Job& job, const plan::Plan& plan) {
     const Site& site = job.site;
     const auto measured = [](const std::optional<double>& value, const QString& unit, int decimals) {
         return value ? quantity(*value, unit, decimals) : QStringLiteral("not known, rule set's value");
@@ -42,6 +43,8 @@ void place_table(Flow& flow, const Job& job) {
                      .arg(number(site.location.latitude_deg, 4), number(site.location.longitude_deg, 4))},
                 {QStringLiteral("Altitude"), quantity(site.location.altitude_m, QStringLiteral("m"))},
                 {QStringLiteral("Terrain"), QString::fromUtf8(text_of(site.terrain))},
+                {QStringLiteral("Lies on"), hill_words(site.hill)},
+                {QStringLiteral("Rule set"), qs(plan.rule_set_label.empty() ? job.rule_set : plan.rule_set_label)},
                 {QStringLiteral("Basic wind"), measured(site.basic_wind_m_s, QStringLiteral("m/s"), 1)},
                 {QStringLiteral("Ground snow"), measured(site.ground_snow_kn_m2, QStringLiteral("kN/m²"), 2)}});
     if (!job.survey.wishes.empty()) flow.paragraph(QStringLiteral("Wishes: ") + qs(job.survey.wishes));
@@ -130,7 +133,13 @@ void spots_table(Flow& flow, const Site& site) {
                     {QStringLiteral("Cold water"), service_words(spot.cold)},
                     {QStringLiteral("Hot water"), service_words(spot.hot)},
                     {QStringLiteral("Drain"), service_words(spot.drain)},
-                    {QStringLiteral("Recirculation"), service_words(spot.recirculation)}});
+                    {QStringLiteral("Recirculation"), service_words(spot.recirculation)},
+                    {QStringLiteral("Way from the board"),
+                     spot.distribution_m > 0.0 ? quantity(spot.distribution_m, QStringLiteral("m"), 1) : QString()},
+                    {QStringLiteral("Its cable"),
+                     QStringLiteral("%1; warmest place %2; circuits side by side: %3")
+                         .arg(QString::fromUtf8(text_of(spot.cable.method)), temperature(spot.cable.ambient_c))
+                         .arg(spot.cable.circuits_together)}});
     }
     if (site.spots.empty()) flow.paragraph(QStringLiteral("None noted yet."));
 }
@@ -156,7 +165,10 @@ QStringList still_to_measure(const Job& job) {
     if (job.photographs.empty()) {
         open += QStringLiteral("Photographs: each surface, way up, cylinder's place, board, earth terminal");
     }
-    open += QStringLiteral("Mains water pressure at rest, and hardness");
+    if (!job.site.water.static_pressure_bar || !job.site.water.hardness_mmol_l)
+        open += QStringLiteral("Mains water pressure at rest, and hardness");
+    if (job.site.electrics.earthing == EarthingSystem::unknown || !job.site.electrics.main_fuse_a)
+        open += QStringLiteral("Earthing system, phases and main fuse");
     open += QStringLiteral("Free ways on the distribution board and its residual current device");
     return open;
 }
@@ -167,11 +179,15 @@ std::vector<Page> lay_out_survey_sheet(const SharedInput& input) {
     const Job& job = input->job;
     Flow flow(furniture_of(Paper::survey_sheet, *input));
     flow.heading(QStringLiteral("The place"));
-    place_table(flow, job);
-
+    place_table(flow, job, input->plan);
+    flow.cautions(survey_warnings());
     surfaces_table(flow, job.site);
+    loads_table(flow, job.site);
     obstacles_table(flow, job.site);
     spots_table(flow, job.site);
+    electrics_block(flow, job.site.electrics);
+    water_block(flow, job.site.water);
+    rooms_table(flow, job.site);
     flow.heading(QStringLiteral("Still to be measured or asked"));
     Table open;
     open.columns = {{QStringLiteral("What"), 84.0}, {QStringLiteral("Found"), 0.0}};

@@ -170,11 +170,25 @@ void cross(Pass& pass, const Mark& mark, double radius) {
     const double arm = radius * 1.5;
     pass.painter.drawLine(mark.at - QPointF(arm, 0.0), mark.at + QPointF(arm, 0.0));
     pass.painter.drawLine(mark.at - QPointF(0.0, arm), mark.at + QPointF(0.0, arm));
+    // Told apart also without colour: a square over the limit, a triangle near it.
     if (mark.known && mark.utilisation > 1.0) {
-        // A square round the ring: over the limit also without colour.
         pass.painter.setPen(QPen(pass.theme.stop, pass.line(1.8)));
         pass.painter.drawRect(ring.adjusted(-radius * 0.7, -radius * 0.7, radius * 0.7, radius * 0.7));
+    } else if (mark.known && mark.utilisation > 0.9) {
+        pass.painter.setPen(QPen(pass.theme.caution, pass.line(1.8)));
+        pass.painter.drawPolygon(
+            QPolygonF({mark.at + QPointF(0.0, -2.6 * radius), mark.at + QPointF(2.3 * radius, 1.5 * radius),
+                       mark.at + QPointF(-2.3 * radius, 1.5 * radius)}));
     }
+}
+
+/// A diamond round the point that holds least.
+void diamond(Pass& pass, const Mark& mark, double radius) {
+    const double reach = radius * 2.9;
+    pass.painter.setBrush(Qt::NoBrush);
+    pass.painter.setPen(QPen(colour_of(pass.theme, mark.utilisation), pass.line(1.8)));
+    pass.painter.drawPolygon(QPolygonF({mark.at + QPointF(0.0, -reach), mark.at + QPointF(reach, 0.0),
+                                        mark.at + QPointF(0.0, reach), mark.at + QPointF(-reach, 0.0)}));
 }
 
 std::vector<Mark> marks_of(const Pass& pass, const Drawn& one) {
@@ -337,13 +351,16 @@ void fixing_points(Pass& pass, const std::vector<Drawn>& drawn) {
             if (mark.known && (worst == nullptr || mark.utilisation > worst->utilisation)) worst = &mark;
         }
     }
+    if (worst != nullptr) diamond(pass, *worst, radius);
     QColor plate = pass.theme.panel;
     plate.setAlphaF(0.85F);
-    for (const std::vector<Mark>& marks : plates) {
+    for (std::size_t plate_index = 0; plate_index < plates.size(); ++plate_index) {
+        const std::vector<Mark>& marks = plates[plate_index];
+        const std::string& placement_id = drawn[plate_index].placement->id;
         std::vector<Number> numbers;
         for (const Mark& mark : marks) {
             Number one{&mark, QString::number(mark.number), &mark == worst, {}};
-            if (one.worst) one.text += u" \u00b7 %1\u202f%"_s.arg(std::lround(mark.utilisation * 100.0));
+            if (one.worst) one.text += u" \u00b7 %1\u202f% worst"_s.arg(std::lround(mark.utilisation * 100.0));
             numbers.push_back(one);
         }
         if (numbers.empty()) continue;
@@ -351,6 +368,13 @@ void fixing_points(Pass& pass, const std::vector<Drawn>& drawn) {
         for (const Number& one : numbers) {
             const QColor ink = one.worst ? colour_of(pass.theme, one.mark->utilisation) : pass.theme.text;
             (one.worst ? pass.bold : pass.letters).draw_in(pass.painter, one.box, one.text, ink, plate);
+            if (pass.what.numbers != nullptr)
+                pass.what.numbers->push_back({placement_id, one.mark->number, one.mark->at, one.box});
+            if (one.mark->number == pass.what.marked_point && placement_id == pass.what.marked_point_of) {
+                pass.painter.setBrush(Qt::NoBrush);
+                pass.painter.setPen(QPen(pass.theme.accent, pass.line(2.2)));
+                pass.painter.drawEllipse(one.mark->at, radius * 3.4, radius * 3.4);
+            }
         }
     }
     for (const Drawn& one : drawn) {

@@ -9,6 +9,7 @@
 #include "ui/common/format.h"
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
+#include "ui/drawing/plot_frame.h"
 
 namespace wg::ui {
 namespace {
@@ -41,6 +42,9 @@ Bounds bounds_of(const Site& site) {
     }
     for (const CylinderSpot& spot : site.spots)
         all.take(spot.position.x_m, spot.position.y_m);
+    for (const Room& room : site.rooms)
+        for (const Point2& p : room.outline)
+            all.take(p.x_m, p.y_m);
     if (all.empty()) {
         // An empty sketch shows ten metres square to start on.
         all.take(-5.0, -5.0);
@@ -193,6 +197,24 @@ void obstacle_in_plan(Pass& pass, const Obstacle& obstacle) {
     pass.placer.keep_free(kept);
 }
 
+/// Under the roofs, so that it shows through them: broken outline, hatched where no pipe may go.
+void room_in_plan(Pass& pass, const Room& room) {
+    const QPolygonF polygon = mapped(room.outline, pass.view);
+    if (polygon.size() < 3) return;
+    const bool selected = room.id == pass.what.selected_id;
+    if (room.no_pipe) {
+        QPainterPath path;
+        path.addPolygon(polygon);
+        path.closeSubpath();
+        paint_hatch(pass.painter, path, selected ? pass.theme.accent : pass.theme.muted, pass.letters.line() * 0.55,
+                    pass.line(0.8), true);
+    }
+    pass.painter.setBrush(Qt::NoBrush);
+    pass.painter.setPen(QPen(selected ? pass.theme.accent : pass.theme.text, pass.line(selected ? 2.4 : 1.2),
+                             Qt::DashLine, Qt::FlatCap, Qt::MiterJoin));
+    pass.painter.drawPolygon(polygon);
+}
+
 /// True to scale as far as a cylinder of 0.6 m can be seen.
 double spot_radius(const Pass& pass) {
     return std::max(0.30 * pass.view.units_per_m, pass.letters.line() * 0.42);
@@ -332,6 +354,12 @@ void labels(Pass& pass) {
         label(pass, anchor, u"%1, top %2"_s.arg(qs(obstacle.label), length_m(obstacle.base.z_m + obstacle.height_m)),
               pass.theme.text, obstacle.id == pass.what.selected_id);
     }
+    for (const Room& room : site.rooms) {
+        const QPolygonF polygon = mapped(room.outline, pass.view);
+        if (polygon.isEmpty()) continue;
+        const QString words = room.no_pipe ? u"%1: no pipe"_s.arg(qs(room.label)) : qs(room.label);
+        label(pass, polygon.boundingRect().center(), words, pass.theme.text, room.id == pass.what.selected_id);
+    }
     for (const Surface& surface : site.surfaces) {
         const QPolygonF polygon = mapped(outline_in_plan(surface, site.sketch_up_azimuth_deg), pass.view);
         if (polygon.isEmpty()) continue;
@@ -393,6 +421,8 @@ void paint_site(QPainter& painter, const SiteDrawing& what, const SiteView& view
             if (layer(surface) == level) surface_in_plan(pass, surface);
         }
     }
+    for (const Room& room : site.rooms)
+        room_in_plan(pass, room);
     collectors_and_route(pass);
     for (const Obstacle& obstacle : site.obstacles)
         obstacle_in_plan(pass, obstacle);

@@ -62,7 +62,7 @@ struct RouteLine {
 [[nodiscard]] std::vector<Point2> outline_in_plan(const Surface& surface, double sketch_up_azimuth_deg);
 /// Outline of an obstacle seen from above; posts and trees as regular polygons of 24 corners.
 [[nodiscard]] std::vector<Point2> outline_in_plan(const Obstacle& obstacle);
-/// Id of the element under a point (obstacle, spot, surface; topmost first); empty: none.
+/// Id of the element under a point (spot, obstacle, edge of a room, surface; topmost first); empty: none.
 [[nodiscard]] std::string element_at(const Site& site, Point2 sketch_point, double reach_m);
 /// Index of the route point within reach; -1: none.
 [[nodiscard]] int route_point_at(const Choice& choice, Point2 sketch_point, double reach_m);

@@ -11,6 +11,7 @@
 #include "ui/common/building_edits.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
+#include "ui/common/house_edits.h"
 #include "ui/common/job_session.h"
 #include "ui/drawing/lettering.h"
 
@@ -178,6 +179,8 @@ std::vector<std::string> SiteCanvas::ids_in_order() const {
         ids.push_back(obstacle.id);
     for (const CylinderSpot& spot : site.spots)
         ids.push_back(spot.id);
+    for (const Room& room : site.rooms)
+        ids.push_back(room.id);
     return ids;
 }
 
@@ -194,6 +197,7 @@ std::optional<Point2> SiteCanvas::position_of(const std::string& id) const {
     }
     if (const Surface* surface = find_surface(site, id)) return Point2{surface->origin.x_m, surface->origin.y_m};
     if (const CylinderSpot* spot = find_spot(site, id)) return Point2{spot->position.x_m, spot->position.y_m};
+    if (const Room* room = find_room(site, id); room != nullptr && !room->outline.empty()) return room->outline.front();
     for (const Obstacle& obstacle : site.obstacles) {
         if (obstacle.id != id) continue;
         if (obstacle.kind == ObstacleKind::prism && !obstacle.outline.empty()) return obstacle.outline.front();
@@ -223,6 +227,8 @@ void SiteCanvas::move_to(const std::string& id, Point2 to) {
         move_surface(*session_, id, to.x_m, to.y_m);
     } else if (find_spot(site, id) != nullptr) {
         move_spot(*session_, id, to.x_m, to.y_m);
+    } else if (find_room(site, id) != nullptr) {
+        move_room(*session_, id, to.x_m, to.y_m);
     } else {
         move_obstacle(*session_, id, to.x_m, to.y_m);
     }
@@ -296,6 +302,11 @@ QString SiteCanvas::words_for(const std::string& id) const {
     }
     if (const CylinderSpot* spot = find_spot(site, id)) {
         return tr("%1: headroom %2").arg(qs(spot->label), length_m(spot->headroom_m));
+    }
+    if (const Room* room = find_room(site, id)) {
+        return tr("%1: from %2 to %3 over ground%4")
+            .arg(qs(room->label), length_m(room->from_z_m), length_m(room->to_z_m),
+                 room->no_pipe ? tr(", no pipe goes through") : QString());
     }
     for (const Obstacle& obstacle : site.obstacles) {
         if (obstacle.id == id) return tr("%1: %2 high").arg(qs(obstacle.label), length_m(obstacle.height_m));

@@ -97,6 +97,9 @@ std::string element_at(const Site& site, Point2 sketch_point, double reach_m) {
         }
     }
     if (best != nullptr) return best->id;
+    // By its edge only: the roof above it is clicked more often.
+    for (auto room = site.rooms.rbegin(); room != site.rooms.rend(); ++room)
+        if (room->outline.size() >= 3 && to_outline_m(sketch_point, room->outline) <= reach_m) return room->id;
     const Surface* top = nullptr;
     double top_height = -std::numeric_limits<double>::infinity();
     for (const Surface& surface : site.surfaces) {

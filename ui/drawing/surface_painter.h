@@ -34,6 +34,14 @@ struct PlaneView {
 /// View that fits the surface's outline into `area` with a margin for dimensions.
 [[nodiscard]] PlaneView fit_surface(const Surface& surface, const QRectF& area, double margin_units);
 
+/// Where the number of a fixing point stands in a finished drawing.
+struct PointNumber {
+    std::string placement_id;
+    int number = 0;
+    QPointF cross;  ///< middle of the point itself
+    QRectF box;     ///< of its number
+};
+
 struct SurfaceDrawing {
     const Job* job = nullptr;
     const Surface* surface = nullptr;
@@ -58,6 +66,9 @@ struct SurfaceDrawing {
     /// model.
     const CollectorModel* collector = nullptr;
     bool scale_bar = false;
+    std::vector<PointNumber>* numbers = nullptr;  ///< filled while painting, for whoever is asked what was clicked
+    std::string marked_point_of;                  ///< placement whose point `marked_point` is ringed
+    int marked_point = 0;                         ///< 0: none
     bool collector_dimensions_all_round = false;  ///< all four sides instead of the nearest two: while placing
 };
 

@@ -55,11 +55,13 @@ QWidget* FittingStage::make_sheet_tab() {
     sheet_stack_ = new QStackedWidget(this);
     empty_ = new EmptyPane(QString(), QString(), QString(), sheet_stack_);
     paper_ = new PaperPane(Paper::install_sheet, sheet_stack_);
+    paper_->offer_also(Paper::workings);
     sheet_stack_->addWidget(empty_);
     sheet_stack_->addWidget(paper_);
     connect(paper_, &PaperPane::failed, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
-    connect(paper_, &PaperPane::saved, this,
-            [this](const QString& path) { Q_EMIT status_text(tr("Install sheet saved as %1").arg(path)); });
+    connect(paper_, &PaperPane::saved, this, [this](const QString& path) {
+        Q_EMIT status_text(tr("%1 saved as %2").arg(title_of(paper_->shown()), path));
+    });
     connect(empty_, &EmptyPane::step_asked, this, [this] {
         if (session_ != nullptr && session_->job().choices.empty()) add_choice(*session_);
     });

@@ -24,6 +24,7 @@
 #include "ui/layout/house_canvas.h"
 #include "ui/layout/house_pane.h"
 #include "ui/layout/places_panel.h"
+#include "ui/layout/points_box.h"
 #include "ui/layout/run_panel.h"
 #include "ui/layout/run_view.h"
 #include "ui/layout/shade_bar.h"
@@ -64,6 +65,8 @@ QWidget* LayoutStage::build_tools() {
     tabs->setFixedWidth(tools_width);
     tabs->setDocumentMode(true);
     collectors_ = new CollectorPanel(tabs);
+    points_ = new PointsBox(collectors_);
+    collectors_->layout()->addWidget(points_);
     shade_note_ = new ShadeNote(shade_, collectors_);
     collectors_->layout()->addWidget(shade_note_);
     equipment_ = new EquipmentPanel(tabs);
@@ -180,6 +183,12 @@ void LayoutStage::connect_parts() {
     connect(collectors_, &CollectorPanel::placements_chosen, this, &LayoutStage::select_placements);
     connect(collectors_, &CollectorPanel::said, this, &StageWidget::status_text);
     connect(surface_canvas_, &SurfaceCanvas::move_to_surface, this, &LayoutStage::step_surface);
+    connect(surface_canvas_, &SurfaceCanvas::point_working_asked, this, &StageWidget::point_working_asked);
+    connect(surface_canvas_, &SurfaceCanvas::point_chosen, points_,
+            [this](const QString& id, int number) { points_->mark(id.toStdString(), number); });
+    connect(points_, &PointsBox::working_asked, this, &StageWidget::point_working_asked);
+    connect(points_, &PointsBox::point_chosen, this,
+            [this](const QString& id, int number) { surface_canvas_->mark_point(id.toStdString(), number); });
     connect(collectors_, &CollectorPanel::surface_chosen, this,
             [this](const QString& id) { show_surface(id.toStdString()); });
     connect(collectors_, &CollectorPanel::placement_chosen, this,
@@ -222,6 +231,7 @@ void LayoutStage::set_session(JobSession* session) {
     sun_path_->set_session(session);
     comparison_->set_session(session);
     collectors_->set_session(session);
+    points_->set_session(session);
     shade_note_->set_session(session);
     equipment_->set_session(session);
     places_->set_session(session);
@@ -261,6 +271,7 @@ void LayoutStage::after_job_change() {
 
 void LayoutStage::show_state(const std::string& surface_id) {
     collectors_->show_state(surface_id, surface_canvas_->selection());
+    points_->show_surface(surface_id);
     house_->canvas()->set_selected(surface_id, surface_canvas_->selected());
     sun_path_->set_placement(surface_canvas_->selected());
     shade_note_->show_state(surface_id, surface_canvas_->selected());

@@ -21,6 +21,7 @@ class EquipmentPanel;
 class FlowLayout;
 class HousePane;
 class PlacesPanel;
+class PointsBox;
 class RunPanel;
 class RunView;
 class ShadeBar;
@@ -45,6 +46,7 @@ class LayoutStage : public StageWidget {
     [[nodiscard]] CollectorPanel* collector_panel() const { return collectors_; }
     [[nodiscard]] QCheckBox* zones_box() const { return zones_box_; }
     [[nodiscard]] PlacesPanel* places_panel() const { return places_; }
+    [[nodiscard]] PointsBox* points_box() const { return points_; }
     [[nodiscard]] SiteCanvas* site_canvas() const { return site_canvas_; }
     [[nodiscard]] HousePane* house_pane() const { return house_; }
     [[nodiscard]] SunPathPane* sun_path_pane() const { return sun_path_; }
@@ -69,6 +71,7 @@ class LayoutStage : public StageWidget {
     CollectorPanel* collectors_ = nullptr;
     EquipmentPanel* equipment_ = nullptr;
     PlacesPanel* places_ = nullptr;
+    PointsBox* points_ = nullptr;
     RunPanel* run_panel_ = nullptr;
     QTabWidget* panels_ = nullptr;  ///< beside the drawing; the comparison takes their room
     QStackedWidget* tools_ = nullptr;

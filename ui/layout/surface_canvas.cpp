@@ -17,7 +17,9 @@ SurfaceCanvas::SurfaceCanvas(ShadeService* shade, QWidget* parent) : Canvas(pare
     setAccessibleName(tr("Surface seen face-on"));
     setAccessibleDescription(tr(
         "Tab goes to the next collector, Ctrl+A selects all; arrow keys move what is selected by 1 cm, with Shift by "
-        "10 cm; R turns it; H changes the side of the connections; Page up and Page down take it to another surface"));
+        "10 cm; R turns it; H changes the side of the connections; W shows how its worst fixing point was reached; "
+        "Page up and Page down take "
+        "it to another surface"));
     connect(shade_, &ShadeService::ready, this, [this] { update(); });
     connect(shade_, &ShadeService::period_changed, this, [this] { update(); });
 }
@@ -119,6 +121,8 @@ SurfaceDrawing SurfaceCanvas::drawing() const {
     what.collector_dimensions_all_round = true;
     what.text_units = text_units();
     what.shade_period = shade_->period_words();
+    what.marked_point_of = marked_point_of_;
+    what.marked_point = marked_point_;
     return what;
 }
 
@@ -156,6 +160,8 @@ void SurfaceCanvas::paintEvent(QPaintEvent*) {
                          .adjusted(-6, -2, 6, 2);
         what.keep_free = reason_box;
     }
+    numbers_.clear();
+    what.numbers = &numbers_;
     paint_surface(painter, what, view(), theme);
     paint_proposals(painter);
     if (placements().empty()) {

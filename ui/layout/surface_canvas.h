@@ -43,11 +43,17 @@ class SurfaceCanvas : public Canvas {
     void set_shade_shown(bool on);
     void set_zones_shown(bool on);
     void set_proposals(std::vector<ProposedPlace> proposals);
+    /// Rings a fixing point; 0: none.
+    void mark_point(const std::string& placement_id, int number);
+    /// Where the numbers of fixing points stand, as last painted.
+    [[nodiscard]] const std::vector<PointNumber>& point_numbers() const { return numbers_; }
 
     [[nodiscard]] PlaneView view() const { return {units_per_m(), origin()}; }
 
    Q_SIGNALS:
     void selection_changed();
+    void point_chosen(const QString& placement_id, int number);
+    void point_working_asked(const QString& placement_id, int number);  ///< 0: of the collector's worst point
     void move_to_surface(int direction);  ///< page up or down: selected collector to the next surface
 
    protected:
@@ -60,6 +66,7 @@ class SurfaceCanvas : public Canvas {
     void leaveEvent(QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void keyReleaseEvent(QKeyEvent* event) override;
+    void contextMenuEvent(QContextMenuEvent* event) override;
     bool focusNextPrevChild(bool next) override;
 
    private:
@@ -82,6 +89,12 @@ class SurfaceCanvas : public Canvas {
     void turn(int direction);
     void say(const QString& where);
     void paint_proposals(QPainter& painter) const;
+    struct PointHit {
+        const PointNumber* point = nullptr;  ///< null: none there
+        bool on_number = false;
+    };
+    [[nodiscard]] PointHit point_at(QPointF at) const;
+    [[nodiscard]] QString point_words(const PointNumber& point) const;
 
     ShadeService* shade_;
     JobSession* session_ = nullptr;
@@ -103,6 +116,9 @@ class SurfaceCanvas : public Canvas {
     bool banding_ = false;
     QPointF band_from_, band_to_;
     std::vector<std::string> band_adds_to_;
+    std::vector<PointNumber> numbers_;
+    std::string marked_point_of_;
+    int marked_point_ = 0;
 };
 
 }  // namespace wg::ui

@@ -70,6 +70,14 @@ void SurfaceCanvas::press(QPointF at, Qt::KeyboardModifiers modifiers) {
     moving_ = banding_ = keeps_selection_ = false;
     if (model() == nullptr || surface() == nullptr) return;
     const Point2 pointer = view().unmap(at);
+    if (const PointHit hit = point_at(at); hit.point != nullptr && hit.on_number) {
+        const PointNumber point = *hit.point;
+        select({point.placement_id});
+        mark_point(point.placement_id, point.number);
+        Q_EMIT point_chosen(qs(point.placement_id), point.number);
+        Q_EMIT point_working_asked(qs(point.placement_id), point.number);
+        return;
+    }
     const std::string id = at_pointer(pointer);
     const bool adds = (modifiers & (Qt::ControlModifier | Qt::ShiftModifier)) != 0;
     if (id.empty()) {
@@ -186,6 +194,10 @@ void SurfaceCanvas::hover(QPointF at) {
         }
     }
     setCursor(over != nullptr ? Qt::SizeAllCursor : Qt::ArrowCursor);
+    if (const PointHit hit = point_at(at); hit.point != nullptr) {
+        words = point_words(*hit.point);
+        if (hit.on_number) setCursor(Qt::PointingHandCursor);
+    }
     Q_EMIT status(words);
 }
 
@@ -244,6 +256,7 @@ void SurfaceCanvas::keyPressEvent(QKeyEvent* event) {
             case Qt::Key_H:
                 set_hands(*session_, selection_, chosen->hand == Hand::left ? Hand::right : Hand::left);
                 return;
+            case Qt::Key_W: Q_EMIT point_working_asked(qs(chosen->id), 0); return;
             case Qt::Key_PageUp: Q_EMIT move_to_surface(-1); return;
             case Qt::Key_PageDown: Q_EMIT move_to_surface(1); return;
             case Qt::Key_Delete: {

@@ -63,6 +63,7 @@ OfferStage::OfferStage(store::Store* store, QWidget* parent) : StageWidget(paren
 
 QWidget* OfferStage::make_quote_tab() {
     paper_ = new PaperPane(Paper::quote, this);
+    paper_->offer_also(Paper::workings);
     auto* firm = new QPushButton(tr("Firm's address"), paper_);
     firm->setToolTip(tr("Name and address at the top of every paper"));
     firm->setEnabled(store_ != nullptr);
@@ -73,8 +74,9 @@ QWidget* OfferStage::make_quote_tab() {
     paper_->add_button(firm);
     paper_->add_button(issue_);
     connect(paper_, &PaperPane::failed, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
-    connect(paper_, &PaperPane::saved, this,
-            [this](const QString& path) { Q_EMIT status_text(tr("Quote saved as %1").arg(path)); });
+    connect(paper_, &PaperPane::saved, this, [this](const QString& path) {
+        Q_EMIT status_text(tr("%1 saved as %2").arg(title_of(paper_->shown()), path));
+    });
     return paper_;
 }
 

@@ -55,6 +55,15 @@ void missing_of_place(const Job& job, std::vector<Missing>& list) {
                         {},
                         QStringLiteral("snow")});
     }
+    for (const Surface& surface : job.site.surfaces) {
+        const bool flat_roof = surface.kind == SurfaceKind::roof && surface.tilt_deg <= 5.0;
+        if (!flat_roof || surface.spare_load_kn_m2) continue;
+        list.push_back({tr("%1: spare load of the flat roof").arg(qs(surface.label)),
+                        tr("nobody has shown that it carries ballast"),
+                        surface.id,
+                        {}});
+        break;  // one line says it
+    }
     if (job.site.horizon.empty()) {
         list.push_back({tr("Horizon"), tr("the view counts as free all round"), {}, QStringLiteral("horizon")});
     }
@@ -115,11 +124,35 @@ void missing_of_elements(const Job& job, std::vector<Missing>& list) {
 
 }  // namespace
 
+namespace {
+
+void missing_of_supplies(const Job& job, std::vector<Missing>& list) {
+    const Electrics& supply = job.site.electrics;
+    if (supply.earthing == EarthingSystem::unknown)
+        list.push_back({tr("Earthing system of the supply"),
+                        tr("protection against shock is not settled"),
+                        {},
+                        QStringLiteral("earthing")});
+    if (!supply.main_fuse_a || supply.phases == 0)
+        list.push_back({tr("Phases and main fuse"),
+                        tr("nobody has shown that the supply carries the block"),
+                        {},
+                        supply.phases == 0 ? QStringLiteral("phases") : QStringLiteral("main_fuse")});
+    if (!job.site.water.static_pressure_bar)
+        list.push_back(
+            {tr("Water pressure at rest"), tr("a usual pressure is assumed"), {}, QStringLiteral("static_pressure")});
+    if (!job.site.water.hardness_mmol_l)
+        list.push_back({tr("Hardness of the water"), tr("scale is not judged"), {}, QStringLiteral("hardness")});
+}
+
+}  // namespace
+
 std::vector<Missing> still_to_measure(const Job& job) {
     std::vector<Missing> list;
     missing_of_client(job, list);
     missing_of_place(job, list);
     missing_of_elements(job, list);
+    missing_of_supplies(job, list);
     return list;
 }
 

@@ -1,6 +1,7 @@
 #include "ui/visit/spot_editor.h"
 
 #include <QHBoxLayout>
+#include <cmath>
 #include <memory>
 
 #include "ui/common/edits.h"
@@ -41,7 +42,53 @@ SpotEditor::SpotEditor(QWidget* parent) : FormColumn(parent) {
     service(tr("Hot water pipe"), &CylinderSpot::hot);
     service(tr("Drain"), &CylinderSpot::drain);
     service(tr("Recirculation"), &CylinderSpot::recirculation);
+    build_cable();
     finish();
+}
+
+void SpotEditor::build_cable() {
+    heading(tr("Cable of the block's own circuit"));
+    CalmCombo* method = words_of<CableMethod>(
+        tr("How it is laid"), [this](CableMethod value) { apply([&](CylinderSpot& s) { s.cable.method = value; }); });
+    method->setToolTip(
+        tr("Reference method of installation, IEC 60364-5-52 table B.52.1: it decides what the cable may carry"));
+    fields_.insert(QStringLiteral("cable_method"), method);
+    shows_.push_back(
+        [method](const CylinderSpot& s) { method->show_data(QString::fromLatin1(key_of(s.cable.method))); });
+    pair_next();
+    const auto ambient_self = std::make_shared<NumberField*>(nullptr);
+    NumberField* ambient = number(tr("Warmest place on its way"), tr("\u00b0C"), {10.0, 60.0, 0, 5.0, false},
+                                  [this, ambient_self](std::optional<double> value) {
+                                      if (value)
+                                          apply([&](CylinderSpot& s) { s.cable.ambient_c = *value; }, *ambient_self);
+                                  });
+    *ambient_self = ambient;
+    ambient->setToolTip(tr("Ambient temperature for the cable: under a roof up to 50 \u00b0C"));
+    const auto together_self = std::make_shared<NumberField*>(nullptr);
+    NumberField* together =
+        number(tr("Circuits side by side"), QString(), {1.0, 20.0, 0, 1.0, false},
+               [this, together_self](std::optional<double> value) {
+                   if (!value) return;
+                   apply([&](CylinderSpot& s) { s.cable.circuits_together = static_cast<int>(std::lround(*value)); },
+                         *together_self);
+               });
+    *together_self = together;
+    together->setToolTip(tr("Loaded circuits bunched in the same duct or tray, this one counted"));
+    fields_.insert(QStringLiteral("cable_ambient"), ambient);
+    fields_.insert(QStringLiteral("cable_together"), together);
+    shows_.push_back([ambient](const CylinderSpot& s) { ambient->set_value(s.cable.ambient_c); });
+    shows_.push_back([together](const CylinderSpot& s) { together->set_value(s.cable.circuits_together); });
+    const auto way_self = std::make_shared<NumberField*>(nullptr);
+    NumberField* way = number(tr("Way from the distribution board (empty: as the supply above)"), tr("m"),
+                              {0.0, 500.0, 1, 0.5, true}, [this, way_self](std::optional<double> value) {
+                                  apply([&](CylinderSpot& s) { s.distribution_m = value.value_or(0.0); }, *way_self);
+                              });
+    *way_self = way;
+    way->setToolTip(tr("Length of cable from the board to the block, all turns followed"));
+    fields_.insert(QStringLiteral("distribution"), way);
+    shows_.push_back([way](const CylinderSpot& s) {
+        way->set_value(s.distribution_m > 0.0 ? std::optional<double>(s.distribution_m) : std::nullopt);
+    });
 }
 
 void SpotEditor::sized(const QString& label, const QString& unit, const NumberField::Range& range,

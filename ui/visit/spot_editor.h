@@ -15,6 +15,7 @@ class SpotEditor : public FormColumn {
    public:
     explicit SpotEditor(QWidget* parent = nullptr);
     void show_spot(JobSession* session, const std::string& spot_id);
+    [[nodiscard]] QWidget* field(const QString& key) const { return fields_.value(key); }
 
    private:
     void refresh();
@@ -23,10 +24,12 @@ class SpotEditor : public FormColumn {
     void sized(const QString& label, const QString& unit, const NumberField::Range& range,
                double CylinderSpot::*member);
     void yes_no(const QString& label, bool CylinderSpot::*member);
+    void build_cable();
     void service(const QString& label, Service CylinderSpot::*member);
 
     JobSession* session_ = nullptr;
     std::string spot_id_;
+    QHash<QString, QWidget*> fields_;
     std::vector<std::function<void(const CylinderSpot&)>> shows_;
 };
 

@@ -13,11 +13,17 @@
 #include "ui/visit/keep_out_editor.h"
 
 namespace wg::ui {
+namespace {
+
+constexpr double level_tilt_deg = 5.0;  ///< flat in the sense of EN 1991-1-4 7.2.3
+
+}  // namespace
 
 SurfaceEditor::SurfaceEditor(QWidget* parent) : FormColumn(parent) {
     build_lie();
     build_outline();
     build_rafters();
+    build_carries();
     heading(tr("Kept free"));
     keep_outs_ = new KeepOutEditor(this);
     add(keep_outs_);
@@ -124,6 +130,27 @@ void SurfaceEditor::build_rafters() {
                                             [](Surface& s) -> double& { return s.rafters.width_m; }));
     rafter_fields_.push_back(surface_number(tr("Depth"), tr("m"), {0.01, 2.0, 3, 0.01, false},
                                             [](Surface& s) -> double& { return s.rafters.depth_m; }));
+}
+
+void SurfaceEditor::build_carries() {
+    heading(tr("Snow and load"));
+    QCheckBox* held = check(tr("Snow guard or parapet holds the snow"),
+                            [this](bool on) { apply([&](Surface& s) { s.snow_held = on; }); });
+    held->setToolTip(tr("Snow cannot slide off: it counts in full, EN 1991-1-3 5.3.2"));
+    fields_.insert(QStringLiteral("snow_held"), held);
+    shows_.push_back([held](const Surface& s) { show_checked(held, s.snow_held); });
+    const auto self = std::make_shared<NumberField*>(nullptr);
+    NumberField* spare = number(
+        tr("Spare load of the flat roof"), tr("kN/m\u00b2"), {0.0, 100.0, 2, 0.1, true},
+        [this, self](std::optional<double> value) { apply([&](Surface& s) { s.spare_load_kn_m2 = value; }, *self); });
+    *self = spare;
+    spare->setToolTip(tr("What the slab or deck carries besides its own weight, snow and people, from its designer"));
+    fields_.insert(QStringLiteral("spare_load"), spare);
+    shows_.push_back([this, spare](const Surface& s) {
+        spare->set_value(s.spare_load_kn_m2);
+        // Asked where ballast may lie; a figure that is there stays in sight.
+        show_row(spare, s.tilt_deg <= level_tilt_deg || s.spare_load_kn_m2.has_value());
+    });
 }
 
 const Surface* SurfaceEditor::surface() const {

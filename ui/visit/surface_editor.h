@@ -18,6 +18,8 @@ class SurfaceEditor : public FormColumn {
     explicit SurfaceEditor(QWidget* parent = nullptr);
     void show_surface(JobSession* session, const std::string& surface_id, const std::string& keep_out_id = {});
 
+    [[nodiscard]] QWidget* field(const QString& key) const { return fields_.value(key); }
+
    Q_SIGNALS:
     void building_wanted(const QString& building_id);
 
@@ -25,6 +27,7 @@ class SurfaceEditor : public FormColumn {
     void build_lie();
     void build_outline();
     void build_rafters();
+    void build_carries();
     void refresh();
     /// Tries the change on the surface; a refusal is shown at `field` when there is one, and returned.
     QString apply(const std::function<void(Surface&)>& change, NumberField* field = nullptr);
@@ -35,6 +38,7 @@ class SurfaceEditor : public FormColumn {
 
     JobSession* session_ = nullptr;
     std::string surface_id_;
+    QHash<QString, QWidget*> fields_;
     std::vector<std::function<void(const Surface&)>> shows_;
     QWidget* part_of_ = nullptr;
     QLabel* part_words_ = nullptr;

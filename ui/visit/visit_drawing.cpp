@@ -14,6 +14,7 @@
 #include "ui/common/building_edits.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
+#include "ui/common/house_edits.h"
 #include "ui/common/job_session.h"
 #include "ui/drawing/plan_painter.h"
 #include "ui/drawing/site_canvas.h"
@@ -43,6 +44,8 @@ void VisitStage::add_menus(QWidget* holder, QLayout* bar) {
         houses->addAction(tr("With %1").arg(QString::fromUtf8(word.text)), this,
                           [this, shape] { draw_building(shape); });
     }
+    houses->addSeparator();
+    houses->addAction(tr("A room where no pipe goes"), this, &VisitStage::draw_room);
     house->setMenu(houses);
     auto* surface = new QPushButton(tr("Add surface"), holder);
     auto* surfaces = new QMenu(surface);
@@ -139,6 +142,8 @@ void VisitStage::draw_outline(const QString& what, std::function<void(const std:
         others.push_back(roof::footprint_of(building));
     for (const Surface& surface : site.surfaces)
         if (surface.footprint_edge_id.empty()) others.push_back(outline_in_plan(surface, site.sketch_up_azimuth_deg));
+    for (const Room& room : site.rooms)
+        others.push_back(room.outline);
     canvas_->set_tool(std::make_unique<OutlineTool>(what, std::move(others), std::move(then)));
 }
 
@@ -172,6 +177,14 @@ void VisitStage::draw_neighbour() {
         obstacle.kind = ObstacleKind::prism;
         obstacle.outline = outline;
         select(add_obstacle(*session_, obstacle), true);
+    });
+}
+
+void VisitStage::draw_room() {
+    draw_outline(tr("Room"), [this](const std::vector<Point2>& outline) {
+        Room room;
+        room.outline = outline;
+        select(add_room(*session_, room), true);
     });
 }
 

@@ -1,22 +1,17 @@
 #include "ui/visit/visit_form.h"
 
-#include <QClipboard>
 #include <QDate>
-#include <QFile>
-#include <QFileDialog>
-#include <QGuiApplication>
 #include <QPushButton>
-#include <QTableWidget>
 
-#include "core/quantity/angle.h"
-#include "core/site/horizon_text.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
-#include "ui/visit/corner_table.h"
+#include "ui/visit/ground_form.h"
 #include "ui/visit/guarded_edit.h"
-#include "ui/visit/horizon_picture.h"
 #include "ui/visit/household_form.h"
+#include "ui/visit/rooms_form.h"
+#include "ui/visit/supply_form.h"
+#include "ui/visit/water_form.h"
 
 namespace wg::ui {
 
@@ -27,6 +22,7 @@ VisitForm::VisitForm(QWidget* parent) : FormColumn(parent) {
     build_horizon();
     build_demand();
     build_household();
+    build_house();
     finish();
 }
 
@@ -172,6 +168,9 @@ void VisitForm::build_place() {
     fields_.insert(QStringLiteral("snow"), snow);
     shows_.push_back([wind](const Job& job) { wind->set_value(job.site.basic_wind_m_s); });
     shows_.push_back([snow](const Job& job) { snow->set_value(job.site.ground_snow_kn_m2); });
+    auto* ground = new GroundForm(this);
+    add(ground);
+    take_in(ground);
     NumberField* up = number(tr("Sketch's top bears"), tr("\u00b0"), {0.0, 359.9, 1, 1.0, false},
                              [this](std::optional<double> value) {
                                  if (session_ != nullptr && value) set_sketch_up_azimuth(*session_, *value);
@@ -184,83 +183,6 @@ void VisitForm::build_place() {
                                  });
     fields_.insert(QStringLiteral("street_azimuth"), street);
     shows_.push_back([street](const Job& job) { street->set_value(job.site.street_azimuth_deg); });
-}
-
-void VisitForm::build_horizon() {
-    heading(tr("Horizon"));
-    words(
-        tr("Hills, woods and rows of houses far off: bearing as the compass shows it and how high they rise. None: the "
-           "view is free."));
-    NumberField* declination = number(tr("Declination, east +; 0: bearings are true"), tr("\u00b0"),
-                                      {-180.0, 180.0, 1, 0.5, false}, [this](std::optional<double> value) {
-                                          if (session_ != nullptr && value) set_declination(*session_, *value);
-                                      });
-    fields_.insert(QStringLiteral("declination"), declination);
-    shows_.push_back([declination](const Job& job) { declination->set_value(job.site.declination_deg); });
-    auto* table = new CornerTable(this);
-    table->set_meaning(tr("Bearing, \u00b0"), tr("Rises, \u00b0"), {90.0, 5.0});
-    table->set_taker([this](const std::vector<Point2>& rows) {
-        if (session_ == nullptr) return QString();
-        std::vector<HorizonPoint> horizon;
-        for (Point2 row : rows) {
-            if (!(row.x_m >= 0.0 && row.x_m <= 360.0)) return tr("A bearing lies between 0 and 360\u00b0.");
-            horizon.push_back({wrap_360(row.x_m + session_->job().site.declination_deg), row.y_m, {}});
-        }
-        const QString why = refusal(session_->job(), [&](Job& job) { job.site.horizon = horizon; });
-        if (why.isEmpty()) set_horizon(*session_, horizon);
-        return why;
-    });
-    add(table);
-    fields_.insert(QStringLiteral("horizon"), table->table());
-    auto* picture = new HorizonPicture(this);
-    add(picture);
-    fields_.insert(QStringLiteral("horizon_picture"), picture);
-    shows_.push_back([picture](const Job& job) { picture->show_site(job.site); });
-    connect(table->table(), &QTableWidget::currentCellChanged, this, [picture](int row) { picture->mark_row(row); });
-    shows_.push_back([table](const Job& job) {
-        std::vector<Point2> rows;
-        for (const HorizonPoint& point : job.site.horizon)
-            rows.push_back({wrap_360(point.azimuth_deg - job.site.declination_deg), point.elevation_deg});
-        table->set_outline(rows);
-    });
-    auto* problem = new QLabel(this);
-    problem->setProperty("role", QStringLiteral("stop"));
-    problem->setWordWrap(true);
-    problem->hide();
-    auto* paste = new QPushButton(tr("Paste readings"), this);
-    paste->setToolTip(tr("Lines such as 170;12.5 from the clipboard take the place of the table."));
-    auto* import = new QPushButton(tr("Read a CSV file\u2026"), this);
-    add(paste);
-    add(import);
-    add(problem);
-    fields_.insert(QStringLiteral("horizon_paste"), paste);
-    fields_.insert(QStringLiteral("horizon_problem"), problem);
-    connect(paste, &QPushButton::clicked, this,
-            [this, problem] { take_horizon(QGuiApplication::clipboard()->text().toUtf8(), problem); });
-    connect(import, &QPushButton::clicked, this, [this, problem] {
-        const QString path = QFileDialog::getOpenFileName(this, tr("Read a horizon"), {},
-                                                          tr("Text and CSV (*.csv *.txt);;All files (*)"));
-        if (path.isEmpty()) return;
-        QFile file(path);
-        if (!file.open(QIODevice::ReadOnly)) {
-            problem->setText(tr("\u25b2 The file cannot be opened: %1.").arg(file.errorString()));
-            problem->show();
-            return;
-        }
-        // No horizon comes near this; more is another kind of file.
-        take_horizon(file.read(1 << 20), problem);
-    });
-}
-
-void VisitForm::take_horizon(const QByteArray& text, QLabel* problem) {
-    if (session_ == nullptr) return;
-    const auto read = site::horizon_from_text(std::string_view(text.constData(), static_cast<std::size_t>(text.size())),
-                                              session_->job().site.declination_deg);
-    problem->setVisible(!read);
-    if (!read)
-        problem->setText(QStringLiteral("\u25b2 ") + qs(read.problems().front().text()));
-    else
-        set_horizon(*session_, read.value());
 }
 
 void VisitForm::build_demand() {
@@ -292,26 +214,54 @@ void VisitForm::build_demand() {
 
 /// Folded until asked for: most visits need no more than the cycle.
 void VisitForm::build_household() {
-    const auto words_for = [](bool open) {
-        return (open ? QStringLiteral("\u25be ") : QStringLiteral("\u25b8 ")) + tr("Household and control");
-    };
-    auto* fold = new QPushButton(words_for(false), this);
-    fold->setAccessibleName(tr("Household and control"));
-    fold->setCheckable(true);
-    add(fold);
     household_ = new HouseholdForm(this);
-    household_->hide();
-    add(household_);
-    connect(fold, &QPushButton::toggled, household_, &QWidget::setVisible);
-    connect(fold, &QPushButton::toggled, fold, [fold, words_for](bool open) { fold->setText(words_for(open)); });
-    fields_.insert(QStringLiteral("household"), fold);
+    fold(QStringLiteral("household"), tr("Household and control"), household_);
     shows_.push_back([this](const Job& job) { household_->show_job(job); });
+}
+
+void VisitForm::build_house() {
+    auto* supply = new SupplyForm(this);
+    fold(QStringLiteral("electrics"), tr("Electrical supply"), supply);
+    take_in(supply);
+    water_ = new WaterForm(this);
+    fold(QStringLiteral("water"), tr("Water supply and taps"), water_);
+    take_in(water_);
+    auto* rooms = new RoomsForm(this);
+    fold(QStringLiteral("rooms"), tr("Rooms without pipes"), rooms);
+    take_in(rooms);
+    connect(rooms, &RoomsForm::draw_wanted, this, &VisitForm::draw_room_wanted);
+    connect(rooms, &RoomsForm::room_wanted, this, &VisitForm::room_wanted);
+}
+
+void VisitForm::fold(const QString& key, const QString& title, QWidget* part) {
+    const auto words_for = [title](bool open) {
+        return (open ? QStringLiteral("\u25be ") : QStringLiteral("\u25b8 ")) + title;
+    };
+    auto* button = new QPushButton(words_for(false), this);
+    button->setAccessibleName(title);
+    button->setCheckable(true);
+    add(button);
+    part->hide();
+    add(part);
+    connect(button, &QPushButton::toggled, part, &QWidget::setVisible);
+    connect(button, &QPushButton::toggled, button,
+            [button, words_for](bool open) { button->setText(words_for(open)); });
+    fields_.insert(key, button);
+    folds_.emplace_back(button, part);
+}
+
+void VisitForm::take_in(SiteForm* part) {
+    parts_.push_back(part);
+    fields_.insert(part->fields());
+    shows_.push_back([part](const Job& job) { part->show_job(job); });
 }
 
 void VisitForm::set_session(JobSession* session) {
     if (session_ != nullptr) disconnect(session_, nullptr, this, nullptr);
     session_ = session;
     household_->set_session(session);
+    for (SiteForm* part : parts_)
+        part->set_session(session);
     setEnabled(session_ != nullptr);
     if (session_ == nullptr) return;
     connect(session_, &JobSession::job_changed, this, &VisitForm::refresh);
@@ -327,6 +277,8 @@ void VisitForm::refresh() {
 bool VisitForm::go_to(const QString& key) {
     QWidget* wanted = fields_.value(key);
     if (wanted == nullptr) return false;
+    for (const auto& [button, part] : folds_)
+        if (part->isAncestorOf(wanted)) button->setChecked(true);
     wanted->setFocus(Qt::OtherFocusReason);
     return true;
 }

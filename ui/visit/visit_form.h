@@ -3,13 +3,19 @@
 
 #include <QHash>
 #include <functional>
+#include <utility>
 
 #include "ui/visit/form_builder.h"
+
+class QPushButton;
 
 namespace wg::ui {
 
 class HouseholdForm;
 class JobSession;
+class RoomsForm;
+class SiteForm;
+class WaterForm;
 
 class VisitForm : public FormColumn {
     Q_OBJECT
@@ -20,6 +26,11 @@ class VisitForm : public FormColumn {
     bool go_to(const QString& key);
     [[nodiscard]] QWidget* field(const QString& key) const { return fields_.value(key); }
     [[nodiscard]] const HouseholdForm* household() const { return household_; }
+    [[nodiscard]] WaterForm* water() const { return water_; }
+
+   Q_SIGNALS:
+    void draw_room_wanted();
+    void room_wanted(const QString& room_id);
 
    private:
     void build_client();
@@ -29,7 +40,11 @@ class VisitForm : public FormColumn {
     void take_horizon(const QByteArray& text, QLabel* problem);
     void build_demand();
     void build_household();
+    void build_house();
     void refresh();
+    /// Puts a part of the form under a button that folds it away.
+    void fold(const QString& key, const QString& title, QWidget* part);
+    void take_in(SiteForm* part);
 
     /// Number of a value struct of the job, refused when the job's rules say so.
     template <class T>
@@ -45,6 +60,9 @@ class VisitForm : public FormColumn {
 
     JobSession* session_ = nullptr;
     HouseholdForm* household_ = nullptr;
+    WaterForm* water_ = nullptr;
+    std::vector<SiteForm*> parts_;
+    std::vector<std::pair<QPushButton*, QWidget*>> folds_;
     QHash<QString, QWidget*> fields_;
     std::vector<std::function<void(const Job&)>> shows_;  ///< each brings one field up to date
 };

@@ -17,6 +17,7 @@
 #include "ui/common/edits.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/format.h"
+#include "ui/common/house_edits.h"
 #include "ui/common/job_session.h"
 #include "ui/common/theme.h"
 #include "ui/drawing/plan_painter.h"
@@ -30,6 +31,7 @@
 #include "ui/visit/outline_tool.h"
 #include "ui/visit/photo_view.h"
 #include "ui/visit/photos_page.h"
+#include "ui/visit/room_editor.h"
 #include "ui/visit/size_tool.h"
 #include "ui/visit/spot_editor.h"
 #include "ui/visit/surface_editor.h"
@@ -92,6 +94,10 @@ QWidget* VisitStage::build_sheets() {
     editors_->addWidget(scrolled(spot_editor_, editors_));
     building_editor_ = new BuildingEditor(editors_);
     editors_->addWidget(scrolled(building_editor_, editors_));
+    room_editor_ = new RoomEditor(editors_);
+    editors_->addWidget(scrolled(room_editor_, editors_));
+    connect(form_, &VisitForm::draw_room_wanted, this, &VisitStage::draw_room);
+    connect(form_, &VisitForm::room_wanted, this, &VisitStage::show_place);
     connect(surface_editor_, &SurfaceEditor::building_wanted, this,
             [this](const QString& id) { select(id.toStdString(), true); });
     sheets_->addTab(editors_, tr("Selected"));
@@ -122,6 +128,9 @@ QWidget* VisitStage::build_sheets() {
         } else if (form_->field(field) != nullptr) {
             sheets_->setCurrentIndex(sheet_form);
             form_->go_to(field);
+            // What was just unfolded has its place only after the form is laid out again.
+            if (QLayout* rows = form_->layout()) rows->activate();
+            form_->adjustSize();
             form_area_->ensureWidgetVisible(form_->field(field));
         }
     });
@@ -253,6 +262,9 @@ void VisitStage::select(const std::string& id, bool bring_forward) {
         } else if (find_building(site, id) != nullptr) {
             editor = 4;
             building_editor_->show_building(session_, id);
+        } else if (find_room(site, id) != nullptr) {
+            editor = 5;
+            room_editor_->show_room(session_, id);
         }
     }
     offer_handles(editor == 4 ? id : std::string(), editor == 2 ? id : std::string());

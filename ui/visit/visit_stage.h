@@ -24,6 +24,7 @@ class ObstacleEditor;
 class PhotoShelf;
 class PhotoView;
 class PhotosPage;
+class RoomEditor;
 class SiteCanvas;
 class SpotEditor;
 class SurfaceEditor;
@@ -42,6 +43,7 @@ class VisitStage : public StageWidget {
     [[nodiscard]] FaceCanvas* face() const { return face_; }
     [[nodiscard]] VisitForm* form() const { return form_; }
     [[nodiscard]] BuildingEditor* building_editor() const { return building_editor_; }
+    [[nodiscard]] RoomEditor* room_editor() const { return room_editor_; }
     [[nodiscard]] const std::string& selected() const { return selected_; }
     [[nodiscard]] PhotosPage* photos() const { return photos_; }
     [[nodiscard]] PhotoView* photo_view() const { return photo_view_; }
@@ -51,6 +53,8 @@ class VisitStage : public StageWidget {
     /// The same for a surface by its outline in plan, first edge lowest, or a neighbouring building.
     void draw_surface(SurfaceKind kind);
     void draw_neighbour();
+    /// Gives the canvas a tool for the outline of a room where no pipe goes.
+    void draw_room();
     /// Gives the canvas a tool for the run of the choice on screen; the first choice is made when there is none.
     void draw_run();
 
@@ -89,6 +93,7 @@ class VisitStage : public StageWidget {
     ObstacleEditor* obstacle_editor_ = nullptr;
     SpotEditor* spot_editor_ = nullptr;
     BuildingEditor* building_editor_ = nullptr;
+    RoomEditor* room_editor_ = nullptr;
     QListWidget* missing_ = nullptr;
     QLabel* missing_words_ = nullptr;
     SiteCanvas* canvas_ = nullptr;

@@ -15,6 +15,7 @@
 #include "ui/common/ledger.h"
 #include "ui/common/notice_bar.h"
 #include "ui/common/stage_widget.h"
+#include "ui/common/working_view.h"
 #include "ui/window/choice_selector.h"
 #include "ui/window/stage_bar.h"
 
@@ -38,6 +39,12 @@ JobPage::JobPage(std::array<StageFactory, stage_count> factories, QWidget* paren
     column->addWidget(make_foot());
     connect(bar_, &StageBar::stage_asked, this, &JobPage::show_stage);
     connect(findings_, &FindingsList::activated, this, &JobPage::go_to);
+    connect(findings_, &FindingsList::working_asked, this, [this](const Finding& finding) {
+        if (WorkingView* view = open_workings()) view->show_finding(finding);
+    });
+    connect(ledger_, &Ledger::working_asked, this, [this](const QString& key) {
+        if (WorkingView* view = open_workings()) view->show_key(key);
+    });
 }
 
 QWidget* JobPage::make_head() {
@@ -124,6 +131,14 @@ StageWidget* JobPage::ensure_stage(int stage) {
         if (stage == current_) status_->setText(text);
     });
     connect(made, &StageWidget::weather_asked, this, &JobPage::weather_asked);
+    connect(made, &StageWidget::point_working_asked, this, [this](const QString& placement_id, int point) {
+        WorkingView* view = open_workings();
+        if (view == nullptr) return;
+        if (point > 0)
+            view->show_point(placement_id.toStdString(), point);
+        else
+            view->show_key(QStringLiteral("fixing.worst"), placement_id.toStdString());
+    });
     made->set_session(session_);
     stages_[at] = made;
     return made;
@@ -135,6 +150,7 @@ void JobPage::set_session(JobSession* session) {
     notice_->clear();
     status_->clear();
     saved_->clear();
+    if (workings_ != nullptr) workings_->close();
     for (StageWidget* stage : stages_) {
         if (stage != nullptr) stage->set_session(session);
     }
@@ -146,10 +162,44 @@ void JobPage::set_session(JobSession* session) {
         connect(session_, &JobSession::job_changed, this, &JobPage::refresh_marks);
         connect(session_, &JobSession::plan_changed, this, &JobPage::refresh_marks);
         connect(session_, &JobSession::planning_changed, this, &JobPage::refresh_planning);
+        connect(session_, &JobSession::plan_changed, this, [this] {
+            if (workings_ != nullptr && session_->plan() != nullptr) workings_->set_plan(*session_->plan());
+        });
     }
     refresh_head();
     refresh_marks();
     refresh_planning();
+}
+
+WorkingView* JobPage::working_view() const {
+    return workings_;
+}
+
+WorkingView* JobPage::open_workings() {
+    if (session_ == nullptr) return nullptr;
+    if (session_->plan() == nullptr) {
+        status_->setText(tr("There is no plan yet, so no working."));
+        return nullptr;
+    }
+    if (workings_ == nullptr) {
+        workings_ = new WorkingView(window());
+        workings_->setAttribute(Qt::WA_DeleteOnClose);
+    }
+    workings_->set_plan(*session_->plan());
+    workings_->show();
+    workings_->raise();
+    workings_->activateWindow();
+    return workings_;
+}
+
+void JobPage::show_workings() {
+    const QString key = ledger_->focused_key();
+    const Finding* focused = findings_->focused_with_working();
+    const std::optional<Finding> finding = focused != nullptr ? std::optional<Finding>(*focused) : std::nullopt;
+    WorkingView* view = open_workings();
+    if (view == nullptr) return;
+    if (!key.isEmpty()) view->show_key(key);
+    if (finding) view->show_finding(*finding);
 }
 
 void JobPage::show_stage(int stage) {

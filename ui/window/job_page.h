@@ -22,6 +22,7 @@ class Ledger;
 class NoticeBar;
 class StageBar;
 class StageWidget;
+class WorkingView;
 
 using StageFactory = std::function<StageWidget*(QWidget* parent)>;
 
@@ -37,6 +38,9 @@ class JobPage : public QWidget {
     [[nodiscard]] int stage() const { return current_; }
     void set_saved_text(const QString& text);
     [[nodiscard]] NoticeBar& notice() { return *notice_; }
+    /// All workings of the plan, at the one that belongs to the figure or finding with the focus.
+    void show_workings();
+    [[nodiscard]] WorkingView* working_view() const;
 
    Q_SIGNALS:
     void desk_asked();
@@ -51,6 +55,8 @@ class JobPage : public QWidget {
     void refresh_marks();
     void refresh_planning();
     void go_to(const QString& place_id, Stage stage);
+    /// The view of workings with the plan as it is, in front; null while there is no plan.
+    WorkingView* open_workings();
 
     std::array<StageFactory, stage_count> factories_;
     std::array<StageWidget*, stage_count> stages_{};
@@ -64,6 +70,7 @@ class JobPage : public QWidget {
     QStackedWidget* stack_ = nullptr;
     Ledger* ledger_ = nullptr;
     FindingsList* findings_ = nullptr;
+    QPointer<WorkingView> workings_;
     QLabel* status_ = nullptr;
     QLabel* saved_ = nullptr;
     QLabel* planning_ = nullptr;

@@ -44,6 +44,7 @@ void MainWindow::make_file_menu() {
                          [this] { ask_for_paper(Paper::install_sheet); }));
     need_job_.append(
         add(tr("Preview or print the s&urvey sheet\u2026"), {}, [this] { ask_for_paper(Paper::survey_sheet); }));
+    need_job_.append(add(tr("Preview or print the w&orkings\u2026"), {}, [this] { ask_for_paper(Paper::workings); }));
     menu->addSeparator();
     add(tr("&Quit"), QKeySequence(QStringLiteral("Ctrl+Q")), [this] { close(); });
 }
@@ -60,6 +61,10 @@ void MainWindow::make_edit_menu() {
 
 void MainWindow::make_view_menu() {
     QMenu* menu = menuBar()->addMenu(tr("&View"));
+    QAction* workings = menu->addAction(tr("All &workings"), this, [this] { job_page_->show_workings(); });
+    workings->setShortcut(QKeySequence(QStringLiteral("Ctrl+K")));
+    need_job_.append(workings);
+    menu->addSeparator();
     themes_ = new QActionGroup(this);
     const std::pair<ThemeKind, QString> kinds[] = {{ThemeKind::light, tr("&Light")},
                                                    {ThemeKind::dark, tr("&Dark")},

@@ -103,7 +103,8 @@ TEST(Working, the_price_has_one_that_adds_up) {
     plan.quote->net = {100000};
     plan.quote->taxes = {{{"standard", "Tax", 0.19}, {100000}, {19000}}};
     plan.quote->gross = {119000};
-    const Working working = workings_to_show(plan).back();
+    const auto groups = grouped_workings(plan);
+    const Working working = groups.back().workings.back().working;
     EXPECT_EQ(working.key, "quote.price");
     EXPECT_EQ(ledger_lines(&plan, nullptr, false)[6].working_key, QStringLiteral("quote.price"));
     EXPECT_EQ(working_text(working),
@@ -112,19 +113,6 @@ TEST(Working, the_price_has_one_that_adds_up) {
                   "600.00\u202fEUR\nlabour: 400.00\u202fEUR\nnet: 1\u202f000.00\u202fEUR\nTax, 19.0\u202f% of "
                   "1\u202f000.00\u202fEUR: 190.00\u202fEUR\nResult: 1\u202f190.00\u202fEUR\nSource: Price list: ; rule "
                   "set: "));
-}
-
-TEST(Working, of_several_worst_fixings_the_worst_comes_first) {
-    plan::Plan plan = sample_plan();
-    const Working slight{"fixing.worst", "Point 1", "", {}, "40 %", "", false};
-    const Working severe{"fixing.worst", "Point 7", "", {}, "90 %", "", false};
-    plan.placements.resize(2);
-    plan.placements[0].fixing.worst_utilisation = 0.4;
-    plan.placements[0].fixing.workings = {slight};
-    plan.placements[1].fixing.worst_utilisation = 0.9;
-    plan.placements[1].fixing.workings = {severe};
-    plan.workings = {slight, severe};
-    EXPECT_EQ(workings_to_show(plan).front().title, "Point 7");
 }
 
 TEST(Working, text_from_files_cannot_become_markup) {

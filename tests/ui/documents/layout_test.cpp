@@ -9,7 +9,7 @@
 namespace wg::ui {
 namespace layout_test {
 
-constexpr Paper all_papers[] = {Paper::quote, Paper::install_sheet, Paper::survey_sheet};
+constexpr Paper all_papers[] = {Paper::quote, Paper::install_sheet, Paper::survey_sheet, Paper::workings};
 constexpr double rounding = 1.0;       // page units: fonts are sized in whole hundredths of a millimetre
 constexpr double true_to_scale = 2.0;  // page units: 0.02 mm on paper, a tenth of a drawn line
 

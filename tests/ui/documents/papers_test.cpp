@@ -6,13 +6,14 @@
 #include <limits>
 
 #include "tests/ui/documents/sample.h"
+#include "ui/common/format.h"
 #include "ui/documents/drawings.h"
 #include "ui/documents/papers.h"
 
 namespace wg::ui {
 namespace papers_test {
 
-constexpr Paper all_papers[] = {Paper::quote, Paper::install_sheet, Paper::survey_sheet};
+constexpr Paper all_papers[] = {Paper::quote, Paper::install_sheet, Paper::survey_sheet, Paper::workings};
 
 std::vector<paper::Page> pages_of(Paper kind, const PaperInput& input) {
     return paper::lay_out(kind, std::make_shared<const PaperInput>(input));
@@ -29,7 +30,7 @@ TEST(Papers, every_page_names_firm_title_job_revision_choice_and_its_number) {
     const PaperInput input = sample::input();
     for (const Paper kind : all_papers) {
         const auto pages = pages_of(kind, input);
-        ASSERT_GE(pages.size(), 2U);
+        ASSERT_GE(pages.size(), kind == Paper::workings ? 1U : 2U);
         for (std::size_t i = 0; i < pages.size(); ++i) {
             const QString text = pages[i].text.join(QLatin1Char('\n'));
             for (const QString& wanted : {input.firm.name, title_of(kind), QStringLiteral("Job 2027-0042, revision 3"),
@@ -166,6 +167,112 @@ TEST(Papers, edges_are_named_as_a_fitter_says_them) {
     const std::vector<Point2> notched = {{0, 0}, {4, 0}, {4, 1}, {9, 1}, {9, 5}, {0, 5}};
     const QStringList names = paper::edge_names(notched);
     EXPECT_EQ(QSet<QString>(names.begin(), names.end()).size(), names.size()) << "no two edges share a name";
+}
+
+TEST(Papers, the_workings_give_every_one_with_its_page_rule_set_and_what_it_is_not) {
+    PaperInput input = sample::input();
+    input.plan.rule_set_label = "Neutral default, assumed";
+    input.plan.workings.clear();
+    for (int i = 0; i < 60; ++i) {
+        const std::string n = std::to_string(i);
+        input.plan.workings.push_back({(i < 40 ? "run.figure-" : "economy.figure-") + n,
+                                       "Working number " + n + ".",
+                                       "a_" + n + " = b + c; the lesser",
+                                       {{"b", "12 m"}, {"c", n + " kg"}},
+                                       n + " Pa",
+                                       "EN 1234",
+                                       i % 2 == 0});
+    }
+    const auto pages = pages_of(Paper::workings, input);
+    ASSERT_GE(pages.size(), 5U);
+    QStringList all;
+    int money_page = 0;
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        EXPECT_TRUE(pages[i].text.contains(paper::workings_headline())) << "page " << i + 1;
+        if (i > 0 && pages[i].text.contains(QStringLiteral("Money"))) money_page = static_cast<int>(i) + 1;
+        all += pages[i].text;
+        for (const paper::Lettering& piece : pages[i].lettering) {
+            EXPECT_GE(piece.style.size_pt, paper::least_pt);
+            EXPECT_LE(piece.baseline.x() + piece.width, paper::page_width - paper::margin + 1.0)
+                << piece.text.toStdString();
+        }
+    }
+    for (int i = 0; i < 60; ++i) {
+        EXPECT_TRUE(all.contains(QStringLiteral("Working number %1.").arg(i))) << i;
+        EXPECT_TRUE(all.contains(QStringLiteral("a_%1 = b + c").arg(i))) << "the formula, parts apart";
+    }
+    EXPECT_TRUE(all.contains(QStringLiteral("Neutral default, assumed")));
+    EXPECT_EQ(all.filter(QStringLiteral("Assumed: at least one input")).size(), 30);
+    // The contents name the page on which the group's heading stands.
+    ASSERT_GT(money_page, 1);
+    const qsizetype row = pages.front().text.indexOf(QStringLiteral("Money"));
+    ASSERT_GE(row, 0);
+    EXPECT_EQ(pages.front().text[row + 3], QString::number(money_page));
+}
+
+TEST(Papers, a_working_stays_on_one_page_with_its_inputs_and_source) {
+    PaperInput input = sample::input();
+    input.plan.workings.clear();
+    for (int i = 0; i < 25; ++i)
+        input.plan.workings.push_back({"run.figure",
+                                       "Working " + std::to_string(i) + ".",
+                                       "x = y",
+                                       {{"first input", "1"}, {"second", "2"}, {"third", "3"}, {"fourth", "4"}},
+                                       "result " + std::to_string(i),
+                                       "Source of " + std::to_string(i),
+                                       false});
+    for (const paper::Page& page : pages_of(Paper::workings, input)) {
+        for (int i = 0; i < 25; ++i) {
+            const bool title = page.text.contains(QStringLiteral("Working %1.").arg(i));
+            EXPECT_EQ(title, page.text.contains(QStringLiteral("result %1").arg(i))) << i;
+            EXPECT_EQ(title, page.text.contains(QStringLiteral("Source: Source of %1").arg(i))) << i;
+        }
+    }
+}
+
+TEST(Papers, the_drill_schedule_gives_hole_torque_and_the_worst_point_by_shape_and_word) {
+    PaperInput input = sample::input();
+    input.plan.fixing_method.label = "Hook over the tile";
+    input.plan.fixing_method.drill_mm = 5.0;
+    input.plan.fixing_method.depth_mm = 70.0;
+    input.plan.fixing_method.torque_nm = 20.0;
+    const QString sheet = all_text(Paper::install_sheet, input);
+    EXPECT_TRUE(sheet.contains(QStringLiteral("5 \u00d7 70")));
+    EXPECT_TRUE(sheet.contains(QStringLiteral("Collector 1: Hook over the tile")));
+    EXPECT_EQ(sheet.count(QStringLiteral("\u25c6 worst ")), 1) << "one worst point on one collector";
+    input.plan.fixing_method.drill_mm = input.plan.fixing_method.torque_nm = 0.0;
+    const QString untold = all_text(Paper::install_sheet, input);
+    EXPECT_TRUE(untold.contains(QStringLiteral("ask for none")));
+    EXPECT_TRUE(untold.contains(QStringLiteral("Torque: not told")));
+    input.plan.placements.front().fixing.points[1].utilisation = 1.2;
+    EXPECT_TRUE(all_text(Paper::install_sheet, input).contains(QStringLiteral(" \u25a0")));
+}
+
+TEST(Papers, the_survey_sheet_prints_what_is_known_of_the_house_and_leaves_blanks_for_the_rest) {
+    PaperInput input = sample::input();
+    const QString blank = all_text(Paper::survey_sheet, input);
+    for (const char* wanted :
+         {"Earthing system", "Main fuse, each phase", "Pressure at rest", "Total hardness", "Rooms where no pipe goes",
+          "Snow guard or parapet holds the snow", "washbasin", "Hot pipes that cool between draws", "level ground"})
+        EXPECT_TRUE(blank.contains(QString::fromUtf8(wanted))) << wanted;
+    EXPECT_EQ(blank.count(QStringLiteral("Water over 60 \u00b0C scalds")), 1) << "once";
+    EXPECT_FALSE(blank.contains(QStringLiteral("TN-C-S")));
+    Site& site = input.job.site;
+    site.hill.kind = HillKind::cliff;
+    site.electrics.earthing = EarthingSystem::tn_c_s;
+    site.electrics.main_fuse_a = 63.0;
+    site.water.static_pressure_bar = 5.5;
+    site.water.fixtures = {{"", Fixture::shower, 7, ""}};
+    site.water.dead_legs = {{"", "Attic bath", 9.5, 10.0, true, ""}};
+    site.rooms.push_back({"", "Nursery", {}, 2.7, 5.2, true, ""});
+    site.surfaces.front().snow_held = true;
+    const QString told = all_text(Paper::survey_sheet, input);
+    for (const char* wanted : {"TN-C-S", "cliff or escarpment", "Attic bath", "the loop", "Nursery", "none through it"})
+        EXPECT_TRUE(told.contains(QString::fromUtf8(wanted))) << wanted;
+    EXPECT_TRUE(told.contains(quantity(5.5, QStringLiteral("bar gauge"), 1)));
+    EXPECT_TRUE(told.contains(quantity(63.0, QStringLiteral("A"))));
+    EXPECT_FALSE(told.contains(QStringLiteral("Mains water pressure at rest, and hardness")) &&
+                 site.water.hardness_mmol_l.has_value());
 }
 
 }  // namespace papers_test

@@ -10,7 +10,7 @@
 namespace wg::ui {
 namespace pdf_test {
 
-constexpr Paper all_papers[] = {Paper::quote, Paper::install_sheet, Paper::survey_sheet};
+constexpr Paper all_papers[] = {Paper::quote, Paper::install_sheet, Paper::survey_sheet, Paper::workings};
 
 QByteArray bytes_of(const QString& path) {
     QFile file(path);

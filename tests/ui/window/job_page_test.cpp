@@ -12,7 +12,9 @@
 #include "tests/ui/common/sample.h"
 #include "ui/common/edits.h"
 #include "ui/common/findings_list.h"
+#include "ui/common/ledger.h"
 #include "ui/common/stage_widget.h"
+#include "ui/common/working_view.h"
 #include "ui/window/auto_saver.h"
 #include "ui/window/choice_selector.h"
 #include "ui/window/job_files.h"
@@ -83,6 +85,30 @@ TEST_F(JobPageTest, a_finding_leads_to_its_stage_and_place) {
     EXPECT_EQ(page_.stage(), 1);
     ASSERT_NE(stages_.made[1], nullptr);
     EXPECT_EQ(stages_.made[1]->place_, QStringLiteral("roof-1"));
+}
+
+TEST_F(JobPageTest, ledger_findings_and_points_lead_to_one_view_of_the_workings) {
+    page_.set_session(&session_);
+    ASSERT_TRUE(sample::settle(session_));
+    page_.show_stage(1);
+    Q_EMIT page_.findChild<Ledger*>()->working_asked(QStringLiteral("yield.heat"));
+    const WorkingView* view = page_.working_view();
+    ASSERT_NE(view, nullptr);
+    ASSERT_NE(view->shown(), nullptr);
+    EXPECT_EQ(view->shown()->working.key, "yield.heat");
+    Finding finding;
+    finding.code = "comfort.shortfall";
+    Q_EMIT page_.findChild<FindingsList*>()->working_asked(finding);
+    Q_EMIT stages_.made[1]->point_working_asked(QString::fromStdString(sample::placement_id), 1);
+    page_.show_workings();
+    EXPECT_EQ(page_.working_view(), view) << "one window, whoever asks";
+    // Open while the plan changes: it follows.
+    move_placement(session_, sample::placement_id, 3.0, 2.0);
+    ASSERT_TRUE(sample::settle(session_));
+    EXPECT_EQ(page_.working_view(), view);
+    page_.set_session(nullptr);
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    EXPECT_EQ(page_.working_view(), nullptr) << "closed with its job";
 }
 
 TEST_F(JobPageTest, nothing_in_the_head_overlaps_or_is_cut_at_1366_pixels) {
