@@ -26,16 +26,18 @@ Roughness roughness_of(Terrain terrain) noexcept {  // EN 1991-1-4 table 4.1
 
 }  // namespace
 
-PeakPressure peak_pressure(double basic_wind_m_s, Terrain terrain, double height_m, double air_density_kg_m3) {
+PeakPressure peak_pressure(double basic_wind_m_s, Terrain terrain, double height_m, double air_density_kg_m3,
+                           double orography) {
     const Roughness ground = roughness_of(terrain);
     PeakPressure p;
     p.z_used_m = std::max(height_m, ground.least_height_m);
     const double kr = 0.19 * std::pow(ground.z0_m / 0.05, 0.07);
     const double log_z = std::log(p.z_used_m / ground.z0_m);
     p.cr = kr * log_z;
-    p.intensity = 1.0 / log_z;
+    p.co = orography;
+    p.intensity = 1.0 / (orography * log_z);
     p.qb_pa = 0.5 * air_density_kg_m3 * basic_wind_m_s * basic_wind_m_s;
-    p.ce = (1.0 + 7.0 * p.intensity) * p.cr * p.cr;
+    p.ce = (1.0 + 7.0 * p.intensity) * p.cr * p.cr * orography * orography;
     p.qp_pa = p.ce * p.qb_pa;
     return p;
 }

@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/fixing/checks.h"
 #include "core/fixing/loads.h"
 #include "core/job/words.h"
 #include "core/quantity/text.h"
@@ -10,24 +11,8 @@ namespace wg::fixing {
 namespace {
 
 std::string metres(double v) {
-    return fixed(v, 2) + " m";
+    return in_metres(v);
 }
-
-struct Checker {
-    const Input& input;
-    std::vector<Finding>& out;
-
-    void add(Severity severity, Stage stage, const char* code, std::string message, std::string remedy,
-             std::string rule, std::string source) const {
-        out.push_back({code, severity, stage, input.placement.id, input.placement.label, std::move(message),
-                       std::move(remedy), std::move(rule), std::move(source)});
-    }
-    void method(Severity severity, Stage stage, const char* code, std::string message, std::string remedy,
-                const std::string& rule) const {
-        add(severity, stage, code, std::move(message), std::move(remedy),
-            "Fixing method " + input.method.label + ": " + rule, "equipment data");
-    }
-};
 
 std::string listed(const std::vector<int>& numbers) {
     std::string out = numbers.size() == 1 ? "Point " : "Points ";
@@ -38,7 +23,7 @@ std::string listed(const std::vector<int>& numbers) {
     return out;
 }
 
-void check_method(const Checker& c) {
+void check_method(const FixingChecker& c) {
     const FixingMethod& m = c.input.method;
     const auto& fits = m.coverings;
     if (std::find(fits.begin(), fits.end(), c.input.surface.covering) == fits.end()) {
@@ -51,6 +36,12 @@ void check_method(const Checker& c) {
                  "Choose a fixing method for " + std::string(text_of(c.input.surface.covering)),
                  "for " + (suited.empty() ? std::string("no covering named") : suited));
     }
+    if (by_ballast(m) && c.input.surface.tilt_deg > ballast_tilt_deg) {
+        c.method(Severity::stop, Stage::layout, "fixing.ballast-slope",
+                 c.input.surface.label + " slopes by " + fixed(c.input.surface.tilt_deg, 1) +
+                     " deg; ballast is worked out for surfaces of up to " + fixed(ballast_tilt_deg, 0) + " deg",
+                 "Choose a method that anchors the collector", "on level surfaces");
+    }
     if (m.screw_diameter_mm > 0.0 && (m.screw_diameter_mm < 6.0 || m.screw_diameter_mm > 12.0)) {
         c.add(Severity::caution, Stage::layout, "fixing.screw-range",
               "Screws of " + fixed(m.screw_diameter_mm, 1) + " mm are outside the 6 to 12 mm of the withdrawal formula",
@@ -59,7 +50,7 @@ void check_method(const Checker& c) {
     }
 }
 
-void check_points(const Checker& c, const Layout& layout) {
+void check_points(const FixingChecker& c, const Layout& layout) {
     const FixingMethod& m = c.input.method;
     if (layout.points.size() < 2) {
         c.add(Severity::stop, Stage::layout, "fixing.too-few-points",
@@ -109,6 +100,30 @@ void check_points(const Checker& c, const Layout& layout) {
               "Move the collector sideways so that each point has a rafter of its own", "One fixing a place",
               "common practice, no published source");
     }
+    if (m.spacing_min_m > 0.0) {
+        std::vector<int> close;
+        double least = 1e9;
+        for (const FixingPoint& p : layout.points) {
+            double own = 1e9;
+            for (const FixingPoint& o : layout.points) {
+                if (o.number != p.number)
+                    own = std::min(own, std::hypot(o.position.x_m - p.position.x_m, o.position.y_m - p.position.y_m));
+            }
+            if (own < m.spacing_min_m - site::touch_m) close.push_back(p.number);
+            least = std::min(least, own);
+        }
+        if (!close.empty()) {
+            c.method(Severity::caution, Stage::layout, "fixing.spacing",
+                     listed(close) + " lie " + metres(least) + " from the next; their holds weaken each other",
+                     "Move the collector so that the points come to lie further apart, or take another method",
+                     "points at least " + metres(m.spacing_min_m) + " apart");
+        }
+    }
+    if (m.joint_distance_m > 0.0) {
+        c.method(Severity::note, Stage::fitting, "fixing.joints",
+                 "Keep every hole " + metres(m.joint_distance_m) + " off joints, seams and slab edges", "",
+                 metres(m.joint_distance_m) + " from joints");
+    }
     if (!outside.empty()) {
         c.add(Severity::stop, Stage::layout, "fixing.point-outside",
               listed(outside) + " lie outside " + c.input.surface.label, "Move the collector further onto the surface",
@@ -134,48 +149,98 @@ void check_points(const Checker& c, const Layout& layout) {
     }
 }
 
-void check_strength(const Checker& c, const Layout& layout, const Combined& combined, const Resistance& r) {
-    if (!(r.pull_n > 0.0) || !(r.shear_n > 0.0)) {
+void check_profiles(const FixingChecker& c, const Worked& w) {
+    if (w.bending > 0.9) {
+        const bool over = w.bending > 1.0;
+        c.add(over ? Severity::stop : Severity::caution, Stage::layout,
+              over ? "fixing.profile-overloaded" : "fixing.profile-nearly-full",
+              "The profiles bend to " + in_percent(w.bending) + " of their resistance of " +
+                  fixed(c.input.collector.profile_moment_nm, 0) + " N m",
+              over ? "Take a collector with more points a profile, or a place with less wind and snow"
+                   : "Leave as it is only if wind and snow are confirmed",
+              "Design moment within the profile's resistance", "EN 1990 6.4.2; beam on its points");
+    }
+    if (w.sag.use > 1.0) {
+        c.add(Severity::caution, Stage::layout, "fixing.sag",
+              "The profiles bend out by " + fixed(1000.0 * w.sag.sag_m, 1) + " mm " +
+                  (w.sag.cantilever ? "at an end that overhangs by " + metres(0.5 * w.sag.span_m)
+                                    : "in a span of " + metres(w.sag.span_m)) +
+                  ": " + in_percent(w.sag.use) + " of what is allowed",
+              "Take a collector with more points a profile, or a place with less wind and snow",
+              "Deflection within the span over " + fixed(c.input.rules.deflection_span_share, 0), c.input.rules.source);
+    }
+}
+
+void check_ballast_hold(const FixingChecker& c, const Worked& w) {
+    const FixingMethod& m = c.input.method;
+    if (!(m.ballast_kg > 0.0)) {
         c.method(Severity::stop, Stage::layout, "fixing.no-resistance",
-                 "The method has no resistance to pull-out or shear, so the points cannot be checked",
+                 "The method holds by ballast and its data name none a point (ballast_kg), so nothing can be checked",
+                 "Complete the method's data", "ballast");
+        return;
+    }
+    const BallastCheck& b = w.ballast;
+    if (!c.input.surface.spare_load_kn_m2) {
+        c.add(Severity::caution, Stage::visit, "fixing.spare-load-unknown",
+              "Frame, plate and ballast put " + fixed(b.load_kn_m2, 2) + " kN/m2 on " + c.input.surface.label +
+                  ", and what it may carry besides is not told",
+              "Ask the structural engineer and enter the spare load of " + c.input.surface.label,
+              "Load on the surface within what it may carry", "EN 1991-1-1; survey");
+    } else if (ballast_overloads(c.input, b)) {
+        c.add(Severity::stop, Stage::layout, "fixing.spare-load",
+              "Frame, plate and ballast put " + fixed(b.load_kn_m2, 2) + " kN/m2 on " + c.input.surface.label +
+                  ", which may carry " + fixed(*c.input.surface.spare_load_kn_m2, 2) + " kN/m2 besides",
+              "Take an anchored frame, a deeper frame, or a place with less wind",
+              "Load on the surface within what it may carry", "EN 1991-1-1; survey");
+    }
+}
+
+void check_strength(const FixingChecker& c, const Worked& w) {
+    const Resistance& r = w.resistance;
+    const bool ballast = by_ballast(c.input.method);
+    if (ballast) check_ballast_hold(c, w);
+    if (!ballast && !r.known()) {
+        c.method(Severity::stop, Stage::layout, "fixing.no-resistance",
+                 "The method has no resistance to pull-out or shear (pull_out_n, shear_n or screw_diameter_mm), so the "
+                 "points cannot be checked",
                  "Complete the method's data", "resistances");
         return;
     }
-    if (!r.by_maker) {
+    if (r.known() && !r.by_maker) {
         c.method(
             Severity::caution, Stage::layout, "fixing.bracket-not-checked",
             "Only the screws in the timber are checked: the method's data name no resistance for the bracket or hook "
-            "itself, which may hold less",
+            "itself (pull_out_n, shear_n), which may hold less",
             "Enter the design resistances to pull-out and shear from the maker's papers", "resistances of the bracket");
     }
-    const FixingPoint* worst = nullptr;
-    double used = 0.0, pull = 0.0, shear = 0.0;
-    std::string name;
-    for (std::size_t i = 0; i < layout.points.size(); ++i) {
-        for (const Combination& combination : combined.combinations) {
-            const PointForce& f = combination.of_point[i];
-            const double p = std::max(0.0, f.extra_n - f.normal_n), u = utilisation(r, p, f.along_n);
-            if (u <= used) continue;
-            used = u;
-            worst = &layout.points[i];
-            pull = p;
-            shear = f.along_n;
-            name = combination.name;
+    if (!w.layout.points.empty() && !w.combined.combinations.empty() && w.worst_use > 0.9) {
+        const bool over = w.worst_use > 1.0;
+        const FixingPoint& p = w.layout.points[w.worst_point];
+        const Combination& under = w.combined.combinations[w.worst_combination];
+        const PointForce& f = under.of_point[w.worst_point];
+        std::string what;
+        if (p.held_by >= HeldBy::ballast_slides) {
+            what = "The frame is used to " + in_percent(w.worst_use) + " (" + text_of(p.held_by) + ") with " +
+                   fixed(c.input.method.ballast_kg, 0) + " kg a point";
+        } else {
+            const PartHold* part = r.part(p.held_by);
+            what = "Point " + std::to_string(p.number) + " is used to " + in_percent(w.worst_use) + " (" +
+                   text_of(p.held_by) + "): pull " + fixed(f.pull_n(), 0) + " of " +
+                   fixed(part != nullptr ? part->pull_n : r.pull_n, 0) + " N";
+            if (part == nullptr || part->together != Together::pull_only)
+                what += ", shear " + fixed(f.along_n, 0) + " of " +
+                        fixed(part != nullptr ? part->shear_n : r.shear_n, 0) + " N";
+            what += ", under " + under.name;
         }
+        c.add(over ? Severity::stop : Severity::caution, Stage::layout,
+              over ? "fixing.overloaded" : "fixing.nearly-full", std::move(what),
+              over ? what_would_hold(c.input, w) : "Leave as it is only if wind, snow and rafters are confirmed",
+              "Design action within design resistance",
+              ballast       ? "EN 1990 6.4.2, table A1.2(A)"
+              : r.by_screws ? "EN 1990 6.4.2; EN 1995-1-1 8.7"
+                            : "EN 1990 6.4.2");
     }
-    if (worst != nullptr && used > 0.9) {
-        const bool over = used > 1.0;
-        c.add(
-            over ? Severity::stop : Severity::caution, Stage::layout, over ? "fixing.overloaded" : "fixing.nearly-full",
-            "Point " + std::to_string(worst->number) + " is used to " + fixed(100.0 * used, 0) + " %: pull " +
-                fixed(pull, 0) + " of " + fixed(r.pull_n, 0) + " N, shear " + fixed(shear, 0) + " of " +
-                fixed(r.shear_n, 0) + " N, under " + name,
-            over ? "Choose a method with more hold a point, move the collector out of the edge zones, or take one with "
-                   "more points"
-                 : "Leave as it is only if wind, snow and rafters are confirmed",
-            "Design action within design resistance", r.by_screws ? "EN 1990 6.4.2; EN 1995-1-1 8.7" : "EN 1990 6.4.2");
-    }
-    if (combined.lever_missing) {
+    if (w.combined.lever_missing && !(ballast && c.input.method.frame_depth_m > 0.0)) {
         c.add(Severity::caution, Stage::layout, "fixing.no-lever",
               "The points lie almost in one line, which alone cannot keep the plate from tipping; feet " +
                   metres(frame_foot_depth_m) + " apart are assumed",
@@ -184,55 +249,16 @@ void check_strength(const Checker& c, const Layout& layout, const Combined& comb
     }
 }
 
-void note_simplifications(const Checker& c, const Loads& loads) {
-    const Surface& surface = c.input.surface;
-    if (loads.zone.zone_uplift == "free") {
-        c.add(Severity::note, Stage::layout, "fixing.free-plate",
-              "The plate stands free: " + fixed(free_plate_coefficient, 1) +
-                  " times the peak pressure on its face from either side, whatever its tilt, up to a quarter of its "
-                  "width off its middle",
-              "", "Free-standing plates", "EN 1991-1-4 7.4.3, signboards, taken for a tilted plate; from memory");
-        if (surface.tilt_deg == 0.0) {
-            const Ballast b = ballast_of(loads, c.input.rules);
-            c.add(Severity::note, Stage::layout, "fixing.ballast",
-                  "Without anchors the frame would need " + fixed(std::ceil(b.uplift_kg), 0) +
-                      " kg of ballast against lifting and " + fixed(std::ceil(b.sliding_kg), 0) +
-                      " kg against sliding (friction " + fixed(ballast_friction, 1) + " assumed)",
-                  "", "Ballast instead of anchors",
-                  "EN 1990 A1.2(A); friction from common practice, no published source");
-        }
-        return;
-    }
-    c.add(Severity::note, Stage::layout, "fixing.net-pressure",
-          "No published coefficient covers a plate " + fixed(100.0 * c.input.collector.stand_off_m, 0) +
-              " cm off its surface: " + fixed(c.input.rules.standing_off_net_factor, 2) +
-              " times the surface's own pressure is taken as the net force",
-          "", "Net pressure on a plate that stands off", c.input.rules.source);
-    c.add(Severity::note, Stage::layout, "fixing.zones-simplified",
-          surface.kind == SurfaceKind::wall
-              ? "Wind zones are those of a building wide against the wind, measured from the ends of the surveyed wall"
-              : "Wind zones are measured on the rectangle round the surveyed plane, and the roof's other side is taken "
-                "as the same",
-          "", "Wind zones", "EN 1991-1-4 7.2, simplified; docs/handbook/fixings.md");
-    if (surface.kind == SurfaceKind::roof && surface.roof_form == RoofForm::hip) {
-        c.add(Severity::caution, Stage::layout, "fixing.hip-roof",
-              "Hip roofs have zones of their own in EN 1991-1-4 7.2.6, which are not worked out; a duo-pitch roof's "
-              "worst zones are taken near every edge",
-              "Keep the collector away from hips and ridge, or have the zone checked", "Wind zones of hip roofs",
-              "EN 1991-1-4 7.2.6");
-    }
-}
-
 }  // namespace
 
-std::vector<Finding> check_fixing(const Input& input, const Loads& loads, const Layout& layout,
-                                  const Combined& combined, const Resistance& resistance) {
+std::vector<Finding> check_fixing(const Input& input, const Worked& worked) {
     std::vector<Finding> out;
-    const Checker c{input, out};
+    const FixingChecker c{input, out};
     check_method(c);
-    check_points(c, layout);
-    check_strength(c, layout, combined, resistance);
-    note_simplifications(c, loads);
+    check_points(c, worked.layout);
+    check_strength(c, worked);
+    check_profiles(c, worked);
+    note_assumptions(c, worked);
     return out;
 }
 

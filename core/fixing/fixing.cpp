@@ -65,73 +65,109 @@ Layout lay_points(const Input& input) {
 
 namespace {
 
-/// Worst forces over all combinations, written into the points.
-struct Worst {
-    double utilisation = 0.0;
-    int point = 0;
-};
-Worst judge(Layout& layout, const Combined& combined, const Resistance& resistance) {
-    Worst worst;
-    for (std::size_t i = 0; i < layout.points.size(); ++i) {
-        FixingPoint& p = layout.points[i];
-        p.resistance_pull_n = resistance.pull_n;
-        p.resistance_shear_n = resistance.shear_n;
-        for (const Combination& c : combined.combinations) {
-            const PointForce& f = c.of_point[i];
-            const double pull = std::max(0.0, f.extra_n - f.normal_n), push = std::max(0.0, f.extra_n + f.normal_n);
-            p.pull_n = std::max(p.pull_n, pull);
-            p.push_n = std::max(p.push_n, push);
+/// Worst forces over all combinations, written into the points; which point and combination are the worst.
+void judge(Worked& w) {
+    const Use frame = w.ballast.worst();
+    const bool counts = w.resistance.known() || w.ballast.holds;
+    bool first = true;
+    for (std::size_t i = 0; i < w.layout.points.size(); ++i) {
+        FixingPoint& p = w.layout.points[i];
+        p.resistance_pull_n = w.resistance.pull_n;
+        p.resistance_shear_n = w.resistance.shear_n;
+        std::size_t under = 0;
+        bool seen = false;
+        for (std::size_t k = 0; k < w.combined.combinations.size(); ++k) {
+            const PointForce& f = w.combined.combinations[k].of_point[i];
+            p.pull_n = std::max(p.pull_n, f.pull_n());
+            p.push_n = std::max(p.push_n, f.push_n());
             p.shear_n = std::max(p.shear_n, f.along_n);
-            const double used = utilisation(resistance, pull, f.along_n);
-            if (p.worst_combination.empty() || used > p.utilisation) {
-                p.utilisation = used;
-                p.worst_combination = c.name;
-            }
+            const Use used = counts ? use_of(w.resistance, f.pull_n(), f.along_n) : Use{};
+            if (seen && used.share <= p.utilisation) continue;
+            seen = true;
+            p.utilisation = used.share;
+            p.held_by = used.by;
+            under = k;
         }
-        if (worst.point == 0 || p.utilisation > worst.utilisation) {
-            worst.utilisation = p.utilisation;
-            worst.point = p.number;
+        if (w.ballast.holds && frame.share >= p.utilisation) {
+            p.utilisation = frame.share;
+            p.held_by = frame.by;
+        }
+        if (!w.combined.combinations.empty()) p.worst_combination = w.combined.combinations[under].name;
+        if (first || p.utilisation > w.worst_use) {
+            first = false;
+            w.worst_use = p.utilisation;
+            w.worst_point = i;
+            w.worst_combination = under;
         }
     }
-    return worst;
 }
 
 }  // namespace
 
 Outcome fix(const Input& input) {
     Outcome out;
-    const Loads loads = loads_of(input);
-    Layout layout = lay_points(input);
-    const Combined combined = combine(input, loads, layout);
-    const Resistance resistance = resistance_of(input.method, input.rules);
-    const Worst worst = judge(layout, combined, resistance);
-    out.worst_utilisation = worst.utilisation;
-    out.worst_point = worst.point;
-    out.wind = loads.wind;
-    out.zone = loads.zone.zone_uplift;
-    out.cpe_uplift = loads.zone.uplift;
-    out.cpe_pressure = loads.zone.pressure;
-    out.snow_n_m2 = loads.snow_n_m2;
-    out.findings = check_fixing(input, loads, layout, combined, resistance);
-    out.workings = workings_of(input, loads, layout, resistance);
-    out.points = std::move(layout.points);
+    Worked w;
+    w.layout = lay_points(input);
+    w.loads = loads_of(input, w.layout);
+    w.combined = combine(input, w.loads, w.layout);
+    w.resistance = resistance_of(input.method, input.collector, input.rules);
+    w.ballast = check_ballast(input, w.loads, w.layout);
+    w.bending = bending_use(input, w.loads, w.layout, combinations_of(w.loads, input.rules));
+    w.sag = sag_of(input, w.loads, w.layout);
+    judge(w);
+    out.worst_utilisation = w.worst_use;
+    if (!w.layout.points.empty()) {
+        out.worst_point = w.layout.points[w.worst_point].number;
+        out.held_by = w.layout.points[w.worst_point].held_by;
+    }
+    out.wind = w.loads.wind;
+    out.zone = w.loads.zone.zone_uplift;
+    out.cpe_uplift = w.loads.zone.uplift;
+    out.cpe_pressure = w.loads.zone.pressure;
+    out.snow_n_m2 = w.loads.snow_n_m2;
+    out.snow_slide_n = w.loads.slide.force_n;
+    out.bending_use = w.bending;
+    out.sag_use = w.sag.use;
+    out.findings = check_fixing(input, w);
+    out.workings = workings_of(input, w);
+    out.points = std::move(w.layout.points);
     return out;
 }
 
 Hold hold_of(const Input& input) {
     Hold out;
-    Layout layout = lay_points(input);
+    const Layout layout = lay_points(input);
     const auto& fits = input.method.coverings;
-    out.stopped = layout.points.size() < 2 || std::find(fits.begin(), fits.end(), input.surface.covering) == fits.end();
+    const bool ballast = by_ballast(input.method);
+    out.stopped = layout.points.size() < 2 ||
+                  std::find(fits.begin(), fits.end(), input.surface.covering) == fits.end() ||
+                  (ballast && (input.surface.tilt_deg > ballast_tilt_deg || !(input.method.ballast_kg > 0.0)));
     for (const FixingPoint& p : layout.points) {
         out.stopped =
             out.stopped || (layout.rafters_known && !p.on_rafter) || !site::contains(input.surface.outline, p.position);
     }
     if (out.stopped) return out;
-    const Resistance resistance = resistance_of(input.method, input.rules);
-    out.stopped = !(resistance.pull_n > 0.0) || !(resistance.shear_n > 0.0);
-    out.worst_utilisation = judge(layout, combine(input, loads_of(input), layout), resistance).utilisation;
-    out.stopped = out.stopped || out.worst_utilisation > 1.0;
+    const Resistance resistance = resistance_of(input.method, input.collector, input.rules);
+    if (!ballast && !resistance.known()) {
+        out.stopped = true;
+        return out;
+    }
+    const Loads loads = loads_of(input, layout);
+    const std::vector<Factors> combinations = combinations_of(loads, input.rules);
+    const Spread spread = spread_of(input, loads, layout);
+    Action action;
+    std::vector<PointForce> forces;
+    for (const Factors& f : combinations) {
+        point_forces(loads, layout, spread, f, action, forces);
+        for (const PointForce& p : forces)
+            out.worst_utilisation = std::max(out.worst_utilisation, use_of(resistance, p.pull_n(), p.along_n).share);
+    }
+    if (ballast) {
+        const BallastCheck check = check_ballast(input, loads, layout);
+        out.worst_utilisation = std::max(out.worst_utilisation, check.worst().share);
+        out.stopped = ballast_overloads(input, check);
+    }
+    out.stopped = out.stopped || out.worst_utilisation > 1.0 || bending_use(input, loads, layout, combinations) > 1.0;
     return out;
 }
 

@@ -3,9 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/fixing/screws.h"
+#include "core/fixing/zone_tables.h"
 #include "core/quantity/constants.h"
-#include "core/quantity/text.h"
 #include "core/site/vec.h"
 
 namespace wg::fixing {
@@ -26,42 +25,82 @@ Action action_of(Point3 force_n, const site::Frame& frame, double middle_off_m) 
     return a;
 }
 
-}  // namespace
+bool stands_free(const Input& input) {
+    return input.placement.frame_tilt_deg.has_value() || input.surface.kind == SurfaceKind::ground ||
+           input.surface.kind == SurfaceKind::terrace;
+}
 
-Loads loads_of(const Input& input) {
-    Loads l;
+void wind_of(Loads& l, const Input& input) {
     const ActionRules& rules = input.rules;
-    const site::Frame frame = site::frame_of(input.surface, input.site.sketch_up_azimuth_deg);
-    const site::PlacedCollector& placed = input.placed;
-    l.on_frame = input.placement.frame_tilt_deg.has_value();
-    const bool free =
-        l.on_frame || input.surface.kind == SurfaceKind::ground || input.surface.kind == SurfaceKind::terrace;
-    l.area_m2 = input.collector.length_m * input.collector.width_m;
-    for (const Point3 c : placed.corners)
-        l.middle_off_m += 0.25 * dot(c - frame.origin, frame.normal);
-
-    const double building_m = building_height_m(input.surface, input.site.sketch_up_azimuth_deg);
+    l.body = body_of(input.site, input.surface);
+    const double building_m = l.body.reference_height_m();
     const double height_m =
-        free ? std::max(placed.highest_m, input.surface.kind == SurfaceKind::ground ? 0.0 : building_m) : building_m;
-    l.wind = peak_pressure(input.site.basic_wind_m_s.value_or(rules.basic_wind_m_s), input.site.terrain, height_m,
-                           rules.air_density_kg_m3);
+        l.free ? std::max(input.placed.highest_m, input.surface.kind == SurfaceKind::ground ? 0.0 : building_m)
+               : building_m;
+    l.basic_wind_m_s = input.site.basic_wind_m_s.value_or(rules.basic_wind_m_s);
+    l.altitude_factor = 1.0 + rules.wind_altitude_per_m * std::max(0.0, input.site.location.altitude_m);
+    l.orography = orography_of(input.site.hill, height_m);
+    l.wind = peak_pressure(l.basic_wind_m_s * l.altitude_factor, input.site.terrain, height_m, rules.air_density_kg_m3,
+                           l.orography.factor);
+}
 
-    const Point3 down{0.0, 0.0, -1.0};
-    l.weight_n = (input.collector.mass_kg + input.refrigerant_kg) * gravity_m_s2;
-    l.permanent = action_of(down * l.weight_n, frame, l.middle_off_m);
-    l.snow_ground_n_m2 = 1000.0 * input.site.ground_snow_kn_m2.value_or(rules.ground_snow_kn_m2);
-    l.snow_n_m2 = snow_shape_mu1(placed.tilt_deg) * l.snow_ground_n_m2;
-    const double plan_area_m2 = l.area_m2 * std::max(0.0, std::cos(radians(placed.tilt_deg)));
-    l.snow = action_of(down * (l.snow_n_m2 * plan_area_m2), frame, l.middle_off_m);
+/// The part of a point in the surface's plane: own coordinates laid over the placed outline.
+std::array<Point2, 4> part_on_surface(const Input& input, const PlatePart& part) {
+    const auto& o = input.placed.outline;
+    const Point2 x = (o[1] - o[0]) * (1.0 / input.collector.length_m);
+    const Point2 y = (o[3] - o[0]) * (1.0 / input.collector.width_m);
+    const auto at = [&](double px, double py) { return o[0] + x * px + y * py; };
+    return {at(part.low.x_m, part.low.y_m), at(part.high.x_m, part.low.y_m), at(part.high.x_m, part.high.y_m),
+            at(part.low.x_m, part.high.y_m)};
+}
 
-    if (!free) {
-        l.zone = zone_pressure(input.surface, building_m, placed.outline, l.area_m2);
-        const double q = l.wind.qp_pa * rules.standing_off_net_factor * l.area_m2;
-        l.winds.push_back({"suction", true, {q * l.zone.uplift, {}, {}}});
-        l.winds.push_back({"pressure", false, {q * l.zone.pressure, {}, {}}});
-        return l;
+/// Wind on a plate that lies along its surface: even over the plate, and part by part.
+void lying_winds(Loads& l, const Input& input, const Layout& layout) {
+    const std::vector<ZoneBand> bands = zone_bands(input.surface, l.body);
+    const auto& o = input.placed.outline;
+    const std::array<Point2, 4> whole{o[0], o[1], o[2], o[3]};
+    l.zone = force_in(bands, plan_plate(input.surface, whole), l.area_m2);
+    const Net net = net_of(l.zone, input.rules);
+    l.net_uplift = net.uplift;
+    l.net_pressure = net.pressure;
+    const double q = l.wind.qp_pa;
+    l.winds.reserve(4);
+    l.winds.push_back({"suction", true, {q * l.net_uplift * l.area_m2, {}, {}}, {}, {}});
+    l.winds.push_back({"pressure", false, {q * l.net_pressure * l.area_m2, {}, {}}, {}, {}});
+    const std::size_t n = layout.points.size();
+    l.parts.reserve(n);
+    for (const PlatePart& part : layout.shares.parts) {
+        PartWind p;
+        p.area_m2 = part.area_m2();
+        p.zone = force_in(bands, plan_plate(input.surface, part_on_surface(input, part)), p.area_m2);
+        const Net own = net_of(p.zone, input.rules);
+        p.net_uplift = own.uplift;
+        p.net_pressure = own.pressure;
+        l.parts.push_back(p);
     }
-    l.zone = {"free", "free", -free_plate_coefficient, free_plate_coefficient, "EN 1991-1-4 7.4.3, signboards"};
+    if (l.parts.empty()) return;
+    for (const bool suction : {true, false}) {
+        const auto coefficient = [&](const PartWind& p) { return suction ? p.net_uplift : p.net_pressure; };
+        WindCase w{suction ? "suction by parts" : "pressure by parts", suction, {}, {}, {}};
+        bool even = true;
+        for (const PartWind& p : l.parts) {
+            w.of_part.push_back(q * coefficient(p) * p.area_m2);
+            w.action.normal_n += w.of_part.back();
+            even = even && coefficient(p) == coefficient(l.parts.front());
+        }
+        if (even) {
+            for (const double share : layout.shares.of_point)
+                w.of_point.push_back(share * w.action.normal_n);
+        } else {
+            w.of_point = part_load_reactions(layout.plate, layout.shares, w.of_part);
+        }
+        l.winds.push_back(std::move(w));
+    }
+}
+
+/// Wind on a plate that stands free: from both faces, the force off the middle as the standard asks.
+void free_winds(Loads& l, const Input& input, const site::Frame& frame) {
+    const site::PlacedCollector& placed = input.placed;
     const Point3 along = placed.corners[1] - placed.corners[0], across = placed.corners[3] - placed.corners[0];
     const Point3 square = cross(along, across);
     const Point3 normal = square * (1.0 / site::norm(square));
@@ -69,140 +108,104 @@ Loads loads_of(const Input& input) {
     Point3 level{-normal.y_m, normal.x_m, 0.0};
     const double level_length = site::norm(level);
     level = level_length > 1e-9 ? level * (1.0 / level_length) : along * (1.0 / site::norm(along));
-    const double width_m = std::abs(dot(along, level)) + std::abs(dot(across, level));
-    const Point2 level_in_plane{dot(level, frame.right), dot(level, frame.up)};
-    const double force_n = l.wind.qp_pa * free_plate_coefficient * l.area_m2;
-    for (const double face : {1.0, -1.0}) {  // wind from behind, then from the front
-        for (const double side : {1.0, -1.0}) {
-            WindCase w;
-            w.suction = face > 0.0;
-            w.name = std::string(w.suction ? "from behind" : "on the face") +
-                     (side > 0.0 ? ", off to the right" : ", off to the left");
-            w.action = action_of(normal * (face * force_n), frame, l.middle_off_m);
-            const double offset_m = side * free_plate_offset * width_m;
-            w.action.couple_nm = w.action.couple_nm + level_in_plane * (w.action.normal_n * offset_m);
-            l.winds.push_back(w);
+    const Point3 slope = cross(normal, level);
+    const auto extent = [&](Point3 d) { return std::abs(dot(along, d)) + std::abs(dot(across, d)); };
+    l.canopy = placed.tilt_deg <= canopy_tilt_deg;
+    const tables::CanopyForce canopy = tables::canopy(placed.tilt_deg);
+    l.net_uplift = l.canopy ? canopy.up : -free_plate_coefficient;
+    l.net_pressure = l.canopy ? canopy.down : free_plate_coefficient;
+    l.zone.zone_uplift = l.zone.zone_pressure = "free";
+    l.zone.uplift = l.net_uplift;
+    l.zone.pressure = l.net_pressure;
+    const auto add = [&](const char* name, bool suction, Point3 off) {
+        const double force_n = l.wind.qp_pa * l.area_m2 * (suction ? -l.net_uplift : -l.net_pressure);
+        WindCase w{name, suction, action_of(normal * force_n, frame, l.middle_off_m), {}, {}};
+        const Point2 in_plane{dot(off, frame.right), dot(off, frame.up)};
+        w.action.couple_nm =
+            w.action.couple_nm + in_plane * w.action.normal_n + w.action.along_n * dot(off, frame.normal);
+        l.winds.push_back(std::move(w));
+    };
+    l.winds.reserve(8);
+    if (l.canopy) {
+        const Point3 up = slope * (free_plate_offset * extent(slope));
+        add("lifting, near the upper edge", true, up);
+        add("lifting, near the lower edge", true, up * -1.0);
+        add("pressing, near the upper edge", false, up);
+        add("pressing, near the lower edge", false, up * -1.0);
+        if (placed.tilt_deg >= ballast_tilt_deg) return;
+        const Point3 side = level * (free_plate_offset * extent(level));  // near level any edge may be the near one
+        add("lifting, near the right edge", true, side);
+        add("lifting, near the left edge", true, side * -1.0);
+        add("pressing, near the right edge", false, side);
+        add("pressing, near the left edge", false, side * -1.0);
+        return;
+    }
+    const Point3 side = level * (free_plate_offset * extent(level));
+    add("from behind, off to the right", true, side);
+    add("from behind, off to the left", true, side * -1.0);
+    add("on the face, off to the right", false, side);
+    add("on the face, off to the left", false, side * -1.0);
+}
+
+}  // namespace
+
+Net net_of(const ZoneForce& zone, const ActionRules& rules) {
+    switch (rules.net_pressure) {
+        case NetPressureRule::surface_share: break;
+        case NetPressureRule::two_faces: {
+            const double both = 1.0 + rules.hidden_face_share;
+            return {both * zone.uplift, both * zone.pressure};
         }
+        case NetPressureRule::coefficients:
+            return {zone.edge ? rules.net_uplift_edge : rules.net_uplift_middle, rules.net_pressure_all};
+    }
+    return {rules.standing_off_net_factor * zone.uplift, rules.standing_off_net_factor * zone.pressure};
+}
+
+Loads loads_of(const Input& input, const Layout& layout) {
+    Loads l;
+    const ActionRules& rules = input.rules;
+    const site::Frame frame = site::frame_of(input.surface, input.site.sketch_up_azimuth_deg);
+    const site::PlacedCollector& placed = input.placed;
+    l.on_frame = input.placement.frame_tilt_deg.has_value();
+    l.free = stands_free(input);
+    l.area_m2 = input.collector.length_m * input.collector.width_m;
+    for (const Point3 c : placed.corners)
+        l.middle_off_m += 0.25 * dot(c - frame.origin, frame.normal);
+    wind_of(l, input);
+
+    const Point3 down{0.0, 0.0, -1.0};
+    l.weight_n = (input.collector.mass_kg + input.refrigerant_kg) * gravity_m_s2;
+    if (by_ballast(input.method)) l.weight_n += input.method.frame_mass_kg * gravity_m_s2;
+    l.permanent = action_of(down * l.weight_n, frame, l.middle_off_m);
+    l.snow_ground_n_m2 = 1000.0 * site_snow_kn_m2(input.site, rules);
+    const double ground = l.snow_ground_n_m2 * rules.snow_exposure * rules.snow_thermal;
+    // EN 1991-1-3 5.3.3 (4): where snow cannot slide off the shape stays at 0.8 or more.
+    const auto shape = [&](double tilt_deg, bool held) {
+        return held ? std::max(0.8, snow_shape_mu1(tilt_deg)) : snow_shape_mu1(tilt_deg);
+    };
+    const bool held = input.surface.snow_held && !l.on_frame && input.surface.kind == SurfaceKind::roof;
+    l.snow_shape = shape(placed.tilt_deg, held);
+    l.snow_n_m2 = l.snow_shape * ground;
+    l.snow_plan_m2 = l.area_m2 * std::max(0.0, std::cos(radians(placed.tilt_deg)));
+    l.snow = action_of(down * (l.snow_n_m2 * l.snow_plan_m2), frame, l.middle_off_m);
+    if (rules.snow_slides && !l.on_frame && input.surface.kind == SurfaceKind::roof && input.surface.tilt_deg > 0.0 &&
+        placed.outline.size() == 4) {
+        const double roof_shape = shape(input.surface.tilt_deg, held);
+        l.slide = snow_slide(input.surface, placed.outline, input.others, roof_shape * ground);
+        l.slide.roof_shape = roof_shape;
+        const Point2 along{0.0, -l.slide.force_n};
+        l.snow.along_n = l.snow.along_n + along;
+        l.snow.couple_nm = l.snow.couple_nm + along * l.middle_off_m;
+    }
+
+    if (placed.outline.size() != 4 || placed.corners.size() != 4) return l;
+    if (l.free) {
+        free_winds(l, input, frame);
+    } else {
+        lying_winds(l, input, layout);
     }
     return l;
-}
-
-Combined combine(const Input& input, const Loads& loads, const Layout& layout) {
-    Combined out;
-    const std::size_t n = layout.points.size();
-    if (n == 0) return out;
-    std::vector<Point2> places;
-    for (const FixingPoint& p : layout.points)
-        places.push_back(p.position);
-    // Axes of the plate in the surface's plane: along the level edge, and across.
-    Point2 axis = loads.on_frame && input.placed.outline.size() == 4 ? input.placed.outline[1] - input.placed.outline[0]
-                                                                     : Point2{1.0, 0.0};
-    const double axis_length = site::norm(axis);
-    axis = axis_length > 1e-9 ? axis * (1.0 / axis_length) : Point2{1.0, 0.0};
-    const Point2 axes[2] = {axis, {-axis.y_m, axis.x_m}};
-    const double least_spread = loads.on_frame ? 0.5 * frame_foot_depth_m : 0.02;
-    double shear_sum = 0.0;
-    std::vector<double> shear_share = layout.shares.of_point;
-    for (double& s : shear_share) {
-        s = std::max(0.0, s);  // a point that would lift off takes no friction-free share either
-        shear_sum += s;
-    }
-
-    const auto add = [&](std::string name, const std::vector<std::pair<double, const Action*>>& parts) {
-        Action sum;
-        for (const auto& [factor, action] : parts) {
-            sum.normal_n += factor * action->normal_n;
-            sum.along_n = sum.along_n + action->along_n * factor;
-            sum.couple_nm = sum.couple_nm + action->couple_nm * factor;
-        }
-        Point2 held{0.0, 0.0};
-        double extra_n = 0.0;
-        for (const Point2 a : axes) {
-            const double part = dot(sum.couple_nm, a);
-            if (spread_m(places, a) >= least_spread) {
-                held = held + a * part;
-            } else if (std::abs(part) > 1e-9) {
-                extra_n += std::abs(part) / (static_cast<double>(n) * frame_foot_depth_m);
-                out.lever_missing = true;
-            }
-        }
-        const std::vector<double> couple = couple_forces(places, held);
-        Combination c;
-        c.name = std::move(name);
-        c.action = sum;
-        const double along_n = site::norm(sum.along_n);
-        for (std::size_t i = 0; i < n; ++i) {
-            c.of_point.push_back(
-                {sum.normal_n * layout.shares.of_point[i] + couple[i], along_n * shear_share[i] / shear_sum, extra_n});
-        }
-        out.combinations.push_back(std::move(c));
-    };
-
-    const ActionRules& r = input.rules;
-    const double psi_wind = r.gamma_variable * r.psi_0_wind, psi_snow = r.gamma_variable * r.psi_0_snow;
-    const auto times = [](double factor) { return fixed(factor, 2) + ' '; };
-    const Action *g = &loads.permanent, *s = &loads.snow;
-    for (const WindCase& w : loads.winds) {
-        const std::string wind = "wind " + w.name;
-        add(times(r.gamma_permanent_favourable) + "G + " + times(r.gamma_variable) + wind,
-            {{r.gamma_permanent_favourable, g}, {r.gamma_variable, &w.action}});
-        add(times(r.gamma_permanent_unfavourable) + "G + " + times(r.gamma_variable) + wind,
-            {{r.gamma_permanent_unfavourable, g}, {r.gamma_variable, &w.action}});
-        if (w.suction) continue;
-        add(times(r.gamma_permanent_unfavourable) + "G + " + times(r.gamma_variable) + wind + " + " + times(psi_snow) +
-                "snow",
-            {{r.gamma_permanent_unfavourable, g}, {r.gamma_variable, &w.action}, {psi_snow, s}});
-        add(times(r.gamma_permanent_unfavourable) + "G + " + times(r.gamma_variable) + "snow + " + times(psi_wind) +
-                wind,
-            {{r.gamma_permanent_unfavourable, g}, {r.gamma_variable, s}, {psi_wind, &w.action}});
-    }
-    add(times(r.gamma_permanent_unfavourable) + "G + " + times(r.gamma_variable) + "snow",
-        {{r.gamma_permanent_unfavourable, g}, {r.gamma_variable, s}});
-    return out;
-}
-
-Resistance resistance_of(const FixingMethod& method, const ActionRules& rules) {
-    Resistance r;
-    r.by_screws = method.screw_diameter_mm > 0.0;
-    r.by_maker = method.pull_out_n > 0.0 && method.shear_n > 0.0;
-    if (r.by_screws) {
-        r.one_screw_pull_k_n =
-            screw_withdrawal_n(method.screw_diameter_mm, method.screw_grip_mm, rules.timber_density_kg_m3);
-        r.one_screw_shear_k_n =
-            screw_shear_n(method.screw_diameter_mm, method.screw_grip_mm, rules.timber_density_kg_m3);
-        const double design = rules.k_mod / rules.gamma_timber * screws_together(method.screws_per_point);
-        r.pull_n = r.screws_pull_n = design * r.one_screw_pull_k_n;
-        r.shear_n = r.screws_shear_n = design * r.one_screw_shear_k_n;
-    }
-    if (r.by_maker) {
-        r.maker_pull_n = method.pull_out_n;
-        r.maker_shear_n = method.shear_n;
-        r.pull_n = r.by_screws ? std::min(r.pull_n, r.maker_pull_n) : r.maker_pull_n;
-        r.shear_n = r.by_screws ? std::min(r.shear_n, r.maker_shear_n) : r.maker_shear_n;
-    }
-    return r;
-}
-
-double utilisation(const Resistance& r, double pull_n, double shear_n) {
-    if (!(r.pull_n > 0.0) || !(r.shear_n > 0.0)) return 0.0;
-    double used = 0.0;
-    if (r.by_screws) used = std::hypot(pull_n / r.screws_pull_n, shear_n / r.screws_shear_n);
-    if (r.by_maker) used = std::max(used, pull_n / r.maker_pull_n + shear_n / r.maker_shear_n);
-    return used;
-}
-
-Ballast ballast_of(const Loads& loads, const ActionRules& rules) {
-    Ballast b;
-    for (const WindCase& w : loads.winds) {
-        // Upward and level parts of the design wind; the frame's own mass is not known and is left out.
-        const double up_n = -rules.gamma_variable * w.action.normal_n;
-        const double level_n = rules.gamma_variable * site::norm(w.action.along_n);
-        const double own_n = rules.gamma_permanent_favourable * loads.weight_n;
-        const double g = rules.gamma_permanent_favourable * gravity_m_s2;
-        b.uplift_kg = std::max(b.uplift_kg, (up_n - own_n) / g);
-        b.sliding_kg = std::max(b.sliding_kg, (level_n / ballast_friction + up_n - own_n) / g);
-    }
-    return b;
 }
 
 }  // namespace wg::fixing

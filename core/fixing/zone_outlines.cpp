@@ -5,6 +5,7 @@
 #include <cmath>
 #include <utility>
 
+#include "core/fixing/hip_outlines.h"
 #include "core/fixing/zones.h"
 #include "core/site/geometry.h"
 #include "core/site/vec.h"
@@ -99,48 +100,6 @@ std::vector<std::array<std::size_t, 4>> merged(const Cells& cells) {
     return out;
 }
 
-/// Corner of the outline moved inwards by `strip` from both its edges.
-Point2 inset_corner(Point2 before, Point2 corner, Point2 after, double strip, double sense) {
-    const Point2 d1 = (corner - before) * (1.0 / std::max(norm(corner - before), 1e-12));
-    const Point2 d2 = (after - corner) * (1.0 / std::max(norm(after - corner), 1e-12));
-    const Point2 n1 = Point2{-d1.y_m, d1.x_m} * sense, n2 = Point2{-d2.y_m, d2.x_m} * sense;
-    const double turn = cross(d1, d2);
-    if (std::abs(turn) < 1e-9) return corner + n1 * strip;
-    const Point2 p1 = corner + n1 * strip, p2 = corner + n2 * strip;
-    return p1 + d1 * (cross(p2 - p1, d2) / turn);
-}
-
-void add_hip(WindZones& out, const Surface& surface, double area_m2) {
-    const std::vector<Point2>& o = surface.outline;
-    const double strip = hip_strip_m(surface, out.height_m);
-    const ZonePressure edge = hip_pressure(surface.tilt_deg, true, area_m2);
-    const ZonePressure middle = hip_pressure(surface.tilt_deg, false, area_m2);
-    const double sense = site::signed_area_m2(o) < 0.0 ? -1.0 : 1.0;
-    const std::size_t n = o.size();
-    std::vector<Point2> inner;
-    for (std::size_t i = 0; i < n; ++i)
-        inner.push_back(inset_corner(o[(i + n - 1) % n], o[i], o[(i + 1) % n], strip, sense));
-    // No middle is left where the strips of both sides meet.
-    bool left_over = site::signed_area_m2(inner) * sense > 0.0;
-    for (std::size_t i = 0; i < n; ++i) {
-        left_over = left_over && site::contains(o, inner[i]) && site::edge_distance_m(o, inner[i]) > strip * 0.99;
-    }
-    if (!left_over) {
-        out.areas.push_back({edge.zone_uplift, edge.uplift, o});
-        return;
-    }
-    for (std::size_t i = 0; i < n; ++i) {
-        const std::size_t next = (i + 1) % n;
-        out.areas.push_back({edge.zone_uplift, edge.uplift, {o[i], o[next], inner[next], inner[i]}});
-        out.borders.push_back({inner[i], inner[next]});
-    }
-    out.areas.push_back({middle.zone_uplift, middle.uplift, inner});
-    const auto lowest = std::min_element(o.begin(), o.end(), [](Point2 a, Point2 b) { return a.y_m < b.y_m; });
-    const site::Bounds b = site::bounds_of(inner);
-    const double x = 0.5 * (b.min_x_m + b.max_x_m);
-    out.marks.push_back({{x, lowest->y_m}, {x, lowest->y_m + strip}, "e/10", strip});
-}
-
 }  // namespace
 
 std::vector<Point2> clipped_to(const std::vector<Point2>& outline, Point2 low, Point2 high) {
@@ -163,24 +122,24 @@ std::vector<Point2> clipped_to(const std::vector<Point2>& outline, Point2 low, P
     return out;
 }
 
-WindZones wind_zones(const Surface& surface, double height_m, double area_m2) {
+WindZones wind_zones(const Surface& surface, const Body& body, double area_m2) {
     WindZones out;
     const ZoneKind kind = zone_kind(surface);
-    out.height_m = height_m;
+    out.height_m = body.height_m;
     out.table = zone_table(kind);
     if (kind == ZoneKind::none || surface.outline.size() < 3) return out;
     const site::Bounds b = site::bounds_of(surface.outline);
     const double shrink = plan_shrink(surface);
     const double width = b.width_m(), depth = b.height_m() * shrink;
-    out.e_m = kind == ZoneKind::wall ? 2.0 * height_m : std::min(width, 2.0 * height_m);
-    out.e_side_m = out.e_m;
+    const ZoneWidths widths = zone_widths(surface, body);
+    out.e_m = widths.across_m;
+    out.e_side_m = widths.along_m;
     if (kind == ZoneKind::hip) {
-        add_hip(out, surface, area_m2);
+        add_hip_areas(out, surface, body, area_m2);
         return out;
     }
-    const double e_along = std::min(kind == ZoneKind::duo_pitch ? 2.0 * depth : depth, 2.0 * height_m);
-    if (kind != ZoneKind::wall) out.e_side_m = e_along;
-    const Cells cells = cells_of(zone_bands(surface, height_m), width, depth, area_m2);
+    const double e_along = widths.along_m;
+    const Cells cells = cells_of(zone_bands(surface, body), width, depth, area_m2);
     const auto in_plane = [&](double x, double y) { return Point2{b.min_x_m + x, b.min_y_m + y / shrink}; };
     for (const auto& [left, right, low, high] : merged(cells)) {
         ZoneArea area;

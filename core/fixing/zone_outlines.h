@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/fixing/zones.h"
 #include "core/job/job.h"
 
 namespace wg::fixing {
@@ -27,8 +28,8 @@ struct ZoneMark {
 struct WindZones {
     std::string table;      ///< where the values stand
     double height_m = 0.0;  ///< of the building
-    double e_m = 0.0;       ///< for wind square to the eaves, min(b, 2h); walls 2h
-    double e_side_m = 0.0;  ///< for wind along the eaves; the same on walls and hips
+    double e_m = 0.0;       ///< for wind square to the eaves, min(b, 2h)
+    double e_side_m = 0.0;  ///< for wind along the eaves; the same on walls
     std::vector<ZoneArea> areas;
     std::vector<ZoneBorder> borders;
     std::vector<ZoneMark> marks;
@@ -36,7 +37,7 @@ struct WindZones {
 
 /// Areas cover the outline and do not overlap. Empty on planes that stand free (terrace, ground). A plate's uplift by
 /// `zone_pressure` is the worst of the areas it reaches into.
-[[nodiscard]] WindZones wind_zones(const Surface& surface, double height_m, double area_m2);
+[[nodiscard]] WindZones wind_zones(const Surface& surface, const Body& body, double area_m2);
 
 /// Part of a closed outline within an upright rectangle. Where the outline comes back into the rectangle, the pieces
 /// stay joined along its side.

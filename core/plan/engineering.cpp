@@ -83,6 +83,11 @@ void fix_collectors(const Job& job, const Selection& with, Plan& plan) {
         input.rules = with.rules->actions;
         input.refrigerant_kg = plan.run.total_charge_kg / static_cast<double>(plan.placements.size());
         input.first_number = next_number;
+        for (const PlacementPlan& other : plan.placements) {
+            if (&other != &placed && other.surface_id == placed.surface_id)
+                input.others.push_back(other.placed.outline);
+        }
+        input.alternatives = *with.methods;
         placed.fixing = fixing::fix(input);
         next_number += static_cast<int>(placed.fixing.points.size());
         if (placed.fixing.worst_utilisation >= plan.figures.worst_utilisation) {

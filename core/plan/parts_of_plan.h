@@ -16,6 +16,7 @@ struct Selection {
     const BlockModel* block = nullptr;
     const CylinderModel* cylinder = nullptr;
     const FixingMethod* method = nullptr;
+    const std::vector<FixingMethod>* methods = nullptr;  ///< all of the catalogue
     const CylinderSpot* spot = nullptr;
     const RuleSet* rules = nullptr;
     const parts::PriceList* prices = nullptr;

@@ -65,6 +65,7 @@ Json to_json(const fixing::FixingPoint& p) {
             {"resistance_pull_n", num(p.resistance_pull_n, 0)},
             {"resistance_shear_n", num(p.resistance_shear_n, 0)},
             {"utilisation", num(p.utilisation, 3)},
+            {"held_by", fixing::text_of(p.held_by)},
             {"combination", p.worst_combination}};
 }
 

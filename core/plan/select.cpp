@@ -44,6 +44,7 @@ Result<Selection> select(const Job& job, const Reference& reference, const Optio
     with.cylinder = find_cylinder(reference.catalogue, choice.cylinder_model);
     need(with.cylinder, place + ".cylinder_model", choice.cylinder_model, "cylinder");
     with.method = find_fixing_method(reference.catalogue, choice.fixing_method);
+    with.methods = &reference.catalogue.fixing_methods;
     need(with.method, place + ".fixing_method", choice.fixing_method, "fixing method");
     with.spot = find_spot(job.site, choice.spot_id);
     need(with.spot, place + ".spot_id", choice.spot_id, "cylinder spot");

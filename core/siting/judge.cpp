@@ -155,7 +155,12 @@ SeatGround::SeatGround(const Input& input, std::size_t seat)
     fixing_.site.terrain = input.site->terrain;
     fixing_.site.basic_wind_m_s = input.site->basic_wind_m_s;
     fixing_.site.ground_snow_kn_m2 = input.site->ground_snow_kn_m2;
+    fixing_.site.hill = input.site->hill;
+    if (const Building* building = building_of_edge(*input.site, surface_->footprint_edge_id))
+        fixing_.site.buildings = {*building};
     fixing_.surface = *surface_;
+    for (const auto& other : round_.others)
+        fixing_.others.push_back(other.outline);
     fixing_.collector = input.collector;
     if (const FixingMethod* method = find_fixing_method(*input.catalogue, seat_.fixing_method))
         fixing_.method = *method;

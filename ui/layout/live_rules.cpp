@@ -71,7 +71,7 @@ fixing::WindZones zones_of(const JobSession& session, const std::string& surface
     const CollectorModel* model =
         choice != nullptr ? find_collector(session.reference().catalogue, choice->collector_model) : nullptr;
     const double plate_m2 = model != nullptr ? model->length_m * model->width_m : 1.0;
-    return fixing::wind_zones(*surface, fixing::building_height_m(*surface, site.sketch_up_azimuth_deg), plate_m2);
+    return fixing::wind_zones(*surface, fixing::body_of(site, *surface), plate_m2);
 }
 
 }  // namespace wg::ui
