@@ -84,7 +84,7 @@ void suction_line(const BlockModel& block, const refrigerant::Properties& r, con
         path.suction_equivalent_m;
     line.head_pa = -out.suction_density_kg_m3 * gravity_m_s2 * path.lift_m;
     line.drop_k = (line.friction_pa + std::max(0.0, line.head_pa)) / slope_pa_k(r, out.at.evaporating_c);
-    out.factor_share = line.drop_k / (out.at.condensing_c - out.at.evaporating_c);
+    out.factor_share = felt_share * line.drop_k / (out.at.condensing_c - out.at.evaporating_c);
 }
 
 }  // namespace

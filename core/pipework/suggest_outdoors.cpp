@@ -17,6 +17,7 @@ using site::operator*;
 constexpr double hop_m = 1.2;          // from the edge of one plane to that of the next: over the eaves to the wall
 constexpr double along_edge_m = 0.35;  // nearer than this to its edge a pipe runs along it
 constexpr double look_m = 0.20;
+constexpr double wall_search_m = 0.25;
 constexpr double near_house_m = 8.0;  // from a terrace straight to the wall
 constexpr double clipped_m = 0.05;    // of the pipe over its plane
 constexpr double within = 1e-7;
@@ -90,6 +91,7 @@ class Outdoors {
     std::vector<Entrance> search() {
         std::vector<Entrance> out;
         if (start_ == nowhere) return out;
+        open_.assign(nodes_.size() * 2, 0);
         best_.assign(nodes_.size() * ways, std::numeric_limits<double>::infinity());
         before_.assign(best_.size(), nowhere);
         using Entry = std::pair<double, std::size_t>;
@@ -110,7 +112,7 @@ class Outdoors {
             for (std::size_t way = 0; way < 4; ++way) {
                 if (coming < 4 && way == (coming ^ 1U)) continue;
                 const std::size_t next = neighbour(here, way);
-                if (next == nowhere || !may_pass(here, next)) continue;
+                if (next == nowhere || !is_open(here, next)) continue;
                 const double bend = coming == way || coming == any_way ? 0.0 : bend_costs_m;
                 reach(next, way, cost + bend + run_cost(nodes_[here], nodes_[next]), state);
             }
@@ -260,7 +262,7 @@ class Outdoors {
             std::size_t state = n * ways;
             for (std::size_t way = 1; way < ways; ++way)
                 if (best_[n * ways + way] < best_[state]) state = n * ways + way;
-            if (!std::isfinite(best_[state]) || (n != start_ && is_shut(n))) continue;
+            if (!std::isfinite(best_[state]) || is_shut(n)) continue;
             const Surface& s = *panels_[nodes_[n].panel].surface;
             if (s.kind == SurfaceKind::roof) {
                 add(out, n, state, RoutePointKind::roof_passage, {0.0, 0.0, -1.0}, 0.0);
@@ -294,13 +296,40 @@ class Outdoors {
         if (house_.plan.empty()) return;
         for (const Point2 d : {house_.u, house_.u * -1.0, house_.v, house_.v * -1.0}) {
             const Point3 way{d.x_m, d.y_m, 0.0};
-            for (double level_m = 0.0; level_m < near_house_m; level_m += 0.05) {
+            const auto covered = [&](double level_m) {
                 const Point3 p = nodes_[n].in_space + way * level_m;
-                if (!house_.covers({p.x_m, p.y_m})) continue;
-                add(out, n, state, RoutePointKind::wall_passage, way, level_m + house_.wall_in_m);
-                break;
+                return house_.covers({p.x_m, p.y_m});
+            };
+            double free_m = 0.0, in_m = 0.0;
+            while (in_m < near_house_m && !covered(in_m)) {
+                free_m = in_m;
+                in_m += wall_search_m;
             }
+            if (in_m >= near_house_m) continue;
+            while (in_m - free_m > 0.005) {
+                const double middle = 0.5 * (free_m + in_m);
+                (covered(middle) ? in_m : free_m) = middle;
+            }
+            if (is_free(n, way, in_m)) add(out, n, state, RoutePointKind::wall_passage, way, in_m + house_.wall_in_m);
         }
+    }
+
+    /// Nothing of the plane's own stands on the straight way to the wall.
+    [[nodiscard]] bool is_free(std::size_t n, Point3 way, double level_m) const {
+        const Panel& panel = panels_[nodes_[n].panel];
+        for (double at_m = 0.0; at_m < level_m; at_m += look_m) {
+            const Point2 p = site::to_plane(panel.frame, nodes_[n].in_space + way * at_m);
+            for (const site::Bounds& b : panel.shut)
+                if (holds(b, p)) return false;
+        }
+        return true;
+    }
+
+    /// May it pass, asked once for each leg of the grid.
+    [[nodiscard]] bool is_open(std::size_t a, std::size_t b) {
+        const std::size_t leg = 2 * std::min(a, b) + (std::max(a, b) - std::min(a, b) == 1 ? 0 : 1);
+        if (open_[leg] == 0) open_[leg] = may_pass(a, b) && nodes_[a].usable ? 1 : 2;
+        return open_[leg] == 1;
     }
 
     const SuggestInput& input_;
@@ -308,6 +337,7 @@ class Outdoors {
     std::vector<Panel> panels_;
     std::vector<Node> nodes_;
     std::vector<std::vector<std::size_t>> hops_;
+    std::vector<char> open_;  ///< 0: not asked yet, 1, 2: shut; legs to the right and up of each node
     std::vector<double> best_;
     std::vector<std::size_t> before_;
     std::size_t start_ = nowhere;

@@ -189,14 +189,15 @@ std::vector<Working> workings_of(const Input& input, const Run& run) {
 
 Working losses_working(const Run& run, const std::string& names) {
     const LinesMean& m = run.mean;
-    Working out{"run.losses",
-                "Losses of the lines over the year",
-                "means by hours; share of the factor, first order: K of the suction line / (condensing - evaporating)",
-                {{"points", names}},
-                "suction line " + fixed(m.suction_drop_k, 2) + " K, about " + fixed(100.0 * m.factor_share, 1) +
-                    " % of the seasonal factor",
-                "Churchill 1977, Mueller-Steinhagen and Heck 1986; share by Carnot's factor",
-                true};
+    Working out{
+        "run.losses",
+        "Losses of the lines over the year",
+        "means by hours; share of the factor, first order: 0.6 K / (condensing - evaporating), K of the suction line",
+        {{"points", names}},
+        "suction line " + fixed(m.suction_drop_k, 2) + " K, about " + fixed(100.0 * m.factor_share, 1) +
+            " % of the seasonal factor",
+        "Churchill 1977, Mueller-Steinhagen and Heck 1986; share by Carnot's factor and years of operation",
+        true};
     for (const PointLines& p : run.points) {
         if (!p.known) continue;
         out.inputs.push_back({at_words(p.at), "suction " + kilopascal(p.suction.friction_pa) + " = " +

@@ -18,6 +18,14 @@ using Json = nlohmann::ordered_json;
     return rounded == 0.0 ? 0.0 : rounded;
 }
 
+[[nodiscard]] inline Json point(Point2 p) {
+    return Json::array({num(p.x_m, 3), num(p.y_m, 3)});
+}
+[[nodiscard]] inline Json point(Point3 p) {
+    return Json::array({num(p.x_m, 3), num(p.y_m, 3), num(p.z_m, 3)});
+}
+
+[[nodiscard]] Json run_json(const Plan& plan);
 [[nodiscard]] Json services_json(const services::Outcome& services);
 [[nodiscard]] Json duties_json(const ChargeDuty& duty);
 [[nodiscard]] Json pressure_tests_json(const PressureTests& tests);
