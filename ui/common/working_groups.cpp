@@ -102,6 +102,21 @@ void put(WorkingGroup& group, NamedWorking one) {
     group.workings.push_back(std::move(one));
 }
 
+/// Findings whose working goes by another name.
+const char* other_name_of(const std::string& code) {
+    struct Pair {
+        const char* code;
+        const char* key;
+    };
+    static constexpr Pair pairs[] = {
+        {"spot.floor-load", "services.mass"},     {"spot.floor-load-assumed", "services.mass"},
+        {"water.pressure", "services.expansion"}, {"run.too-long", "run.length"},
+        {"run.too-short", "run.length"},          {"run.lift", "run.length"}};
+    for (const Pair& one : pairs)
+        if (code == one.code) return one.key;
+    return "";
+}
+
 /// The working that says most of a subject, when no other fits better.
 std::array<const char*, 2> chief_of(Subject subject) {
     switch (subject) {
@@ -109,8 +124,9 @@ std::array<const char*, 2> chief_of(Subject subject) {
         case Subject::fixing: return {"fixing.worst", ""};
         case Subject::run: return {"run.charge", "run.length"};
         case Subject::electrics: return {"services.cable", ""};
-        case Subject::water: return {"services.expansion", ""};
-        case Subject::room: return {"services.room-charge", "services.mass"};
+        // What has to do with water or a room rests on many figures: none of them speaks for all.
+        case Subject::water:
+        case Subject::room: break;
         case Subject::yield: return {"yield.factor", "yield.heat"};
         case Subject::money: return {"quote.price", "economy.running-cost"};
         case Subject::other: break;
@@ -129,8 +145,8 @@ std::optional<Subject> subject_of_code(const std::string& code) {
         return Subject::electrics;
     if (room == "water" || room == "loop" || room == "hygiene") return Subject::water;
     if (room == "room" || room == "spot") return Subject::room;
-    if (room == "pump" || room == "plate" || room == "heater" || room == "comfort" || room == "weather" ||
-        room == "yield" || room == "block")
+    if (room == "pump" || room == "plate" || room == "heater" || room == "comfort" || room == "yield" ||
+        room == "block")
         return Subject::yield;
     if (room == "economy" || room == "quote" || room == "parts") return Subject::money;
     return std::nullopt;
@@ -250,9 +266,12 @@ std::optional<WorkingAt> working_of(const std::vector<WorkingGroup>& groups, con
     const auto here = [&finding](const NamedWorking& one) {
         return one.placement_id.empty() || finding.place_id.empty() || one.placement_id == finding.place_id;
     };
-    if (const auto same = all_that(
-            groups,
-            [&](const WorkingGroup&, const NamedWorking& one) { return one.working.key == finding.code && here(one); });
+    const std::string other_name = other_name_of(finding.code);
+    if (const auto same = all_that(groups,
+                                   [&](const WorkingGroup&, const NamedWorking& one) {
+                                       return (one.working.key == finding.code || one.working.key == other_name) &&
+                                              here(one);
+                                   });
         !same.empty())
         return same.front();
     if (!subject) return std::nullopt;
@@ -278,7 +297,7 @@ std::optional<WorkingAt> working_of(const std::vector<WorkingGroup>& groups, con
     for (const char* chief : chief_of(*subject))
         for (const WorkingAt& one : all)
             if (at(groups, one).working.key == chief) return one;
-    return all.front();
+    return std::nullopt;
 }
 
 }  // namespace wg::ui

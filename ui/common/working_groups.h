@@ -48,7 +48,7 @@ struct WorkingAt {
 [[nodiscard]] std::optional<WorkingAt> working_of_point(const std::vector<WorkingGroup>& groups,
                                                         const std::string& placement_id, int point);
 /// The one that a finding rests on: of the same name, else of the same subject with most words in common, else the
-/// chief one of its subject; none when the plan has none of that subject.
+/// chief one of its subject; none where that would only mislead.
 [[nodiscard]] std::optional<WorkingAt> working_of(const std::vector<WorkingGroup>& groups, const Finding& finding);
 
 }  // namespace wg::ui

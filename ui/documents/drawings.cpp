@@ -181,6 +181,70 @@ std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const
     return scale;
 }
 
+void draw_points_close_up(Flow& flow, const std::shared_ptr<const PaperInput>& input, const Surface& surface,
+                          const DrawingScale& shown) {
+    constexpr double air_m = 0.25;
+    Extent extent;
+    for (const plan::PlacementPlan& placed : input->plan.placements) {
+        if (placed.surface_id != surface.id) continue;
+        for (const Point2& p : placed.placed.outline) {
+            extent.take(p.x_m - air_m, p.y_m - air_m);
+            extent.take(p.x_m + air_m, p.y_m + air_m);
+        }
+    }
+    if (!extent.usable()) return;
+    const auto scale = scale_that_fits(extent.width(), extent.height(), body_width, 110.0 * mm);
+    if (!scale || scale->denominator >= shown.denominator) return;
+    const DrawingScale used = *scale;
+    const std::string surface_id = surface.id;
+    flow.subheading(QStringLiteral("The points close up"));
+    flow.picture(
+        qs(surface.label) + QStringLiteral(", points close up"), extent.height() * used.units_per_m() + bar_room,
+        used.units_per_m(),
+        [input, surface_id, used, extent](QPainter& painter, const QRectF& frame) {
+            // Only what lies in the cut-out: labels of other things would be cut off at its edge.
+            Job job = input->job;
+            job.site.obstacles.clear();
+            for (Surface& one : job.site.surfaces) {
+                auto& zones = one.keep_outs;
+                zones.erase(std::remove_if(zones.begin(), zones.end(),
+                                           [&extent](const KeepOut& zone) {
+                                               return std::any_of(zone.outline.begin(), zone.outline.end(),
+                                                                  [&extent](const Point2& p) {
+                                                                      return p.x_m < extent.left ||
+                                                                             p.x_m > extent.right ||
+                                                                             p.y_m < extent.low || p.y_m > extent.high;
+                                                                  });
+                                           }),
+                            zones.end());
+            }
+            const Surface* drawn = find_surface(job.site, surface_id);
+            if (drawn == nullptr) return;
+            PlaneView view;
+            view.units_per_m = used.units_per_m();
+            const double width = extent.width() * view.units_per_m;
+            const double height = extent.height() * view.units_per_m;
+            const QRectF area(frame.left() + (frame.width() - width) / 2.0, frame.top(), width, height);
+            view.origin =
+                QPointF(area.left() - extent.left * view.units_per_m, area.top() + extent.high * view.units_per_m);
+            SurfaceDrawing drawing = drawing_of(*input, *drawn, false);
+            drawing.job = &job;
+            drawing.dimensions = false;
+            drawing.rafters = true;
+            painter.save();
+            painter.setClipRect(area, Qt::IntersectClip);
+            paint_surface(painter, drawing, view, paper_theme());
+            painter.restore();
+            painter.save();
+            painter.setPen(QPen(paper_theme().muted, line_units));
+            painter.setBrush(Qt::NoBrush);
+            painter.drawRect(area);
+            painter.restore();
+            paint_scale_line(painter, used, frame);
+        },
+        scale_words(used));
+}
+
 std::optional<DrawingScale> draw_site(Flow& flow, const std::shared_ptr<const PaperInput>& input) {
     const Site& site = input->job.site;
     Extent extent;

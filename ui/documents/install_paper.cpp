@@ -77,8 +77,9 @@ void drawings(Flow& flow, const SharedInput& input) {
         done += qs(placed.surface_id);
         const Surface* surface = find_surface(input->job.site, placed.surface_id);
         if (surface == nullptr) continue;
-        draw_surface(flow, input, *surface,
-                     SurfacePicture{true, 175.0 * mm, QStringLiteral("Set-out: ") + qs(surface->label)});
+        const auto shown = draw_surface(
+            flow, input, *surface, SurfacePicture{true, 175.0 * mm, QStringLiteral("Set-out: ") + qs(surface->label)});
+        if (shown) draw_points_close_up(flow, input, *surface, *shown);
         set_out_table(flow, *input, *surface);
     }
     if (done.isEmpty()) flow.paragraph(QStringLiteral("No collector is placed in this choice."));

@@ -1,7 +1,6 @@
 #include "ui/documents/paper_pane.h"
 
 #include <QFileDialog>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QPrintDialog>
 #include <QPrinter>
@@ -10,6 +9,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "ui/common/flow_layout.h"
 #include "ui/common/format.h"
 #include "ui/documents/page_view.h"
 #include "ui/documents/papers.h"
@@ -35,14 +35,14 @@ PaperPane::PaperPane(Paper paper, QWidget* parent) : QWidget(parent), paper_(pap
     QToolButton* fit = tool(tr("Fit width"), tr("Whole width of the page (0)"));
     save_ = new QPushButton(tr("Save %1 PDF").arg(title_of(paper).toLower()), this);
     print_ = new QPushButton(tr("Print"), this);
-    tools_ = new QHBoxLayout;
+    // Wide words go on in a further line.
+    tools_ = new FlowLayout;
     tools_->setContentsMargins(8, 8, 8, 8);
     tools_->setSpacing(8);
     for (QWidget* widget :
          std::initializer_list<QWidget*>{back, next, page_words_, smaller, larger, fit, zoom_words_}) {
         tools_->addWidget(widget);
     }
-    tools_->addStretch(1);
     tools_->addWidget(save_);
     tools_->addWidget(print_);
     auto* column = new QVBoxLayout(this);
@@ -68,7 +68,7 @@ void PaperPane::offer_also(Paper other) {
     button->setCheckable(true);
     button->setToolTip(
         tr("%1 instead of the %2, to read, save and print").arg(title_of(other), title_of(paper_).toLower()));
-    tools_->insertWidget(tools_->indexOf(save_), button);
+    tools_->addWidget(button);
     connect(button, &QToolButton::toggled, this, [this, other](bool on) { show_paper(on ? other : paper_); });
 }
 

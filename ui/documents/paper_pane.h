@@ -7,13 +7,13 @@
 
 #include "ui/documents/documents.h"
 
-class QHBoxLayout;
 class QLabel;
 class QPushButton;
 class QToolButton;
 
 namespace wg::ui {
 
+class FlowLayout;
 class PageView;
 
 class PaperPane : public QWidget {
@@ -54,7 +54,7 @@ class PaperPane : public QWidget {
     QLabel* zoom_words_ = nullptr;
     QPushButton* save_ = nullptr;
     QPushButton* print_ = nullptr;
-    QHBoxLayout* tools_ = nullptr;
+    FlowLayout* tools_ = nullptr;
 };
 
 }  // namespace wg::ui

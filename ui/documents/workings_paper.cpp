@@ -47,9 +47,9 @@ void points_table(Flow& flow, const WorkingGroup& group, const PaperInput& input
     Table table;
     table.size_pt = reading_pt;
     table.whole = true;
-    table.columns = {{QStringLiteral("Point"), 16.0, true}, {QStringLiteral("Pull, N"), 26.0, true},
-                     {QStringLiteral("of, N"), 24.0, true}, {QStringLiteral("Shear, N"), 26.0, true},
-                     {QStringLiteral("of, N"), 24.0, true}, {QStringLiteral("Used"), 20.0, true},
+    table.columns = {{QStringLiteral("Point"), 14.0, true}, {QStringLiteral("Pull, N"), 20.0, true},
+                     {QStringLiteral("of, N"), 18.0, true}, {QStringLiteral("Shear, N"), 22.0, true},
+                     {QStringLiteral("of, N"), 18.0, true}, {QStringLiteral("Used"), 18.0, true},
                      {QStringLiteral("Governed by"), 0.0}};
     for (const NamedWorking& one : group.workings) {
         if (one.point == 0) continue;

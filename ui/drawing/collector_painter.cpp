@@ -339,6 +339,25 @@ void collector_names(Pass& pass, const std::vector<Drawn>& drawn) {
     }
 }
 
+namespace {
+
+/// How much the worst point uses, beside its number where there is room.
+void worst_words(Pass& pass, const Mark* worst, double radius) {
+    if (worst == nullptr) return;
+    const QString words = u"worst, %1\u202f%"_s.arg(std::lround(worst->utilisation * 100.0));
+    const QColor ink = colour_of(pass.theme, worst->utilisation);
+    const auto place = pass.placer.place(worst->at, pass.bold.size(words), radius * 3.2);
+    if (place.far) {
+        pass.painter.setPen(QPen(ink, pass.line(0.7)));
+        pass.painter.drawLine(worst->at, place.box.center());
+    }
+    QColor plate = pass.theme.panel;
+    plate.setAlphaF(0.85F);
+    pass.bold.draw_in(pass.painter, place.box, words, ink, plate);
+}
+
+}  // namespace
+
 void fixing_points(Pass& pass, const std::vector<Drawn>& drawn) {
     const double radius = std::max(pass.letters.line() * 0.30, pass.line(2.5));
     std::vector<std::vector<Mark>> plates;
@@ -360,7 +379,6 @@ void fixing_points(Pass& pass, const std::vector<Drawn>& drawn) {
         std::vector<Number> numbers;
         for (const Mark& mark : marks) {
             Number one{&mark, QString::number(mark.number), &mark == worst, {}};
-            if (one.worst) one.text += u" \u00b7 %1\u202f% worst"_s.arg(std::lround(mark.utilisation * 100.0));
             numbers.push_back(one);
         }
         if (numbers.empty()) continue;
@@ -377,6 +395,7 @@ void fixing_points(Pass& pass, const std::vector<Drawn>& drawn) {
             }
         }
     }
+    worst_words(pass, worst, radius);
     for (const Drawn& one : drawn) {
         if (one.placed.outline.size() >= 3) tube_words(pass, one);
     }

@@ -167,7 +167,7 @@ void PointsBox::refresh() {
         item->setData(role_head, head);
         item->setData(role_use, use);
         item->setData(role_forces, forces);
-        item->setData(role_governed, governed);
+        item->setData(role_governed, tr("by %1").arg(qs(p.worst_combination)));
         item->setData(role_mark, static_cast<int>(mark_of_use(p.utilisation)));
         const QString all = QStringLiteral("%1, %2, %3, %4, %5").arg(head, qs(placed.label), use, forces, governed);
         item->setData(Qt::AccessibleTextRole, all);

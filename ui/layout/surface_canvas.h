@@ -95,6 +95,7 @@ class SurfaceCanvas : public Canvas {
     };
     [[nodiscard]] PointHit point_at(QPointF at) const;
     [[nodiscard]] QString point_words(const PointNumber& point) const;
+    void ask_about(PointNumber point);
 
     ShadeService* shade_;
     JobSession* session_ = nullptr;
@@ -119,6 +120,7 @@ class SurfaceCanvas : public Canvas {
     std::vector<PointNumber> numbers_;
     std::string marked_point_of_;
     int marked_point_ = 0;
+    std::optional<PointNumber> pressed_point_;  ///< whose number was pressed, until the hand moves or lets go
 };
 
 }  // namespace wg::ui

@@ -3,6 +3,7 @@
 #include <QPolygonF>
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "core/site/geometry.h"
 #include "ui/common/edits.h"
@@ -70,17 +71,12 @@ void SurfaceCanvas::press(QPointF at, Qt::KeyboardModifiers modifiers) {
     moving_ = banding_ = keeps_selection_ = false;
     if (model() == nullptr || surface() == nullptr) return;
     const Point2 pointer = view().unmap(at);
-    if (const PointHit hit = point_at(at); hit.point != nullptr && hit.on_number) {
-        const PointNumber point = *hit.point;
-        select({point.placement_id});
-        mark_point(point.placement_id, point.number);
-        Q_EMIT point_chosen(qs(point.placement_id), point.number);
-        Q_EMIT point_working_asked(qs(point.placement_id), point.number);
-        return;
-    }
+    pressed_point_.reset();
+    if (const PointHit hit = point_at(at); hit.point != nullptr && hit.on_number) pressed_point_ = *hit.point;
     const std::string id = at_pointer(pointer);
     const bool adds = (modifiers & (Qt::ControlModifier | Qt::ShiftModifier)) != 0;
     if (id.empty()) {
+        if (pressed_point_) return;
         banding_ = true;
         band_from_ = band_to_ = at;
         band_adds_to_ = adds ? selection_ : std::vector<std::string>();
@@ -162,16 +158,23 @@ void SurfaceCanvas::end_band(QPointF at) {
 }
 
 void SurfaceCanvas::release(QPointF at) {
+    // A number was clicked, not dragged: the plate below it can be moved from there all the same.
+    const std::optional<PointNumber> point = std::exchange(pressed_point_, std::nullopt);
+    const bool clicked = point && !(moving_ && moved_);
     if (banding_) {
         end_band(at);
         return;
     }
-    if (!moving_) return;
+    if (!moving_) {
+        if (clicked) ask_about(*point);
+        return;
+    }
     moving_ = false;
     reason_.clear();
     if (keeps_selection_ && !moved_) select({selected()});
     if (session_ != nullptr) session_->end_merge();
     refit();
+    if (clicked) ask_about(*point);
 }
 
 void SurfaceCanvas::hover(QPointF at) {
@@ -229,6 +232,7 @@ void SurfaceCanvas::turn(int direction) {
 void SurfaceCanvas::keyPressEvent(QKeyEvent* event) {
     const bool shift = (event->modifiers() & Qt::ShiftModifier) != 0;
     if (event->key() == Qt::Key_Escape && moving_) {
+        pressed_point_.reset();
         if (moved_) place_collectors(*session_, start_);
         keeps_selection_ = false;
         release({});

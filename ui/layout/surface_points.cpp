@@ -28,6 +28,13 @@ SurfaceCanvas::PointHit SurfaceCanvas::point_at(QPointF at) const {
     return {};
 }
 
+void SurfaceCanvas::ask_about(PointNumber point) {
+    if (!is_selected(point.placement_id)) select({point.placement_id});
+    mark_point(point.placement_id, point.number);
+    Q_EMIT point_chosen(qs(point.placement_id), point.number);
+    Q_EMIT point_working_asked(qs(point.placement_id), point.number);
+}
+
 QString SurfaceCanvas::point_words(const PointNumber& point) const {
     const auto plan = session_ != nullptr ? session_->plan() : nullptr;
     if (plan != nullptr) {

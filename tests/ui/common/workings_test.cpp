@@ -133,6 +133,7 @@ TEST(Workings, a_finding_leads_to_what_it_rests_on) {
     EXPECT_EQ(leads_to("spot.floor-load"), "services.mass 310 kg");
     EXPECT_EQ(leads_to("run.too-long"), "run.charge 1.3 kg");
     EXPECT_EQ(leads_to("comfort.shortfall"), "yield.heat 1 240 kWh");
+    EXPECT_EQ(leads_to("water.scald"), "none") << "the vessel's volume says nothing of a scald";
     EXPECT_EQ(leads_to("collector.edge-clearance", "id-1"), "none") << "a distance rests on no figure";
 }
 

@@ -108,6 +108,24 @@ TEST_F(Points, a_click_on_a_number_asks_for_that_points_working_and_moves_nothin
     EXPECT_EQ(session.undo_stack().count(), 0);
 }
 
+TEST_F(Points, a_plate_is_dragged_from_a_number_that_lies_on_it_and_asks_nothing) {
+    QSignalSpy asked(&stage, &StageWidget::point_working_asked);
+    canvas->set_snapping(false);
+    // A number over the plate, wherever the painter has put it: drag from the cross, which the plate surely carries.
+    QPoint from = number(3).cross.toPoint();
+    for (const PointNumber& one : canvas->point_numbers()) {
+        const Point2 at = canvas->view().unmap(one.box.center());
+        const auto placed = session.plan()->placements.front().placed.outline;
+        if (site::contains(placed, at)) from = one.box.center().toPoint();
+    }
+    QTest::mousePress(canvas, Qt::LeftButton, {}, from);
+    for (int i = 1; i <= 5; ++i)
+        QTest::mouseMove(canvas, from + QPoint(8 * i, 0));
+    QTest::mouseRelease(canvas, Qt::LeftButton, {}, from + QPoint(40, 0));
+    EXPECT_EQ(asked.count(), 0);
+    EXPECT_EQ(session.undo_stack().count(), 1);
+}
+
 TEST_F(Points, the_list_asks_by_enter_and_by_its_button_and_w_on_the_drawing_for_the_worst) {
     QSignalSpy asked(&stage, &StageWidget::point_working_asked);
     list->setCurrentRow(3);
