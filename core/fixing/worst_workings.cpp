@@ -24,6 +24,7 @@ Working shares_working(const Layout& layout) {
                                 fixed(layout.plate.points[i].x_m, 3) + " m, " + fixed(layout.plate.points[i].y_m, 3) +
                                 " m on the plate");
     }
+    shares.emplace_back("plate", fixed(layout.plate.length_m, 3) + " x " + fixed(layout.plate.width_m, 3) + " m");
     std::string rails;
     for (const double r : layout.shares.of_rail)
         rails += (rails.empty() ? "" : ", ") + fixed(100.0 * r, 2) + " %";
@@ -116,25 +117,29 @@ void hold_workings(const Input& input, const Worked& w, std::vector<Working>& ou
     const ActionRules& rules = input.rules;
     const std::string design = fixed(rules.k_mod, 2) + " x " + std::to_string(m.screws_per_point) + "^0.9 x ";
     if (const PartHold* part = r.part(HeldBy::screws)) {
-        out.push_back(
-            shown({"fixing.screws",
-                   "Hold of one point in timber",
-                   "F_ax = 0.52 d^-0.5 l^-0.1 rho^0.8 d l k_d; F_v = 1.15 (2 M_y f_h d_ef)^0.5 or 0.4 f_h l d_ef; R = "
-                   "k_mod n^0.9 F / gamma_M",
-                   {{"screws", std::to_string(m.screws_per_point) + " of " + fixed(m.screw_diameter_mm, 1) +
-                                   " mm, grip " + fixed(m.screw_grip_mm, 0) + " mm"},
-                    {"rho_k", fixed(rules.timber_density_kg_m3, 0) + " kg/m3"},
-                    {"one screw, pull", newtons(r.one_screw_pull_k_n)},
-                    {"one screw, shear", newtons(r.one_screw_shear_k_n)},
-                    {"screw steel", fixed(screw_steel_n_mm2, 0) + " N/mm2 assumed"},
-                    {"k_mod", fixed(rules.k_mod, 2)},
-                    {"gamma_M", fixed(rules.gamma_timber, 2)}},
-                   newtons(part->pull_n) + " pull, " + newtons(part->shear_n) + " shear, design",
-                   "EN 1995-1-1:2004+A1, 8.7.2 and 8.2.3 (simplified); from memory",
-                   true},
-                  newtons(part->pull_n) + " = " + design + newtons(r.one_screw_pull_k_n) + " / " +
-                      fixed(rules.gamma_timber, 2),
-                  "screws of 6 to 12 mm square to the grain"));
+        out.push_back(shown(
+            {"fixing.screws",
+             "Hold of one point in timber",
+             "F_ax = 0.52 d^-0.5 l^-0.1 rho^0.8 d l k_d; F_v = 1.15 (2 M_y f_h d_ef)^0.5 or 0.4 f_h l d_ef; R = "
+             "k_mod n^0.9 F / gamma_M",
+             {{"screws", std::to_string(m.screws_per_point) + " of " + fixed(m.screw_diameter_mm, 1) + " mm, grip " +
+                             fixed(m.screw_grip_mm, 0) + " mm"},
+              {"rho_k", fixed(rules.timber_density_kg_m3, 0) + " kg/m3"},
+              {"one screw, pull", newtons(r.one_screw_pull_k_n)},
+              {"one screw, shear", newtons(r.one_screw_shear_k_n)},
+              {"d_ef, f_h, M_y", fixed(1.1 * root_share * m.screw_diameter_mm, 2) + " mm, " +
+                                     fixed(screw_embedment_n_mm2(m.screw_diameter_mm, rules.timber_density_kg_m3), 2) +
+                                     " N/mm2, " + fixed(screw_yield_nmm(m.screw_diameter_mm), 0) + " N mm"},
+              {"screw steel", fixed(screw_steel_n_mm2, 0) + " N/mm2 assumed"},
+              {"k_mod", fixed(rules.k_mod, 2)},
+              {"gamma_M", fixed(rules.gamma_timber, 2)}},
+             newtons(part->pull_n) + " pull, " + newtons(part->shear_n) + " shear, design",
+             "EN 1995-1-1:2004+A1, 8.7.2 and 8.2.3 (simplified); from memory",
+             true},
+            newtons(part->pull_n) + " = " + design + newtons(r.one_screw_pull_k_n) + " / " +
+                fixed(rules.gamma_timber, 2) + "; " + newtons(part->shear_n) + " = " + design +
+                newtons(r.one_screw_shear_k_n) + " / " + fixed(rules.gamma_timber, 2),
+            "screws of 6 to 12 mm square to the grain"));
     }
     if (const PartHold* part = r.part(HeldBy::head)) {
         out.push_back(shown(
