@@ -188,6 +188,10 @@ std::vector<Working> workings_of(const Input& input, const Worked& w) {
                         fixed(l.weight_n / gravity_m_s2, 2) + " kg x " + fixed(gravity_m_s2, 5) + " m/s2",
                         "without pipes and snow"));
     worst_workings(input, w, out);
+    if (!input.placement.label.empty()) {  // several collectors stand in one list
+        for (Working& working : out)
+            working.title += ": " + input.placement.label;
+    }
     return out;
 }
 
