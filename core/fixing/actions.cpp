@@ -60,11 +60,19 @@ double screw_withdrawal_n(double diameter_mm, double grip_mm, double density_kg_
     return f_ax * diameter_mm * grip_mm * std::min(diameter_mm / 8.0, 1.0);
 }
 
+double screw_embedment_n_mm2(double diameter_mm, double density_kg_m3) {
+    return 0.082 * density_kg_m3 * std::pow(1.1 * root_share * diameter_mm, -0.3);
+}
+
+double screw_yield_nmm(double diameter_mm) {
+    return 0.3 * screw_steel_n_mm2 * std::pow(1.1 * root_share * diameter_mm, 2.6);
+}
+
 double screw_shear_n(double diameter_mm, double grip_mm, double density_kg_m3) {
     if (!(diameter_mm > 0.0) || !(grip_mm > 0.0) || !(density_kg_m3 > 0.0)) return 0.0;
     const double effective_mm = 1.1 * root_share * diameter_mm;
-    const double embedment = 0.082 * density_kg_m3 * std::pow(effective_mm, -0.3);
-    const double yield_nmm = 0.3 * screw_steel_n_mm2 * std::pow(effective_mm, 2.6);
+    const double embedment = screw_embedment_n_mm2(diameter_mm, density_kg_m3);
+    const double yield_nmm = screw_yield_nmm(diameter_mm);
     return std::min(0.4 * embedment * grip_mm * effective_mm,
                     1.15 * std::sqrt(2.0 * yield_nmm * embedment * effective_mm));
 }

@@ -6,6 +6,7 @@
 #include "core/fixing/layout_place.h"
 #include "core/fixing/layout_rules.h"
 #include "core/fixing/loads.h"
+#include "core/quantity/constants.h"
 #include "core/quantity/text.h"
 
 namespace wg::fixing {
@@ -25,7 +26,7 @@ std::string other_methods(const Input& input) {
         other.alternatives.clear();
         const Hold hold = hold_of(other);
         if (hold.stopped) continue;
-        out += (out.empty() ? "" : ", ") + method.label + " (used to " + in_percent(hold.worst_utilisation) + ")";
+        out += (out.empty() ? "\"" : ", \"") + method.label + "\" (used to " + in_percent(hold.worst_utilisation) + ")";
     }
     return out;
 }
@@ -119,9 +120,16 @@ std::string more_points(const Input& input, const Worked& worked) {
 
 std::string what_would_hold(const Input& input, const Worked& worked) {
     std::vector<std::string> ways;
-    if (worked.ballast.holds && worked.ballast.worst().share >= worked.worst_use - 1e-9) {
-        ways.push_back("lay " + fixed(std::ceil(worked.ballast.needed_kg()), 0) + " kg a point instead of " +
-                       fixed(input.method.ballast_kg, 0) + " kg");
+    const BallastCheck& b = worked.ballast;
+    if (b.holds && b.worst().share >= worked.worst_use - 1e-9) {
+        const double kg = std::ceil(b.needed_kg());
+        const double more_kg = (kg - input.method.ballast_kg) * static_cast<double>(worked.layout.points.size());
+        const double load = b.load_kn_m2 + more_kg * gravity_m_s2 * 1e-3 / b.area_m2;
+        // Not where the surface does not carry it.
+        if (load <= input.surface.spare_load_kn_m2.value_or(load)) {
+            ways.push_back("lay " + fixed(kg, 0) + " kg a point instead of " + fixed(input.method.ballast_kg, 0) +
+                           " kg, " + fixed(load, 2) + " kN/m2 in all on " + input.surface.label);
+        }
     }
     const std::string methods = other_methods(input);
     if (!methods.empty()) ways.push_back("choose " + methods);

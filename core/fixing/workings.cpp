@@ -83,7 +83,7 @@ Working zone_working(const Input& input, const Loads& l) {
                      l.canopy
                          ? "tilts up to 30 deg; open or blocked beneath, the worse taken"
                          : "a clear height below of a quarter of the plate's or more; nearer the ground 7.4.1 asks "
-                           "for the same or less but for ends");
+                           "for more at the windward end and less beyond");
     }
     const auto row = [](const tables::Coefficient& c, bool suction) {
         return fixed(suction ? c.suction_1 : c.pressure_1, 3) + " for 1 m2, " +
@@ -188,6 +188,10 @@ std::vector<Working> workings_of(const Input& input, const Worked& w) {
                         fixed(l.weight_n / gravity_m_s2, 2) + " kg x " + fixed(gravity_m_s2, 5) + " m/s2",
                         "without pipes and snow"));
     worst_workings(input, w, out);
+    if (!input.placement.label.empty()) {  // several collectors stand in one list
+        for (Working& working : out)
+            working.title += ": " + input.placement.label;
+    }
     return out;
 }
 

@@ -10,10 +10,21 @@
 namespace wg::fixing {
 namespace {
 
+/// "1858 N into the surface; along it 1958 N down; couple -195.8 N m along y": what is nothing is left out.
 std::string action_text(const Action& a) {
-    return newtons(a.normal_n) + " square to the surface, " + newtons(a.along_n.x_m) + " to the right, " +
-           newtons(a.along_n.y_m) + " up; couple " + fixed(a.couple_nm.x_m, 1) + " N m along x, " +
-           fixed(a.couple_nm.y_m, 1) + " N m along y";
+    constexpr double nothing = 0.05;
+    std::string out = newtons(std::abs(a.normal_n)) + (a.normal_n < 0.0 ? " off" : " into") + " the surface", along,
+                couple;
+    const auto add = [](std::string& to, const std::string& part) { to += (to.empty() ? "" : " and ") + part; };
+    if (std::abs(a.along_n.x_m) > nothing)
+        add(along, newtons(std::abs(a.along_n.x_m)) + (a.along_n.x_m < 0.0 ? " left" : " right"));
+    if (std::abs(a.along_n.y_m) > nothing)
+        add(along, newtons(std::abs(a.along_n.y_m)) + (a.along_n.y_m < 0.0 ? " down" : " up"));
+    if (std::abs(a.couple_nm.x_m) > nothing) add(couple, fixed(a.couple_nm.x_m, 1) + " N m along x");
+    if (std::abs(a.couple_nm.y_m) > nothing) add(couple, fixed(a.couple_nm.y_m, 1) + " N m along y");
+    if (!along.empty()) out += "; along it " + along;
+    if (!couple.empty()) out += "; couple " + couple;
+    return out;
 }
 
 Working shares_working(const Layout& layout) {
@@ -24,6 +35,7 @@ Working shares_working(const Layout& layout) {
                                 fixed(layout.plate.points[i].x_m, 3) + " m, " + fixed(layout.plate.points[i].y_m, 3) +
                                 " m on the plate");
     }
+    shares.emplace_back("plate", fixed(layout.plate.length_m, 3) + " x " + fixed(layout.plate.width_m, 3) + " m");
     std::string rails;
     for (const double r : layout.shares.of_rail)
         rails += (rails.empty() ? "" : ", ") + fixed(100.0 * r, 2) + " %";
@@ -43,24 +55,30 @@ void part_working(const Loads& l, const Layout& layout, std::size_t point, const
     const double one = up ? c.suction_1 : c.pressure_1, ten = up ? c.suction_10 : c.pressure_10;
     const double cpe = up ? p.zone.uplift : p.zone.pressure, net = up ? p.net_uplift : p.net_pressure;
     const double force = l.wind.qp_pa * net * p.area_m2;
+    std::vector<std::pair<std::string, std::string>> in{
+        {"part", fixed(part.low.x_m, 3) + " to " + fixed(part.high.x_m, 3) + " m by " + fixed(part.low.y_m, 3) +
+                     " to " + fixed(part.high.y_m, 3) + " m of the plate"},
+        {"its area A", fixed(p.area_m2, 4) + " m2"},
+        {"zone", up ? p.zone.zone_uplift : p.zone.zone_pressure},
+        {"values", fixed(one, 3) + " for 1 m2, " + fixed(ten, 3) + " for 10 m2"},
+        {"c_pe", fixed(cpe, 3)},
+        {"c_net", fixed(net, 3)},
+        {"q_p", fixed(l.wind.qp_pa, 1) + " Pa"}};
+    for (std::size_t i = 0; i < l.parts.size() && i < layout.points.size(); ++i) {
+        if (i == point) continue;
+        const PartWind& o = l.parts[i];
+        const double c_net = up ? o.net_uplift : o.net_pressure;
+        in.emplace_back("part of point " + std::to_string(layout.points[i].number),
+                        std::string("zone ") + (up ? o.zone.zone_uplift : o.zone.zone_pressure) + ", " +
+                            fixed(o.area_m2, 4) + " m2, c_net " + fixed(c_net, 3) + ": " +
+                            newtons(l.wind.qp_pa * c_net * o.area_m2));
+    }
     out.push_back(
-        shown({"fixing.part",
-               "Wind on the worst point's own part of the plate",
-               "c_pe = c_1 - (c_1 - c_10) log10 A; " + net_formula(rules) + "; F = c_net q_p A",
-               {{"part", fixed(part.low.x_m, 3) + " to " + fixed(part.high.x_m, 3) + " m by " + fixed(part.low.y_m, 3) +
-                             " to " + fixed(part.high.y_m, 3) + " m of the plate"},
-                {"its area A", fixed(p.area_m2, 4) + " m2"},
-                {"zone", up ? p.zone.zone_uplift : p.zone.zone_pressure},
-                {"values", fixed(one, 3) + " for 1 m2, " + fixed(ten, 3) + " for 10 m2"},
-                {"c_pe", fixed(cpe, 3)},
-                {"c_net", fixed(net, 3)},
-                {"q_p", fixed(l.wind.qp_pa, 1) + " Pa"}},
-               newtons(force) + ", characteristic; all parts together " +
-                   newtons(f.wind->of_part.empty() ? f.wind->action.normal_n : f.wind->action.normal_n),
-               "EN 1991-1-4 7.2.1 (1): loaded area of the fixing",
-               true},
+        shown({"fixing.part", "Wind on the worst point's own part of the plate",
+               "c_pe = c_1 - (c_1 - c_10) log10 A; " + net_formula(rules) + "; F = c_net q_p A", std::move(in),
+               newtons(force) + ", characteristic", "EN 1991-1-4 7.2.1 (1): loaded area of the fixing", true},
               newtons(force) + " = " + fixed(l.wind.qp_pa, 1) + " x " + fixed(net, 3) + " x " + fixed(p.area_m2, 4),
-              "half-way lines to the next points; the worse of this and the whole plate counts"));
+              "half-way lines to the next points; the worse of the parts and the whole plate counts"));
 }
 
 void force_workings(const Input& input, const Worked& w, std::vector<Working>& out) {
@@ -75,7 +93,7 @@ void force_workings(const Input& input, const Worked& w, std::vector<Working>& o
     if (f.s > 0.0) sum += " + " + fixed(f.s, 2) + " x " + newtons(l.snow.normal_n);
     out.push_back(shown({"fixing.combination", "Combination that governs the worst point", c.name, std::move(in),
                          action_text(c.action) + ", design", "EN 1990 6.4.3.2 (6.10), A1.2(A) and (B)", false},
-                        sum + " square to the surface",
+                        sum + " into the surface",
                         "the plate's middle " + fixed(1000.0 * l.middle_off_m, 0) +
                             " mm off the surface: force along it times that height is the couple"));
 
@@ -116,25 +134,29 @@ void hold_workings(const Input& input, const Worked& w, std::vector<Working>& ou
     const ActionRules& rules = input.rules;
     const std::string design = fixed(rules.k_mod, 2) + " x " + std::to_string(m.screws_per_point) + "^0.9 x ";
     if (const PartHold* part = r.part(HeldBy::screws)) {
-        out.push_back(
-            shown({"fixing.screws",
-                   "Hold of one point in timber",
-                   "F_ax = 0.52 d^-0.5 l^-0.1 rho^0.8 d l k_d; F_v = 1.15 (2 M_y f_h d_ef)^0.5 or 0.4 f_h l d_ef; R = "
-                   "k_mod n^0.9 F / gamma_M",
-                   {{"screws", std::to_string(m.screws_per_point) + " of " + fixed(m.screw_diameter_mm, 1) +
-                                   " mm, grip " + fixed(m.screw_grip_mm, 0) + " mm"},
-                    {"rho_k", fixed(rules.timber_density_kg_m3, 0) + " kg/m3"},
-                    {"one screw, pull", newtons(r.one_screw_pull_k_n)},
-                    {"one screw, shear", newtons(r.one_screw_shear_k_n)},
-                    {"screw steel", fixed(screw_steel_n_mm2, 0) + " N/mm2 assumed"},
-                    {"k_mod", fixed(rules.k_mod, 2)},
-                    {"gamma_M", fixed(rules.gamma_timber, 2)}},
-                   newtons(part->pull_n) + " pull, " + newtons(part->shear_n) + " shear, design",
-                   "EN 1995-1-1:2004+A1, 8.7.2 and 8.2.3 (simplified); from memory",
-                   true},
-                  newtons(part->pull_n) + " = " + design + newtons(r.one_screw_pull_k_n) + " / " +
-                      fixed(rules.gamma_timber, 2),
-                  "screws of 6 to 12 mm square to the grain"));
+        out.push_back(shown(
+            {"fixing.screws",
+             "Hold of one point in timber",
+             "F_ax = 0.52 d^-0.5 l^-0.1 rho^0.8 d l k_d; F_v = 1.15 (2 M_y f_h d_ef)^0.5 or 0.4 f_h l d_ef; R = "
+             "k_mod n^0.9 F / gamma_M",
+             {{"screws", std::to_string(m.screws_per_point) + " of " + fixed(m.screw_diameter_mm, 1) + " mm, grip " +
+                             fixed(m.screw_grip_mm, 0) + " mm"},
+              {"rho_k", fixed(rules.timber_density_kg_m3, 0) + " kg/m3"},
+              {"one screw, pull", newtons(r.one_screw_pull_k_n)},
+              {"one screw, shear", newtons(r.one_screw_shear_k_n)},
+              {"d_ef, f_h, M_y", fixed(1.1 * root_share * m.screw_diameter_mm, 2) + " mm, " +
+                                     fixed(screw_embedment_n_mm2(m.screw_diameter_mm, rules.timber_density_kg_m3), 2) +
+                                     " N/mm2, " + fixed(screw_yield_nmm(m.screw_diameter_mm), 0) + " N mm"},
+              {"screw steel", fixed(screw_steel_n_mm2, 0) + " N/mm2 assumed"},
+              {"k_mod", fixed(rules.k_mod, 2)},
+              {"gamma_M", fixed(rules.gamma_timber, 2)}},
+             newtons(part->pull_n) + " pull, " + newtons(part->shear_n) + " shear, design",
+             "EN 1995-1-1:2004+A1, 8.7.2 and 8.2.3 (simplified); from memory",
+             true},
+            newtons(part->pull_n) + " = " + design + newtons(r.one_screw_pull_k_n) + " / " +
+                fixed(rules.gamma_timber, 2) + "; " + newtons(part->shear_n) + " = " + design +
+                newtons(r.one_screw_shear_k_n) + " / " + fixed(rules.gamma_timber, 2),
+            "screws of 6 to 12 mm square to the grain"));
     }
     if (const PartHold* part = r.part(HeldBy::head)) {
         out.push_back(shown(

@@ -137,10 +137,10 @@ ZoneKind zone_kind(const Surface& surface) {
 std::string zone_table(ZoneKind kind) {
     switch (kind) {
         case ZoneKind::none: break;
-        case ZoneKind::wall: return "EN 1991-1-4 table 7.1, walls";
+        case ZoneKind::wall: return "EN 1991-1-4 table 7.1, walls; from memory";
         case ZoneKind::flat: return "EN 1991-1-4 table 7.2, flat roofs";
-        case ZoneKind::mono_pitch: return "EN 1991-1-4 tables 7.3a and b, mono-pitch roofs";
-        case ZoneKind::hip: return "EN 1991-1-4 table 7.5, hip roofs";
+        case ZoneKind::mono_pitch: return "EN 1991-1-4 tables 7.3a and b, mono-pitch roofs; from memory";
+        case ZoneKind::hip: return "EN 1991-1-4 table 7.5, hip roofs; from memory";
         case ZoneKind::duo_pitch: return "EN 1991-1-4 tables 7.4a and b, duo-pitch roofs";
     }
     return "";

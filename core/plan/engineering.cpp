@@ -90,7 +90,7 @@ void fix_collectors(const Job& job, const Selection& with, Plan& plan) {
         input.alternatives = *with.methods;
         placed.fixing = fixing::fix(input);
         next_number += static_cast<int>(placed.fixing.points.size());
-        if (placed.fixing.worst_utilisation >= plan.figures.worst_utilisation) {
+        if (i == 0 || placed.fixing.worst_utilisation > plan.figures.worst_utilisation) {  // of equals the first
             plan.figures.worst_utilisation = placed.fixing.worst_utilisation;
             plan.figures.worst_point = placed.fixing.worst_point;
         }

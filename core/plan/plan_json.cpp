@@ -105,6 +105,9 @@ Json to_json(const PlacementPlan& p) {
               {"uplift_coefficient", num(p.fixing.cpe_uplift, 3)},
               {"pressure_coefficient", num(p.fixing.cpe_pressure, 3)}}},
             {"snow_n_m2", num(p.fixing.snow_n_m2, 0)},
+            {"snow_slide_n", num(p.fixing.snow_slide_n, 0)},
+            {"profile_bending_use", num(p.fixing.bending_use, 3)},
+            {"profile_deflection_use", num(p.fixing.sag_use, 3)},
             {"fixing_points", points}};
 }
 

@@ -45,7 +45,7 @@ TEST(Change, NamesTheMethodsThatHoldWithTheirUse) {
     EXPECT_EQ(f->remedy.find("weak"), std::string::npos);
     in.method = strong;
     const std::string use = fixed(100.0 * fixed_up(in).worst_utilisation, 0) + " %";
-    EXPECT_NE(f->remedy.find("Choose strong hook (used to " + use), std::string::npos) << f->remedy << " / " << use;
+    EXPECT_NE(f->remedy.find("Choose \"strong hook\" (used to " + use), std::string::npos) << f->remedy << " / " << use;
 }
 
 /// Turns what the remedy says back into a move and tries it.

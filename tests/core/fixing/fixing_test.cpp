@@ -121,6 +121,19 @@ TEST(Fix, ReactionsAddUpToTheActionInEveryCombination) {
             expect_sums(work(in));
         }
     }
+    // Parts in different zones, across and along, and points moved to rafters.
+    for (const RoofForm form : {RoofForm::duo_pitch, RoofForm::mono_pitch, RoofForm::hip}) {
+        for (const double x : {1.2, 1.45, 2.3, 8.6}) {
+            Input in = plain_input();
+            in.surface.roof_form = form;
+            in.placement.x_m = x;
+            in.placement.y_m = 1.0;
+            in.method.needs_rafters = true;
+            in.surface.rafters = {true, 0.1, 0.45, 0.06, 0.16};
+            in.collector.fixing_points.push_back({1.1, 0.1});
+            expect_sums(work(in));
+        }
+    }
     Input frame = plain_input();
     frame.surface.tilt_deg = 0.0;
     frame.surface.roof_form = RoofForm::flat;

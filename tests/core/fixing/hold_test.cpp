@@ -38,6 +38,43 @@ TEST(Hold, JudgesAsTheFullCalculation) {
     EXPECT_GT(free, 20);
 }
 
+// The same over roof forms, rules of net pressure, neighbours above, profiles and turns.
+TEST(Hold, JudgesAsTheFullCalculationInEveryManner) {
+    int stopped = 0, free = 0;
+    for (const RoofForm form : {RoofForm::duo_pitch, RoofForm::mono_pitch, RoofForm::hip, RoofForm::flat}) {
+        for (const NetPressureRule rule :
+             {NetPressureRule::surface_share, NetPressureRule::two_faces, NetPressureRule::coefficients}) {
+            for (const double turn : {0.0, 90.0, 17.0}) {
+                for (double x = 1.2; x < 9.0; x += 1.3) {
+                    Input in = plain_input();
+                    in.surface.roof_form = form;
+                    if (form == RoofForm::flat) in.surface.tilt_deg = 2.0;
+                    if (form == RoofForm::hip) in.surface.outline = {{0, 0}, {10, 0}, {7, 6}, {3, 6}};
+                    in.rules.net_pressure = rule;
+                    in.site.basic_wind_m_s = 27.0;
+                    in.site.ground_snow_kn_m2 = 0.8;
+                    in.site.hill.kind = HillKind::cliff;
+                    in.placement.x_m = x;
+                    in.placement.turn_deg = turn;
+                    in.collector.profile_moment_nm = 250.0;
+                    in.collector.profile_bolt_mm = 6.0;
+                    in.method.pull_out_n = 2200.0;
+                    in.method.shear_n = 1500.0;
+                    in.others = {{{2.0, 4.9}, {5.0, 4.9}, {5.0, 5.6}, {2.0, 5.6}}};
+                    in.placed = site::place(in.surface, 0.0, in.placement, in.collector);
+                    const Outcome full = fix(in);
+                    const Hold hold = hold_of(in);
+                    ASSERT_EQ(hold.stopped, has_stop(full.findings)) << x << " turn " << turn;
+                    ++(hold.stopped ? stopped : free);
+                    if (!hold.stopped) ASSERT_EQ(hold.worst_utilisation, full.worst_utilisation);
+                }
+            }
+        }
+    }
+    EXPECT_GT(stopped, 10);
+    EXPECT_GT(free, 10);
+}
+
 TEST(Hold, AMethodForAnotherCoveringIsStopped) {
     Input in = plain_input();
     in.method.coverings = {Covering::slate};
