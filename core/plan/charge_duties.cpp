@@ -1,6 +1,7 @@
 #include "core/plan/charge_duties.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/plan/parts_of_plan.h"
 #include "core/quantity/text.h"
@@ -12,8 +13,10 @@ bool holds(const std::vector<std::string>& names, const std::string& name) {
     return std::find(names.begin(), names.end(), name) != names.end();
 }
 
-std::string counted_words(const ChargeDuty& duty, double amount) {
-    return duty.by_mass ? fixed(amount, 3) + " kg" : fixed(amount, 3) + " t CO2e";
+/// The limit from which leak checks begin: "1 kg", "5 t CO2e".
+std::string first_limit(const ChargeDuty& duty) {
+    const double from = duty.first_from;
+    return fixed(from, from == std::floor(from) ? 0 : 3) + (duty.by_mass ? " kg" : " t CO2e");
 }
 
 }  // namespace
@@ -74,7 +77,7 @@ void charge_duties(const Selection& with, Plan& plan) {
              "Sell the checks with the system and keep the record", duty.source);
     } else if (duty.fluorinated) {
         note("charge.no-leak-check",
-             is + ": no regular leak check below " + counted_words(duty, duty.first_from) +
+             is + ": no regular leak check below " + first_limit(duty) +
                  "; fitting, charging and recovery still take a certified person",
              "", duty.source);
     }
@@ -90,8 +93,7 @@ void charge_duties(const Selection& with, Plan& plan) {
                  "",
                  duty.source,
                  with.rules->assumed};
-    if (duty.fluorinated && duty.first_from > 0.0)
-        work.inputs.emplace_back("leak checks from", counted_words(duty, duty.first_from));
+    if (duty.fluorinated && duty.first_from > 0.0) work.inputs.emplace_back("leak checks from", first_limit(duty));
     work.inputs.emplace_back("hermetic relief", "none: joints are made on site");
     for (const std::string& record : duty.records)
         work.inputs.emplace_back("record", record);

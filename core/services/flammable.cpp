@@ -11,7 +11,7 @@ namespace {
 
 const char* const area_source = "IEC 60335-2-40 annex GG, EN 378-1";
 const char* const opening_source = "IEC 60335-2-40:2018, GG.2 (openings for natural ventilation)";
-constexpr double fresh_share = 0.2;  ///< of the lower flammability limit, EN 378-1
+constexpr double practical_share = 0.2;  ///< of the lower flammability limit, EN 378-1
 
 /// g/mol.
 double molar_mass(Refrigerant refrigerant) noexcept {
@@ -104,8 +104,8 @@ void work(const Case& c, const RoomAir& air, Outcome& out) {
           {"charge", fixed(c.charge_kg, 3) + " kg"},
           {"A_min", air.least_area_m2 > 0.0 ? square_metres_up(air.least_area_m2) : std::string("no room rule")},
           {"whole charge spread over " + fixed(air.volume_m3, 1) + " m3",
-           fixed(100.0 * air.share_of_limit, 0) + " % of LFL; EN 378-1 calls " + fixed(100.0 * fresh_share, 0) +
-               " % harmless"},
+           fixed(100.0 * air.share_of_limit, 0) + " % of LFL; the practical limit of EN 378-1 is " +
+               fixed(100.0 * practical_share, 0) + " %"},
           {"holds for",
            "a room whose floor is level and open; joints indoors outside the block count with the same "
            "height"},

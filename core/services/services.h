@@ -55,14 +55,14 @@ struct Electrical {
     double ambient_factor = 1.0;
     double grouping_factor = 1.0;
     double start_drop_percent = 0.0;
-    std::string residual_current_type;   ///< "A", "F", "B"
-    double electrode_max_ohm = 0.0;      ///< of the house's earth electrode with that device; 0: not TT
-    double loop_max_ohm = 0.0;           ///< fault loop that trips the breaker at once; 0: not TN, or no breaker
-    double loop_reading_max_ohm = 0.0;   ///< the same for a reading on the cold circuit
-    double bonding_mm2 = 0.0;            ///< of the conductor to collector frame and lines
-    double separation_m = 0.0;           ///< to the lightning protection in its usual class; 0: there is none
-    double separation_severest_m = 0.0;  ///< in the severest class with a single down conductor
-    std::vector<SupplyCheck> checks;
+    std::string residual_current_type{};  ///< "A", "F", "B"
+    double electrode_max_ohm = 0.0;       ///< of the house's earth electrode with that device; 0: not TT
+    double loop_max_ohm = 0.0;            ///< fault loop that trips the breaker at once; 0: not TN, or no breaker
+    double loop_reading_max_ohm = 0.0;    ///< the same for a reading on the cold circuit
+    double bonding_mm2 = 0.0;             ///< of the conductor to collector frame and lines
+    double separation_m = 0.0;            ///< to the lightning protection in its usual class; 0: there is none
+    double separation_severest_m = 0.0;   ///< in the severest class with a single down conductor
+    std::vector<SupplyCheck> checks{};
 };
 
 /// Hot pipe to one tap.
@@ -80,22 +80,22 @@ struct Water {
     double vessel_precharge_bar = 0.0;
     double safety_valve_bar = 0.0;
     bool mixing_valve = true;
-    std::vector<std::string> to_be_made;    ///< services that are not at the spot yet, with metres
-    bool reducing_valve = false;            ///< to be fitted
-    double pressure_at_cylinder_bar = 0.0;  ///< gauge, at its foot, nobody drawing
-    std::optional<double> tap_static_bar;   ///< at the highest tap, nobody drawing
-    std::optional<double> tap_flowing_bar;  ///< there, less the farthest hot run's loss at the design flow
-    double valve_outlet_mm = 0.0;           ///< discharge: tube from valve to tundish, outside diameter
-    double discharge_mm = 0.0;              ///< tube from the tundish on; 0: longer than the table
-    double hot_units = 0.0;                 ///< loading units on the hot pipe
-    double cold_units = 0.0;                ///< on the pipe that serves the house, every draw-off once
-    double hot_pipe_mm = 0.0;               ///< copper, outside diameter; 0: not told, or beyond the table
+    std::vector<std::string> to_be_made;      ///< services that are not at the spot yet, with metres
+    bool reducing_valve = false;              ///< to be fitted
+    double pressure_at_cylinder_bar = 0.0;    ///< gauge, at its foot, nobody drawing
+    std::optional<double> tap_static_bar{};   ///< at the highest tap, nobody drawing
+    std::optional<double> tap_flowing_bar{};  ///< there, less the farthest hot run's loss at the design flow
+    double valve_outlet_mm = 0.0;             ///< discharge: tube from valve to tundish, outside diameter
+    double discharge_mm = 0.0;                ///< tube from the tundish on; 0: longer than the table
+    double hot_units = 0.0;                   ///< loading units on the hot pipe
+    double cold_units = 0.0;                  ///< on the pipe that serves the house, every draw-off once
+    double hot_pipe_mm = 0.0;                 ///< copper, outside diameter; 0: not told, or beyond the table
     double cold_pipe_mm = 0.0;
     double design_flow_l_s = 0.0;  ///< of the hot pipe
     double hot_loss_bar = 0.0;     ///< over the farthest hot run
     double hot_speed_m_s = 0.0;
     double recirculation_kwh = 0.0;  ///< a year of the loop's loss
-    std::vector<LegToTap> legs;
+    std::vector<LegToTap> legs{};
 };
 
 /// Flammable refrigerant against the room. All 0 when it is not flammable.
