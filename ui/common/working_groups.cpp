@@ -95,8 +95,10 @@ void put(WorkingGroup& group, NamedWorking one) {
     // What holds for several collectors alike stands once, with all their names.
     for (NamedWorking& there : group.workings) {
         if (there.working != one.working || one.point != 0) continue;
-        if (!one.place.isEmpty() && !there.place.isEmpty() && there.placement_id != one.placement_id)
+        if (!one.place.isEmpty() && !there.place.isEmpty() && there.placement_id != one.placement_id) {
             there.place += QStringLiteral(", ") + one.place;
+            ++there.holds_for;
+        }
         return;
     }
     group.workings.push_back(std::move(one));
@@ -200,19 +202,23 @@ std::vector<WorkingGroup> grouped_workings(const plan::Plan& plan) {
             const Subject subject = subject_of(working.key);
             const bool own = subject == Subject::fixing;
             put(group_of(subject, own ? label : QString()),
-                {working, placement.placement_id, several || own ? label : QString(), 0});
+                {working, placement.placement_id, several || own ? label : QString()});
             if (working.key == "fixing.worst") worst = &working;
         }
         for (const fixing::FixingPoint& point : placement.fixing.points) {
             put(group_of(Subject::fixing, label),
-                {point_working(point, worst), placement.placement_id, label, point.number});
+                {point_working(point, worst), placement.placement_id, label, 1, point.number});
         }
     }
     for (const Working& working : plan.services.workings)
         if (std::find(rest.begin(), rest.end(), working) == rest.end()) rest.push_back(working);
     if (plan.quote) rest.push_back(price_working(*plan.quote, plan));
     for (const Working& working : rest)
-        put(group_of(subject_of(working.key), {}), {working, {}, {}, 0});
+        put(group_of(subject_of(working.key), {}), {working, {}, {}});
+    for (WorkingGroup& group : groups)
+        for (NamedWorking& one : group.workings)
+            if (several && one.holds_for == static_cast<int>(plan.placements.size()))
+                one.place = QObject::tr("all collectors");
     std::stable_sort(groups.begin(), groups.end(),
                      [](const WorkingGroup& a, const WorkingGroup& b) { return a.subject < b.subject; });
     return groups;

@@ -16,7 +16,8 @@ enum class WorkingSubject { wind_and_snow, fixing, run, electrics, water, room, 
 struct NamedWorking {
     Working working;
     std::string placement_id;  ///< of the collector it is about; empty: the whole plan
-    QString place;             ///< that collector's label, or those of all it holds for
+    QString place;             ///< that collector's label, or those of the ones it holds for, or "all collectors"
+    int holds_for = 1;         ///< how many collectors
     int point = 0;             ///< number of the fixing point it is about; 0: none
 };
 

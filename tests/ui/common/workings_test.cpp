@@ -84,7 +84,7 @@ TEST(Workings, are_grouped_in_the_order_in_which_a_roof_is_thought_through) {
                            QStringLiteral("Electrics"), QStringLiteral("Water"), QStringLiteral("Room and charge"),
                            QStringLiteral("Yield"), QStringLiteral("Money")}));
     ASSERT_EQ(groups[0].workings.size(), 1U) << "the same wind on two collectors stands once";
-    EXPECT_EQ(groups[0].workings[0].place, QStringLiteral("Collector 1, Collector 2"));
+    EXPECT_EQ(groups[0].workings[0].place, QStringLiteral("all collectors"));
     EXPECT_EQ(groups[4].workings.size(), 1U) << "services stand in the plan's list and their own, here once";
 }
 
