@@ -15,7 +15,7 @@ using suggesting::Entrance;
 using suggesting::House;
 using suggesting::Indoors;
 
-constexpr int most_tried = 60;          // entrances searched from; the cheapest come first
+constexpr int most_tried = 24;          // entrances searched from; the cheapest come first
 constexpr double straight_on_m = 1e-4;  // a corner nearer to the line of its neighbours is none
 constexpr double tall_storey_m = 3.5;
 
@@ -76,13 +76,9 @@ std::vector<RoutePoint> route_of(const SuggestInput& input, const House& house, 
     return without_needless(input, route);
 }
 
-std::string words_of(const SuggestInput& input, const House& house, const Suggestion& s, RoutePointKind first) {
+std::string words_of(const SuggestInput& input, const House& house, RoutePointKind first) {
     std::string out = std::string("Through the ") + (first == RoutePointKind::roof_passage ? "roof" : "wall") +
-                      ", then indoors plumb and along ceilings: " + fixed(s.length_m, 2) + " m with " +
-                      counted(s.bends, "bend", "bends") + " and " + counted(s.passages, "passage", "passages") +
-                      ". Shortest when a bend counts as " + fixed(bend_costs_m, 1) + " m, a roof passage as " +
-                      fixed(roof_passage_costs_m, 1) + " m, a wall passage as " + fixed(wall_passage_costs_m, 1) +
-                      " m and a floor as " + fixed(floor_passage_costs_m, 1) + " m.";
+                      ", then indoors plumb and along ceilings.";
     if (house.rooms_closed > 0)
         out += " Keeps out of " + counted(house.rooms_closed, "room", "rooms") + " without pipes.";
     if (house.plan.empty())
@@ -121,9 +117,11 @@ Suggestion suggest_run(const SuggestInput& input) {
     Indoors inside;
     int tried = 0;
     for (const auto& [least, i] : order) {
-        if ((entrance != nullptr && least >= best) || ++tried > most_tried) break;
+        if (entrance != nullptr && least >= best) break;
         const Entrance& e = ways_in[i];
         const Point3 behind = suggesting::sum(e.at, e.inward, suggesting::behind_m);
+        if (house.is_closed(behind)) continue;
+        if (++tried > most_tried) break;
         const auto found = suggesting::indoors(house, behind, e.inward, input.to, input.ceiling_m);
         if (!found) continue;
         const double cost = e.cost + suggesting::behind_m + found->cost;
@@ -145,7 +143,7 @@ Suggestion suggest_run(const SuggestInput& input) {
     }
     for (const RoutePoint& p : out.route)
         if (p.kind != RoutePointKind::free) ++out.passages;
-    out.why = words_of(input, house, out, entrance->kind);
+    out.why = words_of(input, house, entrance->kind);
     return out;
 }
 

@@ -180,6 +180,12 @@ class Outdoors {
                     const bool begins = panel.surface->id == input_.from_surface && std::abs(x - start.x_m) < 1e-5 &&
                                         std::abs(y - start.y_m) < 1e-5;
                     n.usable = site::contains(panel.surface->outline, n.at) && (begins || n.edge_m > clear_of_m - 1e-6);
+                    // Ground or terrace drawn through under the house is no open air.
+                    const bool level =
+                        panel.surface->kind == SurfaceKind::terrace || panel.surface->kind == SurfaceKind::ground;
+                    if (level && n.in_space.z_m < input_.to.z_m + 1.0 &&
+                        house_.covers({n.in_space.x_m, n.in_space.y_m}))
+                        n.usable = false;
                     if (begins && n.usable) start_ = nodes_.size();
                     nodes_.push_back(n);
                 }
@@ -268,6 +274,8 @@ class Outdoors {
                 add(out, n, state, RoutePointKind::roof_passage, {0.0, 0.0, -1.0}, 0.0);
             } else if (s.kind == SurfaceKind::wall) {
                 add(out, n, state, RoutePointKind::wall_passage, panels_[nodes_[n].panel].frame.normal * -1.0, 0.0);
+            } else if (house_.covers({nodes_[n].in_space.x_m, nodes_[n].in_space.y_m})) {
+                add(out, n, state, RoutePointKind::roof_passage, {0.0, 0.0, -1.0}, 0.0);  // a terrace on the house
             } else {
                 to_the_wall(out, n, state);
             }

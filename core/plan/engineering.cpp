@@ -180,7 +180,11 @@ void suggest_route(const Job& job, const Selection& with, pipework::Input& input
         plan.workings.push_back({"run.suggested",
                                  "Way of the run where none is drawn",
                                  "shortest way by length with bends and passages counted as metres",
-                                 {{"how", suggested.why}},
+                                 {{"how", suggested.why},
+                                  {"a bend counts as", fixed(pipework::bend_costs_m, 1) + " m"},
+                                  {"a roof passage", fixed(pipework::roof_passage_costs_m, 1) + " m"},
+                                  {"a wall passage", fixed(pipework::wall_passage_costs_m, 1) + " m"},
+                                  {"a floor", fixed(pipework::floor_passage_costs_m, 1) + " m"}},
                                  fixed(suggested.length_m, 2) + " m",
                                  "common practice, no published source",
                                  true});

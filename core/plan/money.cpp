@@ -5,6 +5,10 @@ namespace wg::plan::steps {
 void money(const Job& job, const Selection& with, Plan& plan) {
     parts::Input input;
     input.choice = *with.choice;
+    if (plan.run_suggested) {  // its passages are bought like those of a drawn one
+        for (const pipework::Leg& leg : plan.run.legs)
+            if (leg.ends_at != RoutePointKind::free) input.choice.route.push_back({"", leg.ends_at, leg.to, ""});
+    }
     input.collector = *with.collector;
     input.block = *with.block;
     input.cylinder = *with.cylinder;

@@ -9,6 +9,14 @@
 namespace wg::ui::paper {
 namespace {
 
+QString lagging_words(const pipework::Run& run) {
+    const QString suction = quantity(run.insulation_mm, QStringLiteral("mm"));
+    if (run.small_insulation_mm == run.insulation_mm) return QStringLiteral("%1 wall").arg(suction);
+    if (!(run.small_insulation_mm > 0.0)) return QStringLiteral("%1 wall on the suction tube").arg(suction);
+    return QStringLiteral("%1 wall on the suction tube, %2 on the small one")
+        .arg(suction, quantity(run.small_insulation_mm, QStringLiteral("mm")));
+}
+
 std::map<QString, QString> figures_of(const plan::Plan& plan) {
     const plan::Plan& p = plan;
     int points = 0;
@@ -36,7 +44,7 @@ std::map<QString, QString> figures_of(const plan::Plan& plan) {
         {QStringLiteral("method_steps"), steps},
         {QStringLiteral("screws"), QString::number(screws)},
         {QStringLiteral("grip"), quantity(p.fixing_method.screw_grip_mm, QStringLiteral("mm"))},
-        {QStringLiteral("insulation"), quantity(p.run.insulation_mm, QStringLiteral("mm"))},
+        {QStringLiteral("insulation"), lagging_words(p.run)},
         {QStringLiteral("liquid_od"), quantity(p.block.liquid_od_mm, QStringLiteral("mm"), 2)},
         {QStringLiteral("suction_od"), quantity(p.block.suction_od_mm, QStringLiteral("mm"), 2)},
         {QStringLiteral("torque_liquid"), torque(p.block.liquid_od_mm)},

@@ -100,7 +100,7 @@ const std::vector<StepText>& step_texts() {
         {Kind::section, u"Refrigerant lines"},
         {Kind::work,
          u"Uncoil both tubes by rolling along the floor, never by pulling the coil open. Insulate before bending: "
-         u"{insulation} wall, joints glued, no gaps.",
+         u"{insulation}, joints glued, no gaps.",
          u"A flattened tube starves the plate; a gap in the insulation drips on the ceiling below."},
         {Kind::work,
          u"Lay the run as drawn, bends with a bender, clips every 1.0 m level and 1.5 m upright. Caps stay on until "

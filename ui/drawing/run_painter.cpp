@@ -270,6 +270,11 @@ void lift(Pass& pass, double x) {
     if (std::abs(lift_units) < pass.letters.line() * 0.5) return;
     // Heights are true upright in this view, so the block's level below the collector lies straight under it.
     const QPointF level(collector.x(), collector.y() + lift_units);
+    const QString text = pass.plan.run.lift_m >= 0.0 ? u"lift %1"_s.arg(length_m(pass.plan.run.lift_m))
+                                                     : u"drop %1"_s.arg(length_m(-pass.plan.run.lift_m));
+    // Words that do not fit upright stand beside the line: it moves in by what they need.
+    const double wide = pass.letters.width(text) + pass.letters.line();
+    if (std::abs(lift_units) < wide) x -= std::max(0.0, wide - pass.letters.line() * 2.0);
     pass.painter.setPen(QPen(pass.theme.muted, pass.line(0.8), Qt::DashLine));
     pass.painter.drawLine(collector, level);
     pass.painter.drawLine(level, block);
@@ -277,8 +282,6 @@ void lift(Pass& pass, double x) {
     pass.painter.drawLine(collector, QPointF(x, collector.y()));
     pass.painter.drawLine(level, QPointF(x, level.y()));
     DimensionPen pen{&pass.letters, pass.theme.muted, pass.theme.text, QColor(), pass.line(1.0)};
-    const QString text = pass.plan.run.lift_m >= 0.0 ? u"lift %1"_s.arg(length_m(pass.plan.run.lift_m))
-                                                     : u"drop %1"_s.arg(length_m(-pass.plan.run.lift_m));
     pass.placer.keep_free(draw_dimension(pass.painter, {x, level.y()}, {x, collector.y()}, text, pen));
 }
 
@@ -320,8 +323,9 @@ void paint_run(QPainter& painter, const Job& job, const plan::Plan& plan, const 
     lift(pass, room.right() + lift_room * 0.7);
     pipe(pass);
     figures(pass);
-    const QString summary = u"Run %1 one way, %2 bends, %3 passages, %4 %5"_s.arg(
-        length_m(plan.run.length_m), QString::number(plan.run.bends), QString::number(plan.run.passages),
+    const QString summary = u"Run %1 one way, %2, %3, %4 %5"_s.arg(
+        length_m(plan.run.length_m), plan.run.bends == 1 ? u"1 bend"_s : u"%1 bends"_s.arg(plan.run.bends),
+        plan.run.passages == 1 ? u"1 passage"_s : u"%1 passages"_s.arg(plan.run.passages),
         plan.run.lift_m >= 0.0 ? u"lift"_s : u"drop"_s, length_m(std::abs(plan.run.lift_m)));
     letters.draw(painter, area.topLeft() + QPointF(line * 0.4, line * 0.3), Qt::AlignLeft | Qt::AlignTop, summary,
                  theme.text);

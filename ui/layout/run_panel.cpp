@@ -33,11 +33,12 @@ const RoutePoint* point_of(const JobSession* session, const std::string& id) {
 
 QString words_of(const plan::Plan& plan) {
     const pipework::Run& run = plan.run;
-    QString out = RunPanel::tr("Run %1 one way, %2 bends, %3 passages. Charge %4.")
-                      .arg(length_m(run.length_m))
-                      .arg(run.bends)
-                      .arg(run.passages)
-                      .arg(quantity(run.total_charge_kg, RunPanel::tr("kg"), 2));
+    QString out =
+        RunPanel::tr("Run %1 one way, %2, %3. Charge %4.")
+            .arg(length_m(run.length_m),
+                 run.bends == 1 ? RunPanel::tr("1 bend") : RunPanel::tr("%1 bends").arg(run.bends),
+                 run.passages == 1 ? RunPanel::tr("1 passage") : RunPanel::tr("%1 passages").arg(run.passages),
+                 quantity(run.total_charge_kg, RunPanel::tr("kg"), 2));
     if (plan.run_suggested) out = RunPanel::tr("No run drawn: figures follow a suggested way.") + u' ' + out;
     if (!run.oil.traps.empty())
         out += u' ' + (run.oil.traps.size() == 1 ? RunPanel::tr("1 oil trap.")

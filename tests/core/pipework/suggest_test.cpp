@@ -176,6 +176,37 @@ TEST(Suggest, a_cellar_is_reached_through_its_floor) {
     }));
 }
 
+TEST(Suggest, from_a_terrace_straight_to_the_wall_and_never_over_ground_under_the_house) {
+    Site site = house();
+    site.surfaces.push_back(plane("lawn", SurfaceKind::ground, 0, south_deg, {-5, -6, 0}, 20, 20));
+    SuggestInput in;
+    in.site = &site;
+    in.from_surface = "lawn";
+    in.from = {3.0, -3.0, 0.3};
+    in.to = {5.0, 4.0, 1.2};
+    in.ceiling_m = 2.4;
+    const Suggestion s = suggest_run(in);
+    ASSERT_TRUE(s.found) << s.why;
+    bool outdoors = true;
+    for (const Leg& leg : legs_of(in.from, s.route, in.to)) {
+        if (outdoors && !leg.outdoors) {
+            outdoors = false;
+            EXPECT_TRUE(leg.from.y_m < 0.06 || leg.from.x_m < 0.06 || leg.from.x_m > 9.94) << "at a wall";
+        }
+        const Point3 middle{0.5 * (leg.from.x_m + leg.to.x_m), 0.5 * (leg.from.y_m + leg.to.y_m), 0.0};
+        if (leg.outdoors) EXPECT_FALSE(middle.x_m > 0.1 && middle.x_m < 9.9 && middle.y_m > 0.1 && middle.y_m < 7.9);
+    }
+    EXPECT_FALSE(outdoors);
+    // A terrace on top of the house is left downwards.
+    site.surfaces = {plane("roof terrace", SurfaceKind::terrace, 0, south_deg, {1, 1, 3.2}, 8, 6)};
+    in.from_surface = "roof terrace";
+    in.from = {3.0, 3.0, 3.5};
+    const Suggestion down = suggest_run(in);
+    ASSERT_TRUE(down.found) << down.why;
+    EXPECT_TRUE(std::any_of(down.route.begin(), down.route.end(),
+                            [](const RoutePoint& p) { return p.kind == RoutePointKind::roof_passage; }));
+}
+
 TEST(Suggest, no_way_is_said_and_not_invented) {
     Site site = house();
     SuggestInput in = from_roof(site, {4, 1}, {5.0, 4.0, 1.2});

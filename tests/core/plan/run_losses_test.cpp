@@ -113,6 +113,7 @@ TEST_F(RunLosses, a_choice_without_a_route_is_planned_by_a_suggested_one_and_say
         EXPECT_EQ(find(drawn, "run.no-route"), nullptr);
         EXPECT_EQ(find(drawn, "run.bend-room"), nullptr) << find(drawn, "run.bend-room")->message;
         EXPECT_NEAR(drawn.run.length_m, plan.run.length_m, 1e-9);
+        EXPECT_EQ(drawn.figures.price_gross, plan.figures.price_gross) << "passages and all";
     }
 }
 

@@ -40,13 +40,14 @@ struct Panel : testing::Test {
 TEST_F(Panel, suggestion_is_one_step_with_points_of_their_own_that_can_be_moved) {
     const std::vector<RoutePoint> before = route();
     ASSERT_NE(button(QStringLiteral("Suggest a run")), nullptr);
+    const int steps = session.undo_stack().count();
     button(QStringLiteral("Suggest a run"))->click();
     ASSERT_NE(route(), before) << note()->text().toStdString();
     EXPECT_EQ(session.undo_stack().count(), steps + 1);
     for (const RoutePoint& point : route())
         EXPECT_EQ(point.id.size(), 36u);
     EXPECT_TRUE(note()->isVisibleTo(&panel));
-    EXPECT_TRUE(note()->text().contains(QLatin1String(" m with "))) << note()->text().toStdString();
+    EXPECT_TRUE(note()->text().startsWith(QLatin1String("Through the "))) << note()->text().toStdString();
     const std::string first = route().front().id;
     Point3 at = route().front().position;
     at.z_m += 0.1;
