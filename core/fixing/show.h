@@ -29,5 +29,8 @@ namespace wg::fixing {
 [[nodiscard]] std::string net_formula(const ActionRules& rules);
 /// From the plate's actions to the use of the worst point, part by part; profiles and ballast.
 void worst_workings(const Input& input, const Worked& worked, std::vector<Working>& out);
+void hold_workings(const Input& input, const Worked& worked, std::vector<Working>& out);
+/// How pull and shear go together in the parts there are.
+[[nodiscard]] std::string rules_of(const Resistance& resistance, bool ballast);
 
 }  // namespace wg::fixing

@@ -177,6 +177,21 @@ void fixing_reactions(benchmark::State& state) {
 }
 BENCHMARK(fixing_reactions)->Unit(benchmark::kMicrosecond);
 
+/// What the search for places asks of each: no words.
+void fixing_hold_of_a_place(benchmark::State& state) {
+    fixing::Input input;
+    input.site = site_with_six_obstacles();
+    input.surface = input.site.surfaces[0];
+    input.surface.rafters = {true, 0.1, 0.6, 0.06, 0.16};
+    input.placement = middle();
+    input.collector = plate();
+    input.method.coverings = {input.surface.covering};
+    input.placed = site::place(input.surface, 0.0, input.placement, input.collector);
+    for (auto _ : state)
+        benchmark::DoNotOptimize(fixing::hold_of(input));
+}
+BENCHMARK(fixing_hold_of_a_place)->Unit(benchmark::kMicrosecond);
+
 void layout_rules_with_a_move(benchmark::State& state) {
     const Site site = site_with_six_obstacles();
     Choice choice;

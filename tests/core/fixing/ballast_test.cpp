@@ -112,6 +112,24 @@ TEST(Ballast, AMissingFigureOrASlopeStops) {
     EXPECT_NE(find_code(fixed_up(in).findings, "fixing.ballast-slope"), nullptr);
 }
 
+// The figures that the working shows give the use it shows.
+TEST(Ballast, ItsWorkingCanBeRecalculated) {
+    const Outcome o = fixed_up(ballasted(60.0, 100.0));
+    const auto w =
+        std::find_if(o.workings.begin(), o.workings.end(), [](const Working& x) { return x.key == "fixing.ballast"; });
+    ASSERT_NE(w, o.workings.end());
+    double up = 0.0, level = 0.0, sliding = 0.0;
+    for (const auto& [name, value] : w->inputs) {
+        if (name.rfind("slides most", 0) == 0) {
+            up = std::stod(value.substr(2));
+            level = std::stod(value.substr(value.find(", H ") + 4));
+        }
+        if (name == "sliding") sliding = std::stod(value);
+    }
+    ASSERT_GT(level, 0.0);
+    EXPECT_NEAR(100.0 * level / (0.5 * (0.9 * 430.0 * gravity_m_s2 - up)), sliding, 1.0);
+}
+
 TEST(Ballast, TooLittleOfItIsMendedByWeight) {
     Input in = ballasted(45.0, 20.0);
     const Outcome o = fixed_up(in);
