@@ -21,6 +21,7 @@ std::string other_methods(const Input& input) {
         if (method.id == input.method.id || std::find(method.coverings.begin(), method.coverings.end(),
                                                       input.surface.covering) == method.coverings.end())
             continue;
+        if (method.needs_rafters && !input.surface.rafters.present) continue;  // nothing to screw into is known
         Input other = input;
         other.method = method;
         other.alternatives.clear();
@@ -63,7 +64,9 @@ FoundMove a_move(const Input& input, double now) {
             moved.placement.y_m += m.up_m;
             moved.placed =
                 site::place(moved.surface, moved.site.sketch_up_azimuth_deg, moved.placement, moved.collector);
-            if (!keeps_hard_rules(round, moved.placed.outline)) continue;
+            if (!keeps_hard_rules(round, moved.placed.outline) ||
+                !keeps_free_strip(round, moved.placed.outline, input.collector.clearance_m))
+                continue;
             const Hold hold = hold_of(moved);
             if (hold.stopped && hold.worst_utilisation <= 1.0) continue;  // stopped by something else
             if (hold.worst_utilisation >= best_use) continue;

@@ -132,10 +132,12 @@ class Pressures {
               {"the block's data ask for", bar(with_.block->test_pressure_bar)},
               {"with",
                "dry nitrogen only, regulator and relief on the bottle, block shut off, people away while it "
-               "rises; strength at least 10 minutes, then down to tightness"},
+               "rises"},
+              {"strength, 1.1 PS", bar(t.strength_bar) + ": above PS, the makers' works; on site only where the makers "
+                                                         "of collector and lines ask for it in writing"},
               {"holds for", "collector and lines joined on site; the maker's word goes first"},
               {"standing", standing_}},
-             "strength " + bar(t.strength_bar) + ", tightness " + bar(t.tightness_bar) + " gauge",
+             "tightness at " + bar(t.tightness_bar) + " gauge, never above " + bar(t.weakest_bar),
              "EN 378-2, 6.3 (from memory: check the edition)",
              !t.standstill_known});
     }
