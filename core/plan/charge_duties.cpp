@@ -77,7 +77,9 @@ void charge_duties(const Selection& with, Plan& plan) {
              "Sell the checks with the system and keep the record", duty.source);
     } else if (duty.fluorinated) {
         note("charge.no-leak-check",
-             is + ": no regular leak check below " + first_limit(duty) +
+             is +
+                 (duty.first_from > 0.0 ? ": no regular leak check below " + first_limit(duty)
+                                        : std::string(": the rule set names no leak check for it")) +
                  "; fitting, charging and recovery still take a certified person",
              "", duty.source);
     }
