@@ -184,17 +184,19 @@ std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const
 void draw_points_close_up(Flow& flow, const std::shared_ptr<const PaperInput>& input, const Surface& surface,
                           const DrawingScale& shown) {
     constexpr double air_m = 0.25;
+    constexpr double below_m = 0.45;  // the tubes and their words hang below the plate
     Extent extent;
     for (const plan::PlacementPlan& placed : input->plan.placements) {
         if (placed.surface_id != surface.id) continue;
         for (const Point2& p : placed.placed.outline) {
-            extent.take(p.x_m - air_m, p.y_m - air_m);
+            extent.take(p.x_m - air_m, p.y_m - below_m);
             extent.take(p.x_m + air_m, p.y_m + air_m);
         }
     }
     if (!extent.usable()) return;
     const auto scale = scale_that_fits(extent.width(), extent.height(), body_width, 110.0 * mm);
-    if (!scale || scale->denominator >= shown.denominator) return;
+    // A little larger is not worth a second drawing.
+    if (!scale || 3 * scale->denominator > 2 * shown.denominator) return;
     const DrawingScale used = *scale;
     const std::string surface_id = surface.id;
     flow.subheading(QStringLiteral("The points close up"));

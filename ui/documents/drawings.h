@@ -45,7 +45,7 @@ struct SurfacePicture {
 std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const PaperInput>& input,
                                          const Surface& surface, const SurfacePicture& what);
 /// The collectors of a surface alone with their points and numbers, larger than in the whole surface; nothing when that
-/// would not be larger than at `shown`, or when they lie too far apart.
+/// would not be much larger than at `shown`, or when they lie too far apart.
 void draw_points_close_up(Flow& flow, const std::shared_ptr<const PaperInput>& input, const Surface& surface,
                           const DrawingScale& shown);
 /// The site in plan under its heading: on this page where it does not get smaller for that, else on a page of its own.

@@ -344,7 +344,9 @@ namespace {
 /// How much the worst point uses, beside its number where there is room.
 void worst_words(Pass& pass, const Mark* worst, double radius) {
     if (worst == nullptr) return;
-    const QString words = u"worst, %1\u202f%"_s.arg(std::lround(worst->utilisation * 100.0));
+    // With the number: the words may find room only nearer to another point.
+    const QString words =
+        u"worst point %1: %2\u202f%"_s.arg(worst->number).arg(std::lround(worst->utilisation * 100.0));
     const QColor ink = colour_of(pass.theme, worst->utilisation);
     const auto place = pass.placer.place(worst->at, pass.bold.size(words), radius * 3.2);
     if (place.far) {

@@ -248,6 +248,29 @@ TEST(Papers, the_drill_schedule_gives_hole_torque_and_the_worst_point_by_shape_a
     EXPECT_TRUE(all_text(Paper::install_sheet, input).contains(QStringLiteral(" \u25a0")));
 }
 
+TEST(Papers, the_points_stand_close_up_at_a_larger_scale_than_the_whole_surface) {
+    PaperInput input = sample::input();
+    const auto scales = [](const PaperInput& of) {
+        std::pair<double, double> found{0.0, 0.0};  // whole surface, close up
+        for (const paper::Page& page : pages_of(Paper::install_sheet, of)) {
+            for (const paper::Picture& picture : page.pictures) {
+                if (picture.name.contains(QStringLiteral("points close up"))) found.second = picture.units_per_m;
+                if (picture.name.contains(QStringLiteral("seen face-on"))) found.first = picture.units_per_m;
+                EXPECT_LE(picture.frame.bottom(), paper::page_height - paper::margin);
+            }
+        }
+        return found;
+    };
+    const auto [whole, close] = scales(input);
+    EXPECT_GT(whole, 0.0);
+    EXPECT_GT(close, whole);
+    // A surface hardly larger than its collector is drawn large enough as it is.
+    input.job.site.surfaces.front().outline = {{1.9, 2.0}, {4.9, 2.0}, {4.9, 3.6}, {1.9, 3.6}};
+    input.job.site.surfaces.front().keep_outs.clear();
+    const auto [small, again] = scales(input);
+    EXPECT_TRUE(again == 0.0 || again >= 1.5 * small) << small << " " << again;
+}
+
 TEST(Papers, the_survey_sheet_prints_what_is_known_of_the_house_and_leaves_blanks_for_the_rest) {
     PaperInput input = sample::input();
     const QString blank = all_text(Paper::survey_sheet, input);
