@@ -39,7 +39,7 @@ struct Suggestion {
     double length_m = 0.0;
     int bends = 0;
     int passages = 0;
-    std::string why;  ///< how it goes and by what it was judged; when not found, what stands in the way
+    std::string why;  ///< how it goes and what was assumed; when not found, what stands in the way
 };
 
 /// Shortest by the costs above. Keeps out of rooms without pipes, keep-outs, obstacles and collectors; where the house
