@@ -166,13 +166,13 @@ void check_site_values(const Job& job, const Selection& with, Findings& findings
     if (!job.site.ground_snow_kn_m2) {
         const double by_rule = fixing::site_snow_kn_m2(job.site, actions);
         const bool fixed_value = actions.snow_rule == fixing::SnowRule::fixed;
-        findings.add(Severity::caution, Stage::visit, "site.snow-assumed", "",
-                     "The snow load on the ground is not entered; " + fixed(by_rule, 2) + " kN/m2 is " +
-                         (fixed_value ? "assumed"
-                                      : "taken from the rule set's region for " + fixed(job.site.location.altitude_m, 0) +
-                                            " m"),
-                     "Enter the value for the place from the national annex or map",
-                     fixed_value ? "EN 1991-1-3, 4.1" : "EN 1991-1-3:2003, annex C", with.rules->source);
+        findings.add(
+            Severity::caution, Stage::visit, "site.snow-assumed", "",
+            "The snow load on the ground is not entered; " + fixed(by_rule, 2) + " kN/m2 is " +
+                (fixed_value ? "assumed"
+                             : "taken from the rule set's region for " + fixed(job.site.location.altitude_m, 0) + " m"),
+            "Enter the value for the place from the national annex or map",
+            fixed_value ? "EN 1991-1-3, 4.1" : "EN 1991-1-3:2003, annex C", with.rules->source);
     }
 }
 

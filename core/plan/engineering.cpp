@@ -4,8 +4,8 @@
 #include "core/fixing/layout_rules.h"
 #include "core/heatpump/cycle.h"
 #include "core/plan/parts_of_plan.h"
-#include "core/season/schedule.h"
 #include "core/quantity/text.h"
+#include "core/season/schedule.h"
 
 namespace wg::plan::steps {
 namespace {

@@ -201,8 +201,13 @@ std::vector<WorkingGroup> grouped_workings(const plan::Plan& plan) {
             if (const auto same = std::find(rest.begin(), rest.end(), working); same != rest.end()) rest.erase(same);
             const Subject subject = subject_of(working.key);
             const bool own = subject == Subject::fixing;
+            // The collector's name stands in the group's title or beside the working here, not in its own title.
+            Working shown = working;
+            const std::string named = ": " + placement.label;
+            if (shown.title.size() > named.size() && shown.title.ends_with(named))
+                shown.title.resize(shown.title.size() - named.size());
             put(group_of(subject, own ? label : QString()),
-                {working, placement.placement_id, several || own ? label : QString()});
+                {std::move(shown), placement.placement_id, several || own ? label : QString()});
             if (working.key == "fixing.worst") worst = &working;
         }
         for (const fixing::FixingPoint& point : placement.fixing.points) {
