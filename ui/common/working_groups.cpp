@@ -146,7 +146,8 @@ std::optional<Subject> subject_of_code(const std::string& code) {
     if (room == "electrical" || room == "lightning" || room == "electrics" || room == "cable")
         return Subject::electrics;
     if (room == "water" || room == "loop" || room == "hygiene") return Subject::water;
-    if (room == "room" || room == "spot") return Subject::room;
+    if (room == "room" || room == "spot" || room == "charge" || room == "pressure" || room == "standstill")
+        return Subject::room;
     if (room == "pump" || room == "plate" || room == "heater" || room == "comfort" || room == "yield" ||
         room == "block")
         return Subject::yield;
@@ -172,11 +173,12 @@ WorkingSubject subject_of(const std::string& key) {
     if (room == "supply" || room == "electrical" || room == "electrics" || room == "lightning")
         return Subject::electrics;
     if (room == "water") return Subject::water;
-    if (room == "room" || room == "spot") return Subject::room;
+    if (room == "room" || room == "spot" || room == "charge" || room == "pressure") return Subject::room;
     if (room != "services") return Subject::other;
-    if (any_of_words(words, {"cable",      "breaker", "residual", "supply", "current",    "voltage", "electric",
-                             "electrical", "inrush",  "fault",    "earth",  "earthing",   "loop",    "surge",
-                             "lightning",  "fuse",    "phase",    "phases", "protection", "short",   "separation"}))
+    if (any_of_words(words,
+                     {"cable",  "breaker", "residual",   "supply",   "current",    "voltage", "electric",  "electrical",
+                      "inrush", "fault",   "earth",      "earthing", "loop",       "surge",   "lightning", "fuse",
+                      "phase",  "phases",  "protection", "short",    "separation", "bonding"}))
         return Subject::electrics;
     if (any_of_words(words, {"mass", "room", "charge", "floor", "leak", "air"})) return Subject::room;
     return Subject::water;

@@ -74,7 +74,7 @@ QString working_text(const Working& working, const QString& place) {
 
 WorkingView::WorkingView(QWidget* parent) : QDialog(parent) {
     setWindowTitle(tr("Workings"));
-    resize(880, 560);
+    resize(1040, 620);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(16, 16, 16, 16);
     column->setSpacing(8);
@@ -91,6 +91,7 @@ WorkingView::WorkingView(QWidget* parent) : QDialog(parent) {
     list_->setHeaderHidden(true);
     list_->setUniformRowHeights(true);
     list_->setIndentation(14);
+    list_->setTextElideMode(Qt::ElideMiddle);  // the end tells which collector
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->header()->setStretchLastSection(false);
     list_->header()->setSectionResizeMode(0, QHeaderView::Stretch);
@@ -99,7 +100,7 @@ WorkingView::WorkingView(QWidget* parent) : QDialog(parent) {
     text_->setAccessibleName(tr("Working"));
     split->addWidget(list_);
     split->addWidget(text_);
-    split->setSizes({400, 460});
+    split->setSizes({500, 500});
     column->addWidget(split, 1);
     count_ = new QLabel(this);
     count_->setProperty("role", QStringLiteral("muted"));
