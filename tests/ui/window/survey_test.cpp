@@ -224,8 +224,10 @@ class Survey : public testing::Test {
         list->setCurrentRow(0);
         person.press("Put the collector there");
         person.tab("Place");
-        person.type("From the left edge", "1.5");
+        // Height first: on a hip the left edge lies further in the higher the collector is, and the search may have put
+        // it anywhere.
         person.type("From the lower edge", "0.8");
+        person.type("From the left edge", "1.5");
     }
 
     std::unique_ptr<MainWindow> window_;
