@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/commissioning/checks.h"
+#include "core/commissioning/vacuum_curve.h"
 #include "core/quantity/constants.h"
 #include "core/quantity/text.h"
 
@@ -30,11 +31,6 @@ bool plausible_pressure(const Reading& r) {
 }
 bool plausible_temperature(double t_c) {
     return std::isfinite(t_c) && t_c > -60.0 && t_c < 120.0;
-}
-
-// WMO Guide No. 8 annex 4.B (Magnus), over water and over ice.
-double vapour_pressure_pa(double t_c) {
-    return t_c >= 0.0 ? 611.2 * std::exp(17.62 * t_c / (243.12 + t_c)) : 611.2 * std::exp(22.46 * t_c / (272.62 + t_c));
 }
 
 std::string bar(double value) {
@@ -187,7 +183,7 @@ Working vacuum_working(double level_pa, double after_pa, double cold_c) {
     w.inputs = {{"level", pascal(level_pa)},
                 {"after rise", pascal(after_pa)},
                 {"coldest part", fixed(cold_c, 1) + " deg C"},
-                {"vapour pressure there", pascal(vapour_pressure_pa(cold_c))},
+                {"vapour pressure there", pascal(water_vapour_pa(cold_c))},
                 {"500 micron", pascal(deep_vacuum_pa)}};
     w.result = "rise " + pascal(after_pa - level_pa);
     w.source = "EN 378-4 (270 Pa, from memory); vapour pressure: WMO Guide No. 8, annex 4.B";
@@ -195,7 +191,7 @@ Working vacuum_working(double level_pa, double after_pa, double cold_c) {
 }
 
 void judge_rise(Assessment& a, const Reading& level, const Reading& after, double cold_c) {
-    const double vapour_pa = vapour_pressure_pa(cold_c);
+    const double vapour_pa = water_vapour_pa(cold_c);
     const std::string words =
         pascal(level.value) + " rose to " + pascal(after.value) + ", coldest part " + fixed(cold_c, 1) + " deg C";
     if (after.value < 0.9 * level.value) {

@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "core/commissioning/hold.h"
-#include "core/commissioning/nitrogen.h"
+#include "core/heatpump/moist_air.h"
 #include "core/quantity/constants.h"
 
 namespace wg::commissioning {
@@ -97,7 +97,7 @@ double VacuumResult::at(double minutes) const noexcept {
 }
 
 double water_vapour_pa(double t_c) noexcept {
-    return t_c >= 0.0 ? 611.2 * std::exp(17.62 * t_c / (243.12 + t_c)) : 611.2 * std::exp(22.46 * t_c / (272.62 + t_c));
+    return t_c >= 0.0 ? heatpump::vapour_pressure_over_water_pa(t_c) : heatpump::vapour_pressure_over_ice_pa(t_c);
 }
 
 VacuumResult judge(const VacuumTest& test) {
@@ -156,11 +156,9 @@ VacuumResult judge(const VacuumTest& test) {
     const double level = r.settle_min > 0.0 ? r.levels_at_pa : r.end_pa;
     if (r.end_pa <= test.limit_pa && !(rises_on && r.at(2.0 * span) > test.limit_pa)) {
         r.verdict = VacuumVerdict::dry_and_tight;
-    } else if (rises_on) {
-        r.verdict = VacuumVerdict::leak;
-    } else if (std::fabs(level - r.vapour_pa) <= vapour_band * r.vapour_pa) {
+    } else if (!rises_on && std::fabs(level - r.vapour_pa) <= vapour_band * r.vapour_pa) {
         r.verdict = VacuumVerdict::moisture;
-    } else if (level < r.vapour_pa) {
+    } else if (!rises_on && level < r.vapour_pa) {
         r.verdict = VacuumVerdict::outgassing;
     } else {
         r.verdict = VacuumVerdict::leak;

@@ -270,12 +270,13 @@ class Outdoors {
                 if (best_[n * ways + way] < best_[state]) state = n * ways + way;
             if (!std::isfinite(best_[state]) || is_shut(n)) continue;
             const Surface& s = *panels_[nodes_[n].panel].surface;
-            if (s.kind == SurfaceKind::roof) {
+            const bool over_house =  // a roof, or a terrace on the house
+                s.kind == SurfaceKind::roof ||
+                (s.kind != SurfaceKind::wall && house_.covers({nodes_[n].in_space.x_m, nodes_[n].in_space.y_m}));
+            if (over_house) {
                 add(out, n, state, RoutePointKind::roof_passage, {0.0, 0.0, -1.0}, 0.0);
             } else if (s.kind == SurfaceKind::wall) {
                 add(out, n, state, RoutePointKind::wall_passage, panels_[nodes_[n].panel].frame.normal * -1.0, 0.0);
-            } else if (house_.covers({nodes_[n].in_space.x_m, nodes_[n].in_space.y_m})) {
-                add(out, n, state, RoutePointKind::roof_passage, {0.0, 0.0, -1.0}, 0.0);  // a terrace on the house
             } else {
                 to_the_wall(out, n, state);
             }
