@@ -70,6 +70,12 @@ class Checker {
     void text_if_any(const char* key, const std::string& value) { text(key, value); }
     void true_if_set(const char* key, bool value) { boolean(key, value); }
     void uuid_if_any(const char* key, const std::string& value) { uuid(key, value, may_be_empty); }
+    void date_if_any(const char* key, const std::string& value) { date(key, value); }
+    void sha256_if_any(const char* key, const std::string& value) { sha256(key, value, may_be_empty); }
+    template <class I>
+    void integer_unless(const char* key, I value, std::int64_t low, std::int64_t high, std::int64_t) {
+        integer(key, value, low, high);
+    }
     void number_unless(const char* key, double value, Range range, double) { number(key, value, range); }
     void outline(const char* key, const std::vector<Point2>& value, Presence p) {
         check_outline(problems_, at(key), value, p);

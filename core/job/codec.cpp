@@ -136,6 +136,12 @@ class Reader {
     void text_if_any(const char* key, std::string& value) { text(key, value); }
     void true_if_set(const char* key, bool& value) { boolean(key, value); }
     void uuid_if_any(const char* key, std::string& value) { uuid(key, value, may_be_empty); }
+    void date_if_any(const char* key, std::string& value) { date(key, value); }
+    void sha256_if_any(const char* key, std::string& value) { sha256(key, value, may_be_empty); }
+    template <class I>
+    void integer_unless(const char* key, I& value, std::int64_t low, std::int64_t high, std::int64_t) {
+        integer(key, value, low, high);
+    }
     void number_unless(const char* key, double& value, Range range, double) { number(key, value, range); }
     void outline(const char* key, std::vector<Point2>& value, Presence presence) {
         const Path path = at(key);
@@ -298,6 +304,13 @@ class Writer {
         text(key, value);
     }
     void uuid_if_any(const char* key, const std::string& value) { text_if_any(key, value); }
+    void date_if_any(const char* key, const std::string& value) { text_if_any(key, value); }
+    void sha256_if_any(const char* key, const std::string& value) { text_if_any(key, value); }
+    template <class I>
+    void integer_unless(const char* key, I value, std::int64_t low, std::int64_t high, std::int64_t usual) {
+        if (static_cast<std::int64_t>(value) == usual) return left_out_.push_back(key);
+        integer(key, value, low, high);
+    }
     void true_if_set(const char* key, bool value) {
         if (!value) return left_out_.push_back(key);
         boolean(key, value);
@@ -404,6 +417,25 @@ std::string content_sha256(const Job& job) {
     for (const char* key : {"revision", "changed_at", "base_sha256", "base_revision"})
         tree.erase(key);
     return sha256_hex(dumped(tree, -1));
+}
+
+std::string reading_sha256(const Reading& entry) {
+    json tree = Writer::written(entry);
+    tree.erase("sha256");
+    return sha256_hex(dumped(tree, -1));
+}
+
+std::string plan_mark(const Job& job) {
+    json tree = job_tree(job);
+    // What comes after the plan, and what is only kept beside it.
+    for (const char* key : {"revision", "created_at", "changed_at", "base_sha256", "base_revision", "state", "record",
+                            "photographs", "notes", "aftercare"})
+        tree.erase(key);
+    std::string digits = sha256_hex(dumped(tree, -1)).substr(0, 8);
+    for (char& c : digits) {
+        if (c >= 'a' && c <= 'f') c = static_cast<char>(c - 'a' + 'A');
+    }
+    return digits.substr(0, 4) + '-' + digits.substr(4);
 }
 
 }  // namespace wg

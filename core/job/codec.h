@@ -27,4 +27,12 @@ namespace wg {
 /// `base_revision`: equal content, equal hash.
 [[nodiscard]] std::string content_sha256(const Job& job);
 
+/// SHA-256 of one entry's JSON without its field `sha256`: what the chain of the record rests on.
+[[nodiscard]] std::string reading_sha256(const Reading& entry);
+
+/// What a print of the plan is told by, e.g. "3FA9-07B2": the first 8 digits of the SHA-256 of all that a plan is made
+/// from, so without record, photographs, notes, state and revision. It changes with any change of the plan, and only
+/// then.
+[[nodiscard]] std::string plan_mark(const Job& job);
+
 }  // namespace wg

@@ -7,6 +7,7 @@
 #include "core/job/field_rules.h"
 #include "core/job/house_fields.h"
 #include "core/job/job.h"
+#include "core/job/record_fields.h"
 
 namespace wg::job_fields {
 
@@ -50,7 +51,6 @@ inline constexpr Range size{0.0, max_coordinate_m};
 inline constexpr Range share{0.0, 1.0};
 /// Of a length that has to be there: a millimetre at least.
 inline constexpr Range extent{0.001, max_coordinate_m};
-inline constexpr Range any_amount{-1e12, 1e12};
 inline constexpr std::size_t max_windows = 24;
 inline constexpr std::size_t max_buildings = 100;
 inline constexpr std::size_t max_underlays = 20;
@@ -416,20 +416,6 @@ void describe(Io& io, typename Io::template Ref<Choice> c) {
 }
 
 template <class Io>
-void describe(Io& io, typename Io::template Ref<Reading> r) {
-    io.uuid("id", r.id, needed);
-    io.word("kind", r.kind, needed);
-    io.instant("taken_at", r.taken_at, needed);
-    io.text("taken_by", r.taken_by);
-    io.text("instrument", r.instrument);
-    io.number("value", r.value, any_amount);
-    io.optional_number("second_value", r.second_value, any_amount);
-    io.text("note", r.note);
-    io.uuid("corrects_id", r.corrects_id, may_be_empty);
-    io.extra(r.extra_json);
-}
-
-template <class Io>
 void describe(Io& io, typename Io::template Ref<PhotoMark> m) {
     io.uuid("id", m.id, needed);
     io.word("kind", m.kind);
@@ -476,6 +462,8 @@ void describe(Io& io, typename Io::template Ref<Job> j) {
     io.list("choices", j.choices);
     io.uuid("chosen_choice_id", j.chosen_choice_id, may_be_empty);
     io.list("record", j.record);
+    io.object_if_other("limits", j.limits);
+    io.object_if_other("aftercare", j.aftercare);
     io.list("photographs", j.photographs);
     io.text("notes", j.notes);
     io.extra(j.extra_json);

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "core/job/house.h"
+#include "core/job/record.h"
 #include "core/quantity/geometry.h"
 
 namespace wg {
@@ -427,39 +428,7 @@ struct Choice {
     friend bool operator==(const Choice&, const Choice&) = default;
 };
 
-// ---------------------------------------------------------------------------------------------- the record
-
-enum class ReadingKind {
-    pressure_hold_start,  ///< value: bar gauge; second: gas temperature, deg C
-    pressure_hold_end,    ///< the same
-    vacuum_level,         ///< value: Pa absolute, at the end of evacuation; second: coldest part, deg C
-    vacuum_after_rise,    ///< value: Pa absolute, after valve-off; second: coldest part, deg C
-    charge_added,         ///< value: kg weighed in
-    suction_temperature,
-    discharge_temperature,
-    supply_current,     ///< value: A
-    water_temperature,  ///< value: deg C
-    outdoor_temperature,
-    insulation_resistance,  ///< value: MOhm
-    earth_resistance,       ///< value: ohm
-    residual_current_trip,  ///< value: ms at rated residual current
-    remark,
-};
-
-/// One entry of the record. Append-only: a correction is a new entry that names the old one.
-struct Reading {
-    std::string id;
-    ReadingKind kind = ReadingKind::remark;
-    std::string taken_at;  ///< ISO 8601 with offset
-    std::string taken_by;
-    std::string instrument;
-    double value = 0.0;
-    std::optional<double> second_value;
-    std::string note;
-    std::string corrects_id;  ///< empty: an entry of its own
-    std::string extra_json;
-    friend bool operator==(const Reading&, const Reading&) = default;
-};
+// ------------------------------------------------------------------------------------ photographs and the whole
 
 enum class MarkKind { arrow, text };
 
@@ -511,6 +480,8 @@ struct Job {
     std::vector<Choice> choices;
     std::string chosen_choice_id;
     std::vector<Reading> record;
+    AcceptanceLimits limits;
+    AftercareTerms aftercare;
     std::vector<Photograph> photographs;
     std::string notes;
     std::string extra_json;

@@ -221,27 +221,6 @@ const std::vector<Word<RoutePointKind>>& words<RoutePointKind>() {
 }
 
 template <>
-const std::vector<Word<ReadingKind>>& words<ReadingKind>() {
-    static const std::vector<Word<ReadingKind>> list = {
-        {ReadingKind::pressure_hold_start, "pressure_hold_start", "pressure hold, start"},
-        {ReadingKind::pressure_hold_end, "pressure_hold_end", "pressure hold, end"},
-        {ReadingKind::vacuum_level, "vacuum_level", "evacuation, level reached"},
-        {ReadingKind::vacuum_after_rise, "vacuum_after_rise", "evacuation, level after closing the valve"},
-        {ReadingKind::charge_added, "charge_added", "charge added"},
-        {ReadingKind::suction_temperature, "suction_temperature", "suction temperature"},
-        {ReadingKind::discharge_temperature, "discharge_temperature", "discharge temperature"},
-        {ReadingKind::supply_current, "supply_current", "supply current"},
-        {ReadingKind::water_temperature, "water_temperature", "water temperature"},
-        {ReadingKind::outdoor_temperature, "outdoor_temperature", "outdoor temperature"},
-        {ReadingKind::insulation_resistance, "insulation_resistance", "insulation resistance"},
-        {ReadingKind::earth_resistance, "earth_resistance", "earth resistance"},
-        {ReadingKind::residual_current_trip, "residual_current_trip", "residual-current device, trip time"},
-        {ReadingKind::remark, "remark", "remark"},
-    };
-    return list;
-}
-
-template <>
 const std::vector<Word<JobState>>& words<JobState>() {
     static const std::vector<Word<JobState>> list = {
         {JobState::visit, "visit", "visit"},       {JobState::planning, "planning", "planning"},

@@ -73,6 +73,10 @@ const std::vector<Word<RoutePointKind>>& words<RoutePointKind>();
 template <>
 const std::vector<Word<ReadingKind>>& words<ReadingKind>();
 template <>
+const std::vector<Word<Occasion>>& words<Occasion>();
+template <>
+const std::vector<Word<PlateState>>& words<PlateState>();
+template <>
 const std::vector<Word<JobState>>& words<JobState>();
 
 template <class E>

@@ -47,6 +47,16 @@ void aftercare(const Job& job, const Selection& with, Plan& plan) {
     expected.extra_charge_kg = plan.run.extra_charge_kg;
     expected.rated_current_a = with.block->max_current_a;
     expected.set_point_c = job.demand.set_point_c;
+    expected.standstill_bar = plan.pressure_tests.standstill_known ? plan.pressure_tests.standstill_bar : 0.0;
+    expected.factory_charge_kg = with.block->charge_kg;
+    expected.limits = job.limits;
+    expected.earthing = job.site.electrics.earthing;
+    expected.plan_revision = job.revision;
+    expected.plan_mark = plan.plan_mark;
+    if (job.demand.hygiene.rule != HygieneRule::none) {
+        expected.hygiene_target_c = job.demand.hygiene.target_c;
+        expected.hygiene_every_days = job.demand.hygiene.rule == HygieneRule::daily ? 1.0 : 7.0;
+    }
     // Plates stand outdoors; of the lines, the part before the first passage is taken as outdoors.
     const double plates_l = with.collector->volume_l * static_cast<double>(plan.placements.size());
     const auto bore_l_per_m = [](double od_mm) {
@@ -61,7 +71,10 @@ void aftercare(const Job& job, const Selection& with, Plan& plan) {
     }
     const double lines_l = litre_per_m * plan.run.length_m;
     const double total_l = plates_l + lines_l;
-    if (total_l > 0.0) expected.volume_outdoors = (plates_l + litre_per_m * outdoors_m) / total_l;
+    if (total_l > 0.0) {
+        expected.tested_volume_l = total_l;
+        expected.volume_outdoors = (plates_l + litre_per_m * outdoors_m) / total_l;
+    }
 
     plan.assessments = commissioning::assess(job.record, expected);
     for (const ServiceRule& rule : with.rules->service) {

@@ -52,6 +52,7 @@ void identify(const Job& job, const steps::Selection& with, Plan& plan) {
     plan.title = job.title;
     plan.job_revision = job.revision;
     plan.content_sha256 = content_sha256(job);
+    plan.plan_mark = plan_mark(job);
     plan.choice_id = with.choice->id;
     plan.choice_label = with.choice->label;
     plan.collector = *with.collector;

@@ -101,6 +101,7 @@ struct Plan {
     std::string title;
     std::int64_t job_revision = 0;
     std::string content_sha256;  ///< of the job's content that was planned
+    std::string plan_mark;       ///< plan_mark() of the job: prints are told apart by it
     bool invented = false;       ///< demonstration data somewhere in it
     std::string choice_id;
     std::string choice_label;
@@ -135,6 +136,7 @@ struct Plan {
     ChargeDuty duty;
     commissioning::Expected expected;
     std::vector<commissioning::Assessment> assessments;
+    std::vector<commissioning::MonthForecast> forecasts;  ///< of all months, or none: a quick plan, no pump that runs
     std::vector<ServiceDue> service;
     Figures figures;
     std::vector<Finding> findings;  ///< sorted, worst first

@@ -241,6 +241,7 @@ std::string plan_to_json(const Plan& plan) {
                   {"title", plan.title},
                   {"revision", plan.job_revision},
                   {"content_sha256", plan.content_sha256},
+                  {"plan_mark", plan.plan_mark},
                   {"invented", plan.invented}};
     out["choice"] = {{"id", plan.choice_id},
                      {"label", plan.choice_label},

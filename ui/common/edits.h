@@ -32,8 +32,11 @@ void set_notes(JobSession& session, const std::string& notes, const QString& mer
 void set_weather(JobSession& session, const std::string& climate_id);
 void set_rule_set(JobSession& session, const std::string& rule_set_id);
 void set_price_list(JobSession& session, const std::string& price_list_id);
-/// Adds to the record with a fresh id; returns it. The record only grows: to correct, name the entry in corrects_id.
+/// Adds to the record with a fresh id; returns it. The record only grows, and undo does not take an entry back: to
+/// correct, name the entry in corrects_id.
 std::string append_reading(JobSession& session, Reading reading);
+void set_limits(JobSession& session, const AcceptanceLimits& limits);
+void set_aftercare_terms(JobSession& session, const AftercareTerms& terms, const QString& merge_key = {});
 std::string add_photograph(JobSession& session, Photograph photograph);
 void set_photograph_caption(JobSession& session, const std::string& photograph_id, const std::string& caption);
 void remove_photograph(JobSession& session, const std::string& photograph_id);

@@ -58,12 +58,7 @@ void set_price_list(JobSession& session, const std::string& price_list_id) {
 }
 
 std::string append_reading(JobSession& session, Reading reading) {
-    reading.id = new_id();
-    const std::string id = reading.id;
-    const QString what =
-        reading.corrects_id.empty() ? QObject::tr("Enter a reading") : QObject::tr("Correct a reading");
-    session.edit(what, [&](Job& job) { job.record.push_back(reading); });
-    return id;
+    return session.append(std::move(reading));
 }
 
 std::string add_photograph(JobSession& session, Photograph photograph) {
@@ -77,6 +72,15 @@ void set_photograph_caption(JobSession& session, const std::string& photograph_i
     session.edit(QObject::tr("Change a caption"), [&](Job& job) {
         if (Photograph* photograph = with_id(job.photographs, photograph_id)) photograph->caption = caption;
     });
+}
+
+void set_limits(JobSession& session, const AcceptanceLimits& limits) {
+    session.edit(QObject::tr("Change the limits"), [&](Job& job) { job.limits = limits; });
+}
+
+void set_aftercare_terms(JobSession& session, const AftercareTerms& terms, const QString& merge_key) {
+    session.edit(
+        QObject::tr("Change warranty or contract"), [&](Job& job) { job.aftercare = terms; }, merge_key);
 }
 
 void remove_photograph(JobSession& session, const std::string& photograph_id) {

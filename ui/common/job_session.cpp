@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "core/job/codec.h"
+#include "core/job/record_chain.h"
+#include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/snapshot_command.h"
 
@@ -14,6 +17,11 @@ void copy_bookkeeping(const Job& from, Job& to) {
     to.changed_at = from.changed_at;
     to.base_sha256 = from.base_sha256;
     to.base_revision = from.base_revision;
+}
+
+/// The record only grows, by append(); edits, undo and redo go past it.
+void keep_record(const Job& from, Job& to) {
+    to.record = from.record;
 }
 
 /// The quick plan with the yearly figures of an earlier full plan, so that screens need not go blank.
@@ -101,6 +109,7 @@ void JobSession::edit(const QString& what, const std::function<void(Job&)>& chan
     Job changed = job_;
     change(changed);
     copy_bookkeeping(job_, changed);
+    keep_record(job_, changed);
     if (changed == job_) return;
     // Only this class pushes, and only commands of this kind.
     const auto* last = static_cast<const SnapshotCommand*>(undo_.command(undo_.index() - 1));
@@ -110,6 +119,7 @@ void JobSession::edit(const QString& what, const std::function<void(Job&)>& chan
     if (last != nullptr && last->after()->whole() != nullptr) {
         Job reached = *last->after()->whole();
         copy_bookkeeping(job_, reached);
+        keep_record(job_, reached);
         if (reached == job_) before = last->after();
     }
     if (before == nullptr) before = std::make_shared<JobSnapshot>(job_);
@@ -120,6 +130,34 @@ void JobSession::edit(const QString& what, const std::function<void(Job&)>& chan
         static_cast<SnapshotCommand*>(old)->pack();
     }
     continues_step_ = false;
+}
+
+std::string JobSession::append(Reading entry) {
+    entry.id = new_id();
+    entry.plan_revision = job_.revision;
+    entry.plan_mark = plan_mark(job_);
+    std::string id = entry.id;
+    take_entries({chained(std::move(entry), job_.record)});
+    return id;
+}
+
+void JobSession::bring_back(const Job& kept, const QString& what) {
+    std::vector<Reading> missing;
+    for (const Reading& entry : kept.record) {
+        const auto same = [&entry](const Reading& r) { return r.id == entry.id; };
+        if (std::none_of(job_.record.begin(), job_.record.end(), same)) missing.push_back(entry);
+    }
+    if (!missing.empty()) take_entries(std::move(missing));
+    edit(what, [&kept](Job& job) { job = kept; });
+}
+
+void JobSession::take_entries(std::vector<Reading> entries) {
+    end_merge();
+    for (Reading& entry : entries)
+        job_.record.push_back(std::move(entry));
+    replan();
+    Q_EMIT job_changed();
+    Q_EMIT saved_changed();
 }
 
 void JobSession::end_merge() {
@@ -142,6 +180,7 @@ void JobSession::replace_job(const Job& job) {
     Job next = job;
     // Undo brings back what the user had, not the revision: the store would take that for somebody else's save.
     copy_bookkeeping(job_, next);
+    keep_record(job_, next);
     job_ = std::move(next);
     remember_earlier_plan();
     const std::string shown = current_choice_id_;

@@ -58,6 +58,13 @@ class JobSession : public QObject {
     /// Ends merging: the next edit with the same key starts a new step.
     void end_merge();
 
+    /// Adds to the record: at once and for good. Undo and redo leave the record alone, since it only grows. Sets id,
+    /// the plan's revision and mark, and the link to the entry before. Returns the id.
+    std::string append(Reading entry);
+    /// Takes over what was kept of this job but not saved: the entries of its record that this one lacks for good, the
+    /// rest as one undo step.
+    void bring_back(const Job& kept, const QString& what);
+
     /// Takes over the revision and time that the store gave at saving; not undoable.
     void mark_saved(const Job& stored);
     [[nodiscard]] bool dirty() const;
@@ -73,6 +80,7 @@ class JobSession : public QObject {
     friend class SnapshotCommand;
     void replace_job(const Job& job);
     void replan();
+    void take_entries(std::vector<Reading> entries);
     void remember_earlier_plan();
     void take_quick(const PlanAnswer& answer);
     void take_full(const PlanAnswer& answer);

@@ -22,12 +22,25 @@ struct Firm {
     bool invented = false;
 };
 
+enum class PageForm { a4, letter };
+enum class Language { english, spanish, german };
+
+/// How a paper is to look; what it says stays the same.
+struct PaperLook {
+    PageForm form = PageForm::a4;
+    bool large_print = false;      ///< nothing below 14 pt instead of 9 pt
+    bool black_and_white = false;  ///< no tints and no colours
+    Language language = Language::english;
+    friend bool operator==(const PaperLook&, const PaperLook&) = default;
+};
+
 struct PaperInput {
     Job job;
     plan::Plan plan;
     Firm firm;
     QDate printed_on;
     bool unsaved = false;  ///< the job was changed since the revision named: papers say so
+    PaperLook look;
 };
 
 /// Number of pages and the text on each, in reading order: what tests look at.

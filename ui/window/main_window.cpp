@@ -122,10 +122,10 @@ void MainWindow::bring_back_unsaved() {
         return;
     }
     if (!kept.value()) return;
-    session_->edit(tr("Bring back what was not saved"), [&](Job& job) { job = kept.value()->job; });
+    session_->bring_back(kept.value()->job, tr("Bring back what was not saved"));
     session_->end_merge();
     notice().add(Mark::note, tr("The program ended before the last edits of %1 were saved. They are back; undo takes "
-                                "them away again.")
+                                "them away again, entries of the record aside.")
                                  .arg(day(kept.value()->kept_at)));
 }
 

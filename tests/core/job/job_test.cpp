@@ -71,7 +71,9 @@ TEST(Words, EveryEnumeratorHasOneKeyAndOneText) {
     expect_words_whole<Fuel>(5);
     expect_words_whole<Hand>(2);
     expect_words_whole<RoutePointKind>(4);
-    expect_words_whole<ReadingKind>(14);
+    expect_words_whole<ReadingKind>(41);
+    expect_words_whole<Occasion>(3);
+    expect_words_whole<PlateState>(4);
     expect_words_whole<JobState>(7);
 }
 

@@ -174,13 +174,13 @@ inline Job sample_job() {
     job.chosen_choice_id = on_roof.id;
 
     job.record = {{id(60), ReadingKind::pressure_hold_start, "2027-04-12T08:00:00+02:00", "M. Reyes", "gauge G-07",
-                   15.0, 11.5, "", "", ""},
+                   15.0, 11.5, "", ""},
                   {id(61), ReadingKind::pressure_hold_end, "2027-04-12T09:00:00+02:00", "M. Reyes", "gauge G-07", 14.5,
-                   12.0, "typed wrongly", "", ""},
+                   12.0, "typed wrongly", ""},
                   {id(62), ReadingKind::pressure_hold_end, "2027-04-12T09:02:00+02:00", "M. Reyes", "gauge G-07", 15.02,
-                   12.0, "", id(61), ""},
+                   12.0, "", id(61)},
                   {id(63), ReadingKind::remark, "2027-04-12T09:30:00+02:00", "M. Reyes", "", 0.0, std::nullopt,
-                   "client shown the valve", "", ""}};
+                   "client shown the valve", ""}};
     Photograph photograph;
     photograph.id = id(70);
     photograph.sha256 = std::string(64, 'a');

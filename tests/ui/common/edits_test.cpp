@@ -4,6 +4,8 @@
 
 #include <QRegularExpression>
 
+#include "core/job/codec.h"
+#include "core/job/record_chain.h"
 #include "core/site/geometry.h"
 #include "tests/ui/common/sample.h"
 #include "ui/common/format.h"
@@ -167,6 +169,44 @@ TEST_F(Edits, readings_are_only_ever_added) {
     ASSERT_EQ(session_.job().record.size(), 2U);
     EXPECT_DOUBLE_EQ(session_.job().record[0].value, 4.2);
     EXPECT_EQ(session_.job().record[1].corrects_id, first);
+    EXPECT_TRUE(check_chain(session_.job().record).whole());
+    EXPECT_EQ(session_.job().record[1].previous_sha256, session_.job().record[0].sha256);
+    EXPECT_EQ(session_.job().record[0].plan_mark, plan_mark(session_.job()));
+}
+
+TEST_F(Edits, undo_and_redo_leave_the_record_alone) {
+    set_notes(session_, "before");
+    append_reading(session_, Reading{});
+    set_title(session_, "Another title");
+    append_reading(session_, Reading{});
+    session_.undo_stack().undo();
+    session_.undo_stack().undo();
+    EXPECT_EQ(session_.job().record.size(), 2U);
+    EXPECT_NE(session_.job().title, "Another title");
+    session_.undo_stack().redo();
+    EXPECT_EQ(session_.job().record.size(), 2U);
+    EXPECT_TRUE(session_.dirty());
+    // Nor can an edit reach it.
+    session_.edit(QStringLiteral("Tamper"), [](Job& job) {
+        job.record.clear();
+        job.title = "Tampered";
+    });
+    EXPECT_EQ(session_.job().record.size(), 2U);
+}
+
+TEST_F(Edits, entries_kept_but_not_saved_come_back_for_good) {
+    Job kept = session_.job();
+    kept.title = "Kept";
+    Reading entry;
+    entry.id = new_id();
+    entry.taken_at = "2027-06-21T12:00:00Z";
+    kept.record.push_back(chained(entry, {}));
+    session_.bring_back(kept, QStringLiteral("Bring back"));
+    ASSERT_EQ(session_.job().record.size(), 1U);
+    EXPECT_EQ(session_.job().title, "Kept");
+    session_.undo_stack().undo();
+    EXPECT_NE(session_.job().title, "Kept");
+    EXPECT_EQ(session_.job().record.size(), 1U);
 }
 
 }  // namespace

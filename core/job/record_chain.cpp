@@ -1,0 +1,48 @@
+#include "core/job/record_chain.h"
+
+#include <set>
+
+#include "core/job/codec.h"
+
+namespace wg {
+
+Reading chained(Reading entry, const std::vector<Reading>& record) {
+    entry.previous_sha256 = record.empty() ? std::string() : record.back().sha256;
+    entry.sha256 = reading_sha256(entry);
+    return entry;
+}
+
+ChainReport check_chain(const std::vector<Reading>& record) {
+    ChainReport report;
+    std::set<std::string> seen;
+    const auto broken = [&](std::size_t index, const char* what) {
+        report.breaks.push_back({index, record[index].id, what});
+    };
+    for (std::size_t i = 0; i < record.size(); ++i) {
+        const Reading& entry = record[i];
+        if (entry.sha256.empty()) {
+            if (report.chained > 0) {
+                broken(i, "stands after chained entries and has no hash: it was put in, or its hash was taken out");
+            } else {
+                ++report.older;
+            }
+            continue;
+        }
+        if (reading_sha256(entry) != entry.sha256) {
+            broken(i, "is not what was entered: its content and its hash do not belong together");
+        }
+        if (report.chained == 0) {
+            if (!entry.previous_sha256.empty()) broken(i, "names an entry before it that is gone");
+        } else if (entry.previous_sha256.empty()) {
+            broken(i, "starts a second chain: it was put in, or what stood before it was taken out");
+        } else if (seen.count(entry.previous_sha256) == 0) {
+            broken(i, "names an entry before it that is gone or was altered");
+        }
+        ++report.chained;
+        seen.insert(entry.sha256);
+        report.head = entry.sha256;
+    }
+    return report;
+}
+
+}  // namespace wg
