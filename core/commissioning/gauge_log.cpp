@@ -158,7 +158,7 @@ class LogReader {
             else
                 aside(names[i].text);
         }
-        while (columns_.size() > 1 && columns_.back().name.empty())
+        while (columns_.size() > 1 && columns_.back().name.empty() && columns_.back().holds == Holds::unknown)
             columns_.pop_back();
         // A date without a clock beside it holds both.
         if (time_ == none && date_ != none && elapsed_ == none) {

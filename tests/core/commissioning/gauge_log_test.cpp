@@ -126,6 +126,14 @@ TEST(GaugeLog, units_are_their_definitions) {
     }
 }
 
+TEST(GaugeLog, separators_at_the_end_of_lines_and_a_column_named_by_its_unit_alone) {
+    EXPECT_EQ(read("time (s);P (Pa);;\n0;50;;\n1;51;\n2;52\n").points.size(), 3U);
+    // A find of the fuzzer: the last column has a unit below, but no name.
+    const GaugeLog log = read("time,\ns,psia\n0,10\n1,20\n");
+    ASSERT_EQ(log.points.size(), 2U);
+    EXPECT_NEAR(*log.points[1].absolute_pa, 137895.14586, 1e-4);
+}
+
 TEST(GaugeLog, a_clock_goes_past_midnight_once_and_never_back) {
     const GaugeLog log = read("time,P (Pa)\n23:58,50\n23:59,51\n00:01,52\n08:00,60\n");
     ASSERT_EQ(log.points.size(), 4U);
