@@ -6,6 +6,7 @@
 #include <cstdio>
 
 #include "simulated_hold.h"
+#include "simulated_vacuum.h"
 #include "tests/tools/sweep.h"
 
 namespace wg::commissioning {
@@ -68,6 +69,70 @@ TEST(SimulatedTruth, holds) {
     EXPECT_LT(gained, 0.02 * cases + 3);
     EXPECT_GT(rate_near, 0.9 * rate_known);
     EXPECT_GT(sound_long.passed, 0.4 * sound_long.all) << "a verdict that never passes tells nothing";
+}
+
+/// Of the sizes named in the handbook, or sound beyond doubt; anything between is not counted.
+enum class Size { sound, between, leak, moisture, outgassing, both };
+Size size_of(const simulated::Rise& truth) {
+    const bool leak = truth.leak_pa_min >= 6.0, wet = truth.water_g >= 0.1;
+    switch (truth.truth) {
+        case simulated::VacuumTruth::sound: return Size::sound;
+        case simulated::VacuumTruth::leak: return leak ? Size::leak : Size::between;
+        case simulated::VacuumTruth::moisture: return wet ? Size::moisture : Size::between;
+        case simulated::VacuumTruth::outgassing: return truth.outgassing_pa >= 400.0 ? Size::outgassing : Size::between;
+        case simulated::VacuumTruth::leak_and_moisture: return leak || wet ? Size::both : Size::between;
+    }
+    return Size::between;
+}
+
+TEST(SimulatedTruth, rises) {
+    Tally sound, leak, moisture, outgassing, both, faulty;
+    int leak_named = 0, moisture_named = 0, slope_known = 0, slope_near = 0;
+    const int cases = sweep::cases(500);
+    for (int i = 0; i < cases; ++i) {
+        const simulated::Rise truth = simulated::rise(first_seed() * 1000033 + static_cast<std::uint64_t>(i));
+        const VacuumResult r = judge(truth.told);
+        const Size size = size_of(truth);
+        const auto into = [&](Tally& tally) {
+            ++tally.all;
+            const bool passed = r.verdict == VacuumVerdict::dry_and_tight;
+            const bool failed = r.verdict == VacuumVerdict::leak || r.verdict == VacuumVerdict::moisture ||
+                                r.verdict == VacuumVerdict::outgassing;
+            tally.passed += passed ? 1 : 0;
+            tally.failed += failed ? 1 : 0;
+            tally.cannot_tell += passed || failed ? 0 : 1;
+        };
+        switch (size) {
+            case Size::sound: into(sound); break;
+            case Size::leak: into(leak); break;
+            case Size::moisture: into(moisture); break;
+            case Size::outgassing: into(outgassing); break;
+            case Size::both: into(both); break;
+            case Size::between: break;
+        }
+        if (size != Size::sound && size != Size::between) into(faulty);
+        leak_named += size == Size::leak && r.verdict == VacuumVerdict::leak ? 1 : 0;
+        moisture_named += size == Size::moisture && r.verdict == VacuumVerdict::moisture ? 1 : 0;
+        if (size == Size::leak && r.verdict == VacuumVerdict::leak) {
+            ++slope_known;
+            slope_near += std::fabs(r.slope_pa_min / truth.leak_pa_min - 1.0) < 0.35 ? 1 : 0;
+        }
+    }
+    print("rise: sound", sound);
+    print("rise: leak of 6 Pa a minute or more", leak);
+    print("rise: 0.1 g of water or more", moisture);
+    print("rise: 400 Pa of gas from oil or more", outgassing);
+    print("rise: leak and water", both);
+    std::printf("    failed leaks called a leak %d of %d, slope within 35 %% %d; failed moisture called so %d of %d\n",
+                leak_named, leak.failed, slope_near, moisture_named, moisture.failed);
+    EXPECT_TRUE(sound.under(sound.failed, 0.02)) << sound.failed << " false alarms of " << sound.all;
+    EXPECT_TRUE(faulty.under(faulty.passed, 0.05)) << faulty.passed << " misses of " << faulty.all;
+    for (const Tally* each : {&leak, &moisture, &outgassing, &both})
+        EXPECT_TRUE(each->under(each->passed, 0.05)) << each->passed << " misses of " << each->all;
+    EXPECT_GT(sound.passed, 0.5 * sound.all);
+    EXPECT_GT(leak_named, 0.9 * leak.failed);
+    EXPECT_GT(moisture_named, 0.8 * moisture.failed);
+    EXPECT_GT(slope_near, 0.8 * slope_known);
 }
 
 }  // namespace simulated_truth_test
