@@ -56,6 +56,7 @@ QWidget* FittingStage::make_sheet_tab() {
     empty_ = new EmptyPane(QString(), QString(), QString(), sheet_stack_);
     paper_ = new PaperPane(Paper::install_sheet, sheet_stack_);
     paper_->offer_also(Paper::workings);
+    paper_->offer_also(Paper::record);
     sheet_stack_->addWidget(empty_);
     sheet_stack_->addWidget(paper_);
     connect(paper_, &PaperPane::failed, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
