@@ -66,4 +66,5 @@ check tests/reference/requirements-heat.txt tests/reference/heat_values.py || fa
 check tests/reference/requirements-heat.txt tests/reference/compressor_fit.py || failed=1
 check tests/reference/requirements-heat.txt tests/reference/commissioning_values.py || failed=1
 check tests/reference/requirements-fluids.txt tests/reference/fluids_values.py || failed=1
+check tests/reference/requirements-icalendar.txt tests/reference/icalendar_values.py || failed=1
 exit "$failed"

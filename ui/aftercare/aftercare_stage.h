@@ -1,33 +1,28 @@
 #pragma once
-// The Aftercare stage: services due, refrigerant register, record, hand-over notes.
+// The Aftercare stage: services due and visits, refrigerant, record and notes.
 
-#include <QDate>
 #include <QPointer>
-#include <vector>
 
-#include "ui/aftercare/service_dates.h"
 #include "ui/common/stage_widget.h"
 
-class QLabel;
-class QLineEdit;
-class QPlainTextEdit;
-class QPushButton;
 class QStackedWidget;
-class QTableWidget;
+class QTabWidget;
 class QTimer;
 
 namespace wg::ui {
 
 class EmptyPane;
+class JobRegister;
+class RecordPage;
+class ServicePage;
 
 class AftercareStage : public StageWidget {
     Q_OBJECT
    public:
     explicit AftercareStage(QWidget* parent = nullptr);
     void set_session(JobSession* session) override;
-    /// Notes the selected service as done, `by` whom; false when nothing is selected or nobody is named.
-    bool note_service_done(const QString& taken_at);
-    [[nodiscard]] const std::vector<ServiceDate>& dates() const { return dates_; }
+    [[nodiscard]] QTabWidget* tabs() const { return tabs_; }
+    [[nodiscard]] ServicePage* services() const { return services_; }
     [[nodiscard]] QString register_words() const;
 
    protected:
@@ -35,30 +30,18 @@ class AftercareStage : public StageWidget {
     void hideEvent(QHideEvent* event) override;
 
    private:
-    QWidget* make_services();
-    QWidget* make_side();
     void refresh_soon();
     void refresh();
-    void fill_services(const plan::Plan& plan);
-    void fill_register(const plan::Plan& plan);
-    void fill_record();
-    void keep_notes();
+    void say_empty();
 
     QPointer<JobSession> session_;
     QTimer* timer_ = nullptr;
-    std::vector<ServiceDate> dates_;
     QStackedWidget* stack_ = nullptr;
     EmptyPane* empty_ = nullptr;
-    QLabel* started_ = nullptr;
-    QTableWidget* services_ = nullptr;
-    QLineEdit* by_ = nullptr;
-    QLineEdit* note_ = nullptr;
-    QPushButton* done_ = nullptr;
-    QLabel* problem_ = nullptr;
-    QLabel* register_ = nullptr;
-    QTableWidget* record_ = nullptr;
-    QLabel* no_record_ = nullptr;
-    QPlainTextEdit* notes_ = nullptr;
+    QTabWidget* tabs_ = nullptr;
+    ServicePage* services_ = nullptr;
+    JobRegister* register_ = nullptr;
+    RecordPage* record_ = nullptr;
 };
 
 }  // namespace wg::ui
