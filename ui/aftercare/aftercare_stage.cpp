@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "ui/aftercare/job_register.h"
+#include "ui/aftercare/papers_page.h"
 #include "ui/aftercare/record_page.h"
 #include "ui/aftercare/service_page.h"
 #include "ui/common/edits.h"
@@ -29,10 +30,12 @@ AftercareStage::AftercareStage(QWidget* parent) : StageWidget(parent) {
     tabs_->setDocumentMode(true);
     services_ = new ServicePage(tabs_);
     register_ = new JobRegister(tabs_);
-    record_ = new RecordPage(tabs_);
+    record_ = new RecordAndNotes(tabs_);
+    papers_ = new PapersPage(tabs_);
     tabs_->addTab(services_, tr("Services"));
     tabs_->addTab(register_, tr("Refrigerant"));
     tabs_->addTab(record_, tr("Record and notes"));
+    tabs_->addTab(papers_, tr("Papers"));
     stack_ = new QStackedWidget(this);
     stack_->addWidget(empty_);
     stack_->addWidget(tabs_);
@@ -40,6 +43,7 @@ AftercareStage::AftercareStage(QWidget* parent) : StageWidget(parent) {
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(stack_);
     connect(services_, &ServicePage::said, this, &AftercareStage::status_text);
+    connect(papers_, &PapersPage::status_text, this, &AftercareStage::status_text);
     connect(empty_, &EmptyPane::step_asked, this, [this] {
         if (session_ != nullptr && session_->job().choices.empty()) add_choice(*session_);
     });
@@ -51,6 +55,7 @@ void AftercareStage::set_session(JobSession* session) {
     services_->set_session(session);
     register_->set_session(session);
     record_->set_session(session);
+    papers_->set_session(session);
     if (session != nullptr) {
         connect(session, &JobSession::plan_changed, this, &AftercareStage::refresh_soon);
         connect(session, &JobSession::job_changed, this, &AftercareStage::refresh_soon);
@@ -97,6 +102,7 @@ void AftercareStage::refresh() {
     services_->show_plan(*plan);
     register_->show_plan(*plan);
     record_->refresh();
+    papers_->refresh();
     stack_->setCurrentIndex(1);
 }
 

@@ -13,7 +13,8 @@ namespace wg::ui {
 
 class EmptyPane;
 class JobRegister;
-class RecordPage;
+class PapersPage;
+class RecordAndNotes;
 class ServicePage;
 
 class AftercareStage : public StageWidget {
@@ -23,6 +24,7 @@ class AftercareStage : public StageWidget {
     void set_session(JobSession* session) override;
     [[nodiscard]] QTabWidget* tabs() const { return tabs_; }
     [[nodiscard]] ServicePage* services() const { return services_; }
+    [[nodiscard]] PapersPage* papers() const { return papers_; }
     [[nodiscard]] QString register_words() const;
 
    protected:
@@ -41,7 +43,8 @@ class AftercareStage : public StageWidget {
     QTabWidget* tabs_ = nullptr;
     ServicePage* services_ = nullptr;
     JobRegister* register_ = nullptr;
-    RecordPage* record_ = nullptr;
+    RecordAndNotes* record_ = nullptr;
+    PapersPage* papers_ = nullptr;
 };
 
 }  // namespace wg::ui

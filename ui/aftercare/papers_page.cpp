@@ -50,12 +50,7 @@ void PapersPage::showEvent(QShowEvent* event) {
 void PapersPage::refresh() {
     if (!isVisible()) return;
     std::shared_ptr<const PaperInput> input;
-    if (session_ != nullptr) input = input_of(*session_, firm_ ? firm_() : Firm(), QDate::currentDate());
-    if (input != nullptr && picture_) {
-        auto with_pictures = std::make_shared<PaperInput>(*input);
-        with_pictures->picture = picture_;
-        input = with_pictures;
-    }
+    if (session_ != nullptr) input = input_of(*session_, firm_ ? firm_() : Firm(), QDate::currentDate(), picture_);
     pane_->set_input(input);
     if (session_ != nullptr) pane_->set_ready(session_->settled(), tr("The figures are still being worked out"));
 }

@@ -15,10 +15,10 @@ class JobSession;
 class NumberField;
 class TextField;
 
-class RecordPage : public QWidget {
+class RecordAndNotes : public QWidget {
     Q_OBJECT
    public:
-    explicit RecordPage(QWidget* parent = nullptr);
+    explicit RecordAndNotes(QWidget* parent = nullptr);
     void set_session(JobSession* session);
     void refresh();
 

@@ -1,8 +1,8 @@
 // The hand-over booklet: what the client keeps in the drawer beside the cylinder.
 
-#include <algorithm>
+#include <QLocale>
 
-#include "core/commissioning/commissioning.h"
+#include "core/aftercare/service.h"
 #include "core/job/record_chain.h"
 #include "ui/common/format.h"
 #include "ui/documents/booklet_parts.h"
@@ -126,22 +126,29 @@ QString in_plain_words(const plan::ServiceDue& service) {
 
 void warranty_and_service(Flow& flow, const PaperInput& input) {
     const AftercareTerms& terms = input.job.aftercare;
+    const CivilDate today = civil(input.printed_on);
     flow.heading(QStringLiteral("Warranty and service"), booklet_heading_pt);
-    const QString given =
-        terms.warranty_months
-            ? QStringLiteral("%1 from the hand-over").arg(quantity(*terms.warranty_months, QStringLiteral("months")))
-            : QStringLiteral("as agreed in writing");
-    booklet_pairs(
-        flow,
-        {{QStringLiteral("Warranty"),
-          terms.warranty_words.empty() ? given : given + QStringLiteral(". ") + qs(terms.warranty_words)},
-         {QStringLiteral("Service contract"),
-          terms.service_contract ? (terms.contract_words.empty() ? QStringLiteral("agreed") : qs(terms.contract_words))
-                                 : QStringLiteral("none agreed: ask us in time")}});
+    QString given = QStringLiteral("as agreed in writing");
+    if (terms.warranty_months) {
+        const QString months = quantity(*terms.warranty_months, QStringLiteral("months"));
+        const auto warranty = aftercare::warranty(input.job, today);
+        given = warranty ? QStringLiteral("%1, until %2").arg(months, date_words(qdate(warranty->ends_on)))
+                         : QStringLiteral("%1 from the hand-over").arg(months);
+    }
+    if (!terms.warranty_words.empty()) given += QStringLiteral(". ") + qs(terms.warranty_words);
+    QString contract = QStringLiteral("none agreed: ask us in time");
+    if (terms.service_contract) contract = QStringLiteral("agreed");
+    if (terms.service_contract && !terms.contract_words.empty()) contract = qs(terms.contract_words);
+    booklet_pairs(flow, {{QStringLiteral("Warranty"), given}, {QStringLiteral("Service contract"), contract}});
     if (input.plan.service.empty()) return;
     std::vector<std::pair<QString, QString>> due;
-    for (const plan::ServiceDue& service : input.plan.service)
-        due.push_back({how_often(service.every_months), in_plain_words(service)});
+    for (const auto& date : aftercare::service_dates(input.plan.service, input.job.record, today)) {
+        QString when = how_often(date.service.every_months);
+        if (date.due_on)
+            when += QStringLiteral(", next in %1")
+                        .arg(QLocale::c().toString(qdate(*date.due_on), QStringLiteral("MMMM yyyy")));
+        due.push_back({when, in_plain_words(date.service)});
+    }
     booklet_pairs(flow, due, QStringLiteral("When"), QStringLiteral("What is done, by us or another trained firm"));
 }
 
@@ -190,7 +197,7 @@ void booklet_pairs(Flow& flow, const std::vector<std::pair<QString, QString>>& l
                    const QString& right) {
     Table table;
     table.size_pt = booklet_pt;
-    table.columns = {{left, 50.0}, {right, 0.0}};
+    table.columns = {{left, 60.0}, {right, 0.0}};
     for (const auto& [what, answer] : lines)
         table.rows.push_back({QStringList{what, answer}});
     flow.table(table);

@@ -138,14 +138,22 @@ QString entry_by(const Reading& entry) {
     return parts.join(QStringLiteral("; "));
 }
 
+CivilDate civil(const QDate& date) {
+    return date.isValid() ? CivilDate{date.year(), date.month(), date.day()} : CivilDate{};
+}
+
+QDate qdate(const CivilDate& date) {
+    return QDate(date.year, date.month, date.day);
+}
+
 QString with_signs(const std::string& core_words) {
     QString text = qs(core_words);
-    text.replace(QStringLiteral(" deg C"), QStringLiteral(" °C"));
+    text.replace(QStringLiteral(" deg C"), QStringLiteral("\u202f°C"));
     text.replace(QStringLiteral("MOhm"), QStringLiteral("MΩ"));
     text.replace(QStringLiteral("kOhm"), QStringLiteral("kΩ"));
     text.replace(QStringLiteral(" ohm"), QStringLiteral(" Ω"));
     text.replace(QStringLiteral("W/m2"), QStringLiteral("W/m²"));
-    text.replace(QStringLiteral("+/- "), QStringLiteral("± "));
+    text.replace(QStringLiteral("+/- "), QStringLiteral("±\u202f"));
     return text;
 }
 

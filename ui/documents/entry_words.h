@@ -5,6 +5,7 @@
 #include <QString>
 
 #include "core/job/job.h"
+#include "core/quantity/time.h"
 
 namespace wg::ui::paper {
 
@@ -18,6 +19,10 @@ namespace wg::ui::paper {
 [[nodiscard]] QString entry_when(const Reading& entry);  ///< "12 April 2027, 14:05"; as written when unreadable
 /// Who, instrument and its calibration.
 [[nodiscard]] QString entry_by(const Reading& entry);
+
+/// Days of the core and of the window; an invalid one is 1 January 1970.
+[[nodiscard]] CivilDate civil(const QDate& date);
+[[nodiscard]] QDate qdate(const CivilDate& date);
 
 /// Words of the core with the units that people write: °C, Ω, m².
 [[nodiscard]] QString with_signs(const std::string& core_words);

@@ -8,7 +8,7 @@
 #include "ui/common/theme.h"
 #include "ui/documents/entry_words.h"
 #include "ui/documents/record_parts.h"
-#include "ui/drawing/curve_painter.h"
+#include "ui/drawing/readings_painter.h"
 
 namespace wg::ui::paper {
 namespace {
@@ -41,15 +41,14 @@ QString found_words(const commissioning::Assessment& one) {
     return text;
 }
 
-QString rests_on(const Working& working) {
+QString reckoned_by(const Working& working) {
     QStringList parts;
     if (!working.formula.empty()) parts += with_signs(working.formula);
     QStringList inputs;
     for (const auto& [name, value] : working.inputs)
         inputs += qs(name) + QStringLiteral(": ") + with_signs(value);
     if (!inputs.isEmpty()) parts += inputs.join(QStringLiteral("; "));
-    if (!working.source.empty()) parts += QStringLiteral("Source: %1").arg(qs(working.source));
-    if (working.assumed) parts += QStringLiteral("At least one input is assumed");
+    if (!working.result.empty()) parts += QStringLiteral("Result: %1").arg(with_signs(working.result));
     return parts.isEmpty() ? QStringLiteral("the reading alone") : parts.join(QLatin1Char('\n'));
 }
 
@@ -83,6 +82,20 @@ void bands_table(Flow& flow, const std::vector<commissioning::Band>& bands) {
     flow.table(table);
 }
 
+void workings_of_verdicts(Flow& flow, const plan::Plan& plan) {
+    Table table;
+    table.columns = {
+        {QStringLiteral("Subject"), 34.0}, {QStringLiteral("Reckoned by"), 0.0}, {QStringLiteral("Source"), 56.0}};
+    for (const commissioning::Assessment& one : plan.assessments) {
+        QString source = one.working.source.empty() ? QStringLiteral("not told") : qs(one.working.source);
+        if (one.working.assumed) source += QStringLiteral(". At least one input is assumed");
+        table.rows.push_back({QStringList{qs(one.subject), reckoned_by(one.working), source}});
+    }
+    if (table.rows.empty()) return;
+    flow.subheading(QStringLiteral("What the verdicts rest on"));
+    flow.table(table);
+}
+
 void pictures_and_bands(Flow& flow, const SharedInput& input) {
     const auto& all = input->plan.assessments;
     for (std::size_t i = 0; i < all.size(); ++i) {
@@ -92,8 +105,8 @@ void pictures_and_bands(Flow& flow, const SharedInput& input) {
             flow.picture(
                 QStringLiteral("curve of %1").arg(qs(one.subject)), curve_height, 0.0,
                 [input, i](QPainter& painter, const QRectF& frame) {
-                    paint_reading_curve(painter, *input->plan.assessments[i].curve, frame, paper_theme(),
-                                        text_units(least_pt));
+                    paint_readings(painter, *input->plan.assessments[i].curve, frame, paper_theme(),
+                                   text_units(least_pt));
                 },
                 QStringLiteral("Entries no. %1.").arg(numbers_of(input->job.record, one.reading_ids)));
         }
@@ -136,13 +149,13 @@ void record_verdicts(Flow& flow, const SharedInput& input) {
         flow.paragraph(QStringLiteral("No reading is entered that a verdict could rest on."));
     } else {
         Table table;
-        table.columns = {{QStringLiteral("Subject"), 32.0},
-                         {QStringLiteral("Verdict"), 22.0},
+        table.columns = {{QStringLiteral("Subject"), 40.0},
+                         {QStringLiteral("Verdict"), 24.0},
                          {QStringLiteral("What was found"), 0.0},
-                         {QStringLiteral("What it rests on"), 58.0}};
+                         {QStringLiteral("Entries"), 26.0}};
         for (const commissioning::Assessment& one : plan.assessments) {
-            table.rows.push_back(
-                {QStringList{qs(one.subject), verdict_words(one.verdict), found_words(one), rests_on(one.working)}});
+            table.rows.push_back({QStringList{qs(one.subject), verdict_words(one.verdict), found_words(one),
+                                              numbers_of(input->job.record, one.reading_ids)}});
         }
         flow.table(table);
     }
@@ -153,8 +166,9 @@ void record_verdicts(Flow& flow, const SharedInput& input) {
         flow.caution(Sign::caution, QStringLiteral("Not read yet"),
                      QStringLiteral("No reading tells of: %1.").arg(open.join(QStringLiteral(", "))));
     }
-    pictures_and_bands(flow, input);
     repeated_tests(flow, *input);
+    pictures_and_bands(flow, input);
+    workings_of_verdicts(flow, plan);
 }
 
 }  // namespace wg::ui::paper

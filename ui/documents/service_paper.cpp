@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 
+#include "core/aftercare/service.h"
 #include "core/commissioning/commissioning.h"
 #include "ui/common/format.h"
 #include "ui/documents/entry_words.h"
@@ -94,7 +95,7 @@ void service_overview(Flow& flow, const PaperInput& input) {
                      .arg(QString::fromLatin1(name_of(plan.block.refrigerant)), safety_class(plan.block.refrigerant),
                           quantity(plan.run.total_charge_kg, QStringLiteral("kg"), 3),
                           quantity(plan.run.total_charge_t_co2e, QStringLiteral("t"), 2))},
-                {QStringLiteral("Breaker, where to switch off"),
+                {QStringLiteral("Breaker"),
                  QStringLiteral("%1 %2").arg(qs(plan.services.electrical.breaker_curve),
                                              quantity(plan.services.electrical.breaker_a, QStringLiteral("A")))},
                 {QStringLiteral("What the client reports"), QString()}},
@@ -119,17 +120,19 @@ void what_is_due(Flow& flow, const PaperInput& input) {
         return;
     }
     Table table;
-    table.columns = {{QStringLiteral("Service"), 0.0},
-                     {QStringLiteral("How often"), 26.0},
-                     {QStringLiteral("Why, and by what source"), 56.0},
-                     {QStringLiteral("Last noted"), 26.0},
+    table.columns = {{QStringLiteral("Due"), 28.0},
+                     {QStringLiteral("Service"), 0.0},
+                     {QStringLiteral("How often, last done"), 34.0},
+                     {QStringLiteral("Why, and by what source"), 54.0},
                      {QStringLiteral("Done"), 12.0, false, true}};
-    for (const plan::ServiceDue& due : input.plan.service) {
-        QString last = QStringLiteral("never");
-        for (const Reading& entry : commissioning::standing(input.job.record))
-            if (entry.kind == ReadingKind::service_done && entry.subject == due.id) last = date_words(entry_day(entry));
-        table.rows.push_back({QStringList{qs(due.text), every_words(due.every_months),
-                                          QStringLiteral("%1. %2").arg(qs(due.why), qs(due.source)), last, QString()}});
+    const auto dates = aftercare::service_dates(input.plan.service, input.job.record, civil(input.printed_on));
+    for (const aftercare::ServiceDate& date : dates) {
+        const plan::ServiceDue& due = date.service;
+        QString when = date.due_on ? date_words(qdate(*date.due_on)) : QStringLiteral("not started yet");
+        if (date.state == aftercare::ServiceState::overdue) when += QStringLiteral("\n\u25a0 overdue");
+        const QString last = date.last_done_on ? date_words(qdate(*date.last_done_on)) : QStringLiteral("never noted");
+        table.rows.push_back({QStringList{when, qs(due.text), every_words(due.every_months) + QLatin1Char('\n') + last,
+                                          QStringLiteral("%1. %2").arg(qs(due.why), qs(due.source)), QString()}});
     }
     flow.table(table);
     if (input.plan.duty.leak_check_months > 0 && !input.plan.duty.records.empty()) {

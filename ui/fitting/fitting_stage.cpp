@@ -92,6 +92,11 @@ void FittingStage::set_firm_source(std::function<Firm()> source) {
     refresh();
 }
 
+void FittingStage::set_picture_source(std::function<QImage(const std::string& sha256)> source) {
+    picture_source_ = std::move(source);
+    refresh();
+}
+
 void FittingStage::set_settings(const SettingSource& source) {
     day_->form().set_source(source);
     refresh();
@@ -140,7 +145,7 @@ void FittingStage::refresh_sheet() {
         }
     }
     const Firm firm = firm_source_ ? firm_source_() : Firm();
-    paper_->set_input(plan == nullptr ? nullptr : input_of(*session_, firm, QDate::currentDate()));
+    paper_->set_input(plan == nullptr ? nullptr : input_of(*session_, firm, QDate::currentDate(), picture_source_));
     if (session_ != nullptr) paper_->set_ready(session_->settled(), tr("The figures are still being worked out"));
     sheet_stack_->setCurrentWidget(plan == nullptr ? static_cast<QWidget*>(empty_) : paper_);
 }

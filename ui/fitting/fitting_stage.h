@@ -31,6 +31,8 @@ class FittingStage : public StageWidget {
     /// Where the firm's block on the install sheet comes from, asked anew whenever the sheet is composed: the Offer
     /// stage can change it in between. Without one the sheet says that it is not entered.
     void set_firm_source(std::function<Firm()> source);
+    /// Photographs and signatures for papers, by hash.
+    void set_picture_source(std::function<QImage(const std::string& sha256)> source);
     /// Where instruments, people and units are kept; without one they last as long as the stage.
     void set_settings(const SettingSource& source);
     /// Keeps photographs and signatures; without one there are none.
@@ -54,6 +56,7 @@ class FittingStage : public StageWidget {
 
     QPointer<JobSession> session_;
     std::function<Firm()> firm_source_;
+    std::function<QImage(const std::string&)> picture_source_;
     QTimer* timer_ = nullptr;
     NoticeBar* notice_ = nullptr;
     QTabWidget* tabs_ = nullptr;

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "ui/common/notice_bar.h"
+#include "ui/documents/session_input.h"
 #include "ui/offer/firm_settings.h"
 #include "ui/rating/rating_dialog.h"
 #include "ui/window/about.h"
@@ -142,7 +143,7 @@ void MainWindow::show_paper_when_settled() {
     input.printed_on = QDate::currentDate();
     input.picture = [this](const std::string& sha256) {
         const auto bytes = store_ == nullptr ? Result<std::string>(std::string()) : store_->photograph(sha256);
-        return bytes.ok() ? QImage::fromData(QByteArray::fromStdString(bytes.value())) : QImage();
+        return bytes.ok() ? picture_for_paper(bytes.value()) : QImage();
     };
     // Later, not inside a signal of the session: the dialog runs its own event loop.
     QMetaObject::invokeMethod(
