@@ -131,8 +131,9 @@ void what_is_due(Flow& flow, const PaperInput& input) {
         QString when = date.due_on ? date_words(qdate(*date.due_on)) : QStringLiteral("not started yet");
         if (date.state == aftercare::ServiceState::overdue) when += QStringLiteral("\n\u25a0 overdue");
         const QString last = date.last_done_on ? date_words(qdate(*date.last_done_on)) : QStringLiteral("never noted");
-        table.rows.push_back({QStringList{when, qs(due.text), every_words(due.every_months) + QLatin1Char('\n') + last,
-                                          QStringLiteral("%1. %2").arg(qs(due.why), qs(due.source)), QString()}});
+        table.rows.push_back(
+            {QStringList{when, qs(due.text), every_words(due.every_months) + QLatin1Char('\n') + last,
+                         QStringLiteral("%1\nSource: %2").arg(qs(due.why), qs(due.source)), QString()}});
     }
     flow.table(table);
     if (input.plan.duty.leak_check_months > 0 && !input.plan.duty.records.empty()) {
