@@ -14,13 +14,13 @@ class QTimer;
 
 namespace wg::ui {
 
-class DayPage;
+class WorkPage;
 class EmptyPane;
 class NoticeBar;
 class PaperPane;
 class PhotoShelf;
 class ReadingForm;
-class RecordPage;
+class WholeRecordPage;
 
 class FittingStage : public StageWidget {
     Q_OBJECT
@@ -41,8 +41,8 @@ class FittingStage : public StageWidget {
     /// offset.
     bool add_reading(const QString& taken_at);
     [[nodiscard]] ReadingForm& form();
-    [[nodiscard]] DayPage& day() { return *day_; }
-    [[nodiscard]] RecordPage& record_page() { return *record_; }
+    [[nodiscard]] WorkPage& day() { return *day_; }
+    [[nodiscard]] WholeRecordPage& record_page() { return *record_; }
     [[nodiscard]] QTabWidget& tabs() { return *tabs_; }
 
    protected:
@@ -63,8 +63,8 @@ class FittingStage : public StageWidget {
     QStackedWidget* sheet_stack_ = nullptr;
     EmptyPane* empty_ = nullptr;
     PaperPane* paper_ = nullptr;
-    DayPage* day_ = nullptr;
-    RecordPage* record_ = nullptr;
+    WorkPage* day_ = nullptr;
+    WholeRecordPage* record_ = nullptr;
 };
 
 }  // namespace wg::ui
