@@ -4,6 +4,7 @@
 
 #include "core/store/store.h"
 #include "ui/aftercare/aftercare_stage.h"
+#include "ui/aftercare/performance_page.h"
 #include "ui/common/photo_shelf.h"
 #include "ui/fitting/fitting_stage.h"
 #include "ui/layout/layout_stage.h"
@@ -35,7 +36,15 @@ std::array<StageFactory, stage_count> stage_factories(store::Store& store) {
             stage->set_firm_source([desk] { return read_firm(desk); });
             return stage;
         },
-        [](QWidget* parent) -> StageWidget* { return new AftercareStage(parent); },
+        [desk](QWidget* parent) -> StageWidget* {
+            auto* stage = new AftercareStage(parent);
+            stage->set_library({[desk] {
+                                    Result<std::vector<store::WeatherYearRow>> years = desk->weather_years();
+                                    return years.ok() ? std::move(years).value() : std::vector<store::WeatherYearRow>();
+                                },
+                                [desk](const std::string& id) { return desk->weather_year(id); }});
+            return stage;
+        },
     };
 }
 
