@@ -5,9 +5,11 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "ui/aftercare/drift_page.h"
 #include "ui/aftercare/job_register.h"
 #include "ui/aftercare/papers_page.h"
-#include "ui/aftercare/record_page.h"
+#include "ui/aftercare/performance_page.h"
+#include "ui/aftercare/record_and_terms.h"
 #include "ui/aftercare/service_page.h"
 #include "ui/common/edits.h"
 #include "ui/common/empty_pane.h"
@@ -29,10 +31,14 @@ AftercareStage::AftercareStage(QWidget* parent) : StageWidget(parent) {
     tabs_ = new QTabWidget(this);
     tabs_->setDocumentMode(true);
     services_ = new ServicePage(tabs_);
+    drift_ = new DriftPage(tabs_);
+    performance_ = new PerformancePage(tabs_);
     register_ = new JobRegister(tabs_);
-    record_ = new RecordAndNotes(tabs_);
     papers_ = new PapersPage(tabs_);
+    record_ = new RecordAndTerms(tabs_);
     tabs_->addTab(services_, tr("Services"));
+    tabs_->addTab(drift_, tr("Readings"));
+    tabs_->addTab(performance_, tr("Meters"));
     tabs_->addTab(register_, tr("Refrigerant"));
     tabs_->addTab(record_, tr("Record and notes"));
     tabs_->addTab(papers_, tr("Papers"));
@@ -44,6 +50,7 @@ AftercareStage::AftercareStage(QWidget* parent) : StageWidget(parent) {
     column->addWidget(stack_);
     connect(services_, &ServicePage::said, this, &AftercareStage::status_text);
     connect(papers_, &PapersPage::status_text, this, &AftercareStage::status_text);
+    connect(drift_, &DriftPage::said, this, &AftercareStage::status_text);
     connect(empty_, &EmptyPane::step_asked, this, [this] {
         if (session_ != nullptr && session_->job().choices.empty()) add_choice(*session_);
     });
@@ -53,6 +60,8 @@ void AftercareStage::set_session(JobSession* session) {
     if (session_ != nullptr) disconnect(session_, nullptr, this, nullptr);
     session_ = session;
     services_->set_session(session);
+    drift_->set_session(session);
+    performance_->set_session(session);
     register_->set_session(session);
     record_->set_session(session);
     papers_->set_session(session);
@@ -61,6 +70,10 @@ void AftercareStage::set_session(JobSession* session) {
         connect(session, &JobSession::job_changed, this, &AftercareStage::refresh_soon);
     }
     refresh();
+}
+
+void AftercareStage::set_library(LibraryYears library) {
+    performance_->set_library(std::move(library));
 }
 
 void AftercareStage::showEvent(QShowEvent* event) {
@@ -100,6 +113,8 @@ void AftercareStage::refresh() {
         return;
     }
     services_->show_plan(*plan);
+    drift_->show_plan(*plan);
+    performance_->refresh();
     register_->show_plan(*plan);
     record_->refresh();
     papers_->refresh();

@@ -5,6 +5,7 @@
 #include "core/store/store.h"
 #include "ui/aftercare/aftercare_stage.h"
 #include "ui/aftercare/papers_page.h"
+#include "ui/aftercare/performance_page.h"
 #include "ui/common/format.h"
 #include "ui/common/photo_shelf.h"
 #include "ui/documents/session_input.h"
@@ -62,6 +63,11 @@ std::array<StageFactory, stage_count> stage_factories(store::Store& store) {
         },
         [desk](QWidget* parent) -> StageWidget* {
             auto* stage = new AftercareStage(parent);
+            stage->set_library({[desk] {
+                                    Result<std::vector<store::WeatherYearRow>> years = desk->weather_years();
+                                    return years.ok() ? std::move(years).value() : std::vector<store::WeatherYearRow>();
+                                },
+                                [desk](const std::string& id) { return desk->weather_year(id); }});
             stage->papers()->set_firm_source([desk] { return read_firm(desk); });
             stage->papers()->set_picture_source(pictures_of(desk));
             return stage;
