@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdio>
 #include <ostream>
+#include <vector>
 
 #include "app/arguments.h"
 #include "app/rate_command.h"
@@ -103,8 +104,10 @@ int write_documents(const Job& job, const plan::Plan& plan, const QString& folde
         input.firm.name = QStringLiteral("Invented firm, for demonstration");
     }
     input.printed_on = QDate::currentDate();
-    for (const ui::Paper paper :
-         {ui::Paper::quote, ui::Paper::install_sheet, ui::Paper::survey_sheet, ui::Paper::workings}) {
+    std::vector<ui::Paper> papers = {ui::Paper::quote,    ui::Paper::install_sheet, ui::Paper::survey_sheet,
+                                     ui::Paper::workings, ui::Paper::service_sheet, ui::Paper::booklet};
+    if (!job.record.empty()) papers.push_back(ui::Paper::record);
+    for (const ui::Paper paper : papers) {
         const auto written = ui::write_pdf(paper, input, dir.filePath(ui::file_name_of(paper)));
         if (!written) {
             err << text_of(written.problems()) << '\n';
@@ -165,7 +168,9 @@ int run_plan(const QStringList& arguments, std::ostream& out, std::ostream& err)
     out << (args.parser.isSet(QStringLiteral("json")) ? plan::plan_to_json(plan.value()) : plan::summary(plan.value()));
     if (!args.parser.isSet(QStringLiteral("json"))) {
         out << "\nWritten to " << QDir(folder).path().toStdString()
-            << ": plan.json, quote.pdf, parts.csv, install-sheet.pdf, survey-sheet.pdf, workings.pdf\n";
+            << ": plan.json, quote.pdf, parts.csv, install-sheet.pdf, survey-sheet.pdf, workings.pdf,\n"
+               "service-sheet.pdf, booklet.pdf"
+            << (job.value().record.empty() ? "\n" : ", record.pdf\n");
     }
     return plan.value().stopped() ? exit_stop : exit_done;
 }
@@ -181,8 +186,9 @@ QString usage() {
         "  warmgable JOB.json                     takes a job file onto the desk and opens it\n"
         "  warmgable plan JOB.json [--weather FILE] [--choice LABEL] [--out DIR] [--json]\n"
         "                                         plans the job; writes plan.json, quote.pdf, parts.csv,\n"
-        "                                         install-sheet.pdf, survey-sheet.pdf and workings.pdf to DIR\n"
-        "                                         (default: here)\n"
+        "                                         install-sheet.pdf, survey-sheet.pdf, workings.pdf,\n"
+        "                                         service-sheet.pdf and booklet.pdf to DIR (default: here), with\n"
+        "                                         record.pdf when the job has entries,\n"
         "                                         and prints a summary, or plan.json with --json\n"
         "  warmgable sun --lat DEG --lon DEG --time ISO8601 [--altitude M]\n"
         "                                         prints the sun's zenith and azimuth (clockwise from north)\n"

@@ -56,13 +56,18 @@ double usual_change_of(const Measured& kind, double first) {
 }
 
 void conclude(const Measured& kind, DriftRow& row) {
+    if (kind.condition) {
+        row.drift = Drift::condition;
+        row.words = "a condition of the day, which the model takes out of the others";
+    }
     if (row.points.size() < 2) {
-        row.words = "read once";
+        if (!kind.condition) row.words = "read once";
         return;
     }
     const DriftPoint& first = row.points.front();
     const DriftPoint& last = row.points.back();
     row.change = last.read - first.read;
+    if (kind.condition) return;
     const auto figure = [&](double value) {
         return (value > 0.0 ? "+" : "") + fixed(value, kind.decimals) + " " + kind.unit;
     };
@@ -91,10 +96,10 @@ void conclude(const Measured& kind, DriftRow& row) {
 
 const std::vector<Measured>& measured_kinds() {
     static const std::vector<Measured> kinds = {
-        {K::outdoor_temperature, "\u00b0C", 1, -50.0, 60.0, 0.0, false, true},
-        {K::irradiance, "W/m\u00b2", 0, 0.0, 1500.0, 0.0, false, true},
-        {K::wind_speed, "m/s", 1, 0.0, 60.0, 0.0, false, true},
-        {K::water_temperature, "\u00b0C", 1, 0.0, 99.0, 0.0, false, true},
+        {K::outdoor_temperature, "\u00b0C", 1, -50.0, 60.0, 0.0, false, true, true},
+        {K::irradiance, "W/m\u00b2", 0, 0.0, 1500.0, 0.0, false, true, true},
+        {K::wind_speed, "m/s", 1, 0.0, 60.0, 0.0, false, true, true},
+        {K::water_temperature, "\u00b0C", 1, 0.0, 99.0, 0.0, false, true, true},
         {K::suction_temperature, "\u00b0C", 1, -60.0, 80.0, 0.0, false, true},
         {K::suction_pressure, "bar", 2, -1.0, 60.0, 0.0, false, true},
         {K::superheat, "K", 1, -10.0, 60.0, 4.0, false, false},
@@ -131,6 +136,7 @@ const ModelBand* DayBands::of(ReadingKind kind) const noexcept {
 const char* text_of(Drift drift) noexcept {
     switch (drift) {
         case Drift::single: return "read once";
+        case Drift::condition: return "of the day";
         case Drift::steady: return "steady";
         case Drift::moved: return "moved";
         case Drift::cannot_tell: return "cannot tell";
@@ -201,6 +207,7 @@ std::vector<DriftRow> drift(const std::vector<Reading>& record, const ModelAtDay
         conclude(kind, row);
         rows.push_back(std::move(row));
     }
+    std::stable_partition(rows.begin(), rows.end(), [](const DriftRow& row) { return row.drift != Drift::condition; });
     return rows;
 }
 

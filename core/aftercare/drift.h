@@ -27,6 +27,7 @@ struct Measured {
     double usual_change = 0.0;
     bool by_share = false;
     bool of_the_day = false;  ///< moves with weather and water, so a bare change says little
+    bool condition = false;   ///< is weather or water itself
 };
 /// In the order of a visit.
 [[nodiscard]] const std::vector<Measured>& measured_kinds();
@@ -61,7 +62,8 @@ struct DriftPoint {
     std::string by;
 };
 
-enum class Drift { single, steady, moved, cannot_tell };
+/// `condition`: of the day itself, which the model takes out.
+enum class Drift { single, condition, steady, moved, cannot_tell };
 [[nodiscard]] const char* text_of(Drift drift) noexcept;
 
 struct DriftRow {
@@ -75,8 +77,8 @@ struct DriftRow {
     std::string words;
 };
 
-/// A row for each kind that has a reading, in the order of measured_kinds(). Several readings of a kind on one day: the
-/// last counts. `model` may be empty.
+/// A row for each kind that has a reading, in the order of measured_kinds(), the conditions of the day last. Several
+/// readings of a kind on one day: the last counts. `model` may be empty.
 [[nodiscard]] std::vector<DriftRow> drift(const std::vector<Reading>& record, const ModelAtDay& model);
 
 }  // namespace wg::aftercare

@@ -11,6 +11,11 @@ namespace {
 
 constexpr int meter_days_apart = 2;
 constexpr double heat_capacity_kwh_m3_k = 1.163;  // of water: 4.187 MJ/(m3 K), 1000 kg/m3
+// With the use metered the draws are known and only the set is left: plate, compressor and condenser move the factor by
+// about this much (docs/handbook/ranges.md has their sizes). The plan's own range of the factor may be narrower, since
+// in it more draws make up for a poorer set.
+constexpr double least_metered_share = 0.12;
+constexpr double heat_of_water_share = 0.10;  // of heat reckoned from a volume
 constexpr double least_ratio = 0.2, most_ratio = 3.0;
 
 struct MeterReading {
@@ -145,8 +150,8 @@ std::optional<DayModel> day_model(const plan::Plan& plan) {
     model.low_share = std::min(1.0, share(used.low, used.mid));
     model.high_share = std::max(1.0, share(used.high, used.mid));
     // With the heat known, electricity is heat over factor: only the factor's range is left.
-    model.low_share_metered = std::min(1.0, share(factor.mid, factor.high));
-    model.high_share_metered = std::max(1.0, share(factor.mid, factor.low));
+    model.low_share_metered = std::min(1.0 - least_metered_share, share(factor.mid, factor.high));
+    model.high_share_metered = std::max(1.0 + least_metered_share, share(factor.mid, factor.low));
     return model;
 }
 
@@ -180,8 +185,14 @@ PerformanceCheck check_performance(const Metered& metered, const DayModel& model
     out.metered = metered;
     out.use_metered = use_metered;
     out.mid_kwh = sum_over(model.electricity_kwh, metered.from, metered.to);
-    out.low_kwh = out.mid_kwh * (use_metered ? model.low_share_metered : model.low_share);
-    out.high_kwh = out.mid_kwh * (use_metered ? model.high_share_metered : model.high_share);
+    double down = 1.0 - (use_metered ? model.low_share_metered : model.low_share);
+    double up = (use_metered ? model.high_share_metered : model.high_share) - 1.0;
+    if (use_metered && !metered.heat_kwh) {
+        down = std::hypot(down, heat_of_water_share);
+        up = std::hypot(up, heat_of_water_share);
+    }
+    out.low_kwh = out.mid_kwh * (1.0 - down);
+    out.high_kwh = out.mid_kwh * (1.0 + up);
     out.drawn_expected_kwh = sum_over(model.drawn_kwh, metered.from, metered.to);
     out.factor_expected = out.mid_kwh > 0.0 ? out.drawn_expected_kwh / out.mid_kwh : 0.0;
     out.heat_kwh = heat_read_kwh(metered, demand);
@@ -229,6 +240,36 @@ PerformanceCheck check_performance(const Metered& metered, const DayModel& model
     out.look_at.emplace_back("Another source heats the water too: a boiler, a stove");
     out.look_at.emplace_back("The set-point was lowered: measure the water at the tap");
     return out;
+}
+
+Result<PerformanceCheck> performance_of(const Job& job, const plan::Reference& reference, const Metered& metered,
+                                        const std::string& weather_text) {
+    const auto modelled = [&reference](const Job& planned, bool ranges) -> Result<DayModel> {
+        plan::Options options;
+        options.ranges = ranges;
+        Result<plan::Plan> plan = plan::plan(planned, reference, options);
+        if (!plan) return plan.problems();
+        std::optional<DayModel> model = day_model(plan.value());
+        if (!model)
+            return Problem{"performance", "the plan has no year of operation", "Clear the stops of the plan first"};
+        return *model;
+    };
+    Job as_metered = job;
+    bool use_metered = false;
+    if (const std::optional<double> heat = heat_read_kwh(metered, job.demand); heat && *heat > 0.0) {
+        const Result<DayModel> first = modelled(job, false);
+        if (!first) return first.problems();
+        const double drawn = sum_over(first.value().drawn_kwh, metered.from, metered.to);
+        if (drawn > 0.0) {
+            as_metered.demand = scaled_draws(job.demand, *heat / drawn);
+            // Beyond what the model takes, the use stays the planned one.
+            use_metered = std::abs(as_metered.demand.scale - job.demand.scale * *heat / drawn) < 1e-9;
+            if (!use_metered) as_metered.demand = job.demand;
+        }
+    }
+    const Result<DayModel> model = modelled(as_metered, true);
+    if (!model) return model.problems();
+    return check_performance(metered, model.value(), job.demand, weather_text, use_metered);
 }
 
 }  // namespace wg::aftercare

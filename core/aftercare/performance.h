@@ -86,4 +86,10 @@ struct PerformanceCheck {
 [[nodiscard]] PerformanceCheck check_performance(const Metered& metered, const DayModel& model, const Demand& demand,
                                                  const std::string& weather_text, bool use_metered);
 
+/// Plans the job's chosen choice under the reference's weather and holds the meter against it; where heat or water is
+/// metered, with draws of that size. One or two full plans: seconds, not for the window's own thread. Problems: as
+/// plan() has them, or when there is no year of operation.
+[[nodiscard]] Result<PerformanceCheck> performance_of(const Job& job, const plan::Reference& reference,
+                                                      const Metered& metered, const std::string& weather_text);
+
 }  // namespace wg::aftercare

@@ -5,8 +5,11 @@
 #include <QTimer>
 #include <QVBoxLayout>
 
+#include "ui/aftercare/drift_page.h"
 #include "ui/aftercare/job_register.h"
-#include "ui/aftercare/record_page.h"
+#include "ui/aftercare/papers_page.h"
+#include "ui/aftercare/performance_page.h"
+#include "ui/aftercare/record_and_terms.h"
 #include "ui/aftercare/service_page.h"
 #include "ui/common/edits.h"
 #include "ui/common/empty_pane.h"
@@ -28,11 +31,17 @@ AftercareStage::AftercareStage(QWidget* parent) : StageWidget(parent) {
     tabs_ = new QTabWidget(this);
     tabs_->setDocumentMode(true);
     services_ = new ServicePage(tabs_);
+    drift_ = new DriftPage(tabs_);
+    performance_ = new PerformancePage(tabs_);
     register_ = new JobRegister(tabs_);
-    record_ = new RecordPage(tabs_);
+    papers_ = new PapersPage(tabs_);
+    record_ = new RecordAndTerms(tabs_);
     tabs_->addTab(services_, tr("Services"));
+    tabs_->addTab(drift_, tr("Readings"));
+    tabs_->addTab(performance_, tr("Meters"));
     tabs_->addTab(register_, tr("Refrigerant"));
     tabs_->addTab(record_, tr("Record and notes"));
+    tabs_->addTab(papers_, tr("Papers"));
     stack_ = new QStackedWidget(this);
     stack_->addWidget(empty_);
     stack_->addWidget(tabs_);
@@ -40,6 +49,8 @@ AftercareStage::AftercareStage(QWidget* parent) : StageWidget(parent) {
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(stack_);
     connect(services_, &ServicePage::said, this, &AftercareStage::status_text);
+    connect(papers_, &PapersPage::status_text, this, &AftercareStage::status_text);
+    connect(drift_, &DriftPage::said, this, &AftercareStage::status_text);
     connect(empty_, &EmptyPane::step_asked, this, [this] {
         if (session_ != nullptr && session_->job().choices.empty()) add_choice(*session_);
     });
@@ -49,13 +60,20 @@ void AftercareStage::set_session(JobSession* session) {
     if (session_ != nullptr) disconnect(session_, nullptr, this, nullptr);
     session_ = session;
     services_->set_session(session);
+    drift_->set_session(session);
+    performance_->set_session(session);
     register_->set_session(session);
     record_->set_session(session);
+    papers_->set_session(session);
     if (session != nullptr) {
         connect(session, &JobSession::plan_changed, this, &AftercareStage::refresh_soon);
         connect(session, &JobSession::job_changed, this, &AftercareStage::refresh_soon);
     }
     refresh();
+}
+
+void AftercareStage::set_library(LibraryYears library) {
+    performance_->set_library(std::move(library));
 }
 
 void AftercareStage::showEvent(QShowEvent* event) {
@@ -95,8 +113,11 @@ void AftercareStage::refresh() {
         return;
     }
     services_->show_plan(*plan);
+    drift_->show_plan(*plan);
+    performance_->refresh();
     register_->show_plan(*plan);
     record_->refresh();
+    papers_->refresh();
     stack_->setCurrentIndex(1);
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// The Aftercare stage: services due and visits, refrigerant, record and notes.
+// The Aftercare stage: services due and visits, readings over the years, meters, refrigerant, record.
 
 #include <QPointer>
 
@@ -11,9 +11,13 @@ class QTimer;
 
 namespace wg::ui {
 
+class DriftPage;
 class EmptyPane;
 class JobRegister;
-class RecordPage;
+class PerformancePage;
+struct LibraryYears;
+class RecordAndTerms;
+class PapersPage;
 class ServicePage;
 
 class AftercareStage : public StageWidget {
@@ -21,8 +25,13 @@ class AftercareStage : public StageWidget {
    public:
     explicit AftercareStage(QWidget* parent = nullptr);
     void set_session(JobSession* session) override;
+    /// Where weather years of single periods come from.
+    void set_library(LibraryYears library);
     [[nodiscard]] QTabWidget* tabs() const { return tabs_; }
     [[nodiscard]] ServicePage* services() const { return services_; }
+    [[nodiscard]] DriftPage* drift() const { return drift_; }
+    [[nodiscard]] PerformancePage* performance() const { return performance_; }
+    [[nodiscard]] PapersPage* papers() const { return papers_; }
     [[nodiscard]] QString register_words() const;
 
    protected:
@@ -40,8 +49,11 @@ class AftercareStage : public StageWidget {
     EmptyPane* empty_ = nullptr;
     QTabWidget* tabs_ = nullptr;
     ServicePage* services_ = nullptr;
+    DriftPage* drift_ = nullptr;
+    PerformancePage* performance_ = nullptr;
     JobRegister* register_ = nullptr;
-    RecordPage* record_ = nullptr;
+    RecordAndTerms* record_ = nullptr;
+    PapersPage* papers_ = nullptr;
 };
 
 }  // namespace wg::ui

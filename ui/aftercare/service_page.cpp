@@ -12,7 +12,7 @@
 #include "core/aftercare/icalendar.h"
 #include "ui/aftercare/dates.h"
 #include "ui/aftercare/quiet_table.h"
-#include "ui/aftercare/visit_form.h"
+#include "ui/aftercare/service_visit.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
@@ -22,7 +22,7 @@
 namespace wg::ui {
 namespace {
 
-enum Column { done_column, due_column, service_column, often_column, last_column };
+enum Column { done_column, due_column, service_column, last_column };
 
 QString interval_words(int months) {
     if (months % 12 == 0) {
@@ -61,7 +61,7 @@ QString state_words(const aftercare::ServiceDate& date) {
 }  // namespace
 
 ServicePage::ServicePage(QWidget* parent) : QWidget(parent) {
-    form_ = new VisitForm(this);
+    form_ = new ServiceVisit(this);
     auto* split = new QSplitter(Qt::Horizontal, this);
     split->addWidget(make_list());
     split->addWidget(form_);
@@ -72,14 +72,14 @@ ServicePage::ServicePage(QWidget* parent) : QWidget(parent) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(split);
-    connect(form_, &VisitForm::add_asked, this, &ServicePage::add_visit);
+    connect(form_, &ServiceVisit::add_asked, this, &ServicePage::add_visit);
 }
 
 QWidget* ServicePage::make_list() {
     auto* part = new QWidget(this);
     started_ = new QLabel(part);
     started_->setWordWrap(true);
-    table_ = quiet_table({tr("Done"), tr("Due"), tr("Service"), tr("How often"), tr("Last done")}, part);
+    table_ = quiet_table({tr("Done"), tr("Due"), tr("Service"), tr("Last done")}, part);
     table_->horizontalHeader()->setSectionResizeMode(service_column, QHeaderView::Stretch);
     table_->setAccessibleName(tr("Services due"));
     warranty_ = new QLabel(part);
@@ -145,10 +145,11 @@ void ServicePage::fill(const plan::Plan&) {
         const QString text = qs(date.service.text);
         put_cell(*table_, row, service_column, text)
             ->setToolTip(tr("%1\nWhy: %2. Source: %3").arg(text, qs(date.service.why), qs(date.service.source)));
-        put_cell(*table_, row, often_column, interval_words(date.service.every_months));
-        put_cell(*table_, row, last_column, date_words(date.last_done_on));
+        put_cell(*table_, row, last_column,
+                 (date.last_done_on ? date_words(date.last_done_on) : tr("not yet")) + QLatin1Char('\n') +
+                     interval_words(date.service.every_months));
     }
-    fit_columns(*table_, {done_column, due_column, often_column, last_column});
+    fit_columns(*table_, {done_column, due_column, last_column});
 }
 
 void ServicePage::fill_terms(const plan::Plan& plan) {

@@ -14,7 +14,7 @@ class QTableWidget;
 namespace wg::ui {
 
 class JobSession;
-class VisitForm;
+class ServiceVisit;
 
 class ServicePage : public QWidget {
     Q_OBJECT
@@ -29,7 +29,7 @@ class ServicePage : public QWidget {
     bool save_calendar(const QString& path);
     [[nodiscard]] const std::vector<aftercare::ServiceDate>& dates() const { return dates_; }
     [[nodiscard]] QTableWidget* table() const { return table_; }
-    [[nodiscard]] VisitForm* form() const { return form_; }
+    [[nodiscard]] ServiceVisit* form() const { return form_; }
     [[nodiscard]] QString warranty_words() const;
 
    Q_SIGNALS:
@@ -47,7 +47,7 @@ class ServicePage : public QWidget {
     QTableWidget* table_ = nullptr;
     QLabel* warranty_ = nullptr;
     QPushButton* calendar_ = nullptr;
-    VisitForm* form_ = nullptr;
+    ServiceVisit* form_ = nullptr;
 };
 
 }  // namespace wg::ui

@@ -18,6 +18,9 @@ QString file_name_of(Paper paper) {
         case Paper::install_sheet: return QStringLiteral("install-sheet.pdf");
         case Paper::survey_sheet: return QStringLiteral("survey-sheet.pdf");
         case Paper::workings: return QStringLiteral("workings.pdf");
+        case Paper::record: return QStringLiteral("record.pdf");
+        case Paper::service_sheet: return QStringLiteral("service-sheet.pdf");
+        case Paper::booklet: return QStringLiteral("booklet.pdf");
     }
     return {};
 }
@@ -28,6 +31,9 @@ QString title_of(Paper paper) {
         case Paper::install_sheet: return QStringLiteral("Install sheet");
         case Paper::survey_sheet: return QStringLiteral("Survey sheet");
         case Paper::workings: return QStringLiteral("Workings");
+        case Paper::record: return QStringLiteral("Record");
+        case Paper::service_sheet: return QStringLiteral("Service sheet");
+        case Paper::booklet: return QStringLiteral("Hand-over booklet");
     }
     return {};
 }

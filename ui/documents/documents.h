@@ -5,6 +5,8 @@
 #include <QImage>
 #include <QPagedPaintDevice>
 #include <QString>
+#include <functional>
+#include <string>
 #include <vector>
 
 #include "core/job/job.h"
@@ -13,7 +15,7 @@
 
 namespace wg::ui {
 
-enum class Paper { quote, install_sheet, survey_sheet, workings };
+enum class Paper { quote, install_sheet, survey_sheet, workings, record, service_sheet, booklet };
 [[nodiscard]] QString file_name_of(Paper paper);  ///< "quote.pdf", ...
 [[nodiscard]] QString title_of(Paper paper);
 
@@ -41,6 +43,8 @@ struct PaperInput {
     QDate printed_on;
     bool unsaved = false;  ///< the job was changed since the revision named: papers say so
     PaperLook look;
+    /// Photograph or drawn signature by the hash of its bytes, null when there is none; not set: captions stand alone.
+    std::function<QImage(const std::string& sha256)> picture{};
 };
 
 /// Number of pages and the text on each, in reading order: what tests look at.

@@ -81,18 +81,19 @@ void Flow::lines_at(double x, double& top, const QStringList& lines, const Style
     }
 }
 
-void Flow::heading(const QString& text) {
-    waiting_.push_back({wrap(text, heading_style, body_width), text, false});
+void Flow::heading(const QString& text, double size_pt) {
+    const Style style{size_pt, true, false};
+    waiting_.push_back({wrap(text, style, body_width), text, false, style});
 }
 
 void Flow::subheading(const QString& text) {
-    waiting_.push_back({wrap(text, subheading_style, body_width), text, true});
+    waiting_.push_back({wrap(text, subheading_style, body_width), text, true, subheading_style});
 }
 
 double Flow::height_of(const Waiting& heading) const {
     const double lines = static_cast<double>(heading.lines.size());
-    return heading.sub ? gap_small + lines * line_height(subheading_style) + 0.5 * mm
-                       : gap_block + lines * line_height(heading_style) + gap_small;
+    return heading.sub ? gap_small + lines * line_height(heading.style) + 0.5 * mm
+                       : gap_block + lines * line_height(heading.style) + gap_small;
 }
 
 void Flow::set_headings() {
@@ -101,7 +102,7 @@ void Flow::set_headings() {
     for (const Waiting& heading : headings) {
         if (!at_top()) y_ += heading.sub ? gap_small : gap_block;
         page().text += heading.text;
-        lines_at(margin, y_, heading.lines, heading.sub ? subheading_style : heading_style);
+        lines_at(margin, y_, heading.lines, heading.style);
         if (heading.sub) {
             y_ += 0.5 * mm;
         } else {
@@ -137,19 +138,19 @@ void Flow::paragraph(const QString& text, const Style& style) {
     y_ += gap_small;
 }
 
-void Flow::bullet(const QString& text) {
+void Flow::bullet(const QString& text, const Style& style) {
     const double indent = 4.0 * mm;
-    const QStringList lines = wrap(text, body, body_width - indent);
-    keep(std::min(static_cast<double>(lines.size()) * line_height(body), full_height()));
+    const QStringList lines = wrap(text, style, body_width - indent);
+    keep(std::min(static_cast<double>(lines.size()) * line_height(style), full_height()));
     page().text += text;
     for (qsizetype i = 0; i < lines.size(); ++i) {
-        if (left() < line_height(body)) new_page();
+        if (left() < line_height(style)) new_page();
         if (i == 0) {
-            const double middle = y_ + line_height(body) * 0.52;
+            const double middle = y_ + line_height(style) * 0.52;
             page().rules.push_back({QLineF(margin + 0.5 * mm, middle, margin + 2.5 * mm, middle), 0.3 * mm});
         }
-        letter(margin + indent, y_, lines[i], body);
-        y_ += line_height(body);
+        letter(margin + indent, y_, lines[i], style);
+        y_ += line_height(style);
     }
     y_ += 0.8 * mm;
 }
@@ -169,16 +170,19 @@ void Flow::formula(const QStringList& parts) {
 
 double Flow::notice_height(double width, const Notice& notice) const {
     const double room = width - sign_side - 3.0 * notice_pad;
-    qsizetype lines = wrap(notice.title, strong, room).size();
-    if (!notice.text.isEmpty()) lines += wrap(notice.text, body, room).size();
-    return std::max(static_cast<double>(lines) * line_height(body), sign_side) + 2.0 * notice_pad;
+    const Style plain{notice.size_pt, false, false};
+    qsizetype lines = wrap(notice.title, Style{notice.size_pt, true, false}, room).size();
+    if (!notice.text.isEmpty()) lines += wrap(notice.text, plain, room).size();
+    return std::max(static_cast<double>(lines) * line_height(plain), sign_side) + 2.0 * notice_pad;
 }
 
 void Flow::notice_at(double x, double width, double height, const Notice& notice) {
     const double inset = sign_side + 2.0 * notice_pad;
-    const QStringList head = wrap(notice.title, strong, width - inset - notice_pad);
+    const Style plain{notice.size_pt, false, false};
+    const Style bold{notice.size_pt, true, false};
+    const QStringList head = wrap(notice.title, bold, width - inset - notice_pad);
     const QStringList lines =
-        notice.text.isEmpty() ? QStringList() : wrap(notice.text, body, width - inset - notice_pad);
+        notice.text.isEmpty() ? QStringList() : wrap(notice.text, plain, width - inset - notice_pad);
     page().text += notice.title;
     if (!notice.text.isEmpty()) page().text += notice.text;
     page().boxes.push_back({QRectF(x, y_, width, height), firm_rule});
@@ -186,19 +190,22 @@ void Flow::notice_at(double x, double width, double height, const Notice& notice
     page().pictures.push_back(
         {frame, QStringLiteral("sign"), 0.0,
          [sign = notice.sign](QPainter& painter, const QRectF& at) { paint_sign(painter, sign, at); }});
-    const double words = static_cast<double>(head.size() + lines.size()) * line_height(body);
+    const double words = static_cast<double>(head.size() + lines.size()) * line_height(plain);
     double top = y_ + std::max(notice_pad, (height - words) / 2.0);
-    lines_at(x + inset, top, head, strong);
-    lines_at(x + inset, top, lines, body);
+    lines_at(x + inset, top, head, bold);
+    lines_at(x + inset, top, lines, plain);
 }
 
 void Flow::caution(Sign sign, const QString& title, const QString& text) {
-    const Notice notice{sign, title, text};
+    caution(Notice{sign, title, text});
+}
+
+void Flow::caution(const Notice& notice) {
     const double height = notice_height(body_width, notice);
     if (height > full_height()) {
         // Longer than a page: the sign and title in the box, the rest as text below it.
-        caution(sign, title, QString());
-        paragraph(text);
+        caution(Notice{notice.sign, notice.title, QString(), notice.size_pt});
+        paragraph(notice.text, Style{notice.size_pt, false, false});
         return;
     }
     keep(height + gap_small);
@@ -211,7 +218,7 @@ void Flow::cautions(const std::vector<Notice>& notices) {
     for (std::size_t i = 0; i < notices.size(); i += 2) {
         const bool pair = i + 1 < notices.size();
         if (!pair) {
-            caution(notices[i].sign, notices[i].title, notices[i].text);
+            caution(notices[i]);
             break;
         }
         const double height = std::max(notice_height(width, notices[i]), notice_height(width, notices[i + 1]));

@@ -34,6 +34,7 @@ struct Row {
     enum class Kind { plain, group, total };
     QStringList cells;
     Kind kind = Kind::plain;
+    std::vector<std::size_t> struck{};  ///< columns whose words are struck through
 };
 
 struct Table {
@@ -50,10 +51,10 @@ class Flow {
     explicit Flow(Furniture furniture);
 
     /// Headings wait for the block that follows and go to a new page together with it.
-    void heading(const QString& text);
+    void heading(const QString& text, double size_pt = 12.0);
     void subheading(const QString& text);
     void paragraph(const QString& text, const Style& style = {});
-    void bullet(const QString& text);
+    void bullet(const QString& text, const Style& style = {});
     void table(const Table& table);
     /// Pairs of what and its value, in one or two pairs of columns; an empty value leaves a line to write on.
     void pairs(const std::vector<std::pair<QString, QString>>& entries, bool two_columns = true);
@@ -62,7 +63,9 @@ class Flow {
         Sign sign = Sign::caution;
         QString title;
         QString text;
+        double size_pt = body_pt;
     };
+    void caution(const Notice& notice);
     /// The same, two beside each other.
     void cautions(const std::vector<Notice>& notices);
     /// A box to tick, a number, what to do and, smaller, why.
@@ -100,6 +103,7 @@ class Flow {
         QStringList lines;
         QString text;
         bool sub = false;
+        Style style{};
     };
     [[nodiscard]] bool at_top() const;
     [[nodiscard]] double height_of(const Waiting& heading) const;

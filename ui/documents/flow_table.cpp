@@ -117,6 +117,12 @@ void Flow::body_row(const Table& table, const std::vector<double>& widths, const
             for (const QString& line : cells[i].lines.mid(from, count)) {
                 const bool right = table.columns[i].right && row.kind != Row::Kind::group;
                 letter(x + inset, top, line, cells[i].style, widths[i] - inset - cell_pad, right);
+                if (!line.isEmpty() && std::count(row.struck.begin(), row.struck.end(), i) > 0) {
+                    const Lettering& words = page().lettering.back();
+                    const double middle = top + each * 0.52;
+                    page().rules.push_back(
+                        {QLineF(words.baseline.x(), middle, words.baseline.x() + words.width, middle), firm_rule});
+                }
                 top += each;
             }
             if (table.columns[i].tick && from == 0 && row.kind == Row::Kind::plain) {

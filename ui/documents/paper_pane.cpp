@@ -5,6 +5,7 @@
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
+#include <QSignalBlocker>
 #include <QStandardPaths>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -69,7 +70,15 @@ void PaperPane::offer_also(Paper other) {
     button->setToolTip(
         tr("%1 instead of the %2, to read, save and print").arg(title_of(other), title_of(paper_).toLower()));
     tools_->addWidget(button);
-    connect(button, &QToolButton::toggled, this, [this, other](bool on) { show_paper(on ? other : paper_); });
+    connect(button, &QToolButton::toggled, this, [this, other, button](bool on) {
+        // One at a time: another's button comes up when this one goes down.
+        for (QToolButton* also : others_) {
+            const QSignalBlocker quiet(also);
+            if (on && also != button) also->setChecked(false);
+        }
+        show_paper(on ? other : paper_);
+    });
+    others_.push_back(button);
 }
 
 void PaperPane::show_paper(Paper paper) {

@@ -4,6 +4,7 @@
 #include <QWidget>
 #include <functional>
 #include <memory>
+#include <vector>
 
 #include "ui/documents/documents.h"
 
@@ -47,6 +48,7 @@ class PaperPane : public QWidget {
 
     Paper paper_;  ///< the pane's own
     Paper shown_;
+    std::vector<QToolButton*> others_;  ///< of papers that stand in its place when asked for
     std::shared_ptr<const PaperInput> input_;
     bool ready_ = true;
     PageView* view_ = nullptr;

@@ -13,6 +13,9 @@ std::vector<Page> lay_out(Paper paper, const SharedInput& input) {
         case Paper::install_sheet: return lay_out_install_sheet(input);
         case Paper::survey_sheet: return lay_out_survey_sheet(input);
         case Paper::workings: return lay_out_workings(input);
+        case Paper::record: return lay_out_record(input);
+        case Paper::service_sheet: return lay_out_service_sheet(input);
+        case Paper::booklet: return lay_out_booklet(input);
     }
     return {};
 }
@@ -76,7 +79,8 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     }
     foot += QStringLiteral("local codes and licensed practice decide");
     f.foot = foot.join(QStringLiteral(" · "));
-    if (planned && plan.stopped()) f.marks += QStringLiteral("Not to be issued: has a stop");
+    // What was done and read is told whatever has become of the plan.
+    if (planned && paper != Paper::record && plan.stopped()) f.marks += QStringLiteral("Not to be issued: has a stop");
     if (input.job.invented || plan.invented || input.firm.invented) {
         f.marks += QStringLiteral("Invented data: for demonstration");
     }

@@ -1,6 +1,8 @@
 #include "ui/fitting/fitting_stage.h"
 
 #include <QDate>
+#include <QFileDialog>
+#include <QPushButton>
 #include <QStackedWidget>
 #include <QTabWidget>
 #include <QTimer>
@@ -13,8 +15,8 @@
 #include "ui/common/photo_shelf.h"
 #include "ui/documents/paper_pane.h"
 #include "ui/documents/session_input.h"
-#include "ui/fitting/day_page.h"
-#include "ui/fitting/record_page.h"
+#include "ui/fitting/whole_record_page.h"
+#include "ui/fitting/work_page.h"
 
 namespace wg::ui {
 namespace {
@@ -31,8 +33,8 @@ FittingStage::FittingStage(QWidget* parent) : StageWidget(parent) {
     notice_ = new NoticeBar(this);
     tabs_ = new QTabWidget(this);
     tabs_->setDocumentMode(true);
-    day_ = new DayPage(this);
-    record_ = new RecordPage(this);
+    day_ = new WorkPage(this);
+    record_ = new WholeRecordPage(this);
     tabs_->addTab(make_sheet_tab(), tr("Install sheet"));
     tabs_->addTab(day_, tr("Day's work"));
     tabs_->addTab(record_, tr("Record"));
@@ -41,14 +43,23 @@ FittingStage::FittingStage(QWidget* parent) : StageWidget(parent) {
     column->setSpacing(0);
     column->addWidget(notice_);
     column->addWidget(tabs_, 1);
-    connect(day_, &DayPage::status_text, this, &StageWidget::status_text);
-    connect(day_, &DayPage::working_asked, this, &StageWidget::working_asked);
-    connect(record_, &RecordPage::working_asked, this, &StageWidget::working_asked);
-    connect(record_, &RecordPage::correct_asked, this, [this](const Reading& reading) {
+    connect(day_, &WorkPage::status_text, this, &StageWidget::status_text);
+    connect(day_, &WorkPage::failed, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
+    for (const ReadingKind where : {ReadingKind::pressure_hold_start, ReadingKind::vacuum_level}) {
+        auto* log = new QPushButton(tr("Take in a gauge log\u2026"), day_);
+        connect(log, &QPushButton::clicked, this, [this] {
+            day_->take_in_log(QFileDialog::getOpenFileName(this, tr("Log of a gauge"), {},
+                                                           tr("Logs (*.csv *.txt *.tsv);;All files (*)")));
+        });
+        day_->add_tool(log, where);
+    }
+    connect(day_, &WorkPage::working_asked, this, &StageWidget::working_asked);
+    connect(record_, &WholeRecordPage::working_asked, this, &StageWidget::working_asked);
+    connect(record_, &WholeRecordPage::correct_asked, this, [this](const Reading& reading) {
         tabs_->setCurrentWidget(day_);
         day_->correct(reading);
     });
-    connect(record_, &RecordPage::first_entry_asked, this, [this] {
+    connect(record_, &WholeRecordPage::first_entry_asked, this, [this] {
         tabs_->setCurrentWidget(day_);
         day_->open_kind(ReadingKind::pressure_hold_start);
     });
@@ -59,6 +70,7 @@ QWidget* FittingStage::make_sheet_tab() {
     empty_ = new EmptyPane(QString(), QString(), QString(), sheet_stack_);
     paper_ = new PaperPane(Paper::install_sheet, sheet_stack_);
     paper_->offer_also(Paper::workings);
+    paper_->offer_also(Paper::record);
     sheet_stack_->addWidget(empty_);
     sheet_stack_->addWidget(paper_);
     connect(paper_, &PaperPane::failed, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
@@ -88,6 +100,11 @@ void FittingStage::set_session(JobSession* session) {
 
 void FittingStage::set_firm_source(std::function<Firm()> source) {
     firm_source_ = std::move(source);
+    refresh();
+}
+
+void FittingStage::set_picture_source(std::function<QImage(const std::string& sha256)> source) {
+    picture_source_ = std::move(source);
     refresh();
 }
 
@@ -139,7 +156,7 @@ void FittingStage::refresh_sheet() {
         }
     }
     const Firm firm = firm_source_ ? firm_source_() : Firm();
-    paper_->set_input(plan == nullptr ? nullptr : input_of(*session_, firm, QDate::currentDate()));
+    paper_->set_input(plan == nullptr ? nullptr : input_of(*session_, firm, QDate::currentDate(), picture_source_));
     if (session_ != nullptr) paper_->set_ready(session_->settled(), tr("The figures are still being worked out"));
     sheet_stack_->setCurrentWidget(plan == nullptr ? static_cast<QWidget*>(empty_) : paper_);
 }

@@ -14,13 +14,13 @@ class QTimer;
 
 namespace wg::ui {
 
-class DayPage;
+class WorkPage;
 class EmptyPane;
 class NoticeBar;
 class PaperPane;
 class PhotoShelf;
 class ReadingForm;
-class RecordPage;
+class WholeRecordPage;
 
 class FittingStage : public StageWidget {
     Q_OBJECT
@@ -31,6 +31,8 @@ class FittingStage : public StageWidget {
     /// Where the firm's block on the install sheet comes from, asked anew whenever the sheet is composed: the Offer
     /// stage can change it in between. Without one the sheet says that it is not entered.
     void set_firm_source(std::function<Firm()> source);
+    /// Photographs and signatures for papers, by hash.
+    void set_picture_source(std::function<QImage(const std::string& sha256)> source);
     /// Where instruments, people and units are kept; without one they last as long as the stage.
     void set_settings(const SettingSource& source);
     /// Keeps photographs and signatures; without one there are none.
@@ -39,8 +41,8 @@ class FittingStage : public StageWidget {
     /// offset.
     bool add_reading(const QString& taken_at);
     [[nodiscard]] ReadingForm& form();
-    [[nodiscard]] DayPage& day() { return *day_; }
-    [[nodiscard]] RecordPage& record_page() { return *record_; }
+    [[nodiscard]] WorkPage& day() { return *day_; }
+    [[nodiscard]] WholeRecordPage& record_page() { return *record_; }
     [[nodiscard]] QTabWidget& tabs() { return *tabs_; }
 
    protected:
@@ -54,14 +56,15 @@ class FittingStage : public StageWidget {
 
     QPointer<JobSession> session_;
     std::function<Firm()> firm_source_;
+    std::function<QImage(const std::string&)> picture_source_;
     QTimer* timer_ = nullptr;
     NoticeBar* notice_ = nullptr;
     QTabWidget* tabs_ = nullptr;
     QStackedWidget* sheet_stack_ = nullptr;
     EmptyPane* empty_ = nullptr;
     PaperPane* paper_ = nullptr;
-    DayPage* day_ = nullptr;
-    RecordPage* record_ = nullptr;
+    WorkPage* day_ = nullptr;
+    WholeRecordPage* record_ = nullptr;
 };
 
 }  // namespace wg::ui

@@ -54,6 +54,7 @@ class ReadingForm : public QWidget {
     void clear_figures();
     void start();  ///< puts the cursor where the first figure is typed
     void set_photograph(const QString& path);
+    [[nodiscard]] InstrumentBook& book() { return book_; }
     [[nodiscard]] SignaturePad& signature() { return *signature_; }
     [[nodiscard]] ReadingKind kind() const;
     void say(const QString& text);

@@ -4,8 +4,11 @@
 
 #include "core/store/store.h"
 #include "ui/aftercare/aftercare_stage.h"
+#include "ui/aftercare/papers_page.h"
+#include "ui/aftercare/performance_page.h"
 #include "ui/common/format.h"
 #include "ui/common/photo_shelf.h"
+#include "ui/documents/session_input.h"
 #include "ui/fitting/fitting_stage.h"
 #include "ui/layout/layout_stage.h"
 #include "ui/offer/firm_settings.h"
@@ -21,6 +24,13 @@ PhotoShelf* shelf_of(store::Store* desk, QObject* parent) {
         [desk](const std::string& sha256) { return desk->photograph(sha256); },
         [desk](std::string_view bytes) { return desk->add_photograph(bytes, {QDateTime::currentSecsSinceEpoch()}); },
         parent);
+}
+
+std::function<QImage(const std::string&)> pictures_of(store::Store* desk) {
+    return [desk](const std::string& sha256) {
+        const auto bytes = desk->photograph(sha256);
+        return bytes.ok() ? picture_for_paper(bytes.value()) : QImage();
+    };
 }
 
 }  // namespace
@@ -39,6 +49,7 @@ std::array<StageFactory, stage_count> stage_factories(store::Store& store) {
         [desk](QWidget* parent) -> StageWidget* {
             auto* stage = new FittingStage(parent);
             stage->set_firm_source([desk] { return read_firm(desk); });
+            stage->set_picture_source(pictures_of(desk));
             stage->set_shelf(shelf_of(desk, stage));
             stage->set_settings({[desk](const QString& key) {
                                      const auto value = desk->setting(key.toStdString(), "");
@@ -50,7 +61,17 @@ std::array<StageFactory, stage_count> stage_factories(store::Store& store) {
                                  }});
             return stage;
         },
-        [](QWidget* parent) -> StageWidget* { return new AftercareStage(parent); },
+        [desk](QWidget* parent) -> StageWidget* {
+            auto* stage = new AftercareStage(parent);
+            stage->set_library({[desk] {
+                                    Result<std::vector<store::WeatherYearRow>> years = desk->weather_years();
+                                    return years.ok() ? std::move(years).value() : std::vector<store::WeatherYearRow>();
+                                },
+                                [desk](const std::string& id) { return desk->weather_year(id); }});
+            stage->papers()->set_firm_source([desk] { return read_firm(desk); });
+            stage->papers()->set_picture_source(pictures_of(desk));
+            return stage;
+        },
     };
 }
 

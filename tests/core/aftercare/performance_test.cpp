@@ -127,11 +127,17 @@ TEST(Verdict, follows_the_models_range) {
     const DayModel model = plain_model();  // June: 90 kWh expected, 72 to 108
     Demand demand;
     const auto verdict = [&](double kwh, bool metered = false) {
-        return check_performance(used({2027, 6, 1}, {2027, 7, 1}, kwh), model, demand, "2027", metered);
+        Metered m = used({2027, 6, 1}, {2027, 7, 1}, kwh);
+        if (metered) m.heat_kwh = 180.0;
+        return check_performance(m, model, demand, "2027", metered);
     };
     EXPECT_EQ(verdict(100.8).verdict, Performance::as_expected);
     EXPECT_EQ(verdict(100.8).words, "used 12 % more than expected for this weather: within what is usual");
     EXPECT_EQ(verdict(100.8, true).verdict, Performance::more) << "the use is known: the range is narrower";
+    Metered by_volume = used({2027, 6, 1}, {2027, 7, 1}, 100.8);
+    by_volume.water_m3 = 3.4;
+    EXPECT_EQ(check_performance(by_volume, model, demand, "2027", true).verdict, Performance::as_expected)
+        << "a volume tells the heat less well: root of squares of both";
     EXPECT_EQ(verdict(110.0).verdict, Performance::more);
     EXPECT_EQ(verdict(118.0).verdict, Performance::clearly_more);
     EXPECT_FALSE(verdict(118.0).look_at.empty());

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include "tests/ui/documents/record_sample.h"
 #include "tests/ui/documents/recorder.h"
 #include "tests/ui/documents/sample.h"
 #include "ui/documents/drawings.h"
@@ -9,7 +10,8 @@
 namespace wg::ui {
 namespace layout_test {
 
-constexpr Paper all_papers[] = {Paper::quote, Paper::install_sheet, Paper::survey_sheet, Paper::workings};
+constexpr Paper all_papers[] = {Paper::quote,  Paper::install_sheet, Paper::survey_sheet, Paper::workings,
+                                Paper::record, Paper::service_sheet, Paper::booklet};
 constexpr double rounding = 1.0;       // page units: fonts are sized in whole hundredths of a millimetre
 constexpr double true_to_scale = 2.0;  // page units: 0.02 mm on paper, a tenth of a drawn line
 
@@ -50,6 +52,10 @@ TEST(PaperLayout, lettering_stays_inside_the_margins_and_never_overlaps) {
     PaperInput input = sample::input();
     for (const Paper kind : all_papers)
         expect_clean(pages_of(kind, input), title_of(kind).toStdString());
+    PaperInput recorded = sample::recorded_input();
+    recorded.picture = sample::picture_of;
+    for (const Paper kind : all_papers)
+        expect_clean(pages_of(kind, recorded), title_of(kind).toStdString() + " with a record");
     input.plan.findings.insert(input.plan.findings.begin(), 12, sample::stop());
     input.plan.block.refrigerant = Refrigerant::r290;
     for (const Paper kind : all_papers)
@@ -70,12 +76,22 @@ TEST(PaperLayout, very_long_entries_break_over_lines_and_pages_instead_of_runnin
     input.job.survey.access = notes + "\n\x01\x7f end";
     input.plan.parts.lines[4].why = notes;
     input.plan.findings.front().message = notes;
+    input.job.record = sample::recorded_input().job.record;
+    input.job.record[5].note = notes;
+    input.job.record[5].taken_by = std::string(200, 'N');
+    input.job.record[7].instrument = std::string(200, 'I');
+    input.job.record[9].kind = ReadingKind::photograph;
+    input.job.record[9].note = notes;
+    input.job.aftercare.warranty_words = notes;
+    input.plan.service.front().text = notes;
+    input.plan.cylinder.anode = notes;
     for (const Paper kind : all_papers)
         expect_clean(pages_of(kind, input), title_of(kind).toStdString());
 }
 
 TEST(PaperLayout, nothing_on_paper_is_lettered_below_nine_points_drawings_included) {
-    const PaperInput input = sample::input();
+    PaperInput input = sample::recorded_input();
+    input.picture = sample::picture_of;
     for (const Paper kind : all_papers) {
         int seen = 0;
         for (const paper::Page& page : pages_of(kind, input)) {

@@ -265,6 +265,7 @@ inline plan::Plan plan(const Job& job) {
         p.economy.cumulative.push_back({-580000 + year * 29000});
     p.expected.test_pressure_bar = 25.0;
     p.expected.max_pressure_bar = 25.0;
+    p.expected.extra_charge_kg = 0.0;
     p.expected.rated_current_a = 6.0;
     p.expected.set_point_c = 55.0;
     p.expected.volume_outdoors = 0.7;

@@ -19,10 +19,10 @@ class PhotoShelf;
 class RecordModel;
 class VerdictList;
 
-class RecordPage : public QWidget {
+class WholeRecordPage : public QWidget {
     Q_OBJECT
    public:
-    explicit RecordPage(QWidget* parent = nullptr);
+    explicit WholeRecordPage(QWidget* parent = nullptr);
     void set_session(JobSession* session);
     void set_shelf(PhotoShelf* shelf);
     void refresh();

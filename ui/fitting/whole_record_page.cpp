@@ -1,4 +1,4 @@
-#include "ui/fitting/record_page.h"
+#include "ui/fitting/whole_record_page.h"
 
 #include <QDialog>
 #include <QHBoxLayout>
@@ -37,7 +37,7 @@ QString role_of(Mark mark) {
 
 }  // namespace
 
-RecordPage::RecordPage(QWidget* parent) : QWidget(parent) {
+WholeRecordPage::WholeRecordPage(QWidget* parent) : QWidget(parent) {
     auto* head = new QGridLayout;
     head->setHorizontalSpacing(8);
     head->setVerticalSpacing(4);
@@ -108,38 +108,38 @@ RecordPage::RecordPage(QWidget* parent) : QWidget(parent) {
     page->addLayout(head);
     page->addWidget(split, 1);
 
-    connect(none, &EmptyPane::step_asked, this, &RecordPage::first_entry_asked);
-    connect(verdicts_, &VerdictList::working_asked, this, &RecordPage::working_asked);
-    connect(view_->selectionModel(), &QItemSelectionModel::selectionChanged, this, &RecordPage::refresh_buttons);
+    connect(none, &EmptyPane::step_asked, this, &WholeRecordPage::first_entry_asked);
+    connect(verdicts_, &VerdictList::working_asked, this, &WholeRecordPage::working_asked);
+    connect(view_->selectionModel(), &QItemSelectionModel::selectionChanged, this, &WholeRecordPage::refresh_buttons);
     connect(view_, &QTableView::doubleClicked, this, [this] {
         if (picture_->isEnabled()) show_picture();
     });
     connect(correct_, &QPushButton::clicked, this, [this] {
         if (const Reading* reading = selected()) Q_EMIT correct_asked(*reading);
     });
-    connect(picture_, &QPushButton::clicked, this, &RecordPage::show_picture);
+    connect(picture_, &QPushButton::clicked, this, &WholeRecordPage::show_picture);
     refresh();
 }
 
-void RecordPage::add_button(QPushButton* button) {
+void WholeRecordPage::add_button(QPushButton* button) {
     buttons_->addWidget(button);
 }
 
-void RecordPage::set_session(JobSession* session) {
+void WholeRecordPage::set_session(JobSession* session) {
     session_ = session;
     shown_entries_ = 0;
     refresh();
 }
 
-void RecordPage::set_shelf(PhotoShelf* shelf) {
+void WholeRecordPage::set_shelf(PhotoShelf* shelf) {
     shelf_ = shelf;
 }
 
-QString RecordPage::state_text() const {
+QString WholeRecordPage::state_text() const {
     return chain_->text() + QLatin1Char('\n') + plan_->text();
 }
 
-void RecordPage::refresh() {
+void WholeRecordPage::refresh() {
     const std::vector<Reading> none;
     const std::vector<Reading>& record = session_ == nullptr ? none : session_->job().record;
     const auto plan = session_ == nullptr ? nullptr : session_->plan();
@@ -178,18 +178,18 @@ void RecordPage::refresh() {
     refresh_buttons();
 }
 
-const Reading* RecordPage::selected() const {
+const Reading* WholeRecordPage::selected() const {
     const QModelIndexList rows = view_->selectionModel()->selectedRows();
     return rows.isEmpty() ? nullptr : model_->reading_at(rows.front().row());
 }
 
-void RecordPage::refresh_buttons() {
+void WholeRecordPage::refresh_buttons() {
     const Reading* reading = selected();
     correct_->setEnabled(reading != nullptr);
     picture_->setEnabled(reading != nullptr && !reading->attachment_sha256.empty() && shelf_ != nullptr);
 }
 
-void RecordPage::show_picture() {
+void WholeRecordPage::show_picture() {
     const Reading* reading = selected();
     if (reading == nullptr || shelf_ == nullptr || reading->attachment_sha256.empty()) return;
     auto* dialog = new QDialog(window());

@@ -1,4 +1,4 @@
-#include "ui/fitting/day_page.h"
+#include "ui/fitting/work_page.h"
 
 #include <QComboBox>
 #include <QDateTime>
@@ -31,7 +31,7 @@ QString entry_words(const Reading& reading) {
     const QDateTime at = QDateTime::fromString(qs(reading.taken_at), Qt::ISODate).toLocalTime();
     QString value = value_words(reading);
     if (reading.kind == ReadingKind::serial_number) value = qs(reading.note);
-    if (value.isEmpty()) value = DayPage::tr("entered");
+    if (value.isEmpty()) value = WorkPage::tr("entered");
     const bool today = at.date() == QDate::currentDate();
     return QStringLiteral("%1, %2").arg(
         value, at.toString(today ? QStringLiteral("HH:mm") : QStringLiteral("yyyy-MM-dd HH:mm")));
@@ -56,7 +56,7 @@ bool ends_a_row_of_entries(ReadingKind kind) {
 
 }  // namespace
 
-DayPage::DayPage(QWidget* parent) : QWidget(parent) {
+WorkPage::WorkPage(QWidget* parent) : QWidget(parent) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(12, 12, 12, 12);
     row->setSpacing(16);
@@ -76,7 +76,7 @@ DayPage::DayPage(QWidget* parent) : QWidget(parent) {
     });
 }
 
-QWidget* DayPage::make_list() {
+QWidget* WorkPage::make_list() {
     auto* side = new QWidget(this);
     side->setFixedWidth(list_width_px);
     auto* column = new QVBoxLayout(side);
@@ -111,7 +111,7 @@ QWidget* DayPage::make_list() {
     return side;
 }
 
-QWidget* DayPage::make_part() {
+QWidget* WorkPage::make_part() {
     auto* page = new QWidget(this);
     auto* column = new QVBoxLayout(page);
     column->setContentsMargins(0, 0, 0, 0);
@@ -139,7 +139,7 @@ QWidget* DayPage::make_part() {
     column_->setSpacing(16);
     wants_ = new QWidget(inside);
     verdicts_ = new VerdictColumn(inside);
-    connect(verdicts_, &VerdictColumn::working_asked, this, &DayPage::working_asked);
+    connect(verdicts_, &VerdictColumn::working_asked, this, &WorkPage::working_asked);
     column_->addWidget(wants_);
     column_->addWidget(verdicts_);
     column_->addStretch(1);
@@ -155,14 +155,14 @@ QWidget* DayPage::make_part() {
     return page;
 }
 
-void DayPage::add_tool(QPushButton* tool, ReadingKind where) {
+void WorkPage::add_tool(QPushButton* tool, ReadingKind where) {
     tool->setProperty("touch", QStringLiteral("large"));
     tool_row_->addWidget(tool);
     tools_.emplace_back(tool, where);
     shown_.clear();
 }
 
-void DayPage::set_session(JobSession* session) {
+void WorkPage::set_session(JobSession* session) {
     session_ = session;
     form_->clear_figures();
     stack_->setCurrentIndex(0);
@@ -170,24 +170,24 @@ void DayPage::set_session(JobSession* session) {
     refresh();
 }
 
-Occasion DayPage::occasion() const {
+Occasion WorkPage::occasion() const {
     return static_cast<Occasion>(occasion_->currentData().toInt());
 }
 
-void DayPage::set_occasion(Occasion occasion) {
+void WorkPage::set_occasion(Occasion occasion) {
     occasion_->setCurrentIndex(occasion_->findData(static_cast<int>(occasion)));
 }
 
-bool DayPage::entering() const {
+bool WorkPage::entering() const {
     return stack_->currentIndex() == 1;
 }
 
-std::vector<commissioning::Assessment> DayPage::assessments() const {
+std::vector<commissioning::Assessment> WorkPage::assessments() const {
     const auto plan = session_ == nullptr ? nullptr : session_->plan();
     return plan == nullptr ? std::vector<commissioning::Assessment>() : plan->assessments;
 }
 
-void DayPage::refresh() {
+void WorkPage::refresh() {
     setEnabled(session_ != nullptr);
     const auto plan = session_ == nullptr ? nullptr : session_->plan();
     const Job none;
@@ -200,7 +200,7 @@ void DayPage::refresh() {
     fill_part();
 }
 
-void DayPage::fill_list() {
+void WorkPage::fill_list() {
     const QSignalBlocker quiet(list_);
     const auto all = assessments();
     while (list_->count() < static_cast<int>(stages_.size()))
@@ -217,12 +217,12 @@ void DayPage::fill_list() {
     list_->setCurrentRow(current_);
 }
 
-QString DayPage::expected_of(const Want& want) const {
+QString WorkPage::expected_of(const Want& want) const {
     const auto plan = session_ == nullptr ? nullptr : session_->plan();
     return plan == nullptr ? QString() : expected_words(want.kind, *plan, QDate::currentDate());
 }
 
-void DayPage::fill_part() {
+void WorkPage::fill_part() {
     const WorkStage& stage = stages_[static_cast<std::size_t>(current_)];
     const auto own = assessments_of(stage, standing_, assessments());
     title_->setText(stage.title);
@@ -268,7 +268,7 @@ void DayPage::fill_part() {
     verdicts_->set_assessments(own, QString());
 }
 
-void DayPage::add_want(int at, const Want& want) {
+void WorkPage::add_want(int at, const Want& want) {
     const Reading* entry = entry_for(want, standing_);
     auto* row = new QHBoxLayout;
     row->setSpacing(8);
@@ -306,7 +306,7 @@ void DayPage::add_want(int at, const Want& want) {
     static_cast<QVBoxLayout*>(wants_->layout())->addLayout(row);
 }
 
-void DayPage::show_stage(int stage) {
+void WorkPage::show_stage(int stage) {
     if (stage < 0 || stage >= static_cast<int>(stages_.size())) return;
     const bool other = stage != current_;
     current_ = stage;
@@ -319,7 +319,7 @@ void DayPage::show_stage(int stage) {
     if (other) scroll_->verticalScrollBar()->setValue(0);
 }
 
-void DayPage::open_want(int stage, int want) {
+void WorkPage::open_want(int stage, int want) {
     if (stage < 0 || stage >= static_cast<int>(stages_.size())) return;
     show_stage(stage);
     const auto& wants = stages_[static_cast<std::size_t>(stage)].wants;
@@ -330,7 +330,7 @@ void DayPage::open_want(int stage, int want) {
     form_->start();
 }
 
-void DayPage::open_kind(ReadingKind kind) {
+void WorkPage::open_kind(ReadingKind kind) {
     opened_want_ = -1;
     QString name = QString::fromUtf8(text_of(kind));
     name[0] = name[0].toUpper();
@@ -339,7 +339,7 @@ void DayPage::open_kind(ReadingKind kind) {
     form_->start();
 }
 
-void DayPage::correct(const Reading& reading) {
+void WorkPage::correct(const Reading& reading) {
     opened_want_ = -1;
     form_->clear_figures();
     set_occasion(reading.occasion);
@@ -347,7 +347,7 @@ void DayPage::correct(const Reading& reading) {
     form_->correct(reading);
 }
 
-bool DayPage::add_reading(const QString& taken_at) {
+bool WorkPage::add_reading(const QString& taken_at) {
     if (session_ == nullptr) return false;
     const auto reading = form_->reading(taken_at);
     if (!reading) return false;
@@ -359,7 +359,7 @@ bool DayPage::add_reading(const QString& taken_at) {
     return true;
 }
 
-void DayPage::after_entry(const Reading& reading) {
+void WorkPage::after_entry(const Reading& reading) {
     if (!ends_a_row_of_entries(reading.kind) && opened_want_ >= 0) {
         const auto& wants = stages_[static_cast<std::size_t>(current_)].wants;
         for (std::size_t at = static_cast<std::size_t>(opened_want_) + 1; at < wants.size(); ++at) {

@@ -22,14 +22,16 @@ class FlowLayout;
 class JobSession;
 class VerdictColumn;
 
-class DayPage : public QWidget {
+class WorkPage : public QWidget {
     Q_OBJECT
    public:
-    explicit DayPage(QWidget* parent = nullptr);
+    explicit WorkPage(QWidget* parent = nullptr);
     void set_session(JobSession* session);
     void refresh();
     /// Adds what stands in the form to the record; false when the form refuses it.
     bool add_reading(const QString& taken_at);
+    /// Reads the log of a gauge and, when the dialog is accepted, enters what it says; false: refused, said in words.
+    bool take_in_log(const QString& path);
     /// The entry of a part: `want` counts as they are listed.
     void open_want(int stage, int want);
     void open_kind(ReadingKind kind);
@@ -46,6 +48,7 @@ class DayPage : public QWidget {
    Q_SIGNALS:
     void status_text(const QString& text);
     void working_asked(const QString& key);
+    void failed(const QString& text);
 
    private:
     QWidget* make_list();

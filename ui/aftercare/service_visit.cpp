@@ -1,4 +1,4 @@
-#include "ui/aftercare/visit_form.h"
+#include "ui/aftercare/service_visit.h"
 
 #include <QComboBox>
 #include <QDateEdit>
@@ -34,12 +34,13 @@ QString capital(const char* text) {
 
 }  // namespace
 
-VisitForm::VisitForm(QWidget* parent) : QWidget(parent) {
+ServiceVisit::ServiceVisit(QWidget* parent) : QWidget(parent) {
     auto* title = new QLabel(tr("This visit"), this);
     title->setProperty("role", QStringLiteral("title"));
     date_ = new QDateEdit(QDate::currentDate(), this);
     date_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
     date_->setCalendarPopup(true);
+    date_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
     date_->setMaximumDate(QDate::currentDate());
     by_ = new QLineEdit(this);
     instrument_ = new QLineEdit(this);
@@ -79,11 +80,11 @@ VisitForm::VisitForm(QWidget* parent) : QWidget(parent) {
     column->addWidget(chosen_);
     column->addWidget(problem_);
     column->addWidget(add_, 0, Qt::AlignLeft);
-    connect(add_, &QPushButton::clicked, this, &VisitForm::add_asked);
+    connect(add_, &QPushButton::clicked, this, &ServiceVisit::add_asked);
     set_services_chosen(0);
 }
 
-QWidget* VisitForm::make_rows() {
+QWidget* ServiceVisit::make_rows() {
     using K = ReadingKind;
     for (const aftercare::Measured& kind : aftercare::measured_kinds())
         rows_.push_back({kind.kind, QString::fromUtf8(kind.unit), kind.decimals, kind.least, kind.most});
@@ -131,12 +132,12 @@ QWidget* VisitForm::make_rows() {
         grid->addWidget(row.edit, line, 1);
         grid->addWidget(unit, line, 2);
         grid->addWidget(row.before, line, 3);
-        connect(row.edit, &QLineEdit::returnPressed, this, &VisitForm::add_asked);
+        connect(row.edit, &QLineEdit::returnPressed, this, &ServiceVisit::add_asked);
     }
     return part;
 }
 
-void VisitForm::set_record(const std::vector<Reading>& record) {
+void ServiceVisit::set_record(const std::vector<Reading>& record) {
     const std::vector<Reading> standing = commissioning::standing(record);
     for (Row& row : rows_) {
         const auto last = std::find_if(standing.rbegin(), standing.rend(),
@@ -146,35 +147,35 @@ void VisitForm::set_record(const std::vector<Reading>& record) {
     }
 }
 
-void VisitForm::set_services_chosen(int count) {
+void ServiceVisit::set_services_chosen(int count) {
     chosen_->setText(count == 0   ? tr("No service ticked in the list: only readings and the note go in.")
                      : count == 1 ? tr("1 service ticked in the list")
                                   : tr("%1 services ticked in the list").arg(count));
 }
 
-QLineEdit* VisitForm::field(ReadingKind kind) const {
+QLineEdit* ServiceVisit::field(ReadingKind kind) const {
     const auto row = std::find_if(rows_.begin(), rows_.end(), [&](const Row& r) { return r.kind == kind; });
     return row == rows_.end() ? nullptr : row->edit;
 }
 
-QString VisitForm::problem() const {
+QString ServiceVisit::problem() const {
     return problem_->text();
 }
 
-void VisitForm::say(const QString& text, QWidget* where) {
+void ServiceVisit::say(const QString& text, QWidget* where) {
     problem_->setText(text);
     problem_->setVisible(!text.isEmpty());
     if (where != nullptr) where->setFocus();
 }
 
-std::string VisitForm::taken_at() const {
+std::string ServiceVisit::taken_at() const {
     // A visit entered in the evening or next day: noon stands for an hour that nobody told.
     const QDateTime now = QDateTime::currentDateTime();
     const QDateTime at = date_->date() == now.date() ? now : QDateTime(date_->date(), QTime(12, 0));
     return at.toOffsetFromUtc(at.offsetFromUtc()).toString(Qt::ISODate).toStdString();
 }
 
-std::optional<std::vector<Reading>> VisitForm::entries(const std::vector<std::string>& service_ids) {
+std::optional<std::vector<Reading>> ServiceVisit::entries(const std::vector<std::string>& service_ids) {
     const std::string by = by_->text().trimmed().toStdString();
     if (by.empty()) {
         say(tr("Say who did it."), by_);
@@ -221,7 +222,7 @@ std::optional<std::vector<Reading>> VisitForm::entries(const std::vector<std::st
     return out;
 }
 
-void VisitForm::clear_entries() {
+void ServiceVisit::clear_entries() {
     for (const Row& row : rows_)
         row.edit->clear();
     valve_->setCurrentIndex(0);

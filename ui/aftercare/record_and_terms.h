@@ -15,10 +15,10 @@ class JobSession;
 class NumberField;
 class TextField;
 
-class RecordPage : public QWidget {
+class RecordAndTerms : public QWidget {
     Q_OBJECT
    public:
-    explicit RecordPage(QWidget* parent = nullptr);
+    explicit RecordAndTerms(QWidget* parent = nullptr);
     void set_session(JobSession* session);
     void refresh();
 

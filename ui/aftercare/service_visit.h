@@ -18,10 +18,10 @@ class QPushButton;
 
 namespace wg::ui {
 
-class VisitForm : public QWidget {
+class ServiceVisit : public QWidget {
     Q_OBJECT
    public:
-    explicit VisitForm(QWidget* parent = nullptr);
+    explicit ServiceVisit(QWidget* parent = nullptr);
 
     /// What was read before stands beside each field.
     void set_record(const std::vector<Reading>& record);

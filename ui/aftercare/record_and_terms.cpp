@@ -1,4 +1,4 @@
-#include "ui/aftercare/record_page.h"
+#include "ui/aftercare/record_and_terms.h"
 
 #include <QCheckBox>
 #include <QDateTime>
@@ -36,7 +36,8 @@ QString figure_of(const Reading& reading) {
         case ReadingKind::heat_meter: return quantity(reading.value, QStringLiteral("kWh"), 1);
         case ReadingKind::water_meter: return quantity(reading.value, QStringLiteral("m\u00b3"), 3);
         case ReadingKind::safety_valve_lift:
-        case ReadingKind::water_vented: return reading.value > 0.0 ? RecordPage::tr("yes") : RecordPage::tr("no");
+        case ReadingKind::water_vented:
+            return reading.value > 0.0 ? RecordAndTerms::tr("yes") : RecordAndTerms::tr("no");
         default: break;
     }
     const aftercare::Measured* kind = aftercare::measured(reading.kind);
@@ -45,7 +46,7 @@ QString figure_of(const Reading& reading) {
 
 }  // namespace
 
-RecordPage::RecordPage(QWidget* parent) : QWidget(parent) {
+RecordAndTerms::RecordAndTerms(QWidget* parent) : QWidget(parent) {
     auto* split = new QSplitter(Qt::Horizontal, this);
     split->addWidget(make_record());
     split->addWidget(make_terms());
@@ -58,7 +59,7 @@ RecordPage::RecordPage(QWidget* parent) : QWidget(parent) {
     column->addWidget(split);
 }
 
-QWidget* RecordPage::make_record() {
+QWidget* RecordAndTerms::make_record() {
     auto* part = new QWidget(this);
     record_ = quiet_table({tr("When"), tr("Entry"), tr("Figure"), tr("By"), tr("Note")}, part);
     record_->horizontalHeader()->setSectionResizeMode(4, QHeaderView::Stretch);
@@ -78,7 +79,7 @@ QWidget* RecordPage::make_record() {
     return part;
 }
 
-QWidget* RecordPage::make_terms() {
+QWidget* RecordAndTerms::make_terms() {
     auto* part = new QWidget(this);
     NumberField::Range range;
     range.most = 600.0;
@@ -109,10 +110,10 @@ QWidget* RecordPage::make_terms() {
     column->addSpacing(8);
     column->addWidget(record_title(tr("Notes of the job"), part));
     column->addWidget(notes_, 1);
-    connect(warranty_, &NumberField::committed, this, &RecordPage::keep_terms);
-    connect(warranty_words_, &TextField::committed, this, &RecordPage::keep_terms);
-    connect(contract_, &QCheckBox::clicked, this, &RecordPage::keep_terms);
-    connect(contract_words_, &TextField::committed, this, &RecordPage::keep_terms);
+    connect(warranty_, &NumberField::committed, this, &RecordAndTerms::keep_terms);
+    connect(warranty_words_, &TextField::committed, this, &RecordAndTerms::keep_terms);
+    connect(contract_, &QCheckBox::clicked, this, &RecordAndTerms::keep_terms);
+    connect(contract_words_, &TextField::committed, this, &RecordAndTerms::keep_terms);
     connect(notes_, &QPlainTextEdit::textChanged, this, [this] {
         if (session_ != nullptr)
             set_notes(*session_, notes_->toPlainText().toStdString(), QStringLiteral("aftercare-notes"));
@@ -120,11 +121,11 @@ QWidget* RecordPage::make_terms() {
     return part;
 }
 
-void RecordPage::set_session(JobSession* session) {
+void RecordAndTerms::set_session(JobSession* session) {
     session_ = session;
 }
 
-void RecordPage::refresh() {
+void RecordAndTerms::refresh() {
     if (session_ == nullptr) return;
     fill_record();
     const AftercareTerms& terms = session_->job().aftercare;
@@ -140,7 +141,7 @@ void RecordPage::refresh() {
     }
 }
 
-void RecordPage::fill_record() {
+void RecordAndTerms::fill_record() {
     const std::vector<Reading>& record = session_->job().record;
     no_record_->setVisible(record.empty());
     record_->setVisible(!record.empty());
@@ -163,7 +164,7 @@ void RecordPage::fill_record() {
     fit_columns(*record_, {0, 1, 2, 3}, 220);
 }
 
-void RecordPage::keep_terms() {
+void RecordAndTerms::keep_terms() {
     if (session_ == nullptr) return;
     AftercareTerms terms = session_->job().aftercare;
     terms.warranty_months = warranty_->value();
