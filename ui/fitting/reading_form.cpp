@@ -94,12 +94,13 @@ void ReadingForm::choose_kind(ReadingKind kind) {
     kind_->setCurrentIndex(kind_->findData(static_cast<int>(kind)));
 }
 
-void ReadingForm::choose(const Want& want, const QString& expected) {
+void ReadingForm::choose(const Want& want, const QString& expected, bool any_kind) {
     if (kind() != ReadingKind::signature && !who_->currentText().trimmed().isEmpty()) fitter_ = who_->currentText();
     choose_kind(want.kind);
     clear_figures();
     refresh_fields();
     title_->setText(want.name);
+    show_row(kind_row_, any_kind);
     if (!want.subject.empty()) {
         if (subject_->findData(qs(want.subject)) < 0) subject_->addItem(qs(want.subject), qs(want.subject));
         subject_->setCurrentIndex(subject_->findData(qs(want.subject)));

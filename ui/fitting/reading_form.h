@@ -43,8 +43,8 @@ class ReadingForm : public QWidget {
     /// What the services of the plan are called, for the entry that one is done.
     void set_services(const std::vector<plan::ServiceDue>& services);
     void choose_kind(ReadingKind kind);
-    /// The entry that a part of the work wants. `expected`: shown beside the field.
-    void choose(const Want& want, const QString& expected);
+    /// The entry that a part of the work wants. `expected`: shown beside the field. `any_kind`: another can be chosen.
+    void choose(const Want& want, const QString& expected, bool any_kind = false);
     void correct(const Reading& reading);  ///< takes over what the entry says, to be changed
     /// What is in the form, ready to be added; nullopt when something is missing, then said in the form. `now`: ISO
     /// 8601 with offset, for an entry without a time of its own.
@@ -106,8 +106,8 @@ class ReadingForm : public QWidget {
     QLabel* expected_ = nullptr;
     QGridLayout* grid_ = nullptr;
     QScrollArea* scroll_ = nullptr;
-    Row value_row_, second_row_, indoors_row_, plate_row_, subject_row_, answer_row_, signature_row_, photo_row_,
-        note_row_, instrument_row_, calibrated_row_, corrects_row_;
+    Row kind_row_, value_row_, second_row_, indoors_row_, plate_row_, subject_row_, answer_row_, signature_row_,
+        photo_row_, note_row_, instrument_row_, calibrated_row_, corrects_row_;
     QLabel* who_label_ = nullptr;
     QLineEdit* value_ = nullptr;
     UnitSwitch* unit_ = nullptr;

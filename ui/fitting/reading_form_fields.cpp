@@ -93,6 +93,8 @@ ReadingForm::ReadingForm(QWidget* parent) : QWidget(parent) {
         connect(edit, &QLineEdit::returnPressed, this, &ReadingForm::add_asked);
         edit->installEventFilter(this);
     }
+    for (QComboBox* combo : {subject_, instrument_, who_})
+        combo->lineEdit()->installEventFilter(this);
     connect(value_, &QLineEdit::textChanged, this, &ReadingForm::refresh_echo);
     connect(unit_, &UnitSwitch::changed, this, &ReadingForm::refresh_echo);
     connect(instrument_, &QComboBox::currentTextChanged, this, &ReadingForm::refresh_instrument);
@@ -151,13 +153,13 @@ void ReadingForm::build_fields() {
     photo_ = new QPushButton(tr("Choose the photograph\u2026"), this);
     photo_->setProperty("touch", QStringLiteral("large"));
     note_ = line(QStringLiteral("note"));
-    add_row(tr("Reading"), kind_);
-    subject_row_ = add_row(QString(), subject_);
+    kind_row_ = add_row(tr("Reading"), kind_);
     value_row_ = add_row(QString(), value_, unit_);
     grid_->addWidget(echo_, grid_->rowCount(), 1, 1, 2);
     second_row_ = add_row(QString(), second_, second_unit_);
     indoors_row_ = add_row(tr("Gas indoors"), indoors_, indoors_unit_);
     plate_row_ = add_row(tr("Plate lies"), plate_);
+    subject_row_ = add_row(QString(), subject_);
     answer_row_ = add_row(QString(), build_answer());
     auto* again = new QPushButton(tr("Clear"), this);
     again->setProperty("touch", QStringLiteral("large"));
@@ -296,7 +298,11 @@ void ReadingForm::refresh_instrument() {
 }
 
 bool ReadingForm::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::FocusIn) pad_->type_into(qobject_cast<QLineEdit*>(watched));
+    if (event->type() == QEvent::FocusIn) {
+        auto* edit = qobject_cast<QLineEdit*>(watched);
+        pad_->type_into(edit);
+        if (edit != nullptr) scroll_->ensureWidgetVisible(edit);
+    }
     return QWidget::eventFilter(watched, event);
 }
 

@@ -59,6 +59,7 @@ WholeRecordPage::WholeRecordPage(QWidget* parent) : QWidget(parent) {
     auto* left = new QWidget(split);
     auto* tools = new QWidget(left);
     buttons_ = new FlowLayout(tools);
+    buttons_->setContentsMargins(0, 0, 0, 0);
     buttons_->setSpacing(8);
     correct_ = new QPushButton(tr("Correct this entry"), tools);
     correct_->setToolTip(tr("Makes a new entry that names the old one; the old one stays in the record"));

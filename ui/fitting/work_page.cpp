@@ -123,6 +123,7 @@ QWidget* WorkPage::make_part() {
     worst_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* tools = new QWidget(page);
     tool_row_ = new FlowLayout(tools);
+    tool_row_->setContentsMargins(0, 0, 0, 0);
     tool_row_->setSpacing(8);
     const auto tool = [&](const QString& text, ReadingKind kind) {
         auto* button = new QPushButton(text, tools);
@@ -278,8 +279,7 @@ void WorkPage::add_want(int at, const Want& want) {
     sign->setPixmap(mark_icon(mark, current_theme(), 20).pixmap(20, 20));
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
-    auto* name =
-        new QLabel(want.needed || entry != nullptr ? want.name : tr("%1 (if there is one)").arg(want.name), wants_);
+    auto* name = new QLabel(want.needed || entry != nullptr ? want.name : tr("%1 (optional)").arg(want.name), wants_);
     name->setWordWrap(true);
     words->addStretch(1);
     words->addWidget(name);
@@ -334,7 +334,7 @@ void WorkPage::open_kind(ReadingKind kind) {
     opened_want_ = -1;
     QString name = QString::fromUtf8(text_of(kind));
     name[0] = name[0].toUpper();
-    form_->choose({kind, {}, name, false, {}}, expected_of({kind, {}, name, false, {}}));
+    form_->choose({kind, {}, name, false, {}}, expected_of({kind, {}, name, false, {}}), true);
     stack_->setCurrentIndex(1);
     form_->start();
 }

@@ -44,6 +44,7 @@ class WorkPage : public QWidget {
     [[nodiscard]] ReadingForm& form() { return *form_; }
     [[nodiscard]] QListWidget& stage_list() { return *list_; }
     [[nodiscard]] bool entering() const;
+    [[nodiscard]] const std::vector<WorkStage>& stages() const { return stages_; }
 
    Q_SIGNALS:
     void status_text(const QString& text);

@@ -63,11 +63,21 @@ std::vector<WorkStage> work_stages(const Job& job, const plan::Plan* plan, bool 
     const bool fit = !service;
     const bool extra_charge = plan == nullptr || plan->expected.extra_charge_kg > 0.0;
     const bool hygiene = plan != nullptr && plan->expected.hygiene_target_c > 0.0;
-    stages[place] = {stage_words("Place and fixings"),
-                     {serial("collector", stage_words("Serial number of the collector")),
-                      serial("block", stage_words("Serial number of the block")),
-                      serial("cylinder", stage_words("Serial number of the cylinder")), want(K::wall_contact, false),
-                      want(K::photograph, false)}};
+    stages[place].title = stage_words("Place and fixings");
+    const std::size_t plates = plan == nullptr ? 1 : std::max<std::size_t>(1, plan->placements.size());
+    for (std::size_t i = 1; i <= plates; ++i) {
+        // Each plate has its own; the only one needs no count.
+        const QString count = plates == 1 ? QString() : QStringLiteral(" %1").arg(i);
+        stages[place].wants.push_back({K::serial_number,
+                                       (QStringLiteral("collector") + count).toStdString(),
+                                       stage_words("Serial number of the collector") + count,
+                                       true,
+                                       {}});
+    }
+    for (const Want& one :
+         {serial("block", stage_words("Serial number of the block")),
+          serial("cylinder", stage_words("Serial number of the cylinder")), want(K::wall_contact, false)})
+        stages[place].wants.push_back(one);
     stages[water] = {stage_words("Water side"),
                      {want(K::water_vented, fit), want(K::cold_pressure), want(K::safety_valve_lift)}};
     stages[hold] = {stage_words("Pressure hold"), {want(K::pressure_hold_start, fit), want(K::pressure_hold_end, fit)}};

@@ -22,8 +22,8 @@
 #include "ui/fitting/log_dialog.h"
 #include "ui/fitting/number_pad.h"
 #include "ui/fitting/reading_words.h"
-#include "ui/fitting/whole_record_page.h"
 #include "ui/fitting/signature_pad.h"
+#include "ui/fitting/whole_record_page.h"
 #include "ui/fitting/work_page.h"
 
 namespace wg::ui {
