@@ -86,7 +86,8 @@ int run_weather(const QStringList& arguments, std::ostream& out, std::ostream& e
     return exit_done;
 }
 
-int write_documents(const Job& job, const plan::Plan& plan, const QString& folder, std::ostream& err) {
+int write_documents(const Job& job, const plan::Plan& plan, const QString& folder, const ui::PaperLook& look,
+                    std::ostream& err) {
     if (!QDir().mkpath(folder)) {
         err << folder.toStdString() << ": the folder cannot be made. Choose another with --out\n";
         return exit_failed;
@@ -99,6 +100,7 @@ int write_documents(const Job& job, const plan::Plan& plan, const QString& folde
     ui::PaperInput input;
     input.job = job;
     input.plan = plan;
+    input.look = look;
     input.firm.invented = plan.invented;
     if (plan.invented) {
         input.firm.name = QStringLiteral("Invented firm, for demonstration");
@@ -119,13 +121,25 @@ int write_documents(const Job& job, const plan::Plan& plan, const QString& folde
 
 int run_plan(const QStringList& arguments, std::ostream& out, std::ostream& err) {
     Arguments args;
-    for (const char* name : {"weather", "out", "choice"})
+    for (const char* name : {"weather", "out", "choice", "paper", "language"})
         args.value_option(QString::fromLatin1(name));
-    args.flag(QStringLiteral("json"));
+    for (const char* name : {"json", "large-print", "black-and-white"})
+        args.flag(QString::fromLatin1(name));
     QStringList files;
     QString error;
     if (!args.parse(arguments, files, error)) return bad_usage(err, error);
     if (files.size() != 1) return bad_usage(err, QStringLiteral("plan needs one job file"));
+    for (const auto& [option, words] :
+         {std::pair{QStringLiteral("paper"), QStringList{QStringLiteral("a4"), QStringLiteral("letter")}},
+          std::pair{QStringLiteral("language"),
+                    QStringList{QStringLiteral("en"), QStringLiteral("es"), QStringLiteral("de")}}}) {
+        if (args.parser.isSet(option) && !words.contains(args.parser.value(option)))
+            return bad_usage(err, QStringLiteral("--%1 takes %2, found '%3'")
+                                      .arg(option, words.join(QStringLiteral(" or ")), args.parser.value(option)));
+    }
+    QStringList look{args.parser.value(QStringLiteral("paper")), args.parser.value(QStringLiteral("language"))};
+    for (const char* name : {"large-print", "black-and-white"})
+        if (args.parser.isSet(QString::fromLatin1(name))) look += QString::fromLatin1(name);
 
     const std::string name = files.first().toStdString();
     const Result<std::string> text = file_text(name);
@@ -163,7 +177,8 @@ int run_plan(const QStringList& arguments, std::ostream& out, std::ostream& err)
 
     const bool to_folder = args.parser.isSet(QStringLiteral("out"));
     const QString folder = to_folder ? args.parser.value(QStringLiteral("out")) : QStringLiteral(".");
-    const int written = write_documents(job.value(), plan.value(), folder, err);
+    const int written =
+        write_documents(job.value(), plan.value(), folder, ui::look_from_key(look.join(QLatin1Char(' '))), err);
     if (written != exit_done) return written;
     out << (args.parser.isSet(QStringLiteral("json")) ? plan::plan_to_json(plan.value()) : plan::summary(plan.value()));
     if (!args.parser.isSet(QStringLiteral("json"))) {
@@ -185,6 +200,7 @@ QString usage() {
         "  warmgable --demo                       opens the demonstration job (invented data)\n"
         "  warmgable JOB.json                     takes a job file onto the desk and opens it\n"
         "  warmgable plan JOB.json [--weather FILE] [--choice LABEL] [--out DIR] [--json]\n"
+        "                 [--paper a4|letter] [--large-print] [--black-and-white] [--language en|es|de]\n"
         "                                         plans the job; writes plan.json, quote.pdf, parts.csv,\n"
         "                                         install-sheet.pdf, survey-sheet.pdf, workings.pdf,\n"
         "                                         service-sheet.pdf and booklet.pdf to DIR (default: here), with\n"

@@ -1,5 +1,5 @@
 #pragma once
-// Papers composed from a finished Plan, vector throughout, A4.
+// Papers composed from a finished Plan, vector throughout, on A4 or Letter.
 
 #include <QDate>
 #include <QImage>
@@ -35,6 +35,11 @@ struct PaperLook {
     Language language = Language::english;
     friend bool operator==(const PaperLook&, const PaperLook&) = default;
 };
+
+/// A look as it is kept among the settings: "letter large-print black-and-white es". What is not understood is left as
+/// usual.
+[[nodiscard]] QString look_key(const PaperLook& look);
+[[nodiscard]] PaperLook look_from_key(const QString& key);
 
 struct PaperInput {
     Job job;

@@ -7,6 +7,7 @@
 #include <functional>
 #include <vector>
 
+#include "ui/documents/flow_measures.h"
 #include "ui/documents/sheet.h"
 #include "ui/documents/signs.h"
 
@@ -18,8 +19,11 @@ struct Furniture {
     QString title;     ///< of the paper
     QString job;       ///< number and revision
     QString choice;
-    QString foot;       ///< what this print was made from
-    QString headline;   ///< a sentence under the head of every page; may be empty
+    QString foot;      ///< what this print was made from
+    QString headline;  ///< a sentence under the head of every page; may be empty
+    QString mark;      ///< "mark 3FA9-07B2": what this print is told by; may be empty
+    QString code;      ///< the same to be scanned; empty: no code
+    Sheet sheet;
     QStringList marks;  ///< "Not to be issued: has a stop", "Invented data": ruled, on every page
 };
 
@@ -49,6 +53,9 @@ struct Table {
 class Flow {
    public:
     explicit Flow(Furniture furniture);
+
+    [[nodiscard]] const Sheet& sheet() const { return furniture_.sheet; }
+    [[nodiscard]] double body_width() const { return sheet().body_width(); }
 
     /// Headings wait for the block that follows and go to a new page together with it.
     void heading(const QString& text, double size_pt = 12.0);
@@ -81,6 +88,8 @@ class Flow {
     void formula(const QStringList& parts);
     /// Keeps equation, table and the words below it on one page, where they fit one.
     void keep_with(const Table& table, const QStringList& formula_parts, const QString& below, const Style& style);
+    /// The print's code to scan with `words` beside it; nothing without one.
+    void code(const QStringList& words);
     void gap(double height_mm);
     void page_break();
     /// Starts a new page unless this much height is left; headings that wait come first.
@@ -120,8 +129,14 @@ class Flow {
     [[nodiscard]] double notice_height(double width, const Notice& notice) const;
     void dress(Page& page, std::size_t index, std::size_t count) const;
 
+    [[nodiscard]] double mark_room() const;
+    void code_at_foot(Page& page, double body_end);
+
     Furniture furniture_;
+    measures::Type type_;
     std::vector<Page> pages_;
+    std::vector<double> ends_;  ///< of the bodies of finished pages
+    std::size_t code_page_ = static_cast<std::size_t>(-1);
     std::vector<Waiting> waiting_;
     double y_ = 0.0;
 };

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "ui/common/format.h"
+#include "ui/documents/print_check.h"
 
 namespace wg::ui::paper {
 
@@ -49,6 +50,18 @@ QString amount_words(double value, const std::string& unit) {
     return quantity(value, qs(unit), whole ? 0 : 2);
 }
 
+Sheet sheet_of(const PaperLook& look) {
+    Sheet sheet;
+    if (look.form == PageForm::letter) {
+        sheet.width = 215.9 * mm;  // 8.5 x 11 in, ANSI/ASME Y14.1
+        sheet.height = 279.4 * mm;
+        sheet.name = QStringLiteral("Letter");
+    }
+    sheet.large_print = look.large_print;
+    sheet.black_and_white = look.black_and_white;
+    return sheet;
+}
+
 Furniture furniture_of(Paper paper, const PaperInput& input) {
     const plan::Plan& plan = input.plan;
     Furniture f;
@@ -62,6 +75,7 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     if (!input.firm.phone.isEmpty()) reach += input.firm.phone;
     if (!input.firm.email.isEmpty()) reach += input.firm.email;
     add(reach.join(QStringLiteral(", ")));
+    f.sheet = sheet_of(input.look);
     f.title = title_of(paper);
     const bool planned = paper != Paper::survey_sheet && !plan.job_id.empty();
     const auto revision = planned ? plan.job_revision : input.job.revision;
@@ -69,6 +83,10 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
                 .arg(input.job.number.empty() ? QStringLiteral("without number") : qs(input.job.number))
                 .arg(revision);
     if (input.unsaved) f.job += QStringLiteral(" with changes");
+    if (planned && !plan.plan_mark.empty()) {
+        f.mark = QStringLiteral("mark %1").arg(qs(plan.plan_mark));
+        f.code = print_code(plan);
+    }
     const Choice* chosen = chosen_choice(input.job);
     const std::string label = planned ? plan.choice_label : (chosen != nullptr ? chosen->label : std::string());
     f.choice = label.empty() ? QStringLiteral("No choice yet") : QStringLiteral("Choice: ") + qs(label);

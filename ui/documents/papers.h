@@ -26,6 +26,7 @@ using SharedInput = std::shared_ptr<const PaperInput>;
 [[nodiscard]] QString workings_headline();
 
 // Shared pieces.
+[[nodiscard]] Sheet sheet_of(const PaperLook& look);
 [[nodiscard]] Furniture furniture_of(Paper paper, const PaperInput& input);
 [[nodiscard]] QString date_words(const QDate& date);         ///< "21 June 2027"
 [[nodiscard]] QString client_address(const Client& client);  ///< on one line

@@ -205,7 +205,7 @@ TEST(Papers, the_workings_give_every_one_with_its_page_rule_set_and_what_it_is_n
         all += pages[i].text;
         for (const paper::Lettering& piece : pages[i].lettering) {
             EXPECT_GE(piece.style.size_pt, paper::least_pt);
-            EXPECT_LE(piece.baseline.x() + piece.width, paper::page_width - paper::margin + 1.0)
+            EXPECT_LE(piece.baseline.x() + piece.width, pages[i].sheet.width - paper::margin + 1.0)
                 << piece.text.toStdString();
         }
     }
@@ -268,7 +268,7 @@ TEST(Papers, the_points_stand_close_up_at_a_larger_scale_than_the_whole_surface)
             for (const paper::Picture& picture : page.pictures) {
                 if (picture.name.contains(QStringLiteral("points close up"))) found.second = picture.units_per_m;
                 if (picture.name.contains(QStringLiteral("seen face-on"))) found.first = picture.units_per_m;
-                EXPECT_LE(picture.frame.bottom(), paper::page_height - paper::margin);
+                EXPECT_LE(picture.frame.bottom(), page.sheet.height - paper::margin);
             }
         }
         return found;
