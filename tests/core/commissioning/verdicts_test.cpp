@@ -348,7 +348,8 @@ class PumpAsEntered : public ::testing::Test {
         input.refrigerant = fluid.get();
         input.groups[0].front_w_m2.assign(8760, 0.0);
         for (std::size_t h = 0; h < 8760; ++h)
-            if (h % 24 >= 8 && h % 24 < 16) input.groups[0].front_w_m2[h] = 200.0 + 50.0 * (h / 24 % 11);
+            if (h % 24 >= 8 && h % 24 < 16)
+                input.groups[0].front_w_m2[h] = 200.0 + 50.0 * static_cast<double>(h / 24 % 11);
         model.pump = &pump;
         model.input = &input;
         model.plate = heatpump::plate_of(input.collector, 1, 35.0, 1.0, false);
