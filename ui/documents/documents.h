@@ -10,6 +10,7 @@
 #include "core/job/job.h"
 #include "core/plan/plan.h"
 #include "core/quantity/result.h"
+#include "ui/common/paper_words.h"
 
 namespace wg::ui {
 
@@ -23,7 +24,6 @@ struct Firm {
 };
 
 enum class PageForm { a4, letter };
-enum class Language { english, spanish, german };
 
 /// How a paper is to look; what it says stays the same.
 struct PaperLook {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/common/paper_words.h"
 #include "ui/documents/flow_measures.h"
 
 namespace wg::ui::paper {
@@ -243,7 +244,7 @@ void Flow::step(int number, const QString& text, const QString& why) {
 }
 
 void Flow::hold_point(const QString& title, const QString& text) {
-    sign_off(QStringLiteral("HOLD POINT: ") + title, text, {QStringLiteral("Checked and may go on")});
+    sign_off(say("HOLD POINT: ") + title, text, {say("Checked and may go on")});
 }
 
 void Flow::sign_off(const QString& title, const QString& text, const QStringList& roles) {
@@ -268,9 +269,9 @@ void Flow::sign_off(const QString& title, const QString& text, const QStringList
             QString word;
         };
         const Part parts[] = {{0.0, 0.0, role},
-                              {42.0, 44.0, QStringLiteral("Name")},
-                              {88.0, 50.0, QStringLiteral("Signature")},
-                              {140.0, 36.0, QStringLiteral("Date, time")}};
+                              {42.0, 44.0, say("Name")},
+                              {88.0, 50.0, say("Signature")},
+                              {140.0, 36.0, say("Date, time")}};
         for (const Part& part : parts) {
             const double x = margin + pad + part.x_mm * mm;
             const double word = text_width(part.word, small);
