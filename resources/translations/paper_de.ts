@@ -1301,7 +1301,7 @@
     </message>
     <message>
         <source>Point</source>
-        <translation>Punkt</translation>
+        <translation>Nr.</translation>
     </message>
     <message>
         <source>Across, from edge</source>
@@ -1313,7 +1313,7 @@
     </message>
     <message>
         <source>On rafter</source>
-        <translation>Auf Sparren</translation>
+        <translation>Im Holz</translation>
     </message>
     <message>
         <source>Hole mm</source>
@@ -1409,7 +1409,7 @@
     </message>
     <message>
         <source>Breaker</source>
-        <translation>Leitungsschutzschalter</translation>
+        <translation>LS-Schalter</translation>
     </message>
     <message>
         <source>Residual current</source>
@@ -1469,7 +1469,7 @@
     </message>
     <message>
         <source>Cut</source>
-        <translation>Geschnitten</translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>%1 bends, %2 passages</source>

@@ -1301,7 +1301,7 @@
     </message>
     <message>
         <source>Point</source>
-        <translation>Punto</translation>
+        <translation>N.º</translation>
     </message>
     <message>
         <source>Across, from edge</source>
@@ -1529,7 +1529,7 @@
     </message>
     <message>
         <source>Checked</source>
-        <translation>Comprobado</translation>
+        <translation>Visto</translation>
     </message>
     <message>
         <source>Place</source>

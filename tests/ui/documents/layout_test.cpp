@@ -62,6 +62,8 @@ TEST(PaperLayout, the_install_sheet_is_clean_in_every_language_and_breaks_no_wor
         input.look.language = language;
         input.plan.findings.insert(input.plan.findings.begin(), 3, sample::stop());
         const auto pages = pages_of(Paper::install_sheet, input);
+        const PaperLanguage spoken(language);
+        const QStringList to_sign = {say("Name"), say("Signature"), say("Date, time")};  // stand in no text
         const std::string what = "language " + std::to_string(static_cast<int>(language));
         expect_clean(pages, what);
         // A word cut by a narrow column leaves a line that is no whole words of the text on the page.
@@ -70,7 +72,7 @@ TEST(PaperLayout, the_install_sheet_is_clean_in_every_language_and_breaks_no_wor
             for (const paper::Lettering& piece : page.lettering) {
                 const QString line = piece.text.simplified();
                 const qsizetype at = all.indexOf(line);
-                if (at < 1 || line.size() < 2) continue;  // names to sign beside, shortened heads
+                if (at < 1 || line.size() < 2 || to_sign.contains(line)) continue;  // shortened heads are not found
                 bool whole = false;
                 for (qsizetype i = at; i >= 0 && !whole; i = all.indexOf(line, i + 1)) {
                     const QChar before = all[i - 1];
