@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/quantity/angle.h"
+#include "ui/common/paper_words.h"
 
 namespace wg::ui {
 namespace {
@@ -26,7 +27,8 @@ QString dressed(const QString& plain) {
     const QString digits = negative ? plain.mid(1) : plain;
     const qsizetype point = digits.indexOf(u'.');
     const QString whole = grouped(point < 0 ? digits : digits.left(point));
-    const QString rest = point < 0 ? QString() : digits.mid(point);
+    QString rest = point < 0 ? QString() : digits.mid(point);
+    if (!rest.isEmpty() && PaperLanguage::now() != Language::english) rest[0] = u',';
     bool all_zero = true;
     for (const QChar c : digits) {
         if (c.isDigit() && c != u'0') all_zero = false;
@@ -38,6 +40,26 @@ QString dressed(const QString& plain) {
 
 QString with_unit(const QString& text, const QString& unit) {
     return unit.isEmpty() || text == em_dash ? text : text + narrow_space + unit;
+}
+
+/// West is oeste in Spanish, east is Ost in German; the other letters are the same.
+QString compass_words(double azimuth_deg) {
+    QString point = QLatin1String(compass_point(azimuth_deg));
+    if (PaperLanguage::now() == Language::spanish) point.replace(u'W', u'O');
+    if (PaperLanguage::now() == Language::german) point.replace(u'E', u'O');
+    return point;
+}
+
+/// "21 June 2027", "21 de junio de 2027", "21. Juni 2027".
+QString date_text(const QDate& date) {
+    switch (PaperLanguage::now()) {
+        case Language::spanish:
+            return QLocale(QLocale::Spanish, QLocale::Spain).toString(date, QStringLiteral("d 'de' MMMM 'de' yyyy"));
+        case Language::german:
+            return QLocale(QLocale::German, QLocale::Germany).toString(date, QStringLiteral("d. MMMM yyyy"));
+        case Language::english: break;
+    }
+    return QLocale(QLocale::English, QLocale::UnitedKingdom).toString(date, QStringLiteral("d MMMM yyyy"));
 }
 
 QString plain_money(std::int64_t minor) {
@@ -82,7 +104,7 @@ QString bearing(double azimuth_deg) {
     const double wrapped = wrap_360(azimuth_deg);
     // 359.7 reads as 0, not as 360.
     const double whole = std::fmod(std::round(wrapped), 360.0);
-    return number(whole) + degree_sign + narrow_space + QLatin1String(compass_point(wrapped));
+    return number(whole) + degree_sign + narrow_space + compass_words(wrapped);
 }
 
 QString money(Money amount, const QString& currency) {
@@ -104,22 +126,20 @@ QString money_difference(Money amount, const QString& currency) {
 
 QString day(const std::string& iso8601_text) {
     const QString text = qs(iso8601_text);
-    const QLocale english(QLocale::English, QLocale::UnitedKingdom);
-    const QString form = QStringLiteral("d MMMM yyyy");
     if (const QDate date = QDate::fromString(text, Qt::ISODate); date.isValid() && text.size() == 10) {
-        return english.toString(date, form);
+        return date_text(date);
     }
     const QDateTime stamp = QDateTime::fromString(text, Qt::ISODate);
-    return stamp.isValid() ? english.toString(stamp.toLocalTime().date(), form) : text;
+    return stamp.isValid() ? date_text(stamp.toLocalTime().date()) : text;
 }
 
 QString ranged(const plan::Ranged& value, const QString& unit, int decimals) {
     if (!std::isfinite(value.mid)) return em_dash;
-    const QString mid = QStringLiteral("about ") + quantity(value.mid, unit, decimals);
+    const QString mid = say("about %1").arg(quantity(value.mid, unit, decimals));
     const QString low = number(value.low, decimals);
     const QString high = number(value.high, decimals);
     if (!std::isfinite(value.low) || !std::isfinite(value.high) || low == high) return mid;
-    return QStringLiteral("%1 (%2 to %3)").arg(mid, low, high);
+    return say("%1 (%2 to %3)").arg(mid, low, high);
 }
 
 }  // namespace wg::ui

@@ -12,6 +12,7 @@
 #include "core/job/job.h"
 #include "core/plan/plan.h"
 #include "core/quantity/result.h"
+#include "ui/common/paper_words.h"
 
 namespace wg::ui {
 
@@ -25,7 +26,6 @@ struct Firm {
 };
 
 enum class PageForm { a4, letter };
-enum class Language { english, spanish, german };
 
 /// How a paper is to look; what it says stays the same.
 struct PaperLook {

@@ -6,6 +6,7 @@
 
 #include "core/site/geometry.h"
 #include "ui/common/format.h"
+#include "ui/common/paper_words.h"
 #include "ui/drawing/plan_painter.h"
 #include "ui/drawing/run_painter.h"
 #include "ui/drawing/surface_painter.h"
@@ -50,7 +51,7 @@ SurfaceDrawing drawing_of(const PaperInput& input, const Surface& surface, bool 
 }
 
 QString scale_words(const DrawingScale& scale, const Sheet& sheet) {
-    return QStringLiteral("Scale 1:%1 on %2 printed at full size. Check the bar with a rule before measuring.")
+    return say("Scale 1:%1 on %2 printed at full size. Check the bar with a rule before measuring.")
         .arg(QString::number(scale.denominator), sheet.name);
 }
 
@@ -141,8 +142,8 @@ std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const
         extent.take(p.x_m, p.y_m);
     if (!extent.usable()) {
         if (!what.heading.isEmpty()) flow.heading(what.heading);
-        flow.paragraph(QStringLiteral("%1 has no outline that can be drawn yet: measure it and enter its corners.")
-                           .arg(qs(surface.label)));
+        flow.paragraph(
+            say("%1 has no outline that can be drawn yet: measure it and enter its corners.").arg(qs(surface.label)));
         return std::nullopt;
     }
     const QMarginsF border = margins_for(drawing_of(*input, surface, what.set_out, sheet));
@@ -152,7 +153,7 @@ std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const
                                        what.most_height - upright - bar_room);
     if (!scale) {
         if (!what.heading.isEmpty()) flow.heading(what.heading);
-        flow.paragraph(QStringLiteral("%1 is too large to be drawn to scale on one sheet.").arg(qs(surface.label)));
+        flow.paragraph(say("%1 is too large to be drawn to scale on one sheet.").arg(qs(surface.label)));
         return std::nullopt;
     }
     const double drawn_height = extent.height() * scale->units_per_m() + upright;
@@ -161,7 +162,7 @@ std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const
     const bool set_out = what.set_out;
     const DrawingScale used = *scale;
     flow.picture(
-        qs(surface.label) + QStringLiteral(", seen face-on"), drawn_height + bar_room, used.units_per_m(),
+        qs(surface.label) + say(", seen face-on"), drawn_height + bar_room, used.units_per_m(),
         [input, surface_id, set_out, border, used, extent, sheet](QPainter& painter, const QRectF& frame) {
             const Surface* drawn = find_surface(input->job.site, surface_id);
             if (drawn == nullptr) return;
@@ -200,9 +201,9 @@ void draw_points_close_up(Flow& flow, const std::shared_ptr<const PaperInput>& i
     if (!scale || 3 * scale->denominator > 2 * shown.denominator) return;
     const DrawingScale used = *scale;
     const std::string surface_id = surface.id;
-    flow.subheading(QStringLiteral("The points close up"));
+    flow.subheading(say("The points close up"));
     flow.picture(
-        qs(surface.label) + QStringLiteral(", points close up"), extent.height() * used.units_per_m() + bar_room,
+        qs(surface.label) + say(", points close up"), extent.height() * used.units_per_m() + bar_room,
         used.units_per_m(),
         [input, surface_id, used, extent, sheet](QPainter& painter, const QRectF& frame) {
             // Only what lies in the cut-out: labels of other things would be cut off at its edge.
@@ -273,9 +274,8 @@ std::optional<DrawingScale> draw_site(Flow& flow, const std::shared_ptr<const Pa
     for (const CylinderSpot& spot : site.spots)
         extent.take(spot.position.x_m, spot.position.y_m);
     if (!extent.usable()) {
-        flow.heading(QStringLiteral("Site in plan"));
-        flow.paragraph(
-            QStringLiteral("Nothing is sketched yet: draw the house, its surfaces and the cylinder's place."));
+        flow.heading(say("Site in plan"));
+        flow.paragraph(say("Nothing is sketched yet: draw the house, its surfaces and the cylinder's place."));
         return std::nullopt;
     }
     const double border = 12.0 * mm;
@@ -291,15 +291,15 @@ std::optional<DrawingScale> draw_site(Flow& flow, const std::shared_ptr<const Pa
     const auto scale = here && whole_page && here->denominator <= whole_page->denominator ? here : whole_page;
 
     if (!scale) {
-        flow.heading(QStringLiteral("Site in plan"));
-        flow.paragraph(QStringLiteral("The site is too large to be drawn to scale on one sheet."));
+        flow.heading(say("Site in plan"));
+        flow.paragraph(say("The site is too large to be drawn to scale on one sheet."));
         return std::nullopt;
     }
     const DrawingScale used = *scale;
     const double height = extent.height() * used.units_per_m() + 2.0 * border + bar_room;
-    flow.heading(QStringLiteral("Site in plan"));
+    flow.heading(say("Site in plan"));
     flow.picture(
-        QStringLiteral("Site in plan"), height, used.units_per_m(),
+        say("Site in plan"), height, used.units_per_m(),
         [input, used, extent, sheet](QPainter& painter, const QRectF& frame) {
             const QRectF area = frame.adjusted(0.0, 0.0, 0.0, -bar_room);
             SiteView view;
@@ -325,7 +325,7 @@ std::optional<DrawingScale> draw_site(Flow& flow, const std::shared_ptr<const Pa
 
 void draw_run(Flow& flow, const std::shared_ptr<const PaperInput>& input, double height) {
     const Sheet& sheet = flow.sheet();
-    flow.picture(QStringLiteral("Pipe run, not to scale"), height, 0.0,
+    flow.picture(say("Pipe run, not to scale"), height, 0.0,
                  [input, sheet](QPainter& painter, const QRectF& frame) {
                      painter.save();
                      paint_run(painter, input->job, input->plan, frame.adjusted(0.0, 0.0, 0.0, -4.0 * mm),

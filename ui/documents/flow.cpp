@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "ui/common/paper_words.h"
 #include "ui/documents/flow_measures.h"
 #include "ui/documents/print_square.h"
 
@@ -286,7 +287,7 @@ void Flow::step(int number, const QString& text, const QString& why) {
 }
 
 void Flow::hold_point(const QString& title, const QString& text) {
-    sign_off(QStringLiteral("HOLD POINT: ") + title, text, {QStringLiteral("Checked and may go on")});
+    sign_off(say("HOLD POINT: ") + title, text, {say("Checked and may go on")});
 }
 
 void Flow::sign_off(const QString& title, const QString& text, const QStringList& roles) {
@@ -312,9 +313,9 @@ void Flow::sign_off(const QString& title, const QString& text, const QStringList
             double x_mm, width_mm;
             QString word;
         };
-        std::vector<Part> parts = {{42.0, 44.0, QStringLiteral("Name")},
-                                   {88.0, 50.0, QStringLiteral("Signature")},
-                                   {140.0, 36.0, QStringLiteral("Date, time")}};
+        std::vector<Part> parts = {{42.0, 44.0, say("Name")},
+                                   {88.0, 50.0, say("Signature")},
+                                   {140.0, 36.0, say("Date, time")}};
         if (two_lines) {
             letter(margin + pad, top, role, type_.small);
             parts[0] = {0.0, 54.0, parts[0].word};

@@ -5,6 +5,7 @@
 #include <QFontMetricsF>
 #include <algorithm>
 
+#include "ui/common/paper_words.h"
 #include "ui/documents/flow_measures.h"
 #include "ui/documents/print_square.h"
 
@@ -13,8 +14,7 @@ namespace wg::ui::paper {
 using namespace measures;
 
 void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) const {
-    const QString page_text =
-        QStringLiteral("Page %1 of %2").arg(static_cast<int>(index) + 1).arg(static_cast<int>(count));
+    const QString page_text = say("Page %1 of %2").arg(static_cast<int>(index) + 1).arg(static_cast<int>(count));
     QStringList head;
     const auto put = [&](double x, double top, const QString& text, const Style& style, double right_edge = 0.0,
                          double left_room = 0.0) {

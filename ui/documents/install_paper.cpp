@@ -2,6 +2,7 @@
 
 #include "core/job/words.h"
 #include "ui/common/format.h"
+#include "ui/common/paper_words.h"
 #include "ui/documents/drawings.h"
 #include "ui/documents/install_steps.h"
 #include "ui/documents/install_tables.h"
@@ -15,9 +16,8 @@ QString placements_in_words(const PaperInput& input) {
     QStringList lines;
     for (const plan::PlacementPlan& placed : input.plan.placements) {
         QString line = qs(placed.label.empty() ? placed.surface_label : placed.label);
-        line += QStringLiteral(" on ") + qs(placed.surface_label);
-        line += QStringLiteral(", tilt %1°, looks to %2")
-                    .arg(number(placed.placed.tilt_deg), bearing(placed.placed.azimuth_deg));
+        line += say(" on ") + qs(placed.surface_label);
+        line += say(", tilt %1°, looks to %2").arg(number(placed.placed.tilt_deg), bearing(placed.placed.azimuth_deg));
         if (choice != nullptr) {
             for (const Placement& placement : choice->placements) {
                 if (placement.id == placed.placement_id) line += QStringLiteral(", ") + hand_words(placement.hand);
@@ -33,40 +33,38 @@ void overview(Flow& flow, const PaperInput& input) {
     const plan::Plan& plan = input.plan;
     const Choice* choice = find_choice(job, plan.choice_id);
     const CylinderSpot* spot = choice == nullptr ? nullptr : find_spot(job.site, choice->spot_id);
-    flow.heading(QStringLiteral("The job"));
+    flow.heading(say("The job"));
     const QString model =
-        QStringLiteral("%1 × %2, %3 × %4, %5 each")
+        say("%1 × %2, %3 × %4, %5 each")
             .arg(plan.placements.size())
             .arg(qs(plan.collector.name), length_m(plan.collector.length_m), length_m(plan.collector.width_m),
                  quantity(plan.collector.mass_kg, QStringLiteral("kg")));
     flow.pairs(
-        {{QStringLiteral("Client"), qs(job.client.name)},
-         {QStringLiteral("Address, telephone"),
+        {{say("Client"), qs(job.client.name)},
+         {say("Address, telephone"),
           client_address(job.client) +
               (job.client.phone.empty() ? QString() : QStringLiteral(", ") + qs(job.client.phone))},
-         {QStringLiteral("Access"), qs(job.survey.access)},
-         {QStringLiteral("Scaffold"),
-          job.survey.scaffold_needed ? QStringLiteral("needed") : QStringLiteral("not foreseen: decide on the place")},
-         {QStringLiteral("Roof condition"), qs(job.survey.roof_condition)},
-         {QStringLiteral("Collector"), model},
-         {QStringLiteral("Where"), placements_in_words(input)},
-         {QStringLiteral("Fixing"), qs(plan.fixing_method.label)},
-         {QStringLiteral("Heat pump"),
-          QStringLiteral("%1, %2 (%3), factory charge %4")
+         {say("Access"), qs(job.survey.access)},
+         {say("Scaffold"), job.survey.scaffold_needed ? say("needed") : say("not foreseen: decide on the place")},
+         {say("Roof condition"), qs(job.survey.roof_condition)},
+         {say("Collector"), model},
+         {say("Where"), placements_in_words(input)},
+         {say("Fixing"), qs(plan.fixing_method.label)},
+         {say("Heat pump"),
+          say("%1, %2 (%3), factory charge %4")
               .arg(qs(plan.block.name), QString::fromLatin1(name_of(plan.block.refrigerant)),
                    safety_class(plan.block.refrigerant), quantity(plan.block.charge_kg, QStringLiteral("kg"), 2))},
-         {QStringLiteral("Cylinder"),
-          QStringLiteral("%1, %2, %3 filled")
-              .arg(qs(plan.cylinder.name), quantity(plan.cylinder.volume_l, QStringLiteral("l")),
-                   quantity(plan.services.filled_mass_kg, QStringLiteral("kg")))},
-         {QStringLiteral("Cylinder's place"), spot == nullptr ? QString() : qs(spot->label)}},
+         {say("Cylinder"), say("%1, %2, %3 filled")
+                               .arg(qs(plan.cylinder.name), quantity(plan.cylinder.volume_l, QStringLiteral("l")),
+                                    quantity(plan.services.filled_mass_kg, QStringLiteral("kg")))},
+         {say("Cylinder's place"), spot == nullptr ? QString() : qs(spot->label)}},
         false);
 }
 
 void hazards(Flow& flow, const PaperInput& input) {
-    flow.heading(QStringLiteral("Before you start: hazards and checks"));
+    flow.heading(say("Before you start: hazards and checks"));
     flow.cautions(warnings_for(input.job, input.plan));
-    flow.paragraph(QStringLiteral("Local codes and licensed practice decide over anything on this sheet."));
+    flow.paragraph(say("Local codes and licensed practice decide over anything on this sheet."));
     findings_boxes(flow, input.plan.findings, Severity::caution);
 }
 
@@ -77,23 +75,27 @@ void drawings(Flow& flow, const SharedInput& input) {
         done += qs(placed.surface_id);
         const Surface* surface = find_surface(input->job.site, placed.surface_id);
         if (surface == nullptr) continue;
-        const auto shown = draw_surface(
-            flow, input, *surface, SurfacePicture{true, 175.0 * mm, QStringLiteral("Set-out: ") + qs(surface->label)});
+        const auto shown = draw_surface(flow, input, *surface,
+                                        SurfacePicture{true, 175.0 * mm, say("Set-out: ") + qs(surface->label)});
         if (shown) draw_points_close_up(flow, input, *surface, *shown);
         set_out_table(flow, *input, *surface);
     }
-    if (done.isEmpty()) flow.paragraph(QStringLiteral("No collector is placed in this choice."));
+    if (done.isEmpty()) flow.paragraph(say("No collector is placed in this choice."));
+}
+
+/// "Two persons: Hang the plate ..."
+QString with_who(const Step& step) {
+    return step.who.isEmpty() ? step.text : step.who + QStringLiteral(": ") + step.text;
 }
 
 void steps(Flow& flow, const PaperInput& input) {
-    flow.heading(QStringLiteral("The work in order"));
-    flow.paragraph(
-        QStringLiteral("Tick each step when it is done. At a hold point the work stops until it is signed."));
+    flow.heading(say("The work in order"));
+    flow.paragraph(say("Tick each step when it is done. At a hold point the work stops until it is signed."));
     for (const Step& step : steps_for(input.job, input.plan)) {
         switch (step.kind) {
             case Step::Kind::section: flow.subheading(step.text); break;
-            case Step::Kind::work: flow.step(step.number, step.text, step.why); break;
-            case Step::Kind::hold: flow.hold_point(step.text, step.why); break;
+            case Step::Kind::work: flow.step(step.number, with_who(step), step.why); break;
+            case Step::Kind::hold: flow.hold_point(with_who(step), step.why); break;
         }
     }
 }
@@ -103,23 +105,23 @@ void steps(Flow& flow, const PaperInput& input) {
 std::vector<Page> lay_out_install_sheet(const SharedInput& input) {
     Flow flow(furniture_of(Paper::install_sheet, *input));
     if (input->plan.stopped()) {
-        flow.caution(Sign::stop, QStringLiteral("Not to be issued: has a stop"),
-                     QStringLiteral("Do not build from this sheet. What must be changed is named below."));
+        flow.caution(Sign::stop, say("Not to be issued: has a stop"),
+                     say("Do not build from this sheet. What must be changed is named below."));
     }
     overview(flow, *input);
     hazards(flow, *input);
     values_table(flow, *input);
     drawings(flow, input);
-    flow.heading(QStringLiteral("Pipe run"));
+    flow.heading(say("Pipe run"));
     draw_run(flow, input, 105.0 * mm);
     cut_list(flow, *input);
     spot_table(flow, *input);
     load_list(flow, *input);
     steps(flow, *input);
     readings_table(flow, *input);
-    flow.sign_off(QStringLiteral("Hand over"),
-                  QStringLiteral("The system was fitted and tested as on this sheet; deviations are written on it."),
-                  {QStringLiteral("Fitter"), QStringLiteral("Electrician"), QStringLiteral("Client")});
+    flow.sign_off(say("Hand over"),
+                  say("The system was fitted and tested as on this sheet; deviations are written on it."),
+                  {say("Fitter"), say("Electrician"), say("Client")});
     return flow.finish();
 }
 

@@ -1,5 +1,5 @@
 #pragma once
-// The work on site in order: one table of texts (install_steps.cpp), of which only the lines that apply to this plan
+// The work on site in order: one table of texts (install_texts.h), of which only the lines that apply to this plan
 // are shown. Numbers run without gaps over what is shown.
 
 #include <QString>
@@ -16,22 +16,42 @@ namespace wg::ui::paper {
 struct StepFacts {
     bool on_roof = false;
     bool on_wall = false;
-    bool on_level = false;     ///< terrace, ground or flat roof
+    FixingKind kind = FixingKind::hook;
     bool into_timber = false;  ///< screws into rafters or studs
+    // Coverings of the surfaces that carry a plate.
+    bool tiles = false;  ///< clay or concrete
+    bool membrane = false;
+    bool render = false;
+    bool soil = false;
     bool on_frame = false;
     bool left_hand = false;
     bool right_hand = false;
+    bool several = false;  ///< collectors
+    bool parallel = false;
+    bool series = false;
+    bool flared = false;  ///< at least one of the two tubes, to the sizes of flare_torque
+    bool brazed = false;
+    bool expansion_at_collector = false;
+    bool oil_traps = false;
+    bool collector_below = false;  ///< the plate hangs lower than the block
+    bool passages = false;
+    bool extra_charge = false;
     bool immersed = false;  ///< condenser in the drinking water
+    bool anode = false;
+    bool mixing_valve = false;
+    bool recirculation = false;
     bool flammable_a3 = false;
     bool flammable_a2l = false;
-    bool extra_charge = false;
-    bool passages = false;
-    bool recirculation = false;
-    bool anode = false;
+    bool room_opening = false;  ///< asked for by the charge in the room
     bool scaffold = false;
-    bool collector_below = false;  ///< the plate hangs lower than the block
-    bool several = false;          ///< collectors
     [[nodiscard]] bool flammable() const { return flammable_a3 || flammable_a2l; }
+    [[nodiscard]] bool hook_on_tiles() const { return kind == FixingKind::hook && tiles; }
+    /// The fixing opens or pierces what keeps the rain out.
+    [[nodiscard]] bool pierces() const {
+        return kind == FixingKind::hook || kind == FixingKind::screw_through || (frame_anchor() && membrane);
+    }
+    [[nodiscard]] bool wall_anchor() const { return kind == FixingKind::anchor && on_wall; }
+    [[nodiscard]] bool frame_anchor() const { return kind == FixingKind::anchor && !on_wall; }
 };
 [[nodiscard]] StepFacts facts_of(const Job& job, const plan::Plan& plan);
 
@@ -42,8 +62,9 @@ struct Step {
     enum class Kind { section, work, hold };
     Kind kind = Kind::work;
     int number = 0;  ///< of work, from 1
-    QString text;    ///< section: its title; hold: what must be true
-    QString why;     ///< reason or what goes wrong; may be empty
+    QString text;    ///< section: its title; hold: what is held
+    QString why;     ///< reason or what goes wrong; of a hold: what must be true; may be empty
+    QString who;     ///< who may do it, where not everybody may: "licensed electrician"
 };
 [[nodiscard]] std::vector<Step> steps_for(const Job& job, const plan::Plan& plan);
 

@@ -2,7 +2,9 @@
 
 #include "core/job/words.h"
 #include "ui/common/format.h"
+#include "ui/common/paper_words.h"
 #include "ui/documents/drawings.h"
+#include "ui/documents/filled_words.h"
 #include "ui/documents/install_steps.h"
 #include "ui/documents/papers.h"
 
@@ -28,10 +30,10 @@ QString fixing_words(const plan::Plan& plan) {
     const FixingMethod& method = plan.fixing_method;
     QString words = qs(method.label);
     if (method.ballast_kg > 0.0)
-        words += QStringLiteral(", %1 of ballast a point").arg(quantity(method.ballast_kg, QStringLiteral("kg")));
+        words += say(", %1 of ballast a point").arg(quantity(method.ballast_kg, QStringLiteral("kg")));
     const int screws = method.screws_per_point > 0 ? method.screws_per_point : plan.collector.screws_per_point;
     if (method.screw_diameter_mm > 0.0 && screws > 0)
-        words += QStringLiteral(", %1 screws %2 \u00d7 %3 mm in the timber a point")
+        words += say(", %1 screws %2 \u00d7 %3 mm in the timber a point")
                      .arg(screws)
                      .arg(number(method.screw_diameter_mm, method.screw_diameter_mm < 10.0 ? 1 : 0),
                           number(method.screw_grip_mm));
@@ -40,13 +42,13 @@ QString fixing_words(const plan::Plan& plan) {
 
 QString extra_words(const plan::Plan& plan) {
     return plan.run.extra_charge_kg > 0.0005 ? quantity(plan.run.extra_charge_kg, QStringLiteral("kg"), 3)
-                                             : QStringLiteral("none");
+                                             : say("none");
 }
 
 QString warm_up_words(const std::optional<season::WarmUp>& warm_up) {
-    if (!warm_up) return QStringLiteral("not worked out");
-    if (!warm_up->reached) return QStringLiteral("not reached: ") + qs(warm_up->why_not);
-    return QStringLiteral("about %1").arg(quantity(warm_up->hours, QStringLiteral("h"), 1));
+    if (!warm_up) return say("not worked out");
+    if (!warm_up->reached) return say("not reached: ") + say_filled(warm_up->why_not);
+    return say("about %1").arg(quantity(warm_up->hours, QStringLiteral("h"), 1));
 }
 
 }  // namespace
@@ -56,19 +58,14 @@ void set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) 
     const auto name = [&](std::size_t edge) {
         return static_cast<qsizetype>(edge) < edges.size() ? edges[static_cast<qsizetype>(edge)] : QStringLiteral("?");
     };
-    flow.subheading(QStringLiteral("Fixing points, in millimetres along the surface from the edges named"));
+    flow.subheading(say("Fixing points, in millimetres along the surface from the edges named"));
     const FixingMethod& method = input.plan.fixing_method;
     Table table;
-    table.columns = {{QStringLiteral("Point"), 11.0, true},
-                     {QStringLiteral("Across, from edge"), 0.0},
-                     {QStringLiteral("mm"), 14.0, true},
-                     {QStringLiteral("Up or down, from edge"), 0.0},
-                     {QStringLiteral("mm"), 14.0, true},
-                     {QStringLiteral("On rafter"), 14.0},
-                     {QStringLiteral("Hole mm"), 16.0, true},
-                     {QStringLiteral("Torque N m"), 16.0, true},
-                     {QStringLiteral("Pull, shear kN"), 24.0, true},
-                     {QStringLiteral("Hold used"), 25.0, true}};
+    table.columns = {{say("Point"), 11.0, true},          {say("Across, from edge"), 0.0},
+                     {QStringLiteral("mm"), 14.0, true},  {say("Up or down, from edge"), 0.0},
+                     {QStringLiteral("mm"), 14.0, true},  {say("On rafter"), 14.0},
+                     {say("Hole mm"), 16.0, true},        {say("Torque N m"), 16.0, true},
+                     {say("Pull, shear kN"), 24.0, true}, {say("Hold used"), 25.0, true}};
     for (const plan::PlacementPlan& placed : input.plan.placements) {
         if (placed.surface_id != surface.id) continue;
         if (placed.fixing.points.empty()) continue;
@@ -82,113 +79,106 @@ void set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) 
             const site::EdgeOffset& across = swapped ? point.edge_b : point.edge_a;
             const site::EdgeOffset& up = swapped ? point.edge_a : point.edge_b;
             QString used = percent(point.utilisation);
-            if (worst) used = QStringLiteral("\u25c6 worst ") + used;
+            if (worst) used = say("\u25c6 worst ") + used;
             if (point.utilisation > 1.0) used += QStringLiteral(" \u25a0");
             table.rows.push_back(
-                {QStringList{QString::number(point.number), name(across.edge), whole_mm(across.distance_m),
-                             name(up.edge), whole_mm(up.distance_m),
-                             point.on_rafter ? QStringLiteral("yes") : QStringLiteral("no"), hole_words(method),
+                {QStringList{QString::number(point.number), edge_words(name(across.edge)), whole_mm(across.distance_m),
+                             edge_words(name(up.edge)), whole_mm(up.distance_m),
+                             point.on_rafter ? say("yes") : say("no"), hole_words(method),
                              method.torque_nm > 0.0 ? number(method.torque_nm) : QStringLiteral("\u2013"),
                              kilonewton(point.pull_n) + QStringLiteral(", ") + kilonewton(point.shear_n), used},
                  worst ? Row::Kind::total : Row::Kind::plain});
         }
     }
     if (table.rows.empty()) {
-        flow.paragraph(QStringLiteral("No fixing points are worked out for this surface."));
+        flow.paragraph(say("No fixing points are worked out for this surface."));
         return;
     }
     flow.table(table);
-    if (!method.steps.empty()) flow.paragraph(QStringLiteral("Fixing: ") + qs(method.steps));
-    QString hole = method.drill_mm > 0.0
-                       ? QStringLiteral("Hole: drill x depth, as the method's data ask; verify with its maker. ")
-                       : QStringLiteral("Hole: the method's data ask for none. ");
-    if (!(method.torque_nm > 0.0)) hole += QStringLiteral("Torque: not told in the method's data, ask its maker. ");
-    flow.paragraph(
-        hole + QStringLiteral("Pull and shear are design values for one point, worst of wind, snow and weight; 'hold "
+    if (!method.steps.empty()) flow.paragraph(say("Fixing: ") + qs(method.steps));
+    QString hole = method.drill_mm > 0.0 ? say("Hole: drill x depth, as the method's data ask; verify with its maker. ")
+                                         : say("Hole: the method's data ask for none. ");
+    if (!(method.torque_nm > 0.0)) hole += say("Torque: not told in the method's data, ask its maker. ");
+    flow.paragraph(hole + say("Pull and shear are design values for one point, worst of wind, snow and weight; 'hold "
                               "used' is their share of what the point holds. \u25c6 and bold: the worst point of each "
                               "collector; \u25a0: over what it holds. Dimensions were moved to the rafters as "
                               "surveyed: check them on the place."),
-        Style{least_pt, false, false});
+                   Style{least_pt, false, false});
 }
 
 void values_table(Flow& flow, const PaperInput& input) {
     const plan::Plan& p = input.plan;
     const auto& e = p.services.electrical;
     const auto& w = p.services.water;
-    flow.heading(QStringLiteral("Values"));
-    flow.pairs(
-        {{QStringLiteral("Test pressure"), quantity(p.expected.test_pressure_bar, QStringLiteral("bar gauge"), 1)},
-         {QStringLiteral("Never above"), quantity(p.expected.max_pressure_bar, QStringLiteral("bar gauge"), 1)},
-         {QStringLiteral("Run, one way"), quantity(p.run.length_m, QStringLiteral("m"), 1)},
-         {QStringLiteral("Lift"), quantity(p.run.lift_m, QStringLiteral("m"), 1)},
-         {QStringLiteral("Extra charge"), extra_words(p)},
-         {QStringLiteral("Total charge"), quantity(p.run.total_charge_kg, QStringLiteral("kg"), 3)},
-         {QStringLiteral("As carbon dioxide"), quantity(p.run.total_charge_t_co2e, QStringLiteral("t"), 3)},
-         {QStringLiteral("Rated current"), quantity(p.expected.rated_current_a, QStringLiteral("A"), 1)},
-         {QStringLiteral("Breaker"),
-          qs(e.breaker_curve) + QLatin1Char(' ') + quantity(e.breaker_a, QStringLiteral("A"))},
-         {QStringLiteral("Residual current"), quantity(e.residual_current_ma, QStringLiteral("mA"))},
-         {QStringLiteral("Cable"), QStringLiteral("%1, %2, drop %3 %")
-                                       .arg(quantity(e.cable_mm2, QStringLiteral("mm²"), 1),
-                                            quantity(e.cable_m, QStringLiteral("m")), number(e.drop_percent, 1))},
-         {QStringLiteral("Set-point"), temperature(p.expected.set_point_c)},
-         {QStringLiteral("Safety valve"), quantity(w.safety_valve_bar, QStringLiteral("bar"), 1)},
-         {QStringLiteral("Expansion vessel"), QStringLiteral("%1, pre-charge %2")
-                                                  .arg(quantity(w.vessel_l, QStringLiteral("l")),
-                                                       quantity(w.vessel_precharge_bar, QStringLiteral("bar"), 1))}});
+    flow.heading(say("Values"));
+    flow.pairs({{say("Test pressure"), quantity(p.expected.test_pressure_bar, say("bar gauge"), 1)},
+                {say("Never above"), quantity(p.expected.max_pressure_bar, say("bar gauge"), 1)},
+                {say("Run, one way"), quantity(p.run.length_m, QStringLiteral("m"), 1)},
+                {say("Lift"), quantity(p.run.lift_m, QStringLiteral("m"), 1)},
+                {say("Extra charge"), extra_words(p)},
+                {say("Total charge"), quantity(p.run.total_charge_kg, QStringLiteral("kg"), 3)},
+                {say("As carbon dioxide"), quantity(p.run.total_charge_t_co2e, QStringLiteral("t"), 3)},
+                {say("Rated current"), quantity(p.expected.rated_current_a, QStringLiteral("A"), 1)},
+                {say("Breaker"), qs(e.breaker_curve) + QLatin1Char(' ') + quantity(e.breaker_a, QStringLiteral("A"))},
+                {say("Residual current"), quantity(e.residual_current_ma, QStringLiteral("mA"))},
+                {say("Cable"), say("%1, %2, drop %3 %")
+                                   .arg(quantity(e.cable_mm2, QStringLiteral("mm²"), 1),
+                                        quantity(e.cable_m, QStringLiteral("m")), number(e.drop_percent, 1))},
+                {say("Set-point"), temperature(p.expected.set_point_c)},
+                {say("Safety valve"), quantity(w.safety_valve_bar, QStringLiteral("bar"), 1)},
+                {say("Expansion vessel"), say("%1, pre-charge %2")
+                                              .arg(quantity(w.vessel_l, QStringLiteral("l")),
+                                                   quantity(w.vessel_precharge_bar, QStringLiteral("bar"), 1))}});
 }
 
 QString wall_words(double wall_mm) {
-    return wall_mm > 0.0 ? quantity(wall_mm, QStringLiteral("mm")) : QStringLiteral("none");
+    return wall_mm > 0.0 ? quantity(wall_mm, QStringLiteral("mm")) : say("none");
 }
 
 QString trap_words(const pipework::OilReturn& oil) {
     QStringList where;
     for (const pipework::OilTrap& trap : oil.traps)
-        where << (trap.foot ? QStringLiteral("foot of leg %1") : QStringLiteral("leg %1 at %2"))
+        where << (trap.foot ? say("foot of leg %1") : say("leg %1 at %2"))
                      .arg(QString::number(trap.leg + 1), length_m(trap.at.z_m));
-    return where.isEmpty() ? QStringLiteral("none") : where.join(QStringLiteral(", "));
+    return where.isEmpty() ? say("none") : where.join(QStringLiteral(", "));
 }
 
 void cut_list(Flow& flow, const PaperInput& input) {
     const pipework::Run& run = input.plan.run;
-    flow.subheading(QStringLiteral("Cut list of the run"));
+    flow.subheading(say("Cut list of the run"));
     Table table;
-    table.columns = {{QStringLiteral("Leg"), 14.0, true},
-                     {QStringLiteral("Length"), 30.0, true},
-                     {QStringLiteral("Rise"), 30.0, true},
-                     {QStringLiteral("Ends at"), 0.0},
-                     {QStringLiteral("Cut"), 20.0, false, true}};
+    table.columns = {{say("Leg"), 14.0, true},
+                     {say("Length"), 30.0, true},
+                     {say("Rise"), 30.0, true},
+                     {say("Ends at"), 0.0},
+                     {say("Cut"), 20.0, false, true}};
     for (std::size_t i = 0; i < run.legs.size(); ++i) {
         const pipework::Leg& leg = run.legs[i];
         const bool last = i + 1 == run.legs.size();
-        const QString end = last ? QStringLiteral("block")
-                                 : (leg.ends_at == RoutePointKind::free ? QStringLiteral("bend")
-                                                                        : QString::fromUtf8(text_of(leg.ends_at)));
+        const QString end =
+            last ? say("block") : (leg.ends_at == RoutePointKind::free ? say("bend") : say(text_of(leg.ends_at)));
         table.rows.push_back(
             {QStringList{QString::number(i + 1), length_mm(leg.length_m), length_mm(leg.to.z_m - leg.from.z_m), end}});
     }
     table.rows.push_back({QStringList{QString(), length_mm(run.length_m), QString(),
-                                      QStringLiteral("%1 bends, %2 passages").arg(run.bends).arg(run.passages)},
+                                      say("%1 bends, %2 passages").arg(run.bends).arg(run.passages)},
                           Row::Kind::total});
     flow.table(table);
-    flow.pairs(
-        {{QStringLiteral("Liquid tube"), QStringLiteral("%1, coil of %2")
-                                             .arg(quantity(input.plan.block.liquid_od_mm, QStringLiteral("mm"), 2),
-                                                  quantity(run.coil_liquid_m, QStringLiteral("m"), 1))},
-         {QStringLiteral("Suction tube"), QStringLiteral("%1, coil of %2")
-                                              .arg(quantity(input.plan.block.suction_od_mm, QStringLiteral("mm"), 2),
-                                                   quantity(run.coil_suction_m, QStringLiteral("m"), 1))},
-         {QStringLiteral("Insulation"), QStringLiteral("%1 on the suction tube, %2 on the small tube")
-                                            .arg(wall_words(run.insulation_mm), wall_words(run.small_insulation_mm))},
-         {QStringLiteral("Allow besides"), QStringLiteral("%1 at the collector, %2 at the block, %3 for each oil trap")
-                                               .arg(length_mm(pipework::collector_stub_m),
-                                                    length_mm(pipework::block_stub_m), length_mm(pipework::trap_m))},
-         {QStringLiteral("Oil traps"), trap_words(run.oil)},
-         {QStringLiteral("Lift"), quantity(run.lift_m, QStringLiteral("m"), 1)}});
+    flow.pairs({{say("Liquid tube"), say("%1, coil of %2")
+                                         .arg(quantity(input.plan.block.liquid_od_mm, QStringLiteral("mm"), 2),
+                                              quantity(run.coil_liquid_m, QStringLiteral("m"), 1))},
+                {say("Suction tube"), say("%1, coil of %2")
+                                          .arg(quantity(input.plan.block.suction_od_mm, QStringLiteral("mm"), 2),
+                                               quantity(run.coil_suction_m, QStringLiteral("m"), 1))},
+                {say("Insulation"), say("%1 on the suction tube, %2 on the small tube")
+                                        .arg(wall_words(run.insulation_mm), wall_words(run.small_insulation_mm))},
+                {say("Allow besides"), say("%1 at the collector, %2 at the block, %3 for each oil trap")
+                                           .arg(length_mm(pipework::collector_stub_m),
+                                                length_mm(pipework::block_stub_m), length_mm(pipework::trap_m))},
+                {say("Oil traps"), trap_words(run.oil)},
+                {say("Lift"), quantity(run.lift_m, QStringLiteral("m"), 1)}});
     flow.paragraph(
-        QStringLiteral(
-            "Lengths run along the centre line from collector to block. Both tubes have the same legs. Cut when "
+        say("Lengths run along the centre line from collector to block. Both tubes have the same legs. Cut when "
             "the place is measured, not from this list alone."),
         Style{least_pt, false, false});
 }
@@ -196,64 +186,58 @@ void cut_list(Flow& flow, const PaperInput& input) {
 void spot_table(Flow& flow, const PaperInput& input) {
     const Choice* choice = find_choice(input.job, input.plan.choice_id);
     const CylinderSpot* spot = choice == nullptr ? nullptr : find_spot(input.job.site, choice->spot_id);
-    flow.heading(QStringLiteral("Cylinder's place"));
+    flow.heading(say("Cylinder's place"));
     if (spot == nullptr) {
-        flow.paragraph(QStringLiteral("No place is chosen."));
+        flow.paragraph(say("No place is chosen."));
         return;
     }
     const CylinderModel& cylinder = input.plan.cylinder;
     Table table;
-    table.columns = {{QStringLiteral("Service"), 40.0},
-                     {QStringLiteral("As surveyed"), 0.0},
-                     {QStringLiteral("Needed"), 62.0},
-                     {QStringLiteral("Checked"), 20.0, false, true}};
+    table.columns = {
+        {say("Service"), 40.0}, {say("As surveyed"), 0.0}, {say("Needed"), 62.0}, {say("Checked"), 20.0, false, true}};
     const auto& e = input.plan.services.electrical;
     const auto row = [&](const QString& what, const QString& found, const QString& needed) {
         table.rows.push_back({QStringList{what, found, needed, QString()}});
     };
-    row(QStringLiteral("Place"), qs(spot->label),
-        QStringLiteral("%1 wide, %2 high").arg(length_m(cylinder.diameter_m), length_m(cylinder.height_m)));
-    row(QStringLiteral("Headroom"), length_m(spot->headroom_m), QStringLiteral("cylinder and room to draw the anode"));
-    row(QStringLiteral("Free width × depth"),
-        length_m(spot->free_width_m) + QStringLiteral(" × ") + length_m(spot->free_depth_m),
+    row(say("Place"), qs(spot->label),
+        say("%1 wide, %2 high").arg(length_m(cylinder.diameter_m), length_m(cylinder.height_m)));
+    row(say("Headroom"), length_m(spot->headroom_m), say("cylinder and room to draw the anode"));
+    row(say("Free width × depth"), length_m(spot->free_width_m) + QStringLiteral(" × ") + length_m(spot->free_depth_m),
         length_m(cylinder.diameter_m));
-    row(QStringLiteral("Floor carries"),
+    row(say("Floor carries"),
         quantity(spot->floor_load_kg, QStringLiteral("kg")) +
-            (spot->floor_load_measured ? QStringLiteral(", checked") : QStringLiteral(", assumed: check")),
-        quantity(input.plan.services.filled_mass_kg, QStringLiteral("kg filled")));
-    row(QStringLiteral("Own supply circuit"), service_words(spot->supply),
+            (spot->floor_load_measured ? say(", checked") : say(", assumed: check")),
+        quantity(input.plan.services.filled_mass_kg, say("kg filled")));
+    row(say("Own supply circuit"), service_words(spot->supply),
         QStringLiteral("%1 %2, %3")
             .arg(qs(e.breaker_curve), quantity(e.breaker_a, QStringLiteral("A")),
                  quantity(e.cable_mm2, QStringLiteral("mm²"), 1)));
-    row(QStringLiteral("Earth"), service_words(spot->earth), QStringLiteral("as the wiring rules ask"));
-    row(QStringLiteral("Cold water"), service_words(spot->cold), qs(cylinder.connections));
-    row(QStringLiteral("Hot water"), service_words(spot->hot), QStringLiteral("through the mixing valve"));
-    row(QStringLiteral("Drain"), service_words(spot->drain), QStringLiteral("open tundish for valve and condensate"));
-    row(QStringLiteral("Recirculation"), service_words(spot->recirculation),
-        cylinder.recirculation_port ? QStringLiteral("port there") : QStringLiteral("no port"));
-    row(QStringLiteral("Ventilated"), spot->ventilated ? QStringLiteral("yes") : QStringLiteral("no"), QString());
-    row(QStringLiteral("Ignition source"), spot->ignition_source ? QStringLiteral("yes") : QStringLiteral("none seen"),
-        QString());
+    row(say("Earth"), service_words(spot->earth), say("as the wiring rules ask"));
+    row(say("Cold water"), service_words(spot->cold), qs(cylinder.connections));
+    row(say("Hot water"), service_words(spot->hot), say("through the mixing valve"));
+    row(say("Drain"), service_words(spot->drain), say("open tundish for valve and condensate"));
+    row(say("Recirculation"), service_words(spot->recirculation),
+        cylinder.recirculation_port ? say("port there") : say("no port"));
+    row(say("Ventilated"), spot->ventilated ? say("yes") : say("no"), QString());
+    row(say("Ignition source"), spot->ignition_source ? say("yes") : say("none seen"), QString());
     flow.table(table);
 }
 
 void load_list(Flow& flow, const PaperInput& input) {
-    flow.heading(QStringLiteral("Parts to load"));
+    flow.heading(say("Parts to load"));
     Table table;
-    table.columns = {{QStringLiteral("Part"), 0.0},
-                     {QStringLiteral("Quantity"), 26.0, true},
-                     {QStringLiteral("Why"), 66.0},
-                     {QStringLiteral("On van"), 16.0, false, true}};
+    table.columns = {
+        {say("Part"), 0.0}, {say("Quantity"), 26.0, true}, {say("Why"), 66.0}, {say("On van"), 16.0, false, true}};
     for (const parts::Line& line : input.plan.parts.lines) {
         if (line.labour) continue;
         table.rows.push_back(
-            {QStringList{qs(line.text), amount_words(line.to_buy, line.unit), qs(line.why), QString()}});
+            {QStringList{say_name(line.text), amount_words(line.to_buy, line.unit), say_filled(line.why), QString()}});
     }
     if (table.rows.empty())
-        flow.paragraph(QStringLiteral("No parts are listed."));
+        flow.paragraph(say("No parts are listed."));
     else
         flow.table(table);
-    flow.subheading(QStringLiteral("Tools to load"));
+    flow.subheading(say("Tools to load"));
     Table tools;
     tools.columns = {{QString(), 7.0, false, true}, {QString(), 0.0}};
     for (const QString& tool : tools_for(input.job, input.plan))
@@ -263,42 +247,35 @@ void load_list(Flow& flow, const PaperInput& input) {
 
 void readings_table(Flow& flow, const PaperInput& input) {
     const plan::Plan& p = input.plan;
-    flow.heading(QStringLiteral("Readings on the day"));
+    flow.heading(say("Readings on the day"));
     Table table;
-    table.columns = {{QStringLiteral("What"), 52.0},
-                     {QStringLiteral("Expected"), 0.0},
-                     {QStringLiteral("Read"), 30.0},
-                     {QStringLiteral("Instrument, time"), 34.0}};
+    table.columns = {{say("What"), 52.0}, {say("Expected"), 0.0}, {say("Read"), 30.0}, {say("Instrument, time"), 34.0}};
     table.least_row_mm = 9.0;
     table.grid = true;
     const auto row = [&](const QString& what, const QString& expected) {
         table.rows.push_back({QStringList{what, expected}});
     };
-    row(QStringLiteral("Pressure hold, start: bar and °C"),
-        quantity(p.expected.test_pressure_bar, QStringLiteral("bar gauge"), 1));
-    row(QStringLiteral("Pressure hold, end: bar and °C"), QStringLiteral("as start, after correction for temperature"));
-    row(QStringLiteral("Vacuum at the end: Pa and °C"),
-        QStringLiteral("%1 or lower").arg(quantity(vacuum_target_pa, QStringLiteral("Pa"))));
-    row(QStringLiteral("Vacuum after shut-off: Pa and °C"), QStringLiteral("%1 or lower after %2 minutes")
-                                                                .arg(quantity(vacuum_limit_pa, QStringLiteral("Pa")))
-                                                                .arg(vacuum_wait_min));
-    row(QStringLiteral("Extra charge weighed in"), extra_words(p));
-    row(QStringLiteral("Insulation resistance"), QStringLiteral("1 MΩ or more at 500 V"));
-    row(QStringLiteral("Earth resistance"), QStringLiteral("as the local rule asks"));
-    row(QStringLiteral("Residual current device, trip time"),
-        QStringLiteral("300 ms or less at %1")
-            .arg(quantity(p.services.electrical.residual_current_ma, QStringLiteral("mA"))));
-    row(QStringLiteral("Supply current, running"),
-        QStringLiteral("up to %1").arg(quantity(p.expected.rated_current_a, QStringLiteral("A"), 1)));
-    row(QStringLiteral("Suction temperature"), QStringLiteral("below the plate's surroundings"));
-    row(QStringLiteral("Discharge temperature"), QStringLiteral("up to %1").arg(temperature(p.block.discharge_max_c)));
-    row(QStringLiteral("Outdoor temperature"), QStringLiteral("note it"));
-    row(QStringLiteral("Water temperature, set-point"), temperature(p.expected.set_point_c));
+    row(say("Pressure hold, start: bar and °C"), quantity(p.expected.test_pressure_bar, say("bar gauge"), 1));
+    row(say("Pressure hold, end: bar and °C"), say("as start, after correction for temperature"));
+    row(say("Vacuum at the end: Pa and °C"), say("%1 or lower").arg(quantity(vacuum_target_pa, QStringLiteral("Pa"))));
+    row(say("Vacuum after shut-off: Pa and °C"),
+        say("%1 or lower after %2 minutes").arg(quantity(vacuum_limit_pa, QStringLiteral("Pa"))).arg(vacuum_wait_min));
+    row(say("Extra charge weighed in"), extra_words(p));
+    row(say("Insulation resistance"), say("1 MΩ or more at 500 V"));
+    row(say("Earth resistance"), say("as the local rule asks"));
+    row(say("Residual current device, trip time"),
+        say("300 ms or less at %1").arg(quantity(p.services.electrical.residual_current_ma, QStringLiteral("mA"))));
+    row(say("Supply current, running"),
+        say("up to %1").arg(quantity(p.expected.rated_current_a, QStringLiteral("A"), 1)));
+    row(say("Suction temperature"), say("below the plate's surroundings"));
+    row(say("Discharge temperature"), say("up to %1").arg(temperature(p.block.discharge_max_c)));
+    row(say("Outdoor temperature"), say("note it"));
+    row(say("Water temperature, set-point"), temperature(p.expected.set_point_c));
     flow.table(table);
-    flow.subheading(QStringLiteral("From cold to set-point without draw-off"));
-    flow.pairs({{QStringLiteral("Good light: 800 W/m², 20 °C"), warm_up_words(p.warm_up_good)},
-                {QStringLiteral("Fair light: 400 W/m², 15 °C"), warm_up_words(p.warm_up_fair)},
-                {QStringLiteral("Poor: night, 2 °C"), warm_up_words(p.warm_up_poor)}},
+    flow.subheading(say("From cold to set-point without draw-off"));
+    flow.pairs({{say("Good light: 800 W/m², 20 °C"), warm_up_words(p.warm_up_good)},
+                {say("Fair light: 400 W/m², 15 °C"), warm_up_words(p.warm_up_fair)},
+                {say("Poor: night, 2 °C"), warm_up_words(p.warm_up_poor)}},
                false);
 }
 

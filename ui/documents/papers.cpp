@@ -1,14 +1,21 @@
 #include "ui/documents/papers.h"
 
-#include <QLocale>
 #include <cmath>
 
 #include "ui/common/format.h"
+#include "ui/common/paper_words.h"
+#include "ui/documents/filled_words.h"
 #include "ui/documents/print_check.h"
 
 namespace wg::ui::paper {
 
-std::vector<Page> lay_out(Paper paper, const SharedInput& input) {
+bool has_languages(Paper paper) {
+    return paper == Paper::install_sheet;
+}
+
+namespace {
+
+std::vector<Page> lay_out_in_this_language(Paper paper, const SharedInput& input) {
     switch (paper) {
         case Paper::quote: return lay_out_quote(input);
         case Paper::install_sheet: return lay_out_install_sheet(input);
@@ -21,8 +28,25 @@ std::vector<Page> lay_out(Paper paper, const SharedInput& input) {
     return {};
 }
 
+}  // namespace
+
+std::vector<Page> lay_out(Paper paper, const SharedInput& input) {
+    const Language language = has_languages(paper) ? input->look.language : Language::english;
+    const PaperLanguage spoken(language);
+    std::vector<Page> pages = lay_out_in_this_language(paper, input);
+    // Pictures are painted later, each in the language it was laid out in.
+    for (Page& page : pages) {
+        for (Picture& picture : page.pictures)
+            picture.paint = [language, paint = std::move(picture.paint)](QPainter& painter, const QRectF& frame) {
+                const PaperLanguage here(language);
+                paint(painter, frame);
+            };
+    }
+    return pages;
+}
+
 QString date_words(const QDate& date) {
-    return date.isValid() ? QLocale::c().toString(date, QStringLiteral("d MMMM yyyy")) : QString();
+    return date.isValid() ? day(date.toString(Qt::ISODate).toStdString()) : QString();
 }
 
 QString client_address(const Client& client) {
@@ -34,20 +58,19 @@ QString client_address(const Client& client) {
 }
 
 QString hand_words(Hand hand) {
-    return hand == Hand::left ? QStringLiteral("left-hand (connections on the left)")
-                              : QStringLiteral("right-hand (connections on the right)");
+    return hand == Hand::left ? say("left-hand (connections on the left)")
+                              : say("right-hand (connections on the right)");
 }
 
 QString service_words(const Service& service) {
-    if (service.present) return QStringLiteral("there");
-    return service.distance_m > 0.0
-               ? QStringLiteral("bring over %1").arg(quantity(service.distance_m, QStringLiteral("m"), 1))
-               : QStringLiteral("missing");
+    if (service.present) return say("there");
+    return service.distance_m > 0.0 ? say("bring over %1").arg(quantity(service.distance_m, QStringLiteral("m"), 1))
+                                    : say("missing");
 }
 
 QString amount_words(double value, const std::string& unit) {
     const bool whole = std::fabs(value - std::round(value)) < 1e-9;
-    return quantity(value, qs(unit), whole ? 0 : 2);
+    return quantity(value, say_name(unit), whole ? 0 : 2);
 }
 
 Sheet sheet_of(const PaperLook& look) {
@@ -68,7 +91,7 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     const auto add = [&](const QString& text) {
         if (!text.trimmed().isEmpty()) f.firm += text.trimmed();
     };
-    add(input.firm.name.isEmpty() ? QStringLiteral("Firm's name and address not entered yet") : input.firm.name);
+    add(input.firm.name.isEmpty() ? say("Firm's name and address not entered yet") : input.firm.name);
     add(input.firm.street);
     add(input.firm.town);
     QStringList reach;
@@ -76,31 +99,31 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     if (!input.firm.email.isEmpty()) reach += input.firm.email;
     add(reach.join(QStringLiteral(", ")));
     f.sheet = sheet_of(input.look);
-    f.title = title_of(paper);
+    f.title = say(title_of(paper));
     const bool planned = paper != Paper::survey_sheet && !plan.job_id.empty();
     const auto revision = planned ? plan.job_revision : input.job.revision;
-    f.job = QStringLiteral("Job %1, revision %2")
-                .arg(input.job.number.empty() ? QStringLiteral("without number") : qs(input.job.number))
+    f.job = say("Job %1, revision %2")
+                .arg(input.job.number.empty() ? say("without number") : qs(input.job.number))
                 .arg(revision);
-    if (input.unsaved) f.job += QStringLiteral(" with changes");
+    if (input.unsaved) f.job += say(" with changes");
     if (planned && !plan.plan_mark.empty()) {
-        f.mark = QStringLiteral("mark %1").arg(qs(plan.plan_mark));
+        f.mark = say("mark %1").arg(qs(plan.plan_mark));
         f.code = print_code(plan);
     }
     const Choice* chosen = chosen_choice(input.job);
     const std::string label = planned ? plan.choice_label : (chosen != nullptr ? chosen->label : std::string());
-    f.choice = label.empty() ? QStringLiteral("No choice yet") : QStringLiteral("Choice: ") + qs(label);
+    f.choice = label.empty() ? say("No choice yet") : say("Choice: ") + qs(label);
     QStringList foot;
-    if (input.printed_on.isValid()) foot += QStringLiteral("Printed %1").arg(date_words(input.printed_on));
+    if (input.printed_on.isValid()) foot += say("Printed %1").arg(date_words(input.printed_on));
     if (planned && !plan.content_sha256.empty()) {
-        foot += QStringLiteral("content %1").arg(qs(plan.content_sha256.substr(0, 12)));
+        foot += say("content %1").arg(qs(plan.content_sha256.substr(0, 12)));
     }
-    foot += QStringLiteral("local codes and licensed practice decide");
+    foot += say("local codes and licensed practice decide");
     f.foot = foot.join(QStringLiteral(" · "));
     // What was done and read is told whatever has become of the plan.
-    if (planned && paper != Paper::record && plan.stopped()) f.marks += QStringLiteral("Not to be issued: has a stop");
+    if (planned && paper != Paper::record && plan.stopped()) f.marks += say("Not to be issued: has a stop");
     if (input.job.invented || plan.invented || input.firm.invented) {
-        f.marks += QStringLiteral("Invented data: for demonstration");
+        f.marks += say("Invented data: for demonstration");
     }
     return f;
 }
@@ -108,12 +131,12 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
 void findings_boxes(Flow& flow, const std::vector<Finding>& findings, Severity least) {
     for (const Finding& finding : findings) {
         if (static_cast<int>(finding.severity) < static_cast<int>(least)) continue;
-        QString title = finding.severity == Severity::stop ? QStringLiteral("Stop") : QStringLiteral("Caution");
-        if (finding.severity == Severity::note) title = QStringLiteral("Note");
-        if (!finding.place.empty()) title += QStringLiteral(": ") + qs(finding.place);
-        QString text = qs(finding.message);
+        QString title = finding.severity == Severity::stop ? say("Stop") : say("Caution");
+        if (finding.severity == Severity::note) title = say("Note");
+        if (!finding.place.empty()) title += QStringLiteral(": ") + say_name(finding.place);
+        QString text = say_filled(finding.message);
         if (!text.isEmpty() && !text.endsWith(QLatin1Char('.'))) text += QLatin1Char('.');
-        if (!finding.remedy.empty()) text += QLatin1Char(' ') + qs(finding.remedy);
+        if (!finding.remedy.empty()) text += QLatin1Char(' ') + say_filled(finding.remedy);
         if (!text.isEmpty() && !text.endsWith(QLatin1Char('.'))) text += QLatin1Char('.');
         flow.caution(finding.severity == Severity::stop ? Sign::stop : Sign::caution, title, text);
     }

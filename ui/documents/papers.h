@@ -15,6 +15,9 @@ using SharedInput = std::shared_ptr<const PaperInput>;
 /// Lays a paper out: every page as it will stand on A4. The pages keep `input` alive.
 [[nodiscard]] std::vector<Page> lay_out(Paper paper, const SharedInput& input);
 
+/// Whether the paper is made in every language; the others stay English.
+[[nodiscard]] bool has_languages(Paper paper);
+
 [[nodiscard]] std::vector<Page> lay_out_quote(const SharedInput& input);
 [[nodiscard]] std::vector<Page> lay_out_install_sheet(const SharedInput& input);
 [[nodiscard]] std::vector<Page> lay_out_survey_sheet(const SharedInput& input);

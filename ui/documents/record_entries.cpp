@@ -51,7 +51,8 @@ struct Shown {
 };
 
 void thumbnails(Flow& flow, const std::vector<Shown>& photographs) {
-    const double width = (body_width - (thumbnails_across - 1) * thumbnail_gap) / thumbnails_across;
+    const double width = (flow.body_width() - (thumbnails_across - 1) * thumbnail_gap) / thumbnails_across;
+    const Style small = flow.sheet().lettered({least_pt, false, false});
     for (std::size_t from = 0; from < photographs.size(); from += thumbnails_across) {
         const std::size_t to = std::min(photographs.size(), from + thumbnails_across);
         const std::vector<Shown> row(photographs.begin() + static_cast<std::ptrdiff_t>(from),
@@ -64,10 +65,10 @@ void thumbnails(Flow& flow, const std::vector<Shown>& photographs) {
         qsizetype lines = 1;
         for (const Shown& one : row) {
             cells += one.caption;
-            lines = std::max(lines, wrap(one.caption, Style{least_pt, false, false}, width - 4.0 * mm).size());
+            lines = std::max(lines, wrap(one.caption, small, width - 4.0 * mm).size());
         }
         captions.rows.push_back({cells});
-        flow.keep(thumbnail_height + static_cast<double>(lines + 3) * line_height(Style{least_pt, false, false}));
+        flow.keep(thumbnail_height + static_cast<double>(lines + 3) * line_height(small));
         flow.picture(
             QStringLiteral("photographs"), thumbnail_height, 0.0, [row, width](QPainter& painter, const QRectF& frame) {
                 painter.setRenderHint(QPainter::SmoothPixmapTransform);

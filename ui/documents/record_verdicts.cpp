@@ -104,9 +104,9 @@ void pictures_and_bands(Flow& flow, const SharedInput& input) {
             flow.subheading(QStringLiteral("%1 over time").arg(qs(one.subject)));
             flow.picture(
                 QStringLiteral("curve of %1").arg(qs(one.subject)), curve_height, 0.0,
-                [input, i](QPainter& painter, const QRectF& frame) {
-                    paint_readings(painter, *input->plan.assessments[i].curve, frame, paper_theme(),
-                                   text_units(least_pt));
+                [input, i, sheet = flow.sheet()](QPainter& painter, const QRectF& frame) {
+                    paint_readings(painter, *input->plan.assessments[i].curve, frame, sheet.theme(),
+                                   text_units(sheet.least()));
                 },
                 QStringLiteral("Entries no. %1.").arg(numbers_of(input->job.record, one.reading_ids)));
         }

@@ -2,6 +2,7 @@
 #include <cmath>
 #include <limits>
 
+#include "ui/common/paper_words.h"
 #include "ui/drawing/surface_parts.h"
 
 namespace wg::ui::face {
@@ -68,29 +69,29 @@ void tube_words(Pass& pass, const Drawn& one) {
     QColor plate = pass.theme.panel;
     plate.setAlphaF(0.85F);
     const QPointF downwards(way.x_m, -way.y_m);
-    const auto say = [&](QPointF at, const QString& word) {
+    const auto put = [&](QPointF at, const QString& word) {
         const auto place = pass.placer.place(at, pass.letters.size(word), pass.letters.line() * 0.35, downwards);
         if (!place.far) pass.letters.draw_in(pass.painter, place.box, word, pass.theme.collector_line, plate);
     };
     const double apart = std::hypot(suction.x() - liquid.x(), suction.y() - liquid.y());
-    if (apart < pass.letters.width(u"suction"_s)) {
+    if (apart < pass.letters.width(say("suction"))) {
         // Too close together to tell apart at this scale.
-        say((suction + liquid) / 2.0, u"connections"_s);
+        put((suction + liquid) / 2.0, say("connections"));
     } else {
-        say(suction, u"suction"_s);
-        say(liquid, u"liquid"_s);
+        put(suction, say("suction"));
+        put(liquid, say("liquid"));
     }
 }
 
 /// Words in the middle of the plate, as many lines as have room between the fixing points.
 QStringList plate_words(const Pass& pass, const Drawn& one) {
     QString label = QString::fromStdString(one.placement->label);
-    if (label.isEmpty()) label = u"collector"_s;
+    if (label.isEmpty()) label = say("collector");
     QStringList lines{label};
     if (const CollectorModel* model = model_of(pass)) {
         lines << u"%1 \u00d7 %2\u202fmm"_s.arg(millimetres(model->length_m), millimetres(model->width_m));
     }
-    lines << (one.placement->hand == Hand::left ? u"connections left"_s : u"connections right"_s);
+    lines << (one.placement->hand == Hand::left ? say("connections left") : say("connections right"));
     return lines;
 }
 
@@ -346,7 +347,7 @@ void worst_words(Pass& pass, const Mark* worst, double radius) {
     if (worst == nullptr) return;
     // With the number: the words may find room only nearer to another point.
     const QString words =
-        u"worst point %1: %2\u202f%"_s.arg(worst->number).arg(std::lround(worst->utilisation * 100.0));
+        say("worst point %1: %2\u202f%").arg(worst->number).arg(std::lround(worst->utilisation * 100.0));
     const QColor ink = colour_of(pass.theme, worst->utilisation);
     const auto place = pass.placer.place(worst->at, pass.bold.size(words), radius * 3.2);
     if (place.far) {

@@ -7,6 +7,7 @@
 #include "core/fixing/layout_rules.h"
 #include "core/job/words.h"
 #include "ui/common/format.h"
+#include "ui/common/paper_words.h"
 #include "ui/drawing/surface_parts.h"
 
 namespace wg::ui::face {
@@ -108,10 +109,10 @@ Leaving leaving_of(const Pass& pass) {
     const QPointF towards = pass.view.map(run.towards) - out.at;
     const double length = std::hypot(towards.x(), towards.y());
     if (length > 1.0) out.way = towards / length;
-    const QString to = run.line.empty() ? u"start of the run"_s
-                       : run.to_block   ? u"block"_s
-                                        : QString::fromUtf8(wg::text_of(run.next));
-    out.words = u"to %1, %2"_s.arg(to, length_m(run.next_m));
+    const QString to = run.line.empty() ? say("start of the run")
+                       : run.to_block   ? say("block")
+                                        : say(wg::text_of(run.next));
+    out.words = say("to %1, %2").arg(to, length_m(run.next_m));
     return out;
 }
 

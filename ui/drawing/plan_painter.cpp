@@ -7,6 +7,7 @@
 
 #include "core/site/geometry.h"
 #include "ui/common/format.h"
+#include "ui/common/paper_words.h"
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/plot_frame.h"
@@ -351,13 +352,13 @@ void labels(Pass& pass) {
         const QRectF box = polygon.boundingRect();
         const QPointF anchor =
             obstacle.kind == ObstacleKind::tree ? box.center() : QPointF(box.right(), box.center().y());
-        label(pass, anchor, u"%1, top %2"_s.arg(qs(obstacle.label), length_m(obstacle.base.z_m + obstacle.height_m)),
+        label(pass, anchor, say("%1, top %2").arg(qs(obstacle.label), length_m(obstacle.base.z_m + obstacle.height_m)),
               pass.theme.text, obstacle.id == pass.what.selected_id);
     }
     for (const Room& room : site.rooms) {
         const QPolygonF polygon = mapped(room.outline, pass.view);
         if (polygon.isEmpty()) continue;
-        const QString words = room.no_pipe ? u"%1: no pipe"_s.arg(qs(room.label)) : qs(room.label);
+        const QString words = room.no_pipe ? say("%1: no pipe").arg(qs(room.label)) : qs(room.label);
         label(pass, polygon.boundingRect().center(), words, pass.theme.text, room.id == pass.what.selected_id);
     }
     for (const Surface& surface : site.surfaces) {

@@ -8,6 +8,7 @@
 
 #include "core/site/geometry.h"
 #include "ui/common/format.h"
+#include "ui/common/paper_words.h"
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
 
@@ -187,9 +188,9 @@ void ends(Pass& pass) {
 
 const char* passage_word(RoutePointKind kind) {
     switch (kind) {
-        case RoutePointKind::roof_passage: return "through roof";
-        case RoutePointKind::wall_passage: return "through wall";
-        case RoutePointKind::floor_passage: return "through floor";
+        case RoutePointKind::roof_passage: return marked("through roof");
+        case RoutePointKind::wall_passage: return marked("through wall");
+        case RoutePointKind::floor_passage: return marked("through floor");
         case RoutePointKind::free: break;
     }
     return "";
@@ -250,7 +251,7 @@ void figures(Pass& pass) {
     for (std::size_t i = 0; i < pass.plan.run.legs.size(); ++i) {
         const pipework::Leg& leg = pass.plan.run.legs[i];
         if (leg.ends_at != RoutePointKind::free && i + 1 < pass.plan.run.legs.size()) {
-            label(pass, pass.view.map(leg.to), QString::fromLatin1(passage_word(leg.ends_at)), pass.theme.text);
+            label(pass, pass.view.map(leg.to), say(passage_word(leg.ends_at)), pass.theme.text);
         }
     }
     for (const pipework::Leg& leg : pass.plan.run.legs) {
@@ -258,8 +259,8 @@ void figures(Pass& pass) {
         label(pass, (pass.view.map(leg.from) + pass.view.map(leg.to)) / 2.0, length_m(leg.length_m), pass.theme.text,
               true);
     }
-    label(pass, pass.view.map(pass.plan.run.legs.front().from), u"collector"_s, pass.theme.collector_line);
-    label(pass, pass.view.map(pass.plan.run.legs.back().to), u"block on the cylinder"_s, pass.theme.text);
+    label(pass, pass.view.map(pass.plan.run.legs.front().from), say("collector"), pass.theme.collector_line);
+    label(pass, pass.view.map(pass.plan.run.legs.back().to), say("block on the cylinder"), pass.theme.text);
 }
 
 /// Lift as an upright dimension at the right: plumb line below the upper end, levels carried across from both.
@@ -270,8 +271,8 @@ void lift(Pass& pass, double x) {
     if (std::abs(lift_units) < pass.letters.line() * 0.5) return;
     // Heights are true upright in this view, so the block's level below the collector lies straight under it.
     const QPointF level(collector.x(), collector.y() + lift_units);
-    const QString text = pass.plan.run.lift_m >= 0.0 ? u"lift %1"_s.arg(length_m(pass.plan.run.lift_m))
-                                                     : u"drop %1"_s.arg(length_m(-pass.plan.run.lift_m));
+    const QString text = pass.plan.run.lift_m >= 0.0 ? say("lift %1").arg(length_m(pass.plan.run.lift_m))
+                                                     : say("drop %1").arg(length_m(-pass.plan.run.lift_m));
     // Words that do not fit upright stand beside the line: it moves in by what they need.
     const double wide = pass.letters.width(text) + pass.letters.line();
     if (std::abs(lift_units) < wide) x -= std::max(0.0, wide - pass.letters.line() * 2.0);
@@ -295,7 +296,7 @@ void paint_run(QPainter& painter, const Job& job, const plan::Plan& plan, const 
     painter.setRenderHint(QPainter::Antialiasing);
     if (plan.run.legs.empty()) {
         letters.draw(painter, area.center(), Qt::AlignCenter,
-                     u"No run yet: place a collector and choose a spot for the cylinder"_s, theme.muted);
+                     say("No run yet: place a collector and choose a spot for the cylinder"), theme.muted);
         painter.restore();
         return;
     }
@@ -323,14 +324,15 @@ void paint_run(QPainter& painter, const Job& job, const plan::Plan& plan, const 
     lift(pass, room.right() + lift_room * 0.7);
     pipe(pass);
     figures(pass);
-    const QString summary = u"Run %1 one way, %2, %3, %4 %5"_s.arg(
-        length_m(plan.run.length_m), plan.run.bends == 1 ? u"1 bend"_s : u"%1 bends"_s.arg(plan.run.bends),
-        plan.run.passages == 1 ? u"1 passage"_s : u"%1 passages"_s.arg(plan.run.passages),
-        plan.run.lift_m >= 0.0 ? u"lift"_s : u"drop"_s, length_m(std::abs(plan.run.lift_m)));
+    const QString summary =
+        say("Run %1 one way, %2, %3, %4 %5")
+            .arg(length_m(plan.run.length_m), plan.run.bends == 1 ? say("1 bend") : say("%1 bends").arg(plan.run.bends),
+                 plan.run.passages == 1 ? say("1 passage") : say("%1 passages").arg(plan.run.passages),
+                 plan.run.lift_m >= 0.0 ? say("lift") : say("drop"), length_m(std::abs(plan.run.lift_m)));
     letters.draw(painter, area.topLeft() + QPointF(line * 0.4, line * 0.3), Qt::AlignLeft | Qt::AlignTop, summary,
                  theme.text);
     letters.draw(painter, area.bottomLeft() + QPointF(line * 0.4, -line * 0.3), Qt::AlignLeft | Qt::AlignBottom,
-                 u"Not to scale in depth; figures are true lengths"_s, theme.muted);
+                 say("Not to scale in depth; figures are true lengths"), theme.muted);
     painter.restore();
 }
 

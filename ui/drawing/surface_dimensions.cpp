@@ -4,6 +4,7 @@
 #include <map>
 #include <optional>
 
+#include "ui/common/paper_words.h"
 #include "ui/drawing/surface_parts.h"
 
 namespace wg::ui {
@@ -212,9 +213,9 @@ void caption(Pass& pass, double chain_depth_units) {
     const double bar = std::min(box.width() * 0.25, line * 9.0);
     if (pass.what.scale_bar)
         draw_scale_bar(pass.painter, {box.right() - bar, y + line * 1.2}, pass.view.units_per_m, bar - line * 1.2, pen);
-    QString text = u"Dimensions in mm"_s;
+    QString text = say("Dimensions in mm");
     if (chain_depth_units > 0.0) {
-        const QString full = text + u"; fixing points: number \u00b7 distance from the dot"_s;
+        const QString full = text + say("; fixing points: number \u00b7 distance from the dot");
         if (pass.letters.width(full) < box.width() - (pass.what.scale_bar ? bar + line : 0.0)) text = full;
     }
     pass.letters.draw(pass.painter, {box.left(), y + line * 1.35}, Qt::AlignLeft | Qt::AlignBottom, text,

@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "core/site/geometry.h"
+#include "ui/common/paper_words.h"
 
 namespace wg::ui::face {
 namespace {
@@ -147,7 +148,7 @@ void rafter_figure(Pass& pass) {
     const QRectF box = bounds_of(surface.outline, pass.view);
     const double line = pass.letters.line();
     const QString figure = millimetres(surface.rafters.spacing_m);
-    const QString word = u"rafters"_s;
+    const QString word = say("rafters");
     const double word_width = pass.letters.width(word) + line * 0.8;
     for (double y : {box.top() + line * 1.9, box.bottom() - line * 0.9}) {
         for (std::size_t i = lines.size() - 1; i > 0; --i) {
@@ -156,7 +157,7 @@ void rafter_figure(Pass& pass) {
             const QRectF room(a - word_width, y - line * 1.2, b - a + word_width + line * 0.3, line * 1.7);
             if (room.left() < box.left() || !pass.placer.is_free(room)) continue;
             if (pass.letters.width(figure) >= (b - a) * 0.9) {
-                const QString both = u"rafters every %1\u202fmm"_s.arg(figure);
+                const QString both = say("rafters every %1\u202fmm").arg(figure);
                 const QRectF at = pass.letters.box({b, y}, Qt::AlignRight | Qt::AlignVCenter, both);
                 if (at.left() < box.left() || !pass.placer.is_free(at)) continue;
                 pass.letters.draw_in(pass.painter, at, both, pass.theme.muted, pass.dimension_pen().plate);
@@ -207,7 +208,7 @@ void keep_out_labels(Pass& pass) {
     for (const KeepOut& zone : pass.what.surface->keep_outs) {
         if (zone.outline.size() < 3) continue;
         const QRectF box = bounds_of(zone.outline, pass.view);
-        const QString label = zone.label.empty() ? u"keep out"_s : QString::fromStdString(zone.label);
+        const QString label = zone.label.empty() ? say("keep out") : QString::fromStdString(zone.label);
         QColor solid = pass.theme.panel;
         solid.setAlphaF(0.9F);
         const QRectF in_middle = pass.letters.box(box.center(), Qt::AlignCenter, label);
@@ -234,12 +235,12 @@ void outline(Pass& pass) {
     QString high;
     switch (surface.kind) {
         case SurfaceKind::roof:
-            low = surface.tilt_deg > 3.0 ? u"eaves"_s : QString();
-            high = surface.roof_form == RoofForm::duo_pitch || surface.roof_form == RoofForm::hip ? u"ridge"_s
-                   : surface.tilt_deg > 3.0                                                       ? u"top edge"_s
+            low = surface.tilt_deg > 3.0 ? say("eaves") : QString();
+            high = surface.roof_form == RoofForm::duo_pitch || surface.roof_form == RoofForm::hip ? say("ridge")
+                   : surface.tilt_deg > 3.0                                                       ? say("top edge")
                                                                                                   : QString();
             break;
-        case SurfaceKind::wall: low = u"foot of the wall"_s; break;
+        case SurfaceKind::wall: low = say("foot of the wall"); break;
         case SurfaceKind::terrace:
         case SurfaceKind::ground: break;
     }

@@ -75,6 +75,36 @@ TEST(PaperLayout, lettering_stays_inside_the_margins_and_never_overlaps) {
         expect_clean(pages_of(kind, input), title_of(kind).toStdString() + " stopped");
 }
 
+TEST(PaperLayout, the_install_sheet_is_clean_in_every_language_and_breaks_no_word) {
+    for (const Language language : {Language::english, Language::spanish, Language::german}) {
+        PaperInput input = sample::input();
+        input.look.language = language;
+        input.plan.findings.insert(input.plan.findings.begin(), 3, sample::stop());
+        const auto pages = pages_of(Paper::install_sheet, input);
+        const PaperLanguage spoken(language);
+        const QStringList to_sign = {say("Name"), say("Signature"), say("Date, time")};  // stand in no text
+        const std::string what = "language " + std::to_string(static_cast<int>(language));
+        expect_clean(pages, what);
+        // A word cut by a narrow column leaves a line that is no whole words of the text on the page.
+        for (const paper::Page& page : pages) {
+            const QString all = QLatin1Char(' ') + page.text.join(QLatin1Char(' ')).simplified() + QLatin1Char(' ');
+            for (const paper::Lettering& piece : page.lettering) {
+                const QString line = piece.text.simplified();
+                const qsizetype at = all.indexOf(line);
+                if (at < 1 || line.size() < 2 || to_sign.contains(line)) continue;  // shortened heads are not found
+                bool whole = false;
+                for (qsizetype i = at; i >= 0 && !whole; i = all.indexOf(line, i + 1)) {
+                    const QChar before = all[i - 1];
+                    const QChar after = all[i + line.size()];
+                    whole = !(before.isLetter() && line.front().isLetter()) &&
+                            !(after.isLetter() && line.back().isLetter());
+                }
+                EXPECT_TRUE(whole) << what << ": " << line.toStdString();
+            }
+        }
+    }
+}
+
 TEST(PaperLayout, very_long_entries_break_over_lines_and_pages_instead_of_running_off) {
     PaperInput input = sample::input();
     input.job.client.name = std::string(400, 'W');
