@@ -1,25 +1,19 @@
 #include "ui/desk/register_page.h"
 
-#include <QComboBox>
-#include <QDateEdit>
 #include <QDateTime>
 #include <QFileDialog>
-#include <QFormLayout>
 #include <QHeaderView>
 #include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
-#include <QRandomGenerator>
 #include <QSaveFile>
 #include <QSplitter>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
-#include "core/quantity/uuid.h"
 #include "ui/common/format.h"
 #include "ui/common/mark.h"
 #include "ui/common/theme.h"
-#include "ui/drawing/fields.h"
+#include "ui/desk/register_form.h"
 
 namespace wg::ui {
 namespace {
@@ -27,7 +21,6 @@ namespace {
 constexpr int entry_role = Qt::UserRole;
 constexpr int entry_job_role = Qt::UserRole + 1;
 constexpr int register_row_px = 36;
-constexpr double most_entry_kg = 1e5;
 
 QLabel* register_title(const QString& text, QWidget* parent) {
     auto* label = new QLabel(text, parent);
@@ -76,13 +69,13 @@ RegisterPage::RegisterPage(store::Store& store, const std::vector<std::string>& 
     left->setStretchFactor(1, 3);
     left->setChildrenCollapsible(false);
     split->addWidget(left);
-    split->addWidget(make_form());
+    form_ = new RegisterForm(refrigerants, split);
+    split->addWidget(form_);
+    connect(form_, &RegisterForm::add_asked, this, [this] { add_entry(Instant{QDateTime::currentSecsSinceEpoch()}); });
     split->setStretchFactor(0, 1);
     split->setStretchFactor(1, 0);
     split->setSizes({10000, 340});
     split->setChildrenCollapsible(false);
-    for (const std::string& name : refrigerants)
-        refrigerant_->addItem(qs(name));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 12, 0, 0);
     column->addWidget(split);
@@ -160,62 +153,6 @@ QWidget* RegisterPage::make_entries() {
         const QString job = item == nullptr ? QString() : item->data(entry_job_role).toString();
         if (!job.isEmpty()) Q_EMIT open_asked(job);
     });
-    return part;
-}
-
-QWidget* RegisterPage::make_form() {
-    auto* part = new QFrame(this);
-    part->setProperty("role", QStringLiteral("panel"));
-    part->setMinimumWidth(300);
-    on_ = new QDateEdit(QDate::currentDate(), part);
-    on_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
-    on_->setCalendarPopup(true);
-    on_->setMaximumDate(QDate::currentDate());
-    refrigerant_ = new CalmCombo(part);
-    refrigerant_->setEditable(true);
-    move_ = new CalmCombo(part);
-    for (const Word<RefrigerantMove>& word : wg::words<RefrigerantMove>())
-        move_->addItem(QString::fromUtf8(word.text), static_cast<int>(word.value));
-    for (QComboBox* box : {refrigerant_, move_})
-        box->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    on_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-    kg_ = new QLineEdit(part);
-    kg_->setAlignment(Qt::AlignRight);
-    bottle_ = new QLineEdit(part);
-    by_ = new QLineEdit(part);
-    note_ = new QLineEdit(part);
-    note_->setPlaceholderText(tr("delivery note, job, reason"));
-    correcting_ = new QLabel(part);
-    correcting_->setWordWrap(true);
-    correcting_->hide();
-    problem_ = new QLabel(part);
-    problem_->setProperty("role", QStringLiteral("stop"));
-    problem_->setWordWrap(true);
-    problem_->hide();
-    add_ = new QPushButton(tr("Add to the register"), part);
-    add_->setProperty("role", QStringLiteral("primary"));
-    auto* form = new QFormLayout;
-    form->setVerticalSpacing(8);
-    form->setHorizontalSpacing(12);
-    form->setFieldGrowthPolicy(QFormLayout::ExpandingFieldsGrow);
-    form->addRow(tr("&Day"), on_);
-    form->addRow(tr("&Refrigerant"), refrigerant_);
-    form->addRow(tr("&Move"), move_);
-    form->addRow(tr("Mass, &kg"), kg_);
-    form->addRow(tr("B&ottle"), bottle_);
-    form->addRow(tr("&By"), by_);
-    form->addRow(tr("&Note"), note_);
-    auto* column = new QVBoxLayout(part);
-    column->setContentsMargins(16, 16, 16, 16);
-    column->setSpacing(8);
-    column->addWidget(register_title(tr("New entry"), part));
-    column->addLayout(form);
-    column->addWidget(correcting_);
-    column->addWidget(problem_);
-    column->addWidget(add_);
-    column->addStretch(1);
-    connect(add_, &QPushButton::clicked, this, [this] { add_entry(Instant{QDateTime::currentSecsSinceEpoch()}); });
-    connect(kg_, &QLineEdit::returnPressed, add_, &QPushButton::click);
     return part;
 }
 
@@ -320,47 +257,15 @@ void RegisterPage::fill_entries() {
     correct_->setEnabled(false);
 }
 
-void RegisterPage::say(const QString& text, QWidget* where) {
-    problem_->setText(text);
-    problem_->setVisible(!text.isEmpty());
-    if (where != nullptr) where->setFocus();
-}
-
 bool RegisterPage::add_entry(Instant now) {
-    const std::optional<double> kg = parsed_number(kg_->text());
-    if (!kg || *kg < 0.0 || *kg > most_entry_kg) {
-        say(tr("Enter the mass in kg as a number, 0 or more."), kg_);
-        return false;
-    }
-    if (refrigerant_->currentText().trimmed().isEmpty()) {
-        say(tr("Say which refrigerant."), refrigerant_);
-        return false;
-    }
-    if (by_->text().trimmed().isEmpty()) {
-        say(tr("Say who moved it."), by_);
-        return false;
-    }
-    RefrigerantEntry entry;
-    entry.id = uuid_v4([] { return QRandomGenerator::system()->generate64(); });
-    entry.on = on_->date().toString(Qt::ISODate).toStdString();
-    entry.refrigerant = refrigerant_->currentText().trimmed().toStdString();
-    entry.move = static_cast<RefrigerantMove>(move_->currentData().toInt());
-    entry.kg = *kg;
-    entry.bottle = bottle_->text().trimmed().toStdString();
-    entry.by = by_->text().trimmed().toStdString();
-    entry.note = note_->text().trimmed().toStdString();
-    entry.corrects_id = corrects_id_;
-    const Result<bool> added = store_.add_refrigerant_entry(entry, now);
+    const std::optional<RefrigerantEntry> entry = form_->entry();
+    if (!entry) return false;
+    const Result<bool> added = store_.add_refrigerant_entry(*entry, now);
     if (!added.ok()) {
-        say(qs(text_of(added.problems())), nullptr);
+        form_->say(qs(text_of(added.problems())));
         return false;
     }
-    say(QString(), kg_);
-    kg_->clear();
-    bottle_->clear();
-    note_->clear();
-    corrects_id_.clear();
-    correcting_->hide();
+    form_->clear();
     reload();
     Q_EMIT said(tr("Added to the register"));
     return true;
@@ -369,22 +274,7 @@ bool RegisterPage::add_entry(Instant now) {
 void RegisterPage::correct(const std::string& entry_id) {
     const auto found =
         std::find_if(entries_.begin(), entries_.end(), [&](const RefrigerantEntry& e) { return e.id == entry_id; });
-    if (found == entries_.end()) return;
-    corrects_id_ = entry_id;
-    on_->setDate(QDate::fromString(qs(found->on), Qt::ISODate));
-    refrigerant_->setCurrentText(qs(found->refrigerant));
-    move_->setCurrentIndex(move_->findData(static_cast<int>(found->move)));
-    kg_->setText(QString::number(found->kg, 'f', 3));
-    bottle_->setText(qs(found->bottle));
-    note_->setText(qs(found->note));
-    correcting_->setText(tr("Corrects the entry of %1. With 0 kg it counts as none.").arg(qs(found->on)));
-    correcting_->show();
-    kg_->setFocus();
-    kg_->selectAll();
-}
-
-QString RegisterPage::problem_words() const {
-    return problem_->text();
+    if (found != entries_.end()) form_->correct(*found);
 }
 
 QString RegisterPage::year_words() const {

@@ -18,6 +18,7 @@
 #include "ui/desk/job_table_model.h"
 #include "ui/desk/new_job.h"
 #include "ui/desk/next_due.h"
+#include "ui/desk/register_form.h"
 #include "ui/desk/register_page.h"
 #include "ui/desk/services_page.h"
 
@@ -246,17 +247,17 @@ TEST(RegisterPage, adds_corrects_and_explains) {
     RegisterPage page(store, {"R134a", "R290"});
     page.reload();
     const auto add = [&](RefrigerantMove move, const char* kg, const QDate& on) {
-        page.move()->setCurrentIndex(page.move()->findData(static_cast<int>(move)));
-        page.mass()->setText(QString::fromLatin1(kg));
-        page.date()->setDate(on);
+        page.form()->moves()->setCurrentIndex(page.form()->moves()->findData(static_cast<int>(move)));
+        page.form()->mass()->setText(QString::fromLatin1(kg));
+        page.form()->date()->setDate(on);
         return page.add_entry(Instant{1'800'000'000});
     };
     const int year = QDate::currentDate().year() - 1;
     EXPECT_FALSE(add(RefrigerantMove::received, "10", {year, 2, 1})) << "nobody named";
-    page.by()->setText(QStringLiteral("A. Reed"));
+    page.form()->by()->setText(QStringLiteral("A. Reed"));
     EXPECT_FALSE(add(RefrigerantMove::received, "ten", {year, 2, 1}));
     EXPECT_FALSE(add(RefrigerantMove::received, "-1", {year, 2, 1}));
-    EXPECT_FALSE(page.problem_words().isEmpty());
+    EXPECT_FALSE(page.form()->problem().isEmpty());
     ASSERT_TRUE(add(RefrigerantMove::received, "10,0", {year, 2, 1}));
     ASSERT_TRUE(add(RefrigerantMove::counted, "7.5", {year, 12, 31}));
     ASSERT_EQ(store.refrigerant.size(), 2U);
@@ -266,8 +267,8 @@ TEST(RegisterPage, adds_corrects_and_explains) {
     EXPECT_TRUE(page.year_words().contains(QStringLiteral("What may lie behind it")))
         << page.year_words().toStdString();
     page.correct(store.refrigerant[1].id);
-    EXPECT_EQ(page.mass()->text(), QStringLiteral("7.500"));
-    page.mass()->setText(QStringLiteral("9.9"));
+    EXPECT_EQ(page.form()->mass()->text(), QStringLiteral("7.500"));
+    page.form()->mass()->setText(QStringLiteral("9.9"));
     ASSERT_TRUE(page.add_entry(Instant{1'800'000'000}));
     ASSERT_EQ(store.refrigerant.size(), 3U);
     EXPECT_EQ(store.refrigerant[2].corrects_id, store.refrigerant[1].id);
@@ -275,7 +276,7 @@ TEST(RegisterPage, adds_corrects_and_explains) {
     EXPECT_FALSE(page.year_words().contains(QStringLiteral("What may lie behind it")));
     store.refuse = true;
     EXPECT_FALSE(add(RefrigerantMove::used, "1", {year, 2, 1}));
-    EXPECT_TRUE(page.problem_words().contains(QStringLiteral("disk is full")));
+    EXPECT_TRUE(page.form()->problem().contains(QStringLiteral("disk is full")));
 }
 
 }  // namespace
