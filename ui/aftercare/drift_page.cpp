@@ -35,8 +35,7 @@ Mark drift_mark(aftercare::Drift drift) {
 QString figure_words(const aftercare::DriftRow& row, const aftercare::DriftPoint& point) {
     QString words = quantity(point.read, qs(row.unit), row.decimals);
     if (point.model) {
-        words += QLatin1Char('\n') +
-                 DriftPage::tr("model %1 to %2")
+        words += DriftPage::tr(" (model %1 to %2)")
                      .arg(number(point.model->low, row.decimals), number(point.model->high, row.decimals));
     }
     return words;
@@ -49,13 +48,13 @@ DriftPage::DriftPage(QWidget* parent) : QWidget(parent) {
                            tr("What is read at the fitting and again at services stands here side by side: currents, "
                               "temperatures, pressures, resistances."),
                            QString(), this);
-    auto* split = new QSplitter(Qt::Horizontal, this);
+    auto* split = new QSplitter(Qt::Vertical, this);
     auto* left = new QWidget(split);
     table_ = quiet_table({tr("Reading"), tr("First"), tr("Newest"), tr("Change"), tr("State")}, left);
     table_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     table_->setAccessibleName(tr("Readings over the visits"));
     auto* of_left = new QVBoxLayout(left);
-    of_left->setContentsMargins(16, 16, 8, 16);
+    of_left->setContentsMargins(16, 16, 16, 8);
     of_left->addWidget(table_);
     auto* right = new QWidget(split);
     title_ = new QLabel(right);
@@ -65,14 +64,14 @@ DriftPage::DriftPage(QWidget* parent) : QWidget(parent) {
     words_ = new QLabel(right);
     words_->setWordWrap(true);
     auto* of_right = new QVBoxLayout(right);
-    of_right->setContentsMargins(8, 16, 16, 16);
-    of_right->setSpacing(8);
+    of_right->setContentsMargins(16, 8, 16, 16);
+    of_right->setSpacing(4);
     of_right->addWidget(title_);
     of_right->addWidget(picture_, 1);
     of_right->addWidget(words_);
     split->addWidget(left);
     split->addWidget(right);
-    split->setSizes({680, 360});
+    split->setSizes({280, 340});
     split->setChildrenCollapsible(false);
     stack_ = new QStackedWidget(this);
     stack_->addWidget(empty_);
@@ -118,13 +117,13 @@ void DriftPage::fill() {
             put_cell(*table_, i, 1, figure_words(row, row.points.front()), true);
             put_cell(*table_, i, 2, row.points.size() > 1 ? figure_words(row, row.points.back()) : QString(), true);
             QString moved = change(row.change);
-            if (row.beyond_model) moved += QLatin1Char('\n') + tr("%1 beyond weather").arg(change(row.beyond_model));
+            if (row.beyond_model) moved += QStringLiteral(", ") + tr("%1 beyond weather").arg(change(row.beyond_model));
             put_cell(*table_, i, 3, moved, true);
             auto* state = put_cell(*table_, i, 4, QString::fromLatin1(aftercare::text_of(row.drift)));
             state->setIcon(mark_icon(drift_mark(row.drift), current_theme()));
             state->setToolTip(qs(row.words));
         }
-        fit_columns(*table_, {1, 2, 3, 4}, 190);
+        fit_columns(*table_, {1, 2, 3, 4}, 280);
         // At first what moved, which is what somebody looks for.
         int shown = selected;
         const auto first_moved = std::find_if(rows_.begin(), rows_.end(), [](const aftercare::DriftRow& row) {

@@ -70,8 +70,8 @@ QLineEdit[role="search"] { min-height: 40px; font-size: 12pt; padding: 0 12px; }
 QLineEdit[touch="large"], QComboBox[touch="large"] { min-height: 46px; font-size: 12pt; }
 QLineEdit[touch="large"]:focus, QComboBox[touch="large"]:focus { min-height: 44px; }
 QComboBox { padding-right: 26px; }
-QComboBox::drop-down { border: none; width: 24px; }
-QComboBox::down-arrow { image: none; width: 0; height: 0; border-left: 5px solid <panel>;
+QComboBox::drop-down, QDateEdit::drop-down { border: none; width: 24px; }
+QComboBox::down-arrow, QDateEdit::down-arrow { image: none; width: 0; height: 0; border-left: 5px solid <panel>;
     border-right: 5px solid <panel>; border-top: 6px solid <muted>; margin-right: 8px; }
 QComboBox QAbstractItemView { background: <panel>; color: <text>; border: 1px solid <muted>;
     selection-background-color: <chosen>; selection-color: <text>; }
