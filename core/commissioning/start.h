@@ -68,9 +68,10 @@ struct StartResult {
     std::string why_not;            ///< with cannot_run: what keeps the pump off at these conditions by the model
 };
 
-/// Bands from the model with its assumed uncertainties (evaporating and condensing temperature 3 K, gas 4 K, discharge
-/// 8 K, current 12 %) and, without known light, from both ends of it. Sizes of the simulated faults are assumed; the
-/// ranking is a pointer for the technician, no diagnosis. The pump's refrigerant must outlive the call.
+/// Bands from the model: what plate, condenser, line, compressor, mains, surroundings and instruments leave open is
+/// propagated at these conditions (assumed deviations in start.cpp, 2.88 of them together); without known light, from
+/// both ends of it. Sizes of the simulated faults are assumed; the ranking is a pointer for the technician, no
+/// diagnosis. The pump's refrigerant must outlive the call.
 [[nodiscard]] StartResult judge(const heatpump::HeatPump& pump, const StartConditions& conditions,
                                 const StartReadings& readings);
 

@@ -6,6 +6,7 @@
 #include <cstdio>
 
 #include "simulated_hold.h"
+#include "simulated_start.h"
 #include "simulated_vacuum.h"
 #include "tests/tools/sweep.h"
 
@@ -133,6 +134,71 @@ TEST(SimulatedTruth, rises) {
     EXPECT_GT(leak_named, 0.9 * leak.failed);
     EXPECT_GT(moisture_named, 0.8 * moisture.failed);
     EXPECT_GT(slope_near, 0.8 * slope_known);
+}
+
+/// Least degree of a fault that the start is to tell, with all five readings and the light known: sizes of
+/// simulated_start.h.
+double named_degree(Fault fault) {
+    switch (fault) {
+        case Fault::low_charge: return 0.75;         // plate at 0.4 of its contact, 10 K more superheat
+        case Fault::air_in_circuit: return 0.5;      // 2 bar of it in the condenser
+        case Fault::suction_restricted: return 0.6;  // 11 K of saturation lost on the way
+        case Fault::plate_shaded: return 0.5;        // half the light of 500 W/m2 or more
+        case Fault::plate_iced: return 0.3;          // 2.4 kg/m2 on each face
+        case Fault::condenser_scaled: return 0.75;   // 0.4 of its conductance
+        case Fault::wrong_hand: return 0.9;
+    }
+    return 1.0;
+}
+
+TEST(SimulatedTruth, starts) {
+    const auto fluid = heatpump_test::properties("R134a");
+    const heatpump::HeatPump pump = heatpump_test::pump(BlockModel{}, *fluid);
+    Tally sound, sound_few, faulty;
+    std::array<Tally, 7> each;
+    std::array<int, 7> named{}, first{};
+    const int cases = sweep::cases(500);
+    int ran = 0;
+    for (std::uint64_t i = 0; ran < cases; ++i) {
+        const auto truth = simulated::start(first_seed() * 1000081 + i, *fluid);
+        if (!truth) continue;
+        ++ran;
+        const StartResult r = judge(pump, truth->told, truth->read);
+        const auto into = [&](Tally& tally) {
+            ++tally.all;
+            tally.passed += r.verdict == StartVerdict::as_expected ? 1 : 0;
+            tally.failed += r.verdict == StartVerdict::outside ? 1 : 0;
+            tally.cannot_tell += r.verdict != StartVerdict::as_expected && r.verdict != StartVerdict::outside ? 1 : 0;
+        };
+        if (!truth->fault) {
+            into(truth->all_read ? sound : sound_few);
+            continue;
+        }
+        const std::size_t k = static_cast<std::size_t>(*truth->fault);
+        const bool counts = truth->degree >= named_degree(*truth->fault) && truth->told.light_known &&
+                            truth->all_read && (*truth->fault != Fault::plate_shaded || truth->light_w_m2 > 500.0);
+        if (!counts) continue;
+        into(each[k]);
+        into(faulty);
+        const auto is = [&](const Suspect& s) { return s.fault == *truth->fault; };
+        named[k] += std::any_of(r.suspects.begin(), r.suspects.end(), is) ? 1 : 0;
+        first[k] += !r.suspects.empty() && is(r.suspects.front()) ? 1 : 0;
+    }
+    print("start: sound, all readings", sound);
+    print("start: sound, no pressures read", sound_few);
+    print("start: a fault of the size named", faulty);
+    for (std::size_t k = 0; k < each.size(); ++k) {
+        print(text_of(static_cast<Fault>(k)), each[k]);
+        std::printf("        among the suspects %d, first %d\n", named[k], first[k]);
+    }
+    EXPECT_TRUE(sound.under(sound.failed, 0.02)) << sound.failed << " false alarms of " << sound.all;
+    EXPECT_TRUE(sound_few.under(sound_few.failed, 0.02)) << sound_few.failed << " false alarms of " << sound_few.all;
+    EXPECT_TRUE(faulty.under(faulty.passed, 0.05)) << faulty.passed << " misses of " << faulty.all;
+    for (std::size_t k = 0; k < each.size(); ++k) {
+        EXPECT_TRUE(each[k].under(each[k].passed, 0.05)) << text_of(static_cast<Fault>(k));
+        EXPECT_TRUE(each[k].under(each[k].failed - named[k], 0.1)) << "suspects leave out what it is";
+    }
+    EXPECT_GT(sound.passed, 0.9 * sound.all);
 }
 
 }  // namespace simulated_truth_test
