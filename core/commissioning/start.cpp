@@ -67,16 +67,17 @@ struct Simulated {
     std::array<double, start_quantities> value{};
 };
 
+/// The pump with the disturbance's superheat: made anew, map and all, where it has one; nullopt when that cannot be.
+std::optional<heatpump::HeatPump> with_superheat(const heatpump::HeatPump& pump, const Disturbance& d) {
+    if (d.superheat_k == 0.0) return pump;
+    BlockModel block = pump.block();
+    block.superheat_k = std::clamp(block.superheat_k + d.superheat_k, 1.0, 20.0);
+    auto made = heatpump::HeatPump::make(block, pump.refrigerant());
+    return made ? std::optional(std::move(made).value()) : std::nullopt;
+}
+
+/// `pump` has the disturbance's superheat already.
 Simulated simulate(const heatpump::HeatPump& pump, const StartConditions& c, double light_w_m2, const Disturbance& d) {
-    const heatpump::HeatPump* used = &pump;
-    std::optional<heatpump::HeatPump> changed;
-    if (d.superheat_k != 0.0) {
-        BlockModel block = pump.block();
-        block.superheat_k = std::clamp(block.superheat_k + d.superheat_k, 1.0, 20.0);
-        auto made = heatpump::HeatPump::make(block, pump.refrigerant());
-        if (!made) return {};
-        used = &changed.emplace(made.value());
-    }
     heatpump::Plate plate = c.plate;
     plate.refrigerant_w_k *= d.plate_contact;
     heatpump::Surroundings around = c.surroundings;
@@ -93,10 +94,10 @@ Simulated simulate(const heatpump::HeatPump& pump, const StartConditions& c, dou
     balance.set_frost(frost, 600.0);
     heatpump::Line line = c.line;
     line.drop_k = line.drop_k * d.drop + d.suction_drop_k;
-    const BlockModel& block = used->block();
+    const BlockModel& block = pump.block();
     const auto zone = heatpump::CondenserZone::uniform(block.condenser_w_k * d.condenser, c.water_c + d.water_k,
                                                        block.condenser_glide_k);
-    const heatpump::Point p = used->point(balance, zone, line, {c.surroundings.air_c - 8.0, c.water_c + 8.0});
+    const heatpump::Point p = pump.point(balance, zone, line, {c.surroundings.air_c - 8.0, c.water_c + 8.0});
     Simulated s;
     s.off = p.off;
     s.running = p.running();
@@ -271,8 +272,11 @@ StartResult judge(const heatpump::HeatPump& pump, const StartConditions& c, cons
         best.misfit = HUGE_VAL;
         for (int step = 1; step <= 8; ++step) {
             const double degree = step / 8.0;
+            const Disturbance disturbance = of_fault(fault, degree);
+            const std::optional<heatpump::HeatPump> disturbed = with_superheat(pump, disturbance);
+            if (!disturbed) continue;
             for (const double w_m2 : {light, 0.5 * (light + least), least}) {
-                const Simulated s = simulate(pump, c, w_m2, of_fault(fault, degree));
+                const Simulated s = simulate(*disturbed, c, w_m2, disturbance);
                 if (!s.running) continue;
                 const double misfit = misfit_of(s, read, halves);
                 if (misfit < best.misfit) best = {fault, degree, misfit};

@@ -143,7 +143,7 @@ double named_degree(Fault fault) {
         case Fault::low_charge: return 0.75;         // plate at 0.4 of its contact, 10 K more superheat
         case Fault::air_in_circuit: return 0.5;      // 2 bar of it in the condenser
         case Fault::suction_restricted: return 0.6;  // 11 K of saturation lost on the way
-        case Fault::plate_shaded: return 0.5;        // half the light of 500 W/m2 or more
+        case Fault::plate_shaded: return 0.7;        // of 500 W/m2 or more
         case Fault::plate_iced: return 0.3;          // 2.4 kg/m2 on each face
         case Fault::condenser_scaled: return 0.75;   // 0.4 of its conductance
         case Fault::wrong_hand: return 0.9;
