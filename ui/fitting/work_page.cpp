@@ -11,6 +11,7 @@
 #include <QStackedWidget>
 #include <QStyle>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/job/words.h"
 #include "ui/common/edits.h"
@@ -252,7 +253,8 @@ void WorkPage::fill_part() {
         shows << want.name << (entry == nullptr ? QString() : qs(entry->id)) << expected_of(want) << want.note;
     }
     for (const commissioning::Assessment& one : own)
-        shows << qs(one.words) << qs(one.next) << QString::number(one.bands.size());
+        shows << qs(one.words) << qs(one.next) << QString::fromUtf8(commissioning::word(one.verdict))
+              << QString::number(one.bands.size());
     const QString now = shows.join(QLatin1Char('\n'));
     if (now == shown_) return;
     shown_ = now;
@@ -275,7 +277,14 @@ void WorkPage::add_want(int at, const Want& want) {
     row->setSpacing(8);
     auto* sign = new QLabel(wants_);
     const bool refused = entry != nullptr && words_of(want.kind).manner == EntryManner::yes_no && entry->value < 0.5;
-    const Mark mark = refused ? Mark::stop : entry != nullptr ? Mark::ready : want.needed ? Mark::empty : Mark::note;
+    // What belongs to a fail is no tick, though it is entered.
+    bool failed = refused;
+    if (entry != nullptr)
+        for (const commissioning::Assessment& one : assessments())
+            failed = failed ||
+                     (one.verdict == commissioning::Verdict::failed &&
+                      std::find(one.reading_ids.begin(), one.reading_ids.end(), entry->id) != one.reading_ids.end());
+    const Mark mark = failed ? Mark::stop : entry != nullptr ? Mark::ready : want.needed ? Mark::empty : Mark::note;
     sign->setPixmap(mark_icon(mark, current_theme(), 20).pixmap(20, 20));
     auto* words = new QVBoxLayout;
     words->setSpacing(0);
