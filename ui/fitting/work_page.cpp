@@ -27,6 +27,7 @@ namespace {
 
 constexpr int list_width_px = 216;
 constexpr int list_row_px = 52;
+constexpr int least_for_all_px = 880;
 
 QString entry_words(const Reading& reading) {
     const QDateTime at = QDateTime::fromString(qs(reading.taken_at), Qt::ISODate).toLocalTime();
@@ -61,12 +62,14 @@ WorkPage::WorkPage(QWidget* parent) : QWidget(parent) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(12, 12, 12, 12);
     row->setSpacing(16);
-    row->addWidget(make_list());
+    side_ = make_list();
+    row->addWidget(side_);
     stack_ = new QStackedWidget(this);
     stack_->addWidget(make_part());
     form_ = new ReadingForm(this);
     stack_->addWidget(form_);
     row->addWidget(stack_, 1);
+    connect(stack_, &QStackedWidget::currentChanged, this, &WorkPage::make_room);
     connect(form_, &ReadingForm::add_asked, this, [this] {
         const QDateTime now = QDateTime::currentDateTime();
         add_reading(now.toOffsetFromUtc(now.offsetFromUtc()).toString(Qt::ISODate));
@@ -75,6 +78,16 @@ WorkPage::WorkPage(QWidget* parent) : QWidget(parent) {
         form_->clear_figures();
         stack_->setCurrentIndex(0);
     });
+}
+
+void WorkPage::make_room() {
+    // On a small screen an entry has the whole width: fields, units and digits side by side.
+    side_->setVisible(!entering() || width() >= least_for_all_px);
+}
+
+void WorkPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    make_room();
 }
 
 QWidget* WorkPage::make_list() {
