@@ -46,7 +46,7 @@ FittingStage::FittingStage(QWidget* parent) : StageWidget(parent) {
     connect(day_, &WorkPage::status_text, this, &StageWidget::status_text);
     connect(day_, &WorkPage::failed, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
     for (const ReadingKind where : {ReadingKind::pressure_hold_start, ReadingKind::vacuum_level}) {
-        auto* log = new QPushButton(tr("Take in a gauge log\u2026"), day_);
+        auto* log = new QPushButton(tr("Gauge log\u2026"), day_);
         connect(log, &QPushButton::clicked, this, [this] {
             day_->take_in_log(QFileDialog::getOpenFileName(this, tr("Log of a gauge"), {},
                                                            tr("Logs (*.csv *.txt *.tsv);;All files (*)")));

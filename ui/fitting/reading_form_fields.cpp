@@ -41,9 +41,13 @@ ReadingForm::ReadingForm(QWidget* parent) : QWidget(parent) {
     auto* head = new QHBoxLayout;
     head->setSpacing(12);
     head->addWidget(back);
-    head->addWidget(title_, 1);
     expected_ = new QLabel(this);
     expected_->setWordWrap(true);
+    auto* asked = new QVBoxLayout;
+    asked->setSpacing(2);
+    asked->addWidget(title_);
+    asked->addWidget(expected_);
+    head->addLayout(asked, 1);
     auto* fields = new QWidget(this);
     grid_ = new QGridLayout(fields);
     grid_->setContentsMargins(0, 0, 8, 0);
@@ -83,7 +87,6 @@ ReadingForm::ReadingForm(QWidget* parent) : QWidget(parent) {
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
     column->addLayout(head);
-    column->addWidget(expected_);
     column->addWidget(problem_);
     column->addLayout(body, 1);
     connect(kind_, &QComboBox::currentIndexChanged, this, &ReadingForm::refresh_fields);
@@ -137,6 +140,8 @@ void ReadingForm::build_fields() {
     value_ = line(QStringLiteral("value"));
     second_ = line(QStringLiteral("second"));
     indoors_ = line(QStringLiteral("indoors"));
+    for (QLineEdit* figure : {value_, second_, indoors_})
+        figure->setMinimumWidth(96);
     unit_ = new UnitSwitch(this);
     second_unit_ = new UnitSwitch(this);
     indoors_unit_ = new UnitSwitch(this);

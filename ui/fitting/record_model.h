@@ -14,9 +14,9 @@ class RecordModel : public QAbstractTableModel {
    public:
     enum Column {
         column_number,
-        column_when,
         column_kind,
         column_value,
+        column_when,
         column_instrument,
         column_by,
         column_note,

@@ -10,6 +10,7 @@
 #include <QStyle>
 #include <QTableView>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/common/empty_pane.h"
 #include "ui/common/flow_layout.h"
@@ -24,6 +25,7 @@
 namespace wg::ui {
 namespace {
 
+constexpr int least_for_both_px = 760;
 constexpr QSize picture_size(720, 480);
 
 QString role_of(Mark mark) {
@@ -88,7 +90,8 @@ WholeRecordPage::WholeRecordPage(QWidget* parent) : QWidget(parent) {
     column->setSpacing(8);
     column->addWidget(tools);
     column->addWidget(stack_, 1);
-    auto* right = new QWidget(split);
+    right_ = new QWidget(split);
+    QWidget* right = right_;
     auto* title = new QLabel(tr("What the readings say"), right);
     title->setProperty("role", QStringLiteral("title"));
     verdicts_ = new VerdictList(right);
@@ -120,6 +123,12 @@ WholeRecordPage::WholeRecordPage(QWidget* parent) : QWidget(parent) {
     });
     connect(picture_, &QPushButton::clicked, this, &WholeRecordPage::show_picture);
     refresh();
+}
+
+void WholeRecordPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    // On a small screen the entries need the width; each part of the day's work shows its own verdicts.
+    right_->setVisible(width() >= least_for_both_px);
 }
 
 void WholeRecordPage::add_button(QPushButton* button) {
@@ -158,9 +167,17 @@ void WholeRecordPage::refresh() {
     say(*chain_sign_, *chain_, chain.mark, chain.lines.join(QLatin1Char('\n')));
     const std::int64_t revision = session_ == nullptr ? 0 : session_->job().revision;
     const QString other = other_plan_words(record, mark, revision);
-    const QString same =
-        record.empty() || mark.empty() ? QString() : tr("Made for the plan as it is: mark %1").arg(qs(mark));
-    say(*plan_sign_, *plan_, other.isEmpty() ? Mark::ready : Mark::caution, other.isEmpty() ? same : other);
+    const bool told = std::any_of(record.begin(), record.end(), [](const Reading& r) { return !r.plan_mark.empty(); });
+    const QString same = record.empty() || mark.empty() ? QString()
+                         : told ? tr("Made for the plan as it is: revision %1, mark %2").arg(revision).arg(qs(mark))
+                                : tr("For which plan they were made is not told; it is now revision %1, mark %2")
+                                      .arg(revision)
+                                      .arg(qs(mark));
+    say(*plan_sign_, *plan_,
+        !other.isEmpty() ? Mark::caution
+        : told           ? Mark::ready
+                         : Mark::note,
+        other.isEmpty() ? same : other);
     // A new model forgets what was chosen; entries only come on top.
     const Reading* was = selected();
     const std::string chosen = was == nullptr ? std::string() : was->id;
@@ -173,6 +190,8 @@ void WholeRecordPage::refresh() {
         view_->resizeColumnsToContents();
         for (const int column : {RecordModel::column_note, RecordModel::column_instrument, RecordModel::column_value})
             view_->setColumnWidth(column, std::min(view_->columnWidth(column), 260));
+        // Long names of readings are cut before their values are.
+        view_->setColumnWidth(RecordModel::column_kind, std::min(view_->columnWidth(RecordModel::column_kind), 210));
     }
     stack_->setCurrentIndex(record.empty() ? 0 : 1);
     verdicts_->set_assessments(plan == nullptr ? std::vector<commissioning::Assessment>() : plan->assessments);

@@ -37,6 +37,9 @@ class WholeRecordPage : public QWidget {
     void first_entry_asked();
     void working_asked(const QString& key);
 
+   protected:
+    void resizeEvent(QResizeEvent* event) override;
+
    private:
     [[nodiscard]] const Reading* selected() const;
     void refresh_buttons();
@@ -55,6 +58,7 @@ class WholeRecordPage : public QWidget {
     QStackedWidget* stack_ = nullptr;
     RecordModel* model_ = nullptr;
     QTableView* view_ = nullptr;
+    QWidget* right_ = nullptr;
     VerdictList* verdicts_ = nullptr;
 };
 

@@ -11,6 +11,7 @@
 #include <QStackedWidget>
 #include <QStyle>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "core/job/words.h"
 #include "ui/common/edits.h"
@@ -26,6 +27,7 @@ namespace {
 
 constexpr int list_width_px = 216;
 constexpr int list_row_px = 52;
+constexpr int least_for_all_px = 880;
 
 QString entry_words(const Reading& reading) {
     const QDateTime at = QDateTime::fromString(qs(reading.taken_at), Qt::ISODate).toLocalTime();
@@ -60,12 +62,14 @@ WorkPage::WorkPage(QWidget* parent) : QWidget(parent) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(12, 12, 12, 12);
     row->setSpacing(16);
-    row->addWidget(make_list());
+    side_ = make_list();
+    row->addWidget(side_);
     stack_ = new QStackedWidget(this);
     stack_->addWidget(make_part());
     form_ = new ReadingForm(this);
     stack_->addWidget(form_);
     row->addWidget(stack_, 1);
+    connect(stack_, &QStackedWidget::currentChanged, this, &WorkPage::make_room);
     connect(form_, &ReadingForm::add_asked, this, [this] {
         const QDateTime now = QDateTime::currentDateTime();
         add_reading(now.toOffsetFromUtc(now.offsetFromUtc()).toString(Qt::ISODate));
@@ -74,6 +78,16 @@ WorkPage::WorkPage(QWidget* parent) : QWidget(parent) {
         form_->clear_figures();
         stack_->setCurrentIndex(0);
     });
+}
+
+void WorkPage::make_room() {
+    // On a small screen an entry has the whole width: fields, units and digits side by side.
+    side_->setVisible(!entering() || width() >= least_for_all_px);
+}
+
+void WorkPage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    make_room();
 }
 
 QWidget* WorkPage::make_list() {
@@ -252,7 +266,8 @@ void WorkPage::fill_part() {
         shows << want.name << (entry == nullptr ? QString() : qs(entry->id)) << expected_of(want) << want.note;
     }
     for (const commissioning::Assessment& one : own)
-        shows << qs(one.words) << qs(one.next) << QString::number(one.bands.size());
+        shows << qs(one.words) << qs(one.next) << QString::fromUtf8(commissioning::word(one.verdict))
+              << QString::number(one.bands.size());
     const QString now = shows.join(QLatin1Char('\n'));
     if (now == shown_) return;
     shown_ = now;
@@ -275,7 +290,14 @@ void WorkPage::add_want(int at, const Want& want) {
     row->setSpacing(8);
     auto* sign = new QLabel(wants_);
     const bool refused = entry != nullptr && words_of(want.kind).manner == EntryManner::yes_no && entry->value < 0.5;
-    const Mark mark = refused ? Mark::stop : entry != nullptr ? Mark::ready : want.needed ? Mark::empty : Mark::note;
+    // What belongs to a fail is no tick, though it is entered.
+    bool failed = refused;
+    if (entry != nullptr)
+        for (const commissioning::Assessment& one : assessments())
+            failed = failed ||
+                     (one.verdict == commissioning::Verdict::failed &&
+                      std::find(one.reading_ids.begin(), one.reading_ids.end(), entry->id) != one.reading_ids.end());
+    const Mark mark = failed ? Mark::stop : entry != nullptr ? Mark::ready : want.needed ? Mark::empty : Mark::note;
     sign->setPixmap(mark_icon(mark, current_theme(), 20).pixmap(20, 20));
     auto* words = new QVBoxLayout;
     words->setSpacing(0);

@@ -51,7 +51,11 @@ class WorkPage : public QWidget {
     void working_asked(const QString& key);
     void failed(const QString& text);
 
+   protected:
+    void resizeEvent(QResizeEvent* event) override;
+
    private:
+    void make_room();
     QWidget* make_list();
     QWidget* make_part();
     void fill_list();
@@ -68,6 +72,7 @@ class WorkPage : public QWidget {
     int current_ = 0;
     int opened_want_ = -1;
     QString shown_;  ///< what the part's rows show: rebuilt only when it changes
+    QWidget* side_ = nullptr;
     QListWidget* list_ = nullptr;
     QComboBox* occasion_ = nullptr;
     QStackedWidget* stack_ = nullptr;

@@ -29,6 +29,7 @@
 #include "ui/fitting/signature_pad.h"
 #include "ui/fitting/whole_record_page.h"
 #include "ui/fitting/work_page.h"
+#include "ui/window/job_files.h"
 #include "ui/window/main_window.h"
 
 namespace wg::ui {
@@ -244,7 +245,12 @@ TEST_F(TechnicianDay, from_the_printed_sheet_to_a_record_that_shows_one_altered_
     // Saved on the way to the desk, exported, read back: the chain is whole.
     const std::string job_id = window_->session()->job().id;
     const std::vector<Reading> entered = window_->session()->job().record;
-    const Result<Job> exported = job_from_json(job_to_json(window_->session()->job()), "export.json");
+    const QString file = folder_.filePath(job_file_name(window_->session()->job()));
+    const auto written = write_job_file(file, window_->session()->job());
+    ASSERT_TRUE(written.ok()) << text_of(written.problems());
+    const auto text = read_job_file(file);
+    ASSERT_TRUE(text.ok());
+    const Result<Job> exported = job_from_json(text.value(), "export.json");
     ASSERT_TRUE(exported.ok()) << text_of(exported.problems());
     EXPECT_EQ(exported.value().record, entered);
     stage_->tabs().setCurrentWidget(&stage_->record_page());
