@@ -58,7 +58,7 @@ void aftercare(const Job& job, const Selection& with, const season::Input* input
     expected.supply_v = with.block->supply_v;
     expected.most_loop_ohm = plan.services.electrical.loop_reading_max_ohm;
     expected.condenser_immersed = with.block->condenser == CondenserKind::immersed;
-    expected.air_pressure_bar = 1e-5 * standard_pressure_pa_at(job.site.altitude_m);
+    expected.air_pressure_bar = 1e-5 * sun::standard_pressure_pa_at(job.site.location.altitude_m);
     expected.plan_revision = job.revision;
     expected.plan_mark = plan.plan_mark;
     if (job.demand.hygiene.rule != HygieneRule::none) {

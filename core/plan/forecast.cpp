@@ -47,7 +47,8 @@ Daylight daylight_of(const season::Input& input, int month) {
 
 /// One day in ten is darker, one in ten brighter.
 commissioning::LightRange tenths(const std::vector<double>& sorted, double mean) {
-    const auto at = [&](double share) { return sorted[static_cast<std::size_t>(share * (sorted.size() - 1.0) + 0.5)]; };
+    const double last = static_cast<double>(sorted.size()) - 1.0;
+    const auto at = [&](double share) { return sorted[static_cast<std::size_t>(share * last + 0.5)]; };
     return {std::min(at(0.1), mean), mean, std::max(at(0.9), mean)};
 }
 
