@@ -9,7 +9,7 @@
     </message>
     <message>
         <source>Checked and may go on</source>
-        <translation>Geprüft, darf weitergehen</translation>
+        <translation>Geprüft, weiter</translation>
     </message>
     <message>
         <source>Name</source>
@@ -74,6 +74,22 @@
     <message>
         <source>%1 (%2 to %3)</source>
         <translation>%1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>Quote</source>
+        <translation>Angebot</translation>
+    </message>
+    <message>
+        <source>Install sheet</source>
+        <translation>Montageblatt</translation>
+    </message>
+    <message>
+        <source>Survey sheet</source>
+        <translation>Aufnahmeblatt</translation>
+    </message>
+    <message>
+        <source>Workings</source>
+        <translation>Berechnungen</translation>
     </message>
     <message>
         <source>%1, top %2</source>
@@ -486,6 +502,10 @@
     <message>
         <source>pipe run</source>
         <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>Invented firm, for demonstration</source>
+        <translation>Erfundene Firma, zur Vorführung</translation>
     </message>
     <message>
         <source>Frame</source>
@@ -1333,7 +1353,7 @@
     </message>
     <message>
         <source>◆ worst </source>
-        <translation>◆ höchste </translation>
+        <translation>◆ max. </translation>
     </message>
     <message>
         <source>yes</source>
@@ -1848,12 +1868,12 @@
         <translation>Weicht eines um mehr als 30 mm ab: halt und neu planen, die Punkte träfen nicht, was sie hält.</translation>
     </message>
     <message>
-        <source>Check with compass and inclinometer where the plate looks to and how it is tilted, as on page 1. Never lay it level.</source>
-        <translation>Mit Kompass und Neigungsmesser prüfen, wohin der Kollektor blickt und wie er geneigt ist, wie auf Seite 1. Nie waagerecht legen.</translation>
+        <source>Check with compass and inclinometer where the plate looks to and how it is tilted, as on page 1. Never lay it flat.</source>
+        <translation>Mit Kompass und Neigungsmesser prüfen, wohin der Kollektor blickt und wie er geneigt ist, wie auf Seite 1. Nie flach hinlegen.</translation>
     </message>
     <message>
-        <source>Level, rain, frost and leaves stay on it and oil does not come back. Look also for shade that grew since the survey.</source>
-        <translation>Waagerecht bleiben Regen, Reif und Laub liegen und das Öl kommt nicht zurück. Auch nach Schatten sehen, der seit der Aufnahme gewachsen ist.</translation>
+        <source>Flat, rain, frost and leaves stay on it and oil does not come back. Look also for shade that grew since the survey.</source>
+        <translation>Flach bleiben Regen, Reif und Laub liegen und das Öl kommt nicht zurück. Auch nach Schatten sehen, der seit der Aufnahme gewachsen ist.</translation>
     </message>
     <message>
         <source>Find the rafters or studs and check width and soundness at two points (test hole or from inside).</source>
@@ -2146,6 +2166,10 @@
     <message>
         <source>What is crooked now pulls on the plate's channels later.</source>
         <translation>Was jetzt schief ist, zieht später an den Kanälen des Kollektors.</translation>
+    </message>
+    <message>
+        <source>Set the profiles on the frame, tighten crosswise, check with straight edge and spirit level.</source>
+        <translation>Profile auf das Gestell setzen, über Kreuz anziehen, mit Richtlatte und Wasserwaage prüfen.</translation>
     </message>
     <message>
         <source>Fixing points and seals</source>

@@ -9,7 +9,7 @@
     </message>
     <message>
         <source>Checked and may go on</source>
-        <translation>Comprobado, puede seguir</translation>
+        <translation>Comprobado, sigue</translation>
     </message>
     <message>
         <source>Name</source>
@@ -74,6 +74,22 @@
     <message>
         <source>%1 (%2 to %3)</source>
         <translation>%1 (de %2 a %3)</translation>
+    </message>
+    <message>
+        <source>Quote</source>
+        <translation>Presupuesto</translation>
+    </message>
+    <message>
+        <source>Install sheet</source>
+        <translation>Hoja de montaje</translation>
+    </message>
+    <message>
+        <source>Survey sheet</source>
+        <translation>Hoja de visita</translation>
+    </message>
+    <message>
+        <source>Workings</source>
+        <translation>Cálculos</translation>
     </message>
     <message>
         <source>%1, top %2</source>
@@ -486,6 +502,10 @@
     <message>
         <source>pipe run</source>
         <translation>trazado</translation>
+    </message>
+    <message>
+        <source>Invented firm, for demonstration</source>
+        <translation>Empresa inventada, para demostración</translation>
     </message>
     <message>
         <source>Frame</source>
@@ -1285,7 +1305,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>ninguna</translation>
+        <translation>no hay</translation>
     </message>
     <message>
         <source>not worked out</source>
@@ -1848,12 +1868,12 @@
         <translation>Si una difiere más de 30 mm, pare y replantee: los puntos no darían en lo que los sujeta.</translation>
     </message>
     <message>
-        <source>Check with compass and inclinometer where the plate looks to and how it is tilted, as on page 1. Never lay it level.</source>
-        <translation>Compruebe con brújula e inclinómetro adónde mira el captador y su inclinación, como en la página 1. Nunca lo tumbe a nivel.</translation>
+        <source>Check with compass and inclinometer where the plate looks to and how it is tilted, as on page 1. Never lay it flat.</source>
+        <translation>Compruebe con brújula e inclinómetro adónde mira el captador y su inclinación, como en la página 1. Nunca lo deje tumbado.</translation>
     </message>
     <message>
-        <source>Level, rain, frost and leaves stay on it and oil does not come back. Look also for shade that grew since the survey.</source>
-        <translation>A nivel se quedan lluvia, escarcha y hojas, y el aceite no vuelve. Mire también la sombra que haya crecido desde la visita.</translation>
+        <source>Flat, rain, frost and leaves stay on it and oil does not come back. Look also for shade that grew since the survey.</source>
+        <translation>Tumbado se le quedan lluvia, escarcha y hojas, y el aceite no vuelve. Mire también la sombra que haya crecido desde la visita.</translation>
     </message>
     <message>
         <source>Find the rafters or studs and check width and soundness at two points (test hole or from inside).</source>
@@ -2146,6 +2166,10 @@
     <message>
         <source>What is crooked now pulls on the plate's channels later.</source>
         <translation>Lo que ahora está torcido tira luego de los canales del captador.</translation>
+    </message>
+    <message>
+        <source>Set the profiles on the frame, tighten crosswise, check with straight edge and spirit level.</source>
+        <translation>Ponga los perfiles en el bastidor, apriete en cruz, compruebe con regla y nivel.</translation>
     </message>
     <message>
         <source>Fixing points and seals</source>
@@ -2761,7 +2785,7 @@
     </message>
     <message>
         <source>local codes and licensed practice decide</source>
-        <translation>mandan las normas locales y los profesionales habilitados</translation>
+        <translation>mandan las normas locales y los profesionales</translation>
     </message>
     <message>
         <source>Invented data: for demonstration</source>

@@ -8,6 +8,7 @@
 #include <QSaveFile>
 
 #include "ui/common/format.h"
+#include "ui/common/paper_words.h"
 #include "ui/documents/papers.h"
 
 namespace wg::ui {
@@ -24,10 +25,10 @@ QString file_name_of(Paper paper) {
 
 QString title_of(Paper paper) {
     switch (paper) {
-        case Paper::quote: return QStringLiteral("Quote");
-        case Paper::install_sheet: return QStringLiteral("Install sheet");
-        case Paper::survey_sheet: return QStringLiteral("Survey sheet");
-        case Paper::workings: return QStringLiteral("Workings");
+        case Paper::quote: return say("Quote");
+        case Paper::install_sheet: return say("Install sheet");
+        case Paper::survey_sheet: return say("Survey sheet");
+        case Paper::workings: return say("Workings");
     }
     return {};
 }
