@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdio>
 #include <ostream>
+#include <vector>
 
 #include "app/arguments.h"
 #include "app/rate_command.h"
@@ -85,7 +86,8 @@ int run_weather(const QStringList& arguments, std::ostream& out, std::ostream& e
     return exit_done;
 }
 
-int write_documents(const Job& job, const plan::Plan& plan, const QString& folder, std::ostream& err) {
+int write_documents(const Job& job, const plan::Plan& plan, const QString& folder, const ui::PaperLook& look,
+                    std::ostream& err) {
     if (!QDir().mkpath(folder)) {
         err << folder.toStdString() << ": the folder cannot be made. Choose another with --out\n";
         return exit_failed;
@@ -98,13 +100,16 @@ int write_documents(const Job& job, const plan::Plan& plan, const QString& folde
     ui::PaperInput input;
     input.job = job;
     input.plan = plan;
+    input.look = look;
     input.firm.invented = plan.invented;
     if (plan.invented) {
         input.firm.name = QStringLiteral("Invented firm, for demonstration");
     }
     input.printed_on = QDate::currentDate();
-    for (const ui::Paper paper :
-         {ui::Paper::quote, ui::Paper::install_sheet, ui::Paper::survey_sheet, ui::Paper::workings}) {
+    std::vector<ui::Paper> papers = {ui::Paper::quote,    ui::Paper::install_sheet, ui::Paper::survey_sheet,
+                                     ui::Paper::workings, ui::Paper::service_sheet, ui::Paper::booklet};
+    if (!job.record.empty()) papers.push_back(ui::Paper::record);
+    for (const ui::Paper paper : papers) {
         const auto written = ui::write_pdf(paper, input, dir.filePath(ui::file_name_of(paper)));
         if (!written) {
             err << text_of(written.problems()) << '\n';
@@ -116,13 +121,25 @@ int write_documents(const Job& job, const plan::Plan& plan, const QString& folde
 
 int run_plan(const QStringList& arguments, std::ostream& out, std::ostream& err) {
     Arguments args;
-    for (const char* name : {"weather", "out", "choice"})
+    for (const char* name : {"weather", "out", "choice", "paper", "language"})
         args.value_option(QString::fromLatin1(name));
-    args.flag(QStringLiteral("json"));
+    for (const char* name : {"json", "large-print", "black-and-white"})
+        args.flag(QString::fromLatin1(name));
     QStringList files;
     QString error;
     if (!args.parse(arguments, files, error)) return bad_usage(err, error);
     if (files.size() != 1) return bad_usage(err, QStringLiteral("plan needs one job file"));
+    for (const auto& [option, words] :
+         {std::pair{QStringLiteral("paper"), QStringList{QStringLiteral("a4"), QStringLiteral("letter")}},
+          std::pair{QStringLiteral("language"),
+                    QStringList{QStringLiteral("en"), QStringLiteral("es"), QStringLiteral("de")}}}) {
+        if (args.parser.isSet(option) && !words.contains(args.parser.value(option)))
+            return bad_usage(err, QStringLiteral("--%1 takes %2, found '%3'")
+                                      .arg(option, words.join(QStringLiteral(" or ")), args.parser.value(option)));
+    }
+    QStringList look{args.parser.value(QStringLiteral("paper")), args.parser.value(QStringLiteral("language"))};
+    for (const char* name : {"large-print", "black-and-white"})
+        if (args.parser.isSet(QString::fromLatin1(name))) look += QString::fromLatin1(name);
 
     const std::string name = files.first().toStdString();
     const Result<std::string> text = file_text(name);
@@ -160,12 +177,15 @@ int run_plan(const QStringList& arguments, std::ostream& out, std::ostream& err)
 
     const bool to_folder = args.parser.isSet(QStringLiteral("out"));
     const QString folder = to_folder ? args.parser.value(QStringLiteral("out")) : QStringLiteral(".");
-    const int written = write_documents(job.value(), plan.value(), folder, err);
+    const int written =
+        write_documents(job.value(), plan.value(), folder, ui::look_from_key(look.join(QLatin1Char(' '))), err);
     if (written != exit_done) return written;
     out << (args.parser.isSet(QStringLiteral("json")) ? plan::plan_to_json(plan.value()) : plan::summary(plan.value()));
     if (!args.parser.isSet(QStringLiteral("json"))) {
         out << "\nWritten to " << QDir(folder).path().toStdString()
-            << ": plan.json, quote.pdf, parts.csv, install-sheet.pdf, survey-sheet.pdf, workings.pdf\n";
+            << ": plan.json, quote.pdf, parts.csv, install-sheet.pdf, survey-sheet.pdf, workings.pdf,\n"
+               "service-sheet.pdf, booklet.pdf"
+            << (job.value().record.empty() ? "\n" : ", record.pdf\n");
     }
     return plan.value().stopped() ? exit_stop : exit_done;
 }
@@ -180,9 +200,11 @@ QString usage() {
         "  warmgable --demo                       opens the demonstration job (invented data)\n"
         "  warmgable JOB.json                     takes a job file onto the desk and opens it\n"
         "  warmgable plan JOB.json [--weather FILE] [--choice LABEL] [--out DIR] [--json]\n"
+        "                 [--paper a4|letter] [--large-print] [--black-and-white] [--language en|es|de]\n"
         "                                         plans the job; writes plan.json, quote.pdf, parts.csv,\n"
-        "                                         install-sheet.pdf, survey-sheet.pdf and workings.pdf to DIR\n"
-        "                                         (default: here)\n"
+        "                                         install-sheet.pdf, survey-sheet.pdf, workings.pdf,\n"
+        "                                         service-sheet.pdf and booklet.pdf to DIR (default: here), with\n"
+        "                                         record.pdf when the job has entries,\n"
         "                                         and prints a summary, or plan.json with --json\n"
         "  warmgable sun --lat DEG --lon DEG --time ISO8601 [--altitude M]\n"
         "                                         prints the sun's zenith and azimuth (clockwise from north)\n"

@@ -11,6 +11,8 @@
 
 namespace wg::commissioning {
 
+struct Model;  // model.h
+
 enum class Verdict { passed, failed, cannot_tell };
 [[nodiscard]] const char* word(Verdict verdict) noexcept;  ///< "passed", "failed", "cannot tell"
 
@@ -32,6 +34,9 @@ struct Expected {
     double reducing_valve_bar = 0.0;  ///< set pressure; 0: none planned
     double hygiene_target_c = 0.0;    ///< 0: no hygiene run planned
     double hygiene_every_days = 0.0;  ///< the same
+    double supply_v = 0.0;            ///< between the conductors of the block's circuit; 0: not known
+    double most_loop_ohm = 0.0;       ///< fault loop in a TN system, read cold, by the plan's breaker; 0: not known
+    bool condenser_immersed = true;   ///< else wrapped around the wall
     std::int64_t plan_revision = 0;   ///< of the job now
     std::string plan_mark;            ///< of the job now; empty: not told
 };
@@ -85,13 +90,20 @@ struct MonthForecast {
     double hours_low = 0.0, hours_mid = 0.0, hours_high = 0.0;  ///< from cold to set-point; 0: not reached
 };
 
-/// Corrections replace what they name; the newest pair of each kind counts. Order: as the work goes.
-/// Subjects without any reading are left out (see `outstanding`). A reading that cannot be true (absolute pressure not
-/// above 0, NaN) is never a pass or a fail.
-[[nodiscard]] std::vector<Assessment> assess(const std::vector<Reading>& record, const Expected& expected);
+/// Verdicts on the installation. Corrections replace what they name; of those readings the ones of Occasion::fitting
+/// and Occasion::repair count, and the newest pair of each kind. Order: as the work goes. Subjects without any reading
+/// are left out (see `outstanding`). A reading that cannot be true (absolute pressure not above 0, NaN) is never a pass
+/// or a fail. Without a model the running pump and the first heating are judged by what must hold for any set.
+[[nodiscard]] std::vector<Assessment> assess(const std::vector<Reading>& record, const Expected& expected,
+                                             const Model* model = nullptr);
 
-/// Subjects, named as in `Assessment::subject`, for which readings are still missing. A charge is asked for only when
-/// one was planned.
+/// Verdicts on the newest service visit: readings of Occasion::service of the newest day that has any. Only what the
+/// circuit holds is summed over the whole record. Empty: there was no service with readings.
+[[nodiscard]] std::vector<Assessment> assess_service(const std::vector<Reading>& record, const Expected& expected,
+                                                     const Model* model = nullptr);
+
+/// What is still missing on the installation, in order of the work and named as in `Assessment::subject`. A charge is
+/// asked for only when one was planned; a hold point only when it was held and not released since ("Hold point: ...").
 [[nodiscard]] std::vector<std::string> outstanding(const std::vector<Reading>& record, const Expected& expected);
 
 /// Ideal-gas pressure at another temperature, bar gauge in and out. Temperatures above absolute zero.

@@ -10,6 +10,8 @@
 namespace wg::commissioning::checks {
 namespace {
 
+constexpr double deep_pa = 66.66;  // 500 micron
+constexpr int curve_steps = 60;
 constexpr std::size_t least_after_valve_off = 3;  // with the level before: the four that a curve needs
 
 std::string pa_text(double value) {
@@ -29,18 +31,38 @@ Working curve_working(const VacuumResult& r, const VacuumTest& test, double minu
                 {"root mean square of what is left", pa_text(r.residual_pa)},
                 {"coldest part", fixed(test.coldest_c, 1) + " deg C, vapour pressure " + pa_text(r.vapour_pa)},
                 {"limit", pa_text(test.limit_pa)},
-                {"volume (assumed)", fixed(test.volume_l, 1) + " l"}};
+                {"volume of plates and lines", fixed(test.volume_l, 1) + " l"}};
     w.result = pa_text(r.end_pa) + " at the last reading";
-    w.source = "EN 378-4 (270 Pa, from memory); vapour pressure: WMO Guide No. 8, annex 4.B; least squares";
+    w.source =
+        "limit: EN 378-4 (270 Pa, from memory) or the job's own; vapour pressure: WMO Guide No. 8, annex 4.B; least "
+        "squares";
     w.assumed = true;
     return w;
+}
+
+Curve rise_curve(const VacuumResult& r, const VacuumTest& test, double minutes) {
+    Curve c{"since valve-off", "min", "absolute", "Pa", {}, {}, "fitted", {}, {}, test.limit_pa, "limit"};
+    for (const VacuumReading& reading : test.rise)
+        c.read.push_back({reading.minutes, reading.pa});
+    if (!(minutes > 0.0) || r.verdict == VacuumVerdict::not_true) return c;
+    for (int i = 0; i <= curve_steps; ++i) {
+        const double t = minutes * i / curve_steps;
+        c.fitted.push_back({t, r.at(t)});
+    }
+    return c;
 }
 
 void conclude_curve(Assessment& a, const VacuumResult& r, const VacuumTest& test, double minutes) {
     const std::string rose = pa_text(test.rise.front().pa) + " rose to " + pa_text(test.rise.back().pa) + " in " +
                              fixed(minutes, 0) + " minutes, coldest part " + fixed(test.coldest_c, 1) + " deg C";
     switch (r.verdict) {
-        case VacuumVerdict::dry_and_tight: conclude(a, Verdict::passed, rose + ": dry and tight", ""); break;
+        case VacuumVerdict::dry_and_tight:
+            conclude(a, Verdict::passed,
+                     rose + ": dry and tight, " +
+                         (test.rise.back().pa <= deep_pa ? "within 500 micron" : "within " + pa_text(test.limit_pa)) +
+                         "; vapour pressure of water there " + pa_text(r.vapour_pa),
+                     "");
+            break;
         case VacuumVerdict::moisture:
             conclude(a, Verdict::failed,
                      rose + ": it levels off at " + pa_text(r.levels_at_pa) +
@@ -55,7 +77,8 @@ void conclude_curve(Assessment& a, const VacuumResult& r, const VacuumTest& test
             break;
         case VacuumVerdict::leak:
             conclude(a, Verdict::failed,
-                     rose + ": it goes on rising by " + fixed(r.slope_pa_min, 1) + " Pa a minute, so air comes in",
+                     rose + ": it goes on rising by " + fixed(r.slope_pa_min, 1) +
+                         " Pa a minute, so air comes in (about " + fixed(r.leak_g_year, 0) + " g of R134a a year)",
                      "Check hoses and joints of the pump first, then hold under pressure again");
             break;
         case VacuumVerdict::wait_longer:
@@ -75,7 +98,7 @@ void conclude_curve(Assessment& a, const VacuumResult& r, const VacuumTest& test
 
 }  // namespace
 
-std::optional<Assessment> evacuation_curve(const Standing& record) {
+std::optional<Assessment> evacuation_curve(const Standing& record, const Expected& expected) {
     const Reading* level = nullptr;
     std::vector<const Reading*> after;
     for (const Reading& reading : record) {
@@ -88,6 +111,8 @@ std::optional<Assessment> evacuation_curve(const Standing& record) {
     }
     if (after.size() < least_after_valve_off) return std::nullopt;
     VacuumTest test;
+    test.limit_pa = expected.limits.most_vacuum_pa.value_or(test.limit_pa);
+    test.volume_l = expected.tested_volume_l;
     test.rise.push_back({0.0, level->value});
     std::optional<double> coldest = level->second_value;
     Assessment a;
@@ -111,6 +136,8 @@ std::optional<Assessment> evacuation_curve(const Standing& record) {
     if (level->value > test.limit_pa || test.rise.back().pa < 0.9 * level->value) return std::nullopt;
     a.working = curve_working(result, test, minutes);
     conclude_curve(a, result, test, minutes);
+    if (const std::string doubt = calibration_doubt(*after.back(), false); !doubt.empty()) a.words += "; " + doubt;
+    a.curve = rise_curve(result, test, minutes);
     return a;
 }
 

@@ -29,9 +29,9 @@ struct HoldTest {
 };
 
 enum class HoldVerdict {
-    tight,           ///< no loss beyond the instruments, and they would have seen the limit
+    tight,           ///< no loss beyond the instruments, and a leak of the limit is ruled out
     leak,            ///< more is missing than instruments and temperatures explain
-    wait_longer,     ///< no loss seen, but the limit would not have shown yet
+    wait_longer,     ///< no loss seen, but a leak of the limit is not ruled out yet
     no_temperature,  ///< a temperature is missing, or the plate is in the sun
     gained,          ///< more pressure than can be: gas or heat came in unseen
 };
@@ -40,11 +40,12 @@ struct HoldResult {
     HoldVerdict verdict = HoldVerdict::no_temperature;
     double expected_bar = 0.0;       ///< gauge, of a tight system at the end's temperatures
     double ideal_gas_bar = 0.0;      ///< the same by the ideal gas law
-    double spread_bar = 0.0;         ///< half width, root of squares over the instruments
+    double spread_bar = 0.0;         ///< missing more than this is a leak: one sound hold in forty goes beyond it
     double missing_bar = 0.0;        ///< expected less read
     double leak_g_year = 0.0;        ///< for R134a at 20 deg C; 0 when nothing is missing
-    double detectable_g_year = 0.0;  ///< least leak that this hold can tell
-    double hours_needed = 0.0;       ///< until the limit would show; 0 unless verdict wait_longer
+    double detectable_g_year = 0.0;  ///< a leak of this size is found in 19 of 20 holds like this
+    double ruled_out_g_year = 0.0;  ///< by what was read, a larger leak is ruled out with 95 %; tight: within the limit
+    double hours_needed = 0.0;      ///< until it is, if nothing more goes missing; 0 unless verdict wait_longer
 };
 
 /// Pressure of the same amount of nitrogen at other temperatures, bar gauge: connected volumes keep one pressure, so

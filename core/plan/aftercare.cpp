@@ -4,6 +4,7 @@
 #include "core/plan/parts_of_plan.h"
 #include "core/quantity/constants.h"
 #include "core/quantity/text.h"
+#include "core/sun/extraterrestrial.h"
 
 namespace wg::plan::steps {
 namespace {
@@ -40,7 +41,7 @@ std::string why_due(const ServiceRule& rule, const Plan& plan, const refrigerant
 
 }  // namespace
 
-void aftercare(const Job& job, const Selection& with, Plan& plan) {
+void aftercare(const Job& job, const Selection& with, const season::Input* input, Plan& plan) {
     commissioning::Expected& expected = plan.expected;
     expected.test_pressure_bar = plan.pressure_tests.tightness_bar;
     expected.max_pressure_bar = plan.pressure_tests.weakest_bar;
@@ -51,6 +52,13 @@ void aftercare(const Job& job, const Selection& with, Plan& plan) {
     expected.factory_charge_kg = with.block->charge_kg;
     expected.limits = job.limits;
     expected.earthing = job.site.electrics.earthing;
+    expected.safety_valve_bar = plan.services.water.safety_valve_bar;
+    if (job.site.water.reducing_valve || plan.services.water.reducing_valve)
+        expected.reducing_valve_bar = job.site.water.reduced_to_bar;
+    expected.supply_v = with.block->supply_v;
+    expected.most_loop_ohm = plan.services.electrical.loop_reading_max_ohm;
+    expected.condenser_immersed = with.block->condenser == CondenserKind::immersed;
+    expected.air_pressure_bar = 1e-5 * standard_pressure_pa_at(job.site.altitude_m);
     expected.plan_revision = job.revision;
     expected.plan_mark = plan.plan_mark;
     if (job.demand.hygiene.rule != HygieneRule::none) {
@@ -76,7 +84,22 @@ void aftercare(const Job& job, const Selection& with, Plan& plan) {
         expected.volume_outdoors = (plates_l + litre_per_m * outdoors_m) / total_l;
     }
 
-    plan.assessments = commissioning::assess(job.record, expected);
+    // The pump's map takes longer than all verdicts: made only when something is held against it.
+    commissioning::Model model;
+    model.input = input;
+    model.utc_offset_h = with.weather->year.utc_offset_h;
+    std::optional<heatpump::HeatPump> pump;
+    if (!plan.placements.empty() && (input != nullptr || !job.record.empty())) {
+        const PlacementPlan& first = plan.placements.front();
+        model.plate = heatpump::plate_of(*with.collector, static_cast<int>(plan.placements.size()),
+                                         first.placed.tilt_deg, first.shade.sky_view, first.on_frame);
+        model.line = {plan.run.line_ua_w_k, plan.run.suction_drop_k};
+        if (Result<heatpump::HeatPump> made = heatpump::HeatPump::make(*with.block, *with.refrigerant); made)
+            model.pump = &pump.emplace(std::move(made).value());
+    }
+    plan.assessments = commissioning::assess(job.record, expected, &model);
+    plan.service_assessments = commissioning::assess_service(job.record, expected, &model);
+    plan.forecasts = forecasts(model);
     for (const ServiceRule& rule : with.rules->service) {
         const std::string why = why_due(rule, plan, *with.refrigerant);
         const int months = rule.when == "leak_duty" ? plan.duty.leak_check_months : rule.every_months;

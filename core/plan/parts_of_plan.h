@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/commissioning/model.h"
 #include "core/pipework/suggest.h"
 #include "core/plan/plan.h"
 
@@ -66,9 +67,9 @@ void engineering(const Job& job, const Selection& with, Plan& plan);
 /// suction line's drop and heat; 0: not worked out.
 void losses_over_year(const Selection& with, double factor_without, Plan& plan);
 
-/// The year, its range, warm-up, standstill.
+/// The year, its range, warm-up, standstill, from the input of season_input.
 [[nodiscard]] std::vector<Problem> yield(const Job& job, const Selection& with, const Options& options,
-                                         const std::vector<sky::PlaneYear>& planes, Plan& plan);
+                                         const season::Input& input, Plan& plan);
 
 /// Parts, quote, economy.
 void money(const Job& job, const Selection& with, Plan& plan);
@@ -85,7 +86,14 @@ void charge_duties(const Selection& with, Plan& plan);
 /// Comfort, hygiene programme, holidays and loop.
 void household_checks(const Job& job, const Selection& with, Plan& plan);
 
-/// Values expected on the day, verdicts on the record so far, service that falls due.
-void aftercare(const Job& job, const Selection& with, Plan& plan);
+/// Values expected on the day, verdicts on the record so far, service that falls due; with the year's input also what
+/// the running pump should show month by month. `input` null: a quick plan.
+void aftercare(const Job& job, const Selection& with, const season::Input* input, Plan& plan);
+
+/// What the running pump should show on a usual day of each month; empty when it runs in none of them.
+[[nodiscard]] std::vector<commissioning::MonthForecast> forecasts(const commissioning::Model& model);
+
+/// Whether the record is whole and was made for the plan as it is now.
+void record_checks(const Job& job, Plan& plan);
 
 }  // namespace wg::plan::steps

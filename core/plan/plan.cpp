@@ -79,13 +79,16 @@ Result<Plan> plan(const Job& job, const Reference& reference, const Options& opt
     identify(job, with, plan);
     const std::vector<sky::PlaneYear> planes = steps::light(job, with, options, plan);
     steps::engineering(job, with, plan);
+    std::optional<season::Input> input;
     if (options.yield && !plan.placements.empty()) {
-        const std::vector<Problem> problems = steps::yield(job, with, options, planes, plan);
+        input = steps::season_input(job, with, planes, plan.placements, plan.run);
+        const std::vector<Problem> problems = steps::yield(job, with, options, *input, plan);
         if (!problems.empty()) return problems;
     }
     steps::money(job, with, plan);
     steps::checks(job, with, plan);
-    steps::aftercare(job, with, plan);
+    steps::aftercare(job, with, input ? &*input : nullptr, plan);
+    steps::record_checks(job, plan);
     gather(plan);
     return plan;
 }

@@ -136,6 +136,7 @@ struct Plan {
     ChargeDuty duty;
     commissioning::Expected expected;
     std::vector<commissioning::Assessment> assessments;
+    std::vector<commissioning::Assessment> service_assessments;  ///< of the newest service visit, when there was one
     std::vector<commissioning::MonthForecast> forecasts;  ///< of all months, or none: a quick plan, no pump that runs
     std::vector<ServiceDue> service;
     Figures figures;

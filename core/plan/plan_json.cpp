@@ -230,6 +230,32 @@ Json economy_json(const Plan& plan) {
             {"cumulative_high_minor", course(plan.economy.cumulative_high)}};
 }
 
+Json band_json(const commissioning::Band& band) {
+    return {{"label", band.label},     {"unit", band.unit},         {"low", num(band.low, 3)},
+            {"mid", num(band.mid, 3)}, {"high", num(band.high, 3)}, {"read", band.read ? num(*band.read, 3) : Json()}};
+}
+
+Json forecasts_json(const std::vector<commissioning::MonthForecast>& forecasts) {
+    Json out = Json::array();
+    for (const commissioning::MonthForecast& f : forecasts) {
+        Json bands = Json::array();
+        for (const commissioning::Band& band : f.bands)
+            bands.push_back(band_json(band));
+        const auto hours = [](double h) { return h > 0.0 ? num(h, 2) : Json(); };
+        out.push_back({{"month", f.month},
+                       {"air_c", num(f.air_c, 1)},
+                       {"light_w_m2", num(f.light_w_m2, 0)},
+                       {"wind_m_s", num(f.wind_m_s, 1)},
+                       {"water_from_c", num(f.water_from_c, 1)},
+                       {"water_to_c", num(f.water_to_c, 1)},
+                       {"bands", bands},
+                       {"hours_low", hours(f.hours_low)},
+                       {"hours_mid", hours(f.hours_mid)},
+                       {"hours_high", hours(f.hours_high)}});
+    }
+    return out;
+}
+
 }  // namespace
 
 std::string plan_to_json(const Plan& plan) {
@@ -289,14 +315,24 @@ std::string plan_to_json(const Plan& plan) {
     out["service"] = service;
     out["charge_duties"] = json_parts::duties_json(plan.duty);
     out["pressure_tests"] = json_parts::pressure_tests_json(plan.pressure_tests);
-    Json verdicts = Json::array();
-    for (const commissioning::Assessment& a : plan.assessments) {
-        verdicts.push_back({{"subject", a.subject},
-                            {"verdict", commissioning::word(a.verdict)},
-                            {"words", a.words},
-                            {"next", a.next}});
-    }
-    out["verdicts"] = verdicts;
+    const auto verdicts_json = [](const std::vector<commissioning::Assessment>& assessments) {
+        Json verdicts = Json::array();
+        for (const commissioning::Assessment& a : assessments) {
+            Json bands = Json::array();
+            for (const commissioning::Band& band : a.bands)
+                bands.push_back(band_json(band));
+            verdicts.push_back({{"subject", a.subject},
+                                {"verdict", commissioning::word(a.verdict)},
+                                {"words", a.words},
+                                {"next", a.next},
+                                {"causes", a.causes},
+                                {"bands", bands}});
+        }
+        return verdicts;
+    };
+    out["verdicts"] = verdicts_json(plan.assessments);
+    out["service_verdicts"] = verdicts_json(plan.service_assessments);
+    out["forecasts"] = forecasts_json(plan.forecasts);
     Json workings = Json::array();
     for (const Working& working : plan.workings)
         workings.push_back(to_json(working));

@@ -141,9 +141,8 @@ void record_workings(const Demand& demand, const Plan& plan, std::vector<Working
 
 }  // namespace
 
-std::vector<Problem> yield(const Job& job, const Selection& with, const Options& options,
-                           const std::vector<sky::PlaneYear>& planes, Plan& plan) {
-    const season::Input input = season_input(job, with, planes, plan.placements, plan.run);
+std::vector<Problem> yield(const Job& job, const Selection& with, const Options& options, const season::Input& input,
+                           Plan& plan) {
     season::Options full;
     full.keep_hours = options.keep_hours;
     season::Options bare = full;

@@ -150,11 +150,55 @@ CREATE TABLE unsaved (
 ))sql"}};
 }
 
+Migration services_and_refrigerant() {
+    return {7,
+            "services that fall due and the refrigerant register",
+            {// Worked out from a job's plan and replaced with it: no history and no trigger.
+             R"sql(
+CREATE TABLE service_due (
+    job_id       TEXT NOT NULL REFERENCES job (id),
+    service_id   TEXT NOT NULL CHECK (service_id <> ''),
+    text         TEXT NOT NULL,
+    due_on       TEXT NOT NULL CHECK (due_on GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+    last_done_on TEXT NOT NULL,
+    PRIMARY KEY (job_id, service_id)
+))sql",
+             "CREATE INDEX service_due_day ON service_due (due_on)", R"sql(
+CREATE TABLE refrigerant_entry (
+    seq         INTEGER PRIMARY KEY AUTOINCREMENT,
+    id          TEXT NOT NULL UNIQUE,
+    on_day      TEXT NOT NULL CHECK (on_day GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'),
+    refrigerant TEXT NOT NULL CHECK (refrigerant <> ''),
+    move        TEXT NOT NULL,
+    kg          REAL NOT NULL CHECK (kg BETWEEN 0 AND 100000),
+    bottle      TEXT NOT NULL,
+    note        TEXT NOT NULL,
+    entered_by  TEXT NOT NULL,
+    job_id      TEXT REFERENCES job (id),
+    reading_id  TEXT UNIQUE,
+    corrects_id TEXT REFERENCES refrigerant_entry (id),
+    entered_at  TEXT NOT NULL,
+    CHECK (reading_id IS NULL OR job_id IS NOT NULL)
+))sql",
+             R"sql(
+CREATE TRIGGER refrigerant_entry_no_update BEFORE UPDATE ON refrigerant_entry
+BEGIN SELECT RAISE(ABORT, 'an entry of the refrigerant register is never changed'); END)sql",
+             R"sql(
+CREATE TRIGGER refrigerant_entry_no_delete BEFORE DELETE ON refrigerant_entry
+BEGIN SELECT RAISE(ABORT, 'an entry of the refrigerant register is never deleted'); END)sql",
+             R"sql(
+CREATE TRIGGER refrigerant_entry_no_replace BEFORE INSERT ON refrigerant_entry
+WHEN EXISTS (SELECT 1 FROM refrigerant_entry
+             WHERE id = NEW.id OR seq = NEW.seq OR (NEW.reading_id IS NOT NULL AND reading_id = NEW.reading_id))
+BEGIN SELECT RAISE(ABORT, 'an entry of the refrigerant register is never replaced'); END)sql"}};
+}
+
 }  // namespace
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> steps = {jobs_and_history(), issued_quotes(), search(),
-                                                 weather_years(),    photographs(),   unsaved_edits()};
+    static const std::vector<Migration> steps = {jobs_and_history(),        issued_quotes(), search(),
+                                                 weather_years(),           photographs(),   unsaved_edits(),
+                                                 services_and_refrigerant()};
     return steps;
 }
 

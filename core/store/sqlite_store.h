@@ -37,6 +37,13 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<std::string> add_photograph(std::string_view bytes, Instant now) override;
     [[nodiscard]] Result<std::string> photograph(const std::string& sha256) override;
     [[nodiscard]] Result<bool> has_photograph(const std::string& sha256) override;
+    [[nodiscard]] Result<bool> set_services_due(const std::string& job_id,
+                                                const std::vector<ServiceDueRow>& rows) override;
+    [[nodiscard]] Result<std::vector<ServiceDueRow>> services_due(const std::string& until_on) override;
+    [[nodiscard]] Result<bool> add_refrigerant_entry(const RefrigerantEntry& entry, Instant now) override;
+    [[nodiscard]] Result<int> mirror_refrigerant_entries(const std::vector<RefrigerantEntry>& entries,
+                                                         Instant now) override;
+    [[nodiscard]] Result<std::vector<RefrigerantEntry>> refrigerant_entries() override;
     [[nodiscard]] Result<std::string> check() override;
     [[nodiscard]] Result<bool> backup(const std::string& to_path) override;
     [[nodiscard]] Result<std::string> next_job_number(int year) override;
@@ -66,6 +73,8 @@ class SqliteStore final : public Store {
     [[nodiscard]] Problem unknown_weather_year(const std::string& id) const;
     /// Labels of stored years whose content no longer has its hash.
     [[nodiscard]] Result<std::vector<std::string>> damaged_weather_years() const;
+
+    [[nodiscard]] std::optional<Problem> insert_refrigerant_entry(const RefrigerantEntry& entry, Instant now) const;
 
     /// Hashes of photographs whose bytes no longer have them.
     [[nodiscard]] Result<std::vector<std::string>> damaged_photographs() const;

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/job/job.h"
+#include "core/job/refrigerant_entry.h"
 #include "core/quantity/result.h"
 #include "core/quantity/time.h"
 #include "core/weather/year.h"
@@ -60,6 +61,23 @@ struct WeatherYearRow {
 struct Unsaved {
     Job job;  ///< as it was kept; revision and times are those of the saved one it came from
     std::string kept_at;
+};
+
+/// A service of a job that falls due, as its plan and record have it.
+struct ServiceDueRow {
+    std::string job_id;
+    std::string service_id;
+    std::string text;
+    std::string due_on;        ///< ISO 8601 date
+    std::string last_done_on;  ///< the same; empty: not yet
+    // Of the job, filled in when listed.
+    std::string number;
+    std::string client;
+    std::string street;
+    std::string postcode;
+    std::string town;
+    std::string phone;
+    bool invented = false;
 };
 
 inline constexpr std::size_t max_photograph_bytes = 60U << 20U;
@@ -126,6 +144,23 @@ class Store {
     /// The bytes as they were added. Refused: unknown, or no longer what the hash says.
     [[nodiscard]] virtual Result<std::string> photograph(const std::string& sha256) = 0;
     [[nodiscard]] virtual Result<bool> has_photograph(const std::string& sha256) = 0;
+
+    /// Replaces all that is due of a job. Refused: a job that is not in the store, a date that is none, a service named
+    /// twice.
+    [[nodiscard]] virtual Result<bool> set_services_due(const std::string& job_id,
+                                                        const std::vector<ServiceDueRow>& rows) = 0;
+    /// Of all jobs that are neither removed nor closed, soonest first; `until_on` (ISO 8601 date): due on that day or
+    /// before; empty: all.
+    [[nodiscard]] virtual Result<std::vector<ServiceDueRow>> services_due(const std::string& until_on) = 0;
+
+    /// Adds to the firm's refrigerant register, which only grows. Refused: what is there already, a correction of
+    /// something that is not there, a job that is not in the store, mass or date that cannot be.
+    [[nodiscard]] virtual Result<bool> add_refrigerant_entry(const RefrigerantEntry& entry, Instant now) = 0;
+    /// Adds those entries of a job's record that the register lacks; returns how many. All or none.
+    [[nodiscard]] virtual Result<int> mirror_refrigerant_entries(const std::vector<RefrigerantEntry>& entries,
+                                                                 Instant now) = 0;
+    /// In the order in which they were added.
+    [[nodiscard]] virtual Result<std::vector<RefrigerantEntry>> refrigerant_entries() = 0;
 
     /// PRAGMA integrity_check and foreign_key_check in words; "ok" when whole.
     [[nodiscard]] virtual Result<std::string> check() = 0;

@@ -92,6 +92,18 @@
         <translation>Berechnungen</translation>
     </message>
     <message>
+        <source>Record</source>
+        <translation>Protokoll</translation>
+    </message>
+    <message>
+        <source>Service sheet</source>
+        <translation>Serviceblatt</translation>
+    </message>
+    <message>
+        <source>Hand-over booklet</source>
+        <translation>Übergabemappe</translation>
+    </message>
+    <message>
         <source>%1, top %2</source>
         <translation>%1, Oberkante %2</translation>
     </message>
@@ -1000,16 +1012,16 @@
         <translation>Prüfprotokoll der Elektrofachkraft für den neuen Stromkreis</translation>
     </message>
     <message>
-        <source>Scale 1:%1 on A4 printed at full size. Check the bar with a rule before measuring.</source>
-        <translation>Maßstab 1:%1 auf A4 in voller Größe. Vor dem Messen die Leiste mit dem Meterstab prüfen.</translation>
+        <source>Scale 1:%1 on %2 printed at full size. Check the bar with a rule before measuring.</source>
+        <translation>Maßstab 1:%1 auf %2 in voller Größe. Vor dem Messen die Leiste mit dem Meterstab prüfen.</translation>
     </message>
     <message>
         <source>%1 has no outline that can be drawn yet: measure it and enter its corners.</source>
         <translation>%1 hat noch keinen Umriss, der sich zeichnen lässt: aufmessen und Ecken eingeben.</translation>
     </message>
     <message>
-        <source>%1 is too large to be drawn to scale on A4.</source>
-        <translation>%1 ist zu groß, um auf A4 maßstäblich gezeichnet zu werden.</translation>
+        <source>%1 is too large to be drawn to scale on one sheet.</source>
+        <translation>%1 ist zu groß, um auf einem Blatt maßstäblich gezeichnet zu werden.</translation>
     </message>
     <message>
         <source>, seen face-on</source>
@@ -1032,8 +1044,8 @@
         <translation>Noch nichts skizziert: Haus, Flächen und Platz des Speichers zeichnen.</translation>
     </message>
     <message>
-        <source>The site is too large to be drawn to scale on A4.</source>
-        <translation>Die Lage ist zu groß, um auf A4 maßstäblich gezeichnet zu werden.</translation>
+        <source>The site is too large to be drawn to scale on one sheet.</source>
+        <translation>Die Lage ist zu groß, um auf einem Blatt maßstäblich gezeichnet zu werden.</translation>
     </message>
     <message>
         <source>Pipe run, not to scale</source>
@@ -2766,6 +2778,10 @@
     <message>
         <source> with changes</source>
         <translation> mit Änderungen</translation>
+    </message>
+    <message>
+        <source>mark %1</source>
+        <translation>Kennung %1</translation>
     </message>
     <message>
         <source>No choice yet</source>

@@ -92,6 +92,18 @@
         <translation>Cálculos</translation>
     </message>
     <message>
+        <source>Record</source>
+        <translation>Registro</translation>
+    </message>
+    <message>
+        <source>Service sheet</source>
+        <translation>Hoja de servicio</translation>
+    </message>
+    <message>
+        <source>Hand-over booklet</source>
+        <translation>Cuaderno de entrega</translation>
+    </message>
+    <message>
         <source>%1, top %2</source>
         <translation>%1, cota superior %2</translation>
     </message>
@@ -1000,16 +1012,16 @@
         <translation>Boletín eléctrico del circuito nuevo</translation>
     </message>
     <message>
-        <source>Scale 1:%1 on A4 printed at full size. Check the bar with a rule before measuring.</source>
-        <translation>Escala 1:%1 en A4 a tamaño real. Compruebe la barra con una regla antes de medir.</translation>
+        <source>Scale 1:%1 on %2 printed at full size. Check the bar with a rule before measuring.</source>
+        <translation>Escala 1:%1 en %2 a tamaño real. Compruebe la barra con una regla antes de medir.</translation>
     </message>
     <message>
         <source>%1 has no outline that can be drawn yet: measure it and enter its corners.</source>
         <translation>%1 aún no tiene contorno que dibujar: mídalo e introduzca sus esquinas.</translation>
     </message>
     <message>
-        <source>%1 is too large to be drawn to scale on A4.</source>
-        <translation>%1 es demasiado grande para dibujarlo a escala en A4.</translation>
+        <source>%1 is too large to be drawn to scale on one sheet.</source>
+        <translation>%1 es demasiado grande para dibujarlo a escala en una hoja.</translation>
     </message>
     <message>
         <source>, seen face-on</source>
@@ -1032,8 +1044,8 @@
         <translation>Aún no hay croquis: dibuje la casa, sus superficies y el sitio del acumulador.</translation>
     </message>
     <message>
-        <source>The site is too large to be drawn to scale on A4.</source>
-        <translation>El lugar es demasiado grande para dibujarlo a escala en A4.</translation>
+        <source>The site is too large to be drawn to scale on one sheet.</source>
+        <translation>El lugar es demasiado grande para dibujarlo a escala en una hoja.</translation>
     </message>
     <message>
         <source>Pipe run, not to scale</source>
@@ -2766,6 +2778,10 @@
     <message>
         <source> with changes</source>
         <translation> con cambios</translation>
+    </message>
+    <message>
+        <source>mark %1</source>
+        <translation>marca %1</translation>
     </message>
     <message>
         <source>No choice yet</source>

@@ -70,9 +70,11 @@ class Plan(unittest.TestCase):
 
     def test_demo_plans_without_a_stop_and_writes_all_documents(self):
         self.assertEqual(self.done.returncode, 0, self.done.stderr + self.done.stdout)
-        for name in ("plan.json", "quote.pdf", "parts.csv", "install-sheet.pdf", "survey-sheet.pdf", "workings.pdf"):
+        for name in ("plan.json", "quote.pdf", "parts.csv", "install-sheet.pdf", "survey-sheet.pdf", "workings.pdf",
+                     "service-sheet.pdf", "booklet.pdf"):
             self.assertGreater((self.out / name).stat().st_size, 500, name)
-        for name in ("quote.pdf", "install-sheet.pdf", "survey-sheet.pdf", "workings.pdf"):
+        for name in ("quote.pdf", "install-sheet.pdf", "survey-sheet.pdf", "workings.pdf",
+                     "service-sheet.pdf", "booklet.pdf"):
             self.assertTrue((self.out / name).read_bytes().startswith(b"%PDF-"), name)
         self.assertIn("INVENTED DATA", self.done.stdout)
 

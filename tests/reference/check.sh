@@ -64,5 +64,7 @@ check_libnova || failed=1
 check tests/reference/requirements-heat.txt tests/reference/make_refrigerants.py || failed=1
 check tests/reference/requirements-heat.txt tests/reference/heat_values.py || failed=1
 check tests/reference/requirements-heat.txt tests/reference/compressor_fit.py || failed=1
+check tests/reference/requirements-heat.txt tests/reference/commissioning_values.py || failed=1
 check tests/reference/requirements-fluids.txt tests/reference/fluids_values.py || failed=1
+check tests/reference/requirements-icalendar.txt tests/reference/icalendar_values.py || failed=1
 exit "$failed"

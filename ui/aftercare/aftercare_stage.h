@@ -1,33 +1,37 @@
 #pragma once
-// The Aftercare stage: services due, refrigerant register, record, hand-over notes.
+// The Aftercare stage: services due and visits, readings over the years, meters, refrigerant, record.
 
-#include <QDate>
 #include <QPointer>
-#include <vector>
 
-#include "ui/aftercare/service_dates.h"
 #include "ui/common/stage_widget.h"
 
-class QLabel;
-class QLineEdit;
-class QPlainTextEdit;
-class QPushButton;
 class QStackedWidget;
-class QTableWidget;
+class QTabWidget;
 class QTimer;
 
 namespace wg::ui {
 
+class DriftPage;
 class EmptyPane;
+class JobRegister;
+class PerformancePage;
+struct LibraryYears;
+class RecordAndTerms;
+class PapersPage;
+class ServicePage;
 
 class AftercareStage : public StageWidget {
     Q_OBJECT
    public:
     explicit AftercareStage(QWidget* parent = nullptr);
     void set_session(JobSession* session) override;
-    /// Notes the selected service as done, `by` whom; false when nothing is selected or nobody is named.
-    bool note_service_done(const QString& taken_at);
-    [[nodiscard]] const std::vector<ServiceDate>& dates() const { return dates_; }
+    /// Where weather years of single periods come from.
+    void set_library(LibraryYears library);
+    [[nodiscard]] QTabWidget* tabs() const { return tabs_; }
+    [[nodiscard]] ServicePage* services() const { return services_; }
+    [[nodiscard]] DriftPage* drift() const { return drift_; }
+    [[nodiscard]] PerformancePage* performance() const { return performance_; }
+    [[nodiscard]] PapersPage* papers() const { return papers_; }
     [[nodiscard]] QString register_words() const;
 
    protected:
@@ -35,30 +39,21 @@ class AftercareStage : public StageWidget {
     void hideEvent(QHideEvent* event) override;
 
    private:
-    QWidget* make_services();
-    QWidget* make_side();
     void refresh_soon();
     void refresh();
-    void fill_services(const plan::Plan& plan);
-    void fill_register(const plan::Plan& plan);
-    void fill_record();
-    void keep_notes();
+    void say_empty();
 
     QPointer<JobSession> session_;
     QTimer* timer_ = nullptr;
-    std::vector<ServiceDate> dates_;
     QStackedWidget* stack_ = nullptr;
     EmptyPane* empty_ = nullptr;
-    QLabel* started_ = nullptr;
-    QTableWidget* services_ = nullptr;
-    QLineEdit* by_ = nullptr;
-    QLineEdit* note_ = nullptr;
-    QPushButton* done_ = nullptr;
-    QLabel* problem_ = nullptr;
-    QLabel* register_ = nullptr;
-    QTableWidget* record_ = nullptr;
-    QLabel* no_record_ = nullptr;
-    QPlainTextEdit* notes_ = nullptr;
+    QTabWidget* tabs_ = nullptr;
+    ServicePage* services_ = nullptr;
+    DriftPage* drift_ = nullptr;
+    PerformancePage* performance_ = nullptr;
+    JobRegister* register_ = nullptr;
+    RecordAndTerms* record_ = nullptr;
+    PapersPage* papers_ = nullptr;
 };
 
 }  // namespace wg::ui

@@ -48,7 +48,10 @@ Result<std::string> PhotoShelf::keep_file(const QString& path) {
     if (!file.open(QIODevice::ReadOnly))
         return Problem{path.toStdString(), "cannot be opened: " + file.errorString().toStdString(),
                        "Choose another file"};
-    const QByteArray bytes = file.readAll();
+    return keep_bytes(file.readAll());
+}
+
+Result<std::string> PhotoShelf::keep_bytes(const QByteArray& bytes) {
     return keep_({bytes.constData(), static_cast<std::size_t>(bytes.size())});
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 // Photographs by their hash: kept as they came, shown as smaller copies that are made off the window's thread.
 
+#include <QByteArray>
 #include <QHash>
 #include <QImage>
 #include <QObject>
@@ -23,6 +24,7 @@ class PhotoShelf : public QObject {
 
     /// Keeps a file's bytes; their hash. Problem: the file cannot be read, or is refused.
     [[nodiscard]] Result<std::string> keep_file(const QString& path);
+    [[nodiscard]] Result<std::string> keep_bytes(const QByteArray& bytes);
     /// A copy of at most `longest_px` on its longer side, the right way up; null until it is there, then `loaded` is
     /// emitted.
     [[nodiscard]] QImage picture(const std::string& sha256);

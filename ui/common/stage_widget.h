@@ -20,7 +20,8 @@ class StageWidget : public QWidget {
     void status_text(const QString& text);  ///< for the bottom line: what the pointer is over, the tool's next click
     /// The working of a fixing point is to be shown; `point` 0: of the collector's worst one.
     void point_working_asked(const QString& placement_id, int point);
-    void weather_asked();  ///< the weather year of the job is to be looked at or changed
+    void working_asked(const QString& key);  ///< of another working of the plan
+    void weather_asked();                    ///< the weather year of the job is to be looked at or changed
 };
 
 }  // namespace wg::ui

@@ -47,6 +47,9 @@ QToolButton::menu-indicator, QPushButton::menu-indicator { image: none; width: 0
     border-left: 4px solid <panel>; border-right: 4px solid <panel>; border-top: 5px solid <muted>;
     subcontrol-origin: padding; subcontrol-position: right center; right: 10px; }
 
+QPushButton[touch="large"] { min-height: 48px; font-size: 12pt; }
+QPushButton[touch="large"]:focus { min-height: 46px; }
+QPushButton[touch="unit"] { min-height: 48px; min-width: 34px; padding: 0 6px; }
 QLineEdit, QComboBox, QSpinBox, QDoubleSpinBox, QDateEdit, QDateTimeEdit, QTimeEdit {
     background: <panel>; color: <text>; border: 1px solid <line>; border-radius: 4px;
     min-height: 34px; padding: 0 8px; selection-background-color: <accent>; selection-color: <on_accent>;
@@ -64,9 +67,11 @@ QLineEdit:focus, QComboBox:focus, QAbstractSpinBox:focus, QDateEdit:focus, QDate
 QPlainTextEdit:focus, QTextEdit:focus, QTextBrowser:focus { border: 2px solid <accent>; padding: 3px; }
 QLineEdit:disabled, QComboBox:disabled, QAbstractSpinBox:disabled { background: <ground>; color: <muted>; }
 QLineEdit[role="search"] { min-height: 40px; font-size: 12pt; padding: 0 12px; }
+QLineEdit[touch="large"], QComboBox[touch="large"] { min-height: 46px; font-size: 12pt; }
+QLineEdit[touch="large"]:focus, QComboBox[touch="large"]:focus { min-height: 44px; }
 QComboBox { padding-right: 26px; }
-QComboBox::drop-down { border: none; width: 24px; }
-QComboBox::down-arrow { image: none; width: 0; height: 0; border-left: 5px solid <panel>;
+QComboBox::drop-down, QDateEdit::drop-down { border: none; width: 24px; }
+QComboBox::down-arrow, QDateEdit::down-arrow { image: none; width: 0; height: 0; border-left: 5px solid <panel>;
     border-right: 5px solid <panel>; border-top: 6px solid <muted>; margin-right: 8px; }
 QComboBox QAbstractItemView { background: <panel>; color: <text>; border: 1px solid <muted>;
     selection-background-color: <chosen>; selection-color: <text>; }

@@ -22,6 +22,7 @@ QString title_of_subject(Subject subject) {
         case Subject::room: return QObject::tr("Room and charge");
         case Subject::yield: return QObject::tr("Yield");
         case Subject::money: return QObject::tr("Money");
+        case Subject::readings: return QObject::tr("Readings");
         case Subject::other: return QObject::tr("Other");
     }
     return {};
@@ -131,6 +132,7 @@ std::array<const char*, 2> chief_of(Subject subject) {
         case Subject::room: break;
         case Subject::yield: return {"yield.factor", "yield.heat"};
         case Subject::money: return {"quote.price", "economy.running-cost"};
+        case Subject::readings:
         case Subject::other: break;
     }
     return {"", ""};
@@ -174,6 +176,7 @@ WorkingSubject subject_of(const std::string& key) {
         return Subject::electrics;
     if (room == "water") return Subject::water;
     if (room == "room" || room == "spot" || room == "charge" || room == "pressure") return Subject::room;
+    if (room == "commissioning") return Subject::readings;
     if (room != "services") return Subject::other;
     if (any_of_words(words,
                      {"cable",  "breaker", "residual",   "supply",   "current",    "voltage", "electric",  "electrical",
@@ -219,6 +222,9 @@ std::vector<WorkingGroup> grouped_workings(const plan::Plan& plan) {
     }
     for (const Working& working : plan.services.workings)
         if (std::find(rest.begin(), rest.end(), working) == rest.end()) rest.push_back(working);
+    for (const commissioning::Assessment& one : plan.assessments)
+        if (!one.working.key.empty() && std::find(rest.begin(), rest.end(), one.working) == rest.end())
+            rest.push_back(one.working);
     if (plan.quote) rest.push_back(price_working(*plan.quote, plan));
     for (const Working& working : rest)
         put(group_of(subject_of(working.key), {}), {working, {}, {}});

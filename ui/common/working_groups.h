@@ -11,7 +11,7 @@
 
 namespace wg::ui {
 
-enum class WorkingSubject { wind_and_snow, fixing, run, electrics, water, room, yield, money, other };
+enum class WorkingSubject { wind_and_snow, fixing, run, electrics, water, room, yield, money, readings, other };
 
 struct NamedWorking {
     Working working;
@@ -27,8 +27,8 @@ struct WorkingGroup {
     std::vector<NamedWorking> workings;
 };
 
-/// Every working of the plan, its placements and services once; the use of each fixing point and the price build-up
-/// ("quote.price") as further ones. Groups without a working are left out.
+/// Every working of the plan, its placements, services and assessed readings once; the use of each fixing point and the
+/// price build-up ("quote.price") as further ones. Groups without a working are left out.
 [[nodiscard]] std::vector<WorkingGroup> grouped_workings(const plan::Plan& plan);
 
 [[nodiscard]] WorkingSubject subject_of(const std::string& key);

@@ -7,6 +7,7 @@
 #include <QLineEdit>
 #include <QPushButton>
 #include <QSplitter>
+#include <QTabWidget>
 #include <QTableView>
 #include <QVBoxLayout>
 
@@ -14,6 +15,8 @@
 #include "ui/common/notice_bar.h"
 #include "ui/desk/job_preview.h"
 #include "ui/desk/job_table_model.h"
+#include "ui/desk/register_page.h"
+#include "ui/desk/services_page.h"
 
 namespace wg::ui {
 namespace {
@@ -29,20 +32,12 @@ DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> r
     model_ = new JobTableModel(store_, this);
     notice_ = new NoticeBar(this);
     preview_ = new JobPreview(this);
-    auto* splitter = new QSplitter(Qt::Horizontal, this);
-    splitter->setChildrenCollapsible(false);
-
+    make_tabs();
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(24, 16, 24, 16);
-    column->setSpacing(12);
-    column->addWidget(make_head());
+    column->setContentsMargins(24, 8, 24, 16);
+    column->setSpacing(8);
     column->addWidget(notice_);
-    splitter->addWidget(make_table());
-    splitter->addWidget(preview_);
-    splitter->setStretchFactor(0, 3);
-    splitter->setStretchFactor(1, 1);
-    preview_->setMinimumWidth(300);
-    column->addWidget(splitter, 1);
+    column->addWidget(tabs_, 1);
 
     preview_delay_.setSingleShot(true);
     preview_delay_.setInterval(preview_delay_ms);
@@ -54,6 +49,70 @@ DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> r
     connect(preview_, &JobPreview::new_asked, this, &DeskPage::new_asked);
     connect(notice_, &NoticeBar::step_asked, this, &DeskPage::restore_removed);
     reload();
+}
+
+QWidget* DeskPage::make_jobs() {
+    auto* jobs = new QWidget(this);
+    auto* splitter = new QSplitter(Qt::Horizontal, jobs);
+    splitter->setChildrenCollapsible(false);
+    splitter->addWidget(make_table());
+    splitter->addWidget(preview_);
+    splitter->setStretchFactor(0, 3);
+    splitter->setStretchFactor(1, 1);
+    preview_->setMinimumWidth(300);
+    auto* column = new QVBoxLayout(jobs);
+    column->setContentsMargins(0, 12, 0, 0);
+    column->setSpacing(12);
+    column->addWidget(make_head());
+    column->addWidget(splitter, 1);
+    return jobs;
+}
+
+void DeskPage::make_tabs() {
+    services_ = new ServicesPage(store_, this);
+    register_place_ = new QWidget(this);
+    tabs_ = new QTabWidget(this);
+    tabs_->setDocumentMode(true);
+    tabs_->addTab(make_jobs(), tr("Jobs"));
+    tabs_->addTab(services_, tr("Services due"));
+    tabs_->addTab(register_place_, tr("Refrigerant"));
+    const auto complain = [this](const QString& text) { notice_->add(Mark::stop, text); };
+    const auto tell = [this](const QString& text) {
+        notice_->clear();
+        notice_->add(Mark::note, text);
+    };
+    connect(services_, &ServicesPage::problem, this, complain);
+    connect(services_, &ServicesPage::said, this, tell);
+    connect(services_, &ServicesPage::open_asked, this, &DeskPage::aftercare_asked);
+    connect(services_, &ServicesPage::reloaded, this, &DeskPage::refresh_due);
+    connect(tabs_, &QTabWidget::currentChanged, this, [this, complain, tell] {
+        if (tabs_->currentWidget() != register_place_) return;
+        if (register_ == nullptr) {
+            // Not before it is looked at: the list of jobs is what a start waits for.
+            std::vector<std::string> refrigerants;
+            for (const auto& [kind, properties] : reference_->refrigerants)
+                refrigerants.emplace_back(name_of(kind));
+            register_ = new RegisterPage(store_, refrigerants, register_place_);
+            auto* column = new QVBoxLayout(register_place_);
+            column->setContentsMargins(0, 0, 0, 0);
+            column->addWidget(register_);
+            connect(register_, &RegisterPage::problem, this, complain);
+            connect(register_, &RegisterPage::said, this, tell);
+            connect(register_, &RegisterPage::open_asked, this, &DeskPage::aftercare_asked);
+        }
+        register_->reload();
+    });
+}
+
+void DeskPage::show_tab(int tab) {
+    tabs_->setCurrentIndex(tab);
+}
+
+void DeskPage::refresh_due() {
+    const QString words = services_->count_words();
+    due_->setText(words);
+    due_->setVisible(!words.isEmpty());
+    preview_selected();
 }
 
 QWidget* DeskPage::make_head() {
@@ -113,8 +172,15 @@ QWidget* DeskPage::make_table() {
     table_->setColumnWidth(JobTableModel::changed_column, 120);
     count_ = new QLabel(left);
     count_->setProperty("role", QStringLiteral("muted"));
+    due_ = new QPushButton(left);
+    due_->setProperty("role", QStringLiteral("link"));
+    due_->hide();
+    connect(due_, &QPushButton::clicked, this, [this] { tabs_->setCurrentWidget(services_); });
+    auto* foot = new QHBoxLayout;
+    foot->addWidget(count_, 1);
+    foot->addWidget(due_);
     column->addWidget(table_, 1);
-    column->addWidget(count_);
+    column->addLayout(foot);
     connect(table_, &QTableView::activated, this, [this] { Q_EMIT open_asked(qs(selected_id())); });
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this,
             [this] { preview_delay_.start(); });
@@ -131,6 +197,11 @@ void DeskPage::reload(const std::string& job_id) {
         table_->selectRow(0);
     }
     preview_selected();
+    QTimer::singleShot(0, this, [this] {  // after the jobs have been painted
+        const QDate today = QDate::currentDate();
+        services_->reload({today.year(), today.month(), today.day()});
+        if (tabs_->currentWidget() == register_place_) register_->reload();
+    });
 }
 
 void DeskPage::refresh_count() {
@@ -165,9 +236,15 @@ void DeskPage::preview_selected() {
         return;
     }
     const Result<std::vector<store::IssuedQuote>> quotes = store_.quotes(id);
-    preview_->show_job(job.value(),
-                       next_due(job.value(), quotes.ok() ? quotes.value() : std::vector<store::IssuedQuote>(),
-                                *reference_, QDate::currentDate()));
+    NextDue due = next_due(job.value(), quotes.ok() ? quotes.value() : std::vector<store::IssuedQuote>(), *reference_,
+                           QDate::currentDate());
+    // The plan knows which services apply; without it the record's last reading stands in.
+    const store::ServiceDueRow* service = services_->next_of(id);
+    if (job.value().state == JobState::in_service && service != nullptr) {
+        due.on = QDate::fromString(qs(service->due_on), Qt::ISODate);
+        due.overdue = due.on < QDate::currentDate();
+    }
+    preview_->show_job(job.value(), due);
 }
 
 void DeskPage::remove_selected() {
@@ -195,7 +272,7 @@ void DeskPage::restore_removed() {
 
 void DeskPage::showEvent(QShowEvent* event) {
     QWidget::showEvent(event);
-    search_->setFocus();
+    if (tabs_->currentIndex() == 0) search_->setFocus();
 }
 
 bool DeskPage::eventFilter(QObject* watched, QEvent* event) {

@@ -10,6 +10,8 @@
 
 class QLabel;
 class QLineEdit;
+class QPushButton;
+class QTabWidget;
 class QTableView;
 
 namespace wg::ui {
@@ -17,6 +19,8 @@ namespace wg::ui {
 class JobPreview;
 class JobTableModel;
 class NoticeBar;
+class RegisterPage;
+class ServicesPage;
 
 class DeskPage : public QWidget {
     Q_OBJECT
@@ -29,9 +33,14 @@ class DeskPage : public QWidget {
     [[nodiscard]] NoticeBar& notice() { return *notice_; }
     [[nodiscard]] QTableView* table() { return table_; }
     [[nodiscard]] QLineEdit* search() { return search_; }
+    [[nodiscard]] ServicesPage* services() { return services_; }
+    [[nodiscard]] RegisterPage* refrigerant() { return register_; }  ///< null until its tab was shown
+    void show_tab(int tab);
+    [[nodiscard]] QPushButton* due_button() { return due_; }
 
    Q_SIGNALS:
     void open_asked(const QString& job_id);
+    void aftercare_asked(const QString& job_id);  ///< the job is to be opened at its Aftercare
     void new_asked();
     void import_asked();
 
@@ -41,7 +50,10 @@ class DeskPage : public QWidget {
 
    private:
     QWidget* make_head();
+    QWidget* make_jobs();
     QWidget* make_table();
+    void make_tabs();
+    void refresh_due();
     void refresh_count();
     void preview_selected();
     void remove_selected();
@@ -51,9 +63,14 @@ class DeskPage : public QWidget {
     store::Store& store_;
     std::shared_ptr<const plan::Reference> reference_;
     JobTableModel* model_ = nullptr;
+    QTabWidget* tabs_ = nullptr;
     QTableView* table_ = nullptr;
     QLineEdit* search_ = nullptr;
     QLabel* count_ = nullptr;
+    QPushButton* due_ = nullptr;
+    ServicesPage* services_ = nullptr;
+    QWidget* register_place_ = nullptr;
+    RegisterPage* register_ = nullptr;
     JobPreview* preview_ = nullptr;
     NoticeBar* notice_ = nullptr;
     QTimer preview_delay_;

@@ -19,6 +19,9 @@ QString file_name_of(Paper paper) {
         case Paper::install_sheet: return QStringLiteral("install-sheet.pdf");
         case Paper::survey_sheet: return QStringLiteral("survey-sheet.pdf");
         case Paper::workings: return QStringLiteral("workings.pdf");
+        case Paper::record: return QStringLiteral("record.pdf");
+        case Paper::service_sheet: return QStringLiteral("service-sheet.pdf");
+        case Paper::booklet: return QStringLiteral("booklet.pdf");
     }
     return {};
 }
@@ -29,11 +32,40 @@ QString title_of(Paper paper) {
         case Paper::install_sheet: return say("Install sheet");
         case Paper::survey_sheet: return say("Survey sheet");
         case Paper::workings: return say("Workings");
+        case Paper::record: return say("Record");
+        case Paper::service_sheet: return say("Service sheet");
+        case Paper::booklet: return say("Hand-over booklet");
     }
     return {};
 }
 
+QString look_key(const PaperLook& look) {
+    QStringList words;
+    words += look.form == PageForm::letter ? QStringLiteral("letter") : QStringLiteral("a4");
+    if (look.large_print) words += QStringLiteral("large-print");
+    if (look.black_and_white) words += QStringLiteral("black-and-white");
+    words += look.language == Language::spanish  ? QStringLiteral("es")
+             : look.language == Language::german ? QStringLiteral("de")
+                                                 : QStringLiteral("en");
+    return words.join(QLatin1Char(' '));
+}
+
+PaperLook look_from_key(const QString& key) {
+    const QStringList words = key.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    PaperLook look;
+    if (words.contains(QStringLiteral("letter"))) look.form = PageForm::letter;
+    look.large_print = words.contains(QStringLiteral("large-print"));
+    look.black_and_white = words.contains(QStringLiteral("black-and-white"));
+    if (words.contains(QStringLiteral("es"))) look.language = Language::spanish;
+    if (words.contains(QStringLiteral("de"))) look.language = Language::german;
+    return look;
+}
+
 namespace {
+
+QPageSize::PageSizeId page_form_of(const PaperLook& look) {
+    return look.form == PageForm::letter ? QPageSize::Letter : QPageSize::A4;
+}
 
 Composition texts_of(const std::vector<paper::Page>& pages) {
     Composition composition;
@@ -46,7 +78,8 @@ Composition texts_of(const std::vector<paper::Page>& pages) {
 
 Composition compose(Paper paper, const PaperInput& input, QPagedPaintDevice& device) {
     const auto pages = paper::lay_out(paper, std::make_shared<const PaperInput>(input));
-    device.setPageLayout(QPageLayout(QPageSize(QPageSize::A4), QPageLayout::Portrait, QMarginsF(0, 0, 0, 0)));
+    device.setPageLayout(
+        QPageLayout(QPageSize(page_form_of(input.look)), QPageLayout::Portrait, QMarginsF(0, 0, 0, 0)));
     QPainter painter;
     if (!painter.begin(&device)) return {};
     const double units = device.logicalDpiX() / paper::units_per_inch;
@@ -93,9 +126,9 @@ Result<Composition> write_pdf(Paper paper, const PaperInput& input, const QStrin
 std::vector<QImage> preview(Paper paper, const PaperInput& input, int dpi) {
     const auto pages = paper::lay_out(paper, std::make_shared<const PaperInput>(input));
     const double units = dpi / paper::units_per_inch;
-    const QSize size(qRound(paper::page_width * units), qRound(paper::page_height * units));
     std::vector<QImage> images;
     for (const paper::Page& page : pages) {
+        const QSize size(qRound(page.sheet.width * units), qRound(page.sheet.height * units));
         QImage image(size, QImage::Format_RGB32);
         image.fill(Qt::white);
         QPainter painter(&image);

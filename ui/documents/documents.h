@@ -1,10 +1,12 @@
 #pragma once
-// Papers composed from a finished Plan, vector throughout, A4.
+// Papers composed from a finished Plan, vector throughout, on A4 or Letter.
 
 #include <QDate>
 #include <QImage>
 #include <QPagedPaintDevice>
 #include <QString>
+#include <functional>
+#include <string>
 #include <vector>
 
 #include "core/job/job.h"
@@ -14,7 +16,7 @@
 
 namespace wg::ui {
 
-enum class Paper { quote, install_sheet, survey_sheet, workings };
+enum class Paper { quote, install_sheet, survey_sheet, workings, record, service_sheet, booklet };
 [[nodiscard]] QString file_name_of(Paper paper);  ///< "quote.pdf", ...
 [[nodiscard]] QString title_of(Paper paper);
 
@@ -34,6 +36,11 @@ struct PaperLook {
     friend bool operator==(const PaperLook&, const PaperLook&) = default;
 };
 
+/// A look as it is kept among the settings: "letter large-print black-and-white es". What is not understood is left as
+/// usual.
+[[nodiscard]] QString look_key(const PaperLook& look);
+[[nodiscard]] PaperLook look_from_key(const QString& key);
+
 struct PaperInput {
     Job job;
     plan::Plan plan;
@@ -41,6 +48,8 @@ struct PaperInput {
     QDate printed_on;
     bool unsaved = false;  ///< the job was changed since the revision named: papers say so
     PaperLook look;
+    /// Photograph or drawn signature by the hash of its bytes, null when there is none; not set: captions stand alone.
+    std::function<QImage(const std::string& sha256)> picture{};
 };
 
 /// Number of pages and the text on each, in reading order: what tests look at.

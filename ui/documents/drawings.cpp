@@ -16,7 +16,6 @@ namespace {
 
 constexpr double bar_room = 14.0 * mm;    ///< under a drawing for scale bar and words
 constexpr double line_units = 0.18 * mm;  ///< the painters' line of width 1 on paper
-constexpr double lettering = least_pt;
 
 struct Extent {
     double left = std::numeric_limits<double>::max();
@@ -37,7 +36,7 @@ struct Extent {
     [[nodiscard]] double height() const { return high - low; }
 };
 
-SurfaceDrawing drawing_of(const PaperInput& input, const Surface& surface, bool set_out) {
+SurfaceDrawing drawing_of(const PaperInput& input, const Surface& surface, bool set_out, const Sheet& sheet) {
     SurfaceDrawing drawing;
     drawing.job = &input.job;
     drawing.surface = &surface;
@@ -46,19 +45,19 @@ SurfaceDrawing drawing_of(const PaperInput& input, const Surface& surface, bool 
     drawing.dimensions = true;
     drawing.point_dimensions = set_out;
     drawing.rafters = set_out;
-    drawing.text_units = text_units(lettering);
+    drawing.text_units = text_units(sheet.least());
     drawing.line_units = line_units;
     return drawing;
 }
 
-QString scale_words(const DrawingScale& scale) {
-    return say("Scale 1:%1 on A4 printed at full size. Check the bar with a rule before measuring.")
-        .arg(scale.denominator);
+QString scale_words(const DrawingScale& scale, const Sheet& sheet) {
+    return say("Scale 1:%1 on %2 printed at full size. Check the bar with a rule before measuring.")
+        .arg(QString::number(scale.denominator), sheet.name);
 }
 
-void paint_scale_line(QPainter& painter, const DrawingScale& scale, const QRectF& frame) {
+void paint_scale_line(QPainter& painter, const DrawingScale& scale, const QRectF& frame, const Sheet& sheet) {
     const ScaleBar bar = scale_bar_for(scale);
-    paint_scale_bar(painter, bar, QPointF(frame.left() + 3.0 * mm, frame.bottom() - 2.0 * mm));
+    paint_scale_bar(painter, bar, QPointF(frame.left() + 3.0 * mm, frame.bottom() - 2.0 * mm), sheet);
 }
 
 }  // namespace
@@ -83,11 +82,11 @@ ScaleBar scale_bar_for(const DrawingScale& scale) {
     return bar;
 }
 
-void paint_scale_bar(QPainter& painter, const ScaleBar& bar, QPointF left_foot) {
-    const Theme theme = paper_theme();
+void paint_scale_bar(QPainter& painter, const ScaleBar& bar, QPointF left_foot, const Sheet& sheet) {
+    const Theme theme = sheet.theme();
     const double height = 1.6 * mm;
     const double part = bar.drawn() / bar.parts;
-    const Style style{lettering, false, false};
+    const Style style = sheet.lettered({least_pt, false, false});
     painter.save();
     painter.setFont(font_of(style));
     painter.setPen(QPen(theme.text, firm_rule / 2.0));
@@ -137,6 +136,7 @@ QStringList edge_names(const std::vector<Point2>& outline) {
 
 std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const PaperInput>& input,
                                          const Surface& surface, const SurfacePicture& what) {
+    const Sheet& sheet = flow.sheet();
     Extent extent;
     for (const Point2& p : surface.outline)
         extent.take(p.x_m, p.y_m);
@@ -146,14 +146,14 @@ std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const
             say("%1 has no outline that can be drawn yet: measure it and enter its corners.").arg(qs(surface.label)));
         return std::nullopt;
     }
-    const QMarginsF border = margins_for(drawing_of(*input, surface, what.set_out));
+    const QMarginsF border = margins_for(drawing_of(*input, surface, what.set_out, sheet));
     const double across = border.left() + border.right();
     const double upright = border.top() + border.bottom();
-    const auto scale =
-        scale_that_fits(extent.width(), extent.height(), body_width - across, what.most_height - upright - bar_room);
+    const auto scale = scale_that_fits(extent.width(), extent.height(), sheet.body_width() - across,
+                                       what.most_height - upright - bar_room);
     if (!scale) {
         if (!what.heading.isEmpty()) flow.heading(what.heading);
-        flow.paragraph(say("%1 is too large to be drawn to scale on A4.").arg(qs(surface.label)));
+        flow.paragraph(say("%1 is too large to be drawn to scale on one sheet.").arg(qs(surface.label)));
         return std::nullopt;
     }
     const double drawn_height = extent.height() * scale->units_per_m() + upright;
@@ -163,7 +163,7 @@ std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const
     const DrawingScale used = *scale;
     flow.picture(
         qs(surface.label) + say(", seen face-on"), drawn_height + bar_room, used.units_per_m(),
-        [input, surface_id, set_out, border, used, extent](QPainter& painter, const QRectF& frame) {
+        [input, surface_id, set_out, border, used, extent, sheet](QPainter& painter, const QRectF& frame) {
             const Surface* drawn = find_surface(input->job.site, surface_id);
             if (drawn == nullptr) return;
             PlaneView view;
@@ -172,18 +172,19 @@ std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const
             const double spare = frame.width() - width - border.left() - border.right();
             view.origin = QPointF(frame.left() + border.left() + spare / 2.0 - extent.left * view.units_per_m,
                                   frame.top() + border.top() + extent.high * view.units_per_m);
-            const SurfaceDrawing drawing = drawing_of(*input, *drawn, set_out);
+            const SurfaceDrawing drawing = drawing_of(*input, *drawn, set_out, sheet);
             painter.save();
-            paint_surface(painter, drawing, view, paper_theme());
+            paint_surface(painter, drawing, view, sheet.theme());
             painter.restore();
-            paint_scale_line(painter, used, frame);
+            paint_scale_line(painter, used, frame, sheet);
         },
-        scale_words(used));
+        scale_words(used, sheet));
     return scale;
 }
 
 void draw_points_close_up(Flow& flow, const std::shared_ptr<const PaperInput>& input, const Surface& surface,
                           const DrawingScale& shown) {
+    const Sheet& sheet = flow.sheet();
     constexpr double air_m = 0.25;
     constexpr double below_m = 0.45;  // the tubes and their words hang below the plate
     Extent extent;
@@ -195,7 +196,7 @@ void draw_points_close_up(Flow& flow, const std::shared_ptr<const PaperInput>& i
         }
     }
     if (!extent.usable()) return;
-    const auto scale = scale_that_fits(extent.width(), extent.height(), body_width, 110.0 * mm);
+    const auto scale = scale_that_fits(extent.width(), extent.height(), sheet.body_width(), 110.0 * mm);
     // A little larger is not worth a second drawing.
     if (!scale || 3 * scale->denominator > 2 * shown.denominator) return;
     const DrawingScale used = *scale;
@@ -204,7 +205,7 @@ void draw_points_close_up(Flow& flow, const std::shared_ptr<const PaperInput>& i
     flow.picture(
         qs(surface.label) + say(", points close up"), extent.height() * used.units_per_m() + bar_room,
         used.units_per_m(),
-        [input, surface_id, used, extent](QPainter& painter, const QRectF& frame) {
+        [input, surface_id, used, extent, sheet](QPainter& painter, const QRectF& frame) {
             // Only what lies in the cut-out: labels of other things would be cut off at its edge.
             Job job = input->job;
             job.site.obstacles.clear();
@@ -230,25 +231,26 @@ void draw_points_close_up(Flow& flow, const std::shared_ptr<const PaperInput>& i
             const QRectF area(frame.left() + (frame.width() - width) / 2.0, frame.top(), width, height);
             view.origin =
                 QPointF(area.left() - extent.left * view.units_per_m, area.top() + extent.high * view.units_per_m);
-            SurfaceDrawing drawing = drawing_of(*input, *drawn, false);
+            SurfaceDrawing drawing = drawing_of(*input, *drawn, false, sheet);
             drawing.job = &job;
             drawing.dimensions = false;
             drawing.rafters = true;
             painter.save();
             painter.setClipRect(area, Qt::IntersectClip);
-            paint_surface(painter, drawing, view, paper_theme());
+            paint_surface(painter, drawing, view, sheet.theme());
             painter.restore();
             painter.save();
-            painter.setPen(QPen(paper_theme().muted, line_units));
+            painter.setPen(QPen(sheet.theme().muted, line_units));
             painter.setBrush(Qt::NoBrush);
             painter.drawRect(area);
             painter.restore();
-            paint_scale_line(painter, used, frame);
+            paint_scale_line(painter, used, frame, sheet);
         },
-        scale_words(used));
+        scale_words(used, sheet));
 }
 
 std::optional<DrawingScale> draw_site(Flow& flow, const std::shared_ptr<const PaperInput>& input) {
+    const Sheet& sheet = flow.sheet();
     const Site& site = input->job.site;
     Extent extent;
     for (const Surface& surface : site.surfaces) {
@@ -280,7 +282,7 @@ std::optional<DrawingScale> draw_site(Flow& flow, const std::shared_ptr<const Pa
     const double caption = 12.0 * mm;
     const double heading = 14.0 * mm;
     const auto scale_in = [&](double height) {
-        return scale_that_fits(extent.width(), extent.height(), body_width - 2.0 * border,
+        return scale_that_fits(extent.width(), extent.height(), sheet.body_width() - 2.0 * border,
                                height - 2.0 * border - bar_room);
     };
     // On this page where that costs nothing in size, else on a page of its own.
@@ -290,7 +292,7 @@ std::optional<DrawingScale> draw_site(Flow& flow, const std::shared_ptr<const Pa
 
     if (!scale) {
         flow.heading(say("Site in plan"));
-        flow.paragraph(say("The site is too large to be drawn to scale on A4."));
+        flow.paragraph(say("The site is too large to be drawn to scale on one sheet."));
         return std::nullopt;
     }
     const DrawingScale used = *scale;
@@ -298,7 +300,7 @@ std::optional<DrawingScale> draw_site(Flow& flow, const std::shared_ptr<const Pa
     flow.heading(say("Site in plan"));
     flow.picture(
         say("Site in plan"), height, used.units_per_m(),
-        [input, used, extent](QPainter& painter, const QRectF& frame) {
+        [input, used, extent, sheet](QPainter& painter, const QRectF& frame) {
             const QRectF area = frame.adjusted(0.0, 0.0, 0.0, -bar_room);
             SiteView view;
             view.units_per_m = used.units_per_m();
@@ -308,26 +310,28 @@ std::optional<DrawingScale> draw_site(Flow& flow, const std::shared_ptr<const Pa
             drawing.job = &input->job;
             drawing.choice = find_choice(input->job, input->plan.choice_id);
             drawing.plan = input->plan.choice_id.empty() ? nullptr : &input->plan;
-            drawing.text_units = text_units(lettering);
+            drawing.text_units = text_units(sheet.least());
             drawing.line_units = line_units;
             drawing.area = area;
             drawing.scale_bar = false;
             painter.save();
-            paint_site(painter, drawing, view, paper_theme());
+            paint_site(painter, drawing, view, sheet.theme());
             painter.restore();
-            paint_scale_line(painter, used, frame);
+            paint_scale_line(painter, used, frame, sheet);
         },
-        scale_words(used));
+        scale_words(used, sheet));
     return scale;
 }
 
 void draw_run(Flow& flow, const std::shared_ptr<const PaperInput>& input, double height) {
-    flow.picture(say("Pipe run, not to scale"), height, 0.0, [input](QPainter& painter, const QRectF& frame) {
-        painter.save();
-        paint_run(painter, input->job, input->plan, frame.adjusted(0.0, 0.0, 0.0, -4.0 * mm), paper_theme(),
-                  text_units(lettering), line_units);
-        painter.restore();
-    });
+    const Sheet& sheet = flow.sheet();
+    flow.picture(say("Pipe run, not to scale"), height, 0.0,
+                 [input, sheet](QPainter& painter, const QRectF& frame) {
+                     painter.save();
+                     paint_run(painter, input->job, input->plan, frame.adjusted(0.0, 0.0, 0.0, -4.0 * mm),
+                               sheet.theme(), text_units(sheet.least()), line_units);
+                     painter.restore();
+                 });
 }
 
 }  // namespace wg::ui::paper

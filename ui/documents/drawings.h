@@ -29,7 +29,7 @@ struct ScaleBar {
     [[nodiscard]] double drawn() const { return length_m * units_per_m; }
 };
 [[nodiscard]] ScaleBar scale_bar_for(const DrawingScale& scale);
-void paint_scale_bar(QPainter& painter, const ScaleBar& bar, QPointF left_foot);
+void paint_scale_bar(QPainter& painter, const ScaleBar& bar, QPointF left_foot, const Sheet& sheet = {});
 
 /// Short names of an outline's edges as a fitter says them: "left", "upper", ... with the number of its first corner
 /// where two would share a name.

@@ -5,31 +5,33 @@
 
 #include "ui/common/paper_words.h"
 #include "ui/documents/flow_measures.h"
+#include "ui/documents/print_square.h"
 
 namespace wg::ui::paper {
 using namespace measures;
 
-Flow::Flow(Furniture furniture) : furniture_(std::move(furniture)) {
+Flow::Flow(Furniture furniture) : furniture_(std::move(furniture)), type_(furniture_.sheet) {
     new_page();
 }
 
 double Flow::body_top(std::size_t page_index) const {
     double top = margin;
     if (page_index == 0) {
-        const double left = static_cast<double>(furniture_.firm.size()) * line_height(small);
-        const double right = line_height(title_style) + 3.0 * line_height(small);
+        const double left = static_cast<double>(furniture_.firm.size()) * line_height(type_.small);
+        const double right =
+            line_height(type_.title) + (furniture_.mark.isEmpty() ? 3.0 : 4.0) * line_height(type_.small);
         top += std::max(left, right);
     } else {
-        top += 2.0 * line_height(small);
+        top += (sheet().large_print ? 3.0 : 2.0) * line_height(type_.small);
     }
     top += gap_small;
-    if (!furniture_.headline.isEmpty()) top += line_height(strong);
-    if (!furniture_.marks.isEmpty()) top += mark_height + gap_small;
+    if (!furniture_.headline.isEmpty()) top += line_height(type_.strong);
+    if (!furniture_.marks.isEmpty()) top += mark_room() + gap_small;
     return top + head_gap;
 }
 
 double Flow::body_bottom() const {
-    return page_height - margin - line_height(small) - gap_small;
+    return sheet().height - margin - line_height(type_.small) - gap_small;
 }
 
 double Flow::left() const {
@@ -44,7 +46,9 @@ double Flow::full_height() const {
 }
 
 void Flow::new_page() {
+    if (!pages_.empty()) ends_.push_back(y_);
     pages_.emplace_back();
+    page().sheet = sheet();
     y_ = body_top(pages_.size() - 1);
 }
 
@@ -59,6 +63,31 @@ void Flow::page_break() {
 void Flow::keep(double height) {
     if (height > left()) page_break();
     set_headings();
+}
+
+double Flow::mark_room() const {
+    return std::max(mark_height, line_height(type_.strong) + 2.0 * mm);
+}
+
+void Flow::code(const QStringList& words) {
+    const PrintSquare square = print_square(furniture_.code);
+    if (square.side == 0) return;
+    const double side = square.paper_side();
+    const double inset = side + 3.0 * mm;
+    QStringList lines;
+    for (const QString& one : words)
+        lines += wrap(one, type_.body, body_width() - inset - 2.0 * mm);
+    const double height = std::max(side, static_cast<double>(lines.size()) * line_height(type_.body)) + 2.0 * mm;
+    keep(height + gap_small);
+    page().boxes.push_back({QRectF(margin, y_, body_width(), height), firm_rule});
+    page().pictures.push_back({QRectF(margin + 1.0 * mm, y_ + (height - side) / 2.0, side, side),
+                               QStringLiteral("code"), 0.0,
+                               [square](QPainter& painter, const QRectF& at) { paint_square(painter, square, at); }});
+    double top = y_ + (height - static_cast<double>(lines.size()) * line_height(type_.body)) / 2.0;
+    page().text += words;
+    lines_at(margin + inset, top, lines, type_.body);
+    y_ += height + gap_small;
+    code_page_ = pages_.size() - 1;
 }
 
 void Flow::gap(double height_mm) {
@@ -82,18 +111,19 @@ void Flow::lines_at(double x, double& top, const QStringList& lines, const Style
     }
 }
 
-void Flow::heading(const QString& text) {
-    waiting_.push_back({wrap(text, heading_style, body_width), text, false});
+void Flow::heading(const QString& text, double size_pt) {
+    const Style style = sheet().lettered({size_pt, true, false});
+    waiting_.push_back({wrap(text, style, body_width()), text, false, style});
 }
 
 void Flow::subheading(const QString& text) {
-    waiting_.push_back({wrap(text, subheading_style, body_width), text, true});
+    waiting_.push_back({wrap(text, type_.subheading, body_width()), text, true, type_.subheading});
 }
 
 double Flow::height_of(const Waiting& heading) const {
     const double lines = static_cast<double>(heading.lines.size());
-    return heading.sub ? gap_small + lines * line_height(subheading_style) + 0.5 * mm
-                       : gap_block + lines * line_height(heading_style) + gap_small;
+    return heading.sub ? gap_small + lines * line_height(heading.style) + 0.5 * mm
+                       : gap_block + lines * line_height(heading.style) + gap_small;
 }
 
 void Flow::set_headings() {
@@ -102,19 +132,20 @@ void Flow::set_headings() {
     for (const Waiting& heading : headings) {
         if (!at_top()) y_ += heading.sub ? gap_small : gap_block;
         page().text += heading.text;
-        lines_at(margin, y_, heading.lines, heading.sub ? subheading_style : heading_style);
+        lines_at(margin, y_, heading.lines, heading.style);
         if (heading.sub) {
             y_ += 0.5 * mm;
         } else {
-            page().rules.push_back({QLineF(margin, y_ + 0.5 * mm, margin + body_width, y_ + 0.5 * mm), firm_rule});
+            page().rules.push_back({QLineF(margin, y_ + 0.5 * mm, margin + body_width(), y_ + 0.5 * mm), firm_rule});
             y_ += gap_small;
         }
     }
 }
 
-void Flow::paragraph(const QString& text, const Style& style) {
+void Flow::paragraph(const QString& text, const Style& asked) {
     if (text.isEmpty()) return;
-    const QStringList lines = wrap(text, style, body_width);
+    const Style style = sheet().lettered(asked);
+    const QStringList lines = wrap(text, style, body_width());
     const double each = line_height(style);
     keep(static_cast<double>(std::min<qsizetype>(2, lines.size())) * each);
     qsizetype at = 0;
@@ -138,19 +169,20 @@ void Flow::paragraph(const QString& text, const Style& style) {
     y_ += gap_small;
 }
 
-void Flow::bullet(const QString& text) {
+void Flow::bullet(const QString& text, const Style& style) {
     const double indent = 4.0 * mm;
-    const QStringList lines = wrap(text, body, body_width - indent);
-    keep(std::min(static_cast<double>(lines.size()) * line_height(body), full_height()));
+    const Style drawn = sheet().lettered(style);
+    const QStringList lines = wrap(text, drawn, body_width() - indent);
+    keep(std::min(static_cast<double>(lines.size()) * line_height(drawn), full_height()));
     page().text += text;
     for (qsizetype i = 0; i < lines.size(); ++i) {
-        if (left() < line_height(body)) new_page();
+        if (left() < line_height(drawn)) new_page();
         if (i == 0) {
-            const double middle = y_ + line_height(body) * 0.52;
+            const double middle = y_ + line_height(drawn) * 0.52;
             page().rules.push_back({QLineF(margin + 0.5 * mm, middle, margin + 2.5 * mm, middle), 0.3 * mm});
         }
-        letter(margin + indent, y_, lines[i], body);
-        y_ += line_height(body);
+        letter(margin + indent, y_, lines[i], drawn);
+        y_ += line_height(drawn);
     }
     y_ += 0.8 * mm;
 }
@@ -158,28 +190,31 @@ void Flow::bullet(const QString& text) {
 void Flow::formula(const QStringList& parts) {
     const double indent = 8.0 * mm;
     for (const QString& part : parts) {
-        const QStringList lines = wrap(part, formula_style, body_width - indent);
-        const double height = static_cast<double>(lines.size()) * line_height(formula_style);
+        const QStringList lines = wrap(part, type_.formula, body_width() - indent);
+        const double height = static_cast<double>(lines.size()) * line_height(type_.formula);
         keep(std::min(height, full_height()));
         page().text += part;
         page().rules.push_back({QLineF(margin + 4.0 * mm, y_, margin + 4.0 * mm, y_ + height), 0.5 * mm});
-        lines_at(margin + indent, y_, lines, formula_style);
+        lines_at(margin + indent, y_, lines, type_.formula);
     }
     if (!parts.isEmpty()) y_ += gap_small / 2.0;
 }
 
 double Flow::notice_height(double width, const Notice& notice) const {
     const double room = width - sign_side - 3.0 * notice_pad;
-    qsizetype lines = wrap(notice.title, strong, room).size();
-    if (!notice.text.isEmpty()) lines += wrap(notice.text, body, room).size();
-    return std::max(static_cast<double>(lines) * line_height(body), sign_side) + 2.0 * notice_pad;
+    const Style plain = sheet().lettered({notice.size_pt, false, false});
+    qsizetype lines = wrap(notice.title, sheet().lettered({notice.size_pt, true, false}), room).size();
+    if (!notice.text.isEmpty()) lines += wrap(notice.text, plain, room).size();
+    return std::max(static_cast<double>(lines) * line_height(plain), sign_side) + 2.0 * notice_pad;
 }
 
 void Flow::notice_at(double x, double width, double height, const Notice& notice) {
     const double inset = sign_side + 2.0 * notice_pad;
-    const QStringList head = wrap(notice.title, strong, width - inset - notice_pad);
+    const Style plain = sheet().lettered({notice.size_pt, false, false});
+    const Style bold = sheet().lettered({notice.size_pt, true, false});
+    const QStringList head = wrap(notice.title, bold, width - inset - notice_pad);
     const QStringList lines =
-        notice.text.isEmpty() ? QStringList() : wrap(notice.text, body, width - inset - notice_pad);
+        notice.text.isEmpty() ? QStringList() : wrap(notice.text, plain, width - inset - notice_pad);
     page().text += notice.title;
     if (!notice.text.isEmpty()) page().text += notice.text;
     page().boxes.push_back({QRectF(x, y_, width, height), firm_rule});
@@ -187,32 +222,40 @@ void Flow::notice_at(double x, double width, double height, const Notice& notice
     page().pictures.push_back(
         {frame, QStringLiteral("sign"), 0.0,
          [sign = notice.sign](QPainter& painter, const QRectF& at) { paint_sign(painter, sign, at); }});
-    const double words = static_cast<double>(head.size() + lines.size()) * line_height(body);
+    const double words = static_cast<double>(head.size() + lines.size()) * line_height(plain);
     double top = y_ + std::max(notice_pad, (height - words) / 2.0);
-    lines_at(x + inset, top, head, strong);
-    lines_at(x + inset, top, lines, body);
+    lines_at(x + inset, top, head, bold);
+    lines_at(x + inset, top, lines, plain);
 }
 
 void Flow::caution(Sign sign, const QString& title, const QString& text) {
-    const Notice notice{sign, title, text};
-    const double height = notice_height(body_width, notice);
+    caution(Notice{sign, title, text});
+}
+
+void Flow::caution(const Notice& notice) {
+    const double height = notice_height(body_width(), notice);
     if (height > full_height()) {
         // Longer than a page: the sign and title in the box, the rest as text below it.
-        caution(sign, title, QString());
-        paragraph(text);
+        caution(Notice{notice.sign, notice.title, QString(), notice.size_pt});
+        paragraph(notice.text, Style{notice.size_pt, false, false});
         return;
     }
     keep(height + gap_small);
-    notice_at(margin, body_width, height, notice);
+    notice_at(margin, body_width(), height, notice);
     y_ += height + gap_small;
 }
 
 void Flow::cautions(const std::vector<Notice>& notices) {
-    const double width = (body_width - gap_small) / 2.0;
+    if (sheet().large_print) {
+        for (const Notice& one : notices)
+            caution(one.sign, one.title, one.text);
+        return;
+    }
+    const double width = (body_width() - gap_small) / 2.0;
     for (std::size_t i = 0; i < notices.size(); i += 2) {
         const bool pair = i + 1 < notices.size();
         if (!pair) {
-            caution(notices[i].sign, notices[i].title, notices[i].text);
+            caution(notices[i]);
             break;
         }
         const double height = std::max(notice_height(width, notices[i]), notice_height(width, notices[i + 1]));
@@ -225,20 +268,20 @@ void Flow::cautions(const std::vector<Notice>& notices) {
 
 void Flow::step(int number, const QString& text, const QString& why) {
     const double number_x = margin + tick_side + 2.0 * mm;
-    const double text_x = number_x + 8.0 * mm;
-    const double width = margin + body_width - text_x;
-    const Style reason{least_pt, false, true};
-    const QStringList lines = wrap(text, body, width);
+    const double text_x = number_x + sheet().grown(8.0 * mm);
+    const double width = margin + body_width() - text_x;
+    const Style& reason = type_.reason;
+    const QStringList lines = wrap(text, type_.body, width);
     const QStringList reasons = why.isEmpty() ? QStringList() : wrap(why, reason, width);
-    const double height = static_cast<double>(lines.size()) * line_height(body) +
+    const double height = static_cast<double>(lines.size()) * line_height(type_.body) +
                           static_cast<double>(reasons.size()) * line_height(reason) + 1.6 * mm;
     keep(height);
     page().text += QString::number(number) + QLatin1String(". ") + text;
     if (!why.isEmpty()) page().text += why;
     page().boxes.push_back({QRectF(margin + 0.2 * mm, y_ + 0.2 * mm, tick_side, tick_side), firm_rule});
-    letter(number_x, y_, QString::number(number), strong, 6.0 * mm, true);
+    letter(number_x, y_, QString::number(number), type_.strong, sheet().grown(6.0 * mm), true);
     double top = y_;
-    lines_at(text_x, top, lines, body);
+    lines_at(text_x, top, lines, type_.body);
     lines_at(text_x, top, reasons, reason);
     y_ += height;
 }
@@ -249,33 +292,42 @@ void Flow::hold_point(const QString& title, const QString& text) {
 
 void Flow::sign_off(const QString& title, const QString& text, const QStringList& roles) {
     const double pad = 2.0 * mm;
-    const double row = 11.0 * mm;
-    const QStringList head = wrap(title, strong, body_width - 2.0 * pad);
-    const QStringList lines = text.isEmpty() ? QStringList() : wrap(text, body, body_width - 2.0 * pad);
-    const double height = static_cast<double>(head.size() + lines.size()) * line_height(body) +
+    // In large print the role stands over what is written in.
+    const bool two_lines = sheet().large_print;
+    const double row = two_lines ? 2.0 * line_height(type_.small) + 6.0 * mm : 11.0 * mm;
+    const QStringList head = wrap(title, type_.strong, body_width() - 2.0 * pad);
+    const QStringList lines = text.isEmpty() ? QStringList() : wrap(text, type_.body, body_width() - 2.0 * pad);
+    const double height = static_cast<double>(head.size() + lines.size()) * line_height(type_.body) +
                           static_cast<double>(roles.size()) * row + 2.0 * pad;
     keep(height + gap_block);
     y_ += 1.0 * mm;
     page().text += title;
     if (!text.isEmpty()) page().text += text;
-    page().boxes.push_back({QRectF(margin, y_, body_width, height), 0.5 * mm});
+    page().boxes.push_back({QRectF(margin, y_, body_width(), height), 0.5 * mm});
     double top = y_ + pad;
-    lines_at(margin + pad, top, head, strong);
-    lines_at(margin + pad, top, lines, body);
+    lines_at(margin + pad, top, head, type_.strong);
+    lines_at(margin + pad, top, lines, type_.body);
     for (const QString& role : roles) {
         const double foot = top + row - 2.0 * mm;
         struct Part {
             double x_mm, width_mm;
             QString word;
         };
-        const Part parts[] = {{0.0, 0.0, role},
-                              {42.0, 44.0, say("Name")},
-                              {88.0, 50.0, say("Signature")},
-                              {140.0, 36.0, say("Date, time")}};
+        std::vector<Part> parts = {{42.0, 44.0, say("Name")},
+                                   {88.0, 50.0, say("Signature")},
+                                   {140.0, 36.0, say("Date, time")}};
+        if (two_lines) {
+            letter(margin + pad, top, role, type_.small);
+            parts[0] = {0.0, 54.0, parts[0].word};
+            parts[1] = {56.0, 60.0, parts[1].word};
+            parts[2] = {118.0, 58.0, parts[2].word};
+        } else {
+            parts.insert(parts.begin(), {0.0, 0.0, role});
+        }
         for (const Part& part : parts) {
             const double x = margin + pad + part.x_mm * mm;
-            const double word = text_width(part.word, small);
-            letter(x, foot - line_height(small) * 0.82, part.word, small);
+            const double word = text_width(part.word, type_.small);
+            letter(x, foot - line_height(type_.small) * 0.82, part.word, type_.small);
             if (part.width_mm > 0.0) {
                 page().rules.push_back({QLineF(x + word + 1.0 * mm, foot, x + part.width_mm * mm, foot), thin_rule});
             }
@@ -288,14 +340,14 @@ void Flow::sign_off(const QString& title, const QString& text, const QStringList
 
 void Flow::picture(const QString& name, double height, double units_per_m,
                    std::function<void(QPainter&, const QRectF&)> paint, const QString& caption) {
-    const QStringList lines = caption.isEmpty() ? QStringList() : wrap(caption, small, body_width);
-    const double words = static_cast<double>(lines.size()) * line_height(small);
+    const QStringList lines = caption.isEmpty() ? QStringList() : wrap(caption, type_.small, body_width());
+    const double words = static_cast<double>(lines.size()) * line_height(type_.small);
     keep(height + words);
     page().text += name;
-    page().pictures.push_back({QRectF(margin, y_, body_width, height), name, units_per_m, std::move(paint)});
+    page().pictures.push_back({QRectF(margin, y_, body_width(), height), name, units_per_m, std::move(paint)});
     y_ += height;
     if (!caption.isEmpty()) page().text += caption;
-    lines_at(margin, y_, lines, small);
+    lines_at(margin, y_, lines, type_.small);
     y_ += gap_small;
 }
 

@@ -7,6 +7,7 @@
 #include <functional>
 #include <vector>
 
+#include "ui/documents/flow_measures.h"
 #include "ui/documents/sheet.h"
 #include "ui/documents/signs.h"
 
@@ -18,8 +19,11 @@ struct Furniture {
     QString title;     ///< of the paper
     QString job;       ///< number and revision
     QString choice;
-    QString foot;       ///< what this print was made from
-    QString headline;   ///< a sentence under the head of every page; may be empty
+    QString foot;      ///< what this print was made from
+    QString headline;  ///< a sentence under the head of every page; may be empty
+    QString mark;      ///< "mark 3FA9-07B2": what this print is told by; may be empty
+    QString code;      ///< the same to be scanned; empty: no code
+    Sheet sheet;
     QStringList marks;  ///< "Not to be issued: has a stop", "Invented data": ruled, on every page
 };
 
@@ -34,6 +38,7 @@ struct Row {
     enum class Kind { plain, group, total };
     QStringList cells;
     Kind kind = Kind::plain;
+    std::vector<std::size_t> struck{};  ///< columns whose words are struck through
 };
 
 struct Table {
@@ -49,11 +54,14 @@ class Flow {
    public:
     explicit Flow(Furniture furniture);
 
+    [[nodiscard]] const Sheet& sheet() const { return furniture_.sheet; }
+    [[nodiscard]] double body_width() const { return sheet().body_width(); }
+
     /// Headings wait for the block that follows and go to a new page together with it.
-    void heading(const QString& text);
+    void heading(const QString& text, double size_pt = 12.0);
     void subheading(const QString& text);
     void paragraph(const QString& text, const Style& style = {});
-    void bullet(const QString& text);
+    void bullet(const QString& text, const Style& style = {});
     void table(const Table& table);
     /// Pairs of what and its value, in one or two pairs of columns; an empty value leaves a line to write on.
     void pairs(const std::vector<std::pair<QString, QString>>& entries, bool two_columns = true);
@@ -62,7 +70,9 @@ class Flow {
         Sign sign = Sign::caution;
         QString title;
         QString text;
+        double size_pt = body_pt;
     };
+    void caution(const Notice& notice);
     /// The same, two beside each other.
     void cautions(const std::vector<Notice>& notices);
     /// A box to tick, a number, what to do and, smaller, why.
@@ -78,6 +88,8 @@ class Flow {
     void formula(const QStringList& parts);
     /// Keeps equation, table and the words below it on one page, where they fit one.
     void keep_with(const Table& table, const QStringList& formula_parts, const QString& below, const Style& style);
+    /// The print's code to scan with `words` beside it; nothing without one.
+    void code(const QStringList& words);
     void gap(double height_mm);
     void page_break();
     /// Starts a new page unless this much height is left; headings that wait come first.
@@ -100,6 +112,7 @@ class Flow {
         QStringList lines;
         QString text;
         bool sub = false;
+        Style style{};
     };
     [[nodiscard]] bool at_top() const;
     [[nodiscard]] double height_of(const Waiting& heading) const;
@@ -116,8 +129,14 @@ class Flow {
     [[nodiscard]] double notice_height(double width, const Notice& notice) const;
     void dress(Page& page, std::size_t index, std::size_t count) const;
 
+    [[nodiscard]] double mark_room() const;
+    void code_at_foot(Page& page, double body_end);
+
     Furniture furniture_;
+    measures::Type type_;
     std::vector<Page> pages_;
+    std::vector<double> ends_;  ///< of the bodies of finished pages
+    std::size_t code_page_ = static_cast<std::size_t>(-1);
     std::vector<Waiting> waiting_;
     double y_ = 0.0;
 };

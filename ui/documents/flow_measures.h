@@ -14,12 +14,19 @@ inline constexpr double row_pad = 1.2 * mm;
 inline constexpr double sign_side = 11.0 * mm;
 inline constexpr double notice_pad = 1.6 * mm;
 inline constexpr double tick_side = 4.0 * mm;
-inline const Style body{};
-inline const Style small{least_pt, false, false};
-inline const Style strong{body_pt, true, false};
-inline const Style title_style{13.0, true, false};
-inline const Style heading_style{12.0, true, false};
-inline const Style formula_style{11.0, false, false};
-inline const Style subheading_style{10.0, true, false};
+
+/// Lettering of usual print; a flow letters with these as its sheet has them.
+struct Type {
+    Style body, small, reason, strong, title, heading, formula, subheading;
+    explicit Type(const Sheet& sheet)
+        : body(sheet.lettered({})),
+          small(sheet.lettered({least_pt, false, false})),
+          reason(sheet.lettered({least_pt, false, true})),
+          strong(sheet.lettered({body_pt, true, false})),
+          title(sheet.lettered({13.0, true, false})),
+          heading(sheet.lettered({12.0, true, false})),
+          formula(sheet.lettered({11.0, false, false})),
+          subheading(sheet.lettered({10.0, true, false})) {}
+};
 
 }  // namespace wg::ui::paper::measures

@@ -13,7 +13,22 @@ using namespace measures;
 
 namespace {
 
-std::vector<double> widths_of(const Table& table) {
+/// A column of words straight after one of figures needs more air than the cells' padding gives.
+double inset_of(const Table& table, std::size_t column) {
+    const bool after_figures = column > 0 && table.columns[column - 1].right && !table.columns[column].right;
+    return after_figures ? 3.5 * mm : cell_pad;
+}
+
+double widest_word(const QString& text, const Style& style) {
+    double widest = 0.0;
+    for (const QString& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts))
+        widest = std::max(widest, text_width(word, style));
+    return widest;
+}
+
+/// Widths as the columns name them; in large print as much as the longest words ask for, in proportion to those named.
+std::vector<double> widths_of(const Table& table, const Sheet& sheet) {
+    const double room = sheet.body_width();
     double fixed = 0.0;
     int shared = 0;
     for (const Column& column : table.columns) {
@@ -22,25 +37,38 @@ std::vector<double> widths_of(const Table& table) {
     }
     std::vector<double> widths;
     for (const Column& column : table.columns) {
-        widths.push_back(column.width_mm > 0.0 ? column.width_mm * mm : (body_width - fixed) / std::max(1, shared));
+        widths.push_back(column.width_mm > 0.0 ? column.width_mm * mm : (room - fixed) / std::max(1, shared));
+    }
+    if (!sheet.large_print) return widths;
+    std::vector<double> least;
+    double needed = 0.0;
+    double spare = 0.0;
+    const Style head = sheet.lettered({least_pt, true, false});
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        double word = table.columns[i].tick ? 4.5 * mm : widest_word(table.columns[i].title, head);
+        for (const Row& row : table.rows) {
+            const auto at = static_cast<qsizetype>(i);
+            if (row.kind == Row::Kind::group || at >= row.cells.size()) continue;
+            const Style style = sheet.lettered({table.size_pt, row.kind != Row::Kind::plain, false});
+            word = std::max(word, widest_word(row.cells[at], style));
+        }
+        // A single endless word is broken rather than given the whole row.
+        least.push_back(std::min(word, room / 2.0) + inset_of(table, i) + cell_pad + 0.2 * mm);
+        needed += least.back();
+        spare += std::max(0.0, widths[i] - least.back());
+    }
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        widths[i] = needed >= room || spare <= 0.0
+                        ? least[i] * room / needed
+                        : least[i] + (room - needed) * std::max(0.0, widths[i] - least[i]) / spare;
     }
     return widths;
 }
 
 }  // namespace
 
-namespace {
-
-/// A column of words straight after one of figures needs more air than the cells' padding gives.
-double inset_of(const Table& table, std::size_t column) {
-    const bool after_figures = column > 0 && table.columns[column - 1].right && !table.columns[column].right;
-    return after_figures ? 3.5 * mm : cell_pad;
-}
-
-}  // namespace
-
 void Flow::header_row(const Table& table, const std::vector<double>& widths) {
-    const Style style{least_pt, true, false};
+    const Style style = sheet().lettered({least_pt, true, false});
     std::vector<QStringList> cells;
     qsizetype most = 1;
     bool any = false;
@@ -63,16 +91,16 @@ void Flow::header_row(const Table& table, const std::vector<double>& widths) {
         x += widths[i];
     }
     y_ += static_cast<double>(most) * line_height(style) + 0.8 * mm;
-    page().rules.push_back({QLineF(margin, y_, margin + body_width, y_), firm_rule});
+    page().rules.push_back({QLineF(margin, y_, margin + body_width(), y_), firm_rule});
 }
 
 std::vector<Flow::Cell> Flow::cells_of(const Table& table, const std::vector<double>& widths, const Row& row) const {
-    const Style style{table.size_pt, row.kind != Row::Kind::plain, false};
+    const Style style = sheet().lettered({table.size_pt, row.kind != Row::Kind::plain, false});
     std::vector<Cell> cells;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
         const auto at = static_cast<qsizetype>(i);
         const QString text = at < row.cells.size() ? row.cells[at] : QString();
-        const double width = row.kind == Row::Kind::group ? body_width : widths[i];
+        const double width = row.kind == Row::Kind::group ? body_width() : widths[i];
         cells.push_back({wrap(text, style, width - inset_of(table, i) - cell_pad), style});
         if (row.kind == Row::Kind::group) break;
     }
@@ -81,7 +109,7 @@ std::vector<Flow::Cell> Flow::cells_of(const Table& table, const std::vector<dou
 
 double Flow::height_of(const Table& table, const std::vector<double>& widths, const Row& row) const {
     qsizetype most = 1;
-    double each = line_height(Style{table.size_pt, false, false});
+    double each = line_height(sheet().lettered({table.size_pt, false, false}));
     for (const Cell& cell : cells_of(table, widths, row)) {
         most = std::max(most, cell.lines.size());
         each = line_height(cell.style);
@@ -94,7 +122,7 @@ void Flow::body_row(const Table& table, const std::vector<double>& widths, const
     qsizetype most = 1;
     for (const Cell& cell : cells)
         most = std::max(most, cell.lines.size());
-    const double each = line_height(Style{table.size_pt, row.kind != Row::Kind::plain, false});
+    const double each = line_height(sheet().lettered({table.size_pt, row.kind != Row::Kind::plain, false}));
     double height = height_of(table, widths, row);
     // A group's title goes with its first rows.
     const double wanted = row.kind == Row::Kind::group ? height + 2.0 * (each + row_pad) : height;
@@ -117,6 +145,12 @@ void Flow::body_row(const Table& table, const std::vector<double>& widths, const
             for (const QString& line : cells[i].lines.mid(from, count)) {
                 const bool right = table.columns[i].right && row.kind != Row::Kind::group;
                 letter(x + inset, top, line, cells[i].style, widths[i] - inset - cell_pad, right);
+                if (!line.isEmpty() && std::count(row.struck.begin(), row.struck.end(), i) > 0) {
+                    const Lettering& words = page().lettering.back();
+                    const double middle = top + each * 0.52;
+                    page().rules.push_back(
+                        {QLineF(words.baseline.x(), middle, words.baseline.x() + words.width, middle), firm_rule});
+                }
                 top += each;
             }
             if (table.columns[i].tick && from == 0 && row.kind == Row::Kind::plain) {
@@ -136,7 +170,7 @@ void Flow::body_row(const Table& table, const std::vector<double>& widths, const
         }
         y_ += height;
         page().rules.push_back(
-            {QLineF(margin, y_, margin + body_width, y_), row.kind == Row::Kind::plain ? thin_rule : firm_rule});
+            {QLineF(margin, y_, margin + body_width(), y_), row.kind == Row::Kind::plain ? thin_rule : firm_rule});
         if (from < most) {
             new_page();
             header_row(table, widths);
@@ -145,9 +179,9 @@ void Flow::body_row(const Table& table, const std::vector<double>& widths, const
 }
 
 void Flow::table(const Table& table) {
-    const std::vector<double> widths = widths_of(table);
+    const std::vector<double> widths = widths_of(table, sheet());
     // The header goes with at least the first three rows.
-    double wanted = 2.0 * (line_height(body) + row_pad);
+    double wanted = 2.0 * (line_height(type_.body) + row_pad);
     std::size_t together = table.whole ? table.rows.size() : std::min<std::size_t>(table.rows.size(), 3);
     if (!table.whole && !table.rows.empty() && table.rows.front().kind == Row::Kind::group) ++together;
     for (std::size_t i = 0; i < std::min(together, table.rows.size()); ++i) {
@@ -160,35 +194,37 @@ void Flow::table(const Table& table) {
     y_ += gap_small;
 }
 
-void Flow::keep_with(const Table& table, const QStringList& formula_parts, const QString& below, const Style& style) {
-    const std::vector<double> widths = widths_of(table);
-    double wanted = gap_small * 2.0 + 2.0 * (line_height(body) + row_pad);  // the table asks for its header's room
+void Flow::keep_with(const Table& table, const QStringList& formula_parts, const QString& below, const Style& asked) {
+    const Style style = sheet().lettered(asked);
+    const std::vector<double> widths = widths_of(table, sheet());
+    double wanted =
+        gap_small * 2.0 + 2.0 * (line_height(type_.body) + row_pad);  // the table asks for its header's room
     for (const QString& part : formula_parts)
         wanted +=
-            static_cast<double>(wrap(part, formula_style, body_width - 8.0 * mm).size()) * line_height(formula_style);
+            static_cast<double>(wrap(part, type_.formula, body_width() - 8.0 * mm).size()) * line_height(type_.formula);
     for (const Row& row : table.rows)
         wanted += height_of(table, widths, row);
-    if (!below.isEmpty()) wanted += static_cast<double>(wrap(below, style, body_width).size()) * line_height(style);
+    if (!below.isEmpty()) wanted += static_cast<double>(wrap(below, style, body_width()).size()) * line_height(style);
     // Longer than a page: it begins where it stands and goes on.
     if (wanted <= full_height() - 4.0 * line_height(style)) keep(wanted);
 }
 
 void Flow::pairs(const std::vector<std::pair<QString, QString>>& entries, bool two_columns) {
-    Table sheet;
-    if (two_columns) {
-        sheet.columns = {{QString(), 34.0}, {QString(), 0.0}, {QString(), 34.0}, {QString(), 0.0}};
+    Table form;
+    if (two_columns && !sheet().large_print) {
+        form.columns = {{QString(), 34.0}, {QString(), 0.0}, {QString(), 34.0}, {QString(), 0.0}};
         const std::size_t half = (entries.size() + 1) / 2;
         for (std::size_t i = 0; i < half; ++i) {
             QStringList cells{entries[i].first, entries[i].second};
             if (i + half < entries.size()) cells << entries[i + half].first << entries[i + half].second;
-            sheet.rows.push_back({cells});
+            form.rows.push_back({cells});
         }
     } else {
-        sheet.columns = {{QString(), 46.0}, {QString(), 0.0}};
+        form.columns = {{QString(), 46.0}, {QString(), 0.0}};
         for (const auto& [what, value] : entries)
-            sheet.rows.push_back({QStringList{what, value}});
+            form.rows.push_back({QStringList{what, value}});
     }
-    table(sheet);
+    table(form);
 }
 
 }  // namespace wg::ui::paper

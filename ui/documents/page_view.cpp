@@ -32,7 +32,8 @@ double PageView::scale() const {
 }
 
 QSizeF PageView::page_size() const {
-    return {paper::page_width * scale(), paper::page_height * scale()};
+    const paper::Sheet sheet = pages_.empty() ? paper::Sheet() : pages_.front().sheet;
+    return {sheet.width * scale(), sheet.height * scale()};
 }
 
 double PageView::page_step() const {
@@ -76,7 +77,8 @@ void PageView::set_zoom(double zoom) {
 
 void PageView::fit_width() {
     const double room = viewport()->width() - 2.0 * gap_px;
-    set_zoom(std::min(1.6, room / (paper::page_width * screen_dpi / paper::units_per_inch)));
+    const double width = pages_.empty() ? paper::Sheet().width : pages_.front().sheet.width;
+    set_zoom(std::min(1.6, room / (width * screen_dpi / paper::units_per_inch)));
     fitted_ = true;
 }
 

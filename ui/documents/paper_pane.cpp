@@ -1,10 +1,12 @@
 #include "ui/documents/paper_pane.h"
 
+#include <QComboBox>
 #include <QFileDialog>
 #include <QLabel>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
+#include <QSignalBlocker>
 #include <QStandardPaths>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -45,6 +47,7 @@ PaperPane::PaperPane(Paper paper, QWidget* parent) : QWidget(parent), paper_(pap
     }
     tools_->addWidget(save_);
     tools_->addWidget(print_);
+    add_look_choosers();
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -62,6 +65,59 @@ PaperPane::PaperPane(Paper paper, QWidget* parent) : QWidget(parent), paper_(pap
     refresh_words();
 }
 
+void PaperPane::add_look_choosers() {
+    form_ = new QComboBox(this);
+    form_->addItem(tr("A4"), static_cast<int>(PageForm::a4));
+    form_->addItem(tr("Letter"), static_cast<int>(PageForm::letter));
+    form_->setToolTip(tr("Paper size"));
+    form_->setAccessibleName(tr("Paper size"));
+    language_ = new QComboBox(this);
+    // Each by its own name, whatever the window speaks.
+    language_->addItem(QStringLiteral("English"), static_cast<int>(Language::english));
+    language_->addItem(QStringLiteral("Español"), static_cast<int>(Language::spanish));
+    language_->addItem(QStringLiteral("Deutsch"), static_cast<int>(Language::german));
+    language_->setToolTip(tr("Language of the paper"));
+    language_->setAccessibleName(tr("Language of the paper"));
+    const auto toggle = [this](const QString& words, const QString& tip) {
+        auto* button = new QToolButton(this);
+        button->setText(words);
+        button->setToolTip(tip);
+        button->setCheckable(true);
+        connect(button, &QToolButton::toggled, this, &PaperPane::take_look);
+        return button;
+    };
+    large_ = toggle(tr("Large print"), tr("Nothing lettered below 14 pt"));
+    plain_ = toggle(tr("Black and white"), tr("No tints and no colours"));
+    for (QComboBox* box : {form_, language_})
+        connect(box, &QComboBox::currentIndexChanged, this, &PaperPane::take_look);
+    for (QWidget* widget : std::initializer_list<QWidget*>{form_, large_, plain_, language_})
+        tools_->addWidget(widget);
+}
+
+void PaperPane::take_look() {
+    PaperLook look;
+    look.form = static_cast<PageForm>(form_->currentData().toInt());
+    look.language = static_cast<Language>(language_->currentData().toInt());
+    look.large_print = large_->isChecked();
+    look.black_and_white = plain_->isChecked();
+    if (look == look_) return;
+    look_ = look;
+    set_input(input_);
+    Q_EMIT look_changed(look_);
+}
+
+void PaperPane::set_look(const PaperLook& look) {
+    if (look == look_) return;
+    look_ = look;
+    const QSignalBlocker blocked[] = {QSignalBlocker(form_), QSignalBlocker(language_), QSignalBlocker(large_),
+                                      QSignalBlocker(plain_)};
+    form_->setCurrentIndex(form_->findData(static_cast<int>(look.form)));
+    language_->setCurrentIndex(language_->findData(static_cast<int>(look.language)));
+    large_->setChecked(look.large_print);
+    plain_->setChecked(look.black_and_white);
+    set_input(input_);
+}
+
 void PaperPane::offer_also(Paper other) {
     auto* button = new QToolButton(this);
     button->setText(title_of(other));
@@ -69,7 +125,15 @@ void PaperPane::offer_also(Paper other) {
     button->setToolTip(
         tr("%1 instead of the %2, to read, save and print").arg(title_of(other), title_of(paper_).toLower()));
     tools_->addWidget(button);
-    connect(button, &QToolButton::toggled, this, [this, other](bool on) { show_paper(on ? other : paper_); });
+    connect(button, &QToolButton::toggled, this, [this, other, button](bool on) {
+        // One at a time: another's button comes up when this one goes down.
+        for (QToolButton* also : others_) {
+            const QSignalBlocker quiet(also);
+            if (on && also != button) also->setChecked(false);
+        }
+        show_paper(on ? other : paper_);
+    });
+    others_.push_back(button);
 }
 
 void PaperPane::show_paper(Paper paper) {
@@ -84,6 +148,11 @@ void PaperPane::add_button(QPushButton* button) {
 }
 
 void PaperPane::set_input(std::shared_ptr<const PaperInput> input) {
+    if (input != nullptr && input->look != look_) {
+        auto looked = std::make_shared<PaperInput>(*input);
+        looked->look = look_;
+        input = std::move(looked);
+    }
     input_ = std::move(input);
     view_->set_pages(input_ == nullptr ? std::vector<paper::Page>() : paper::lay_out(shown_, input_));
     refresh_words();
@@ -132,7 +201,7 @@ void PaperPane::ask_and_save() {
 void PaperPane::ask_and_print() {
     if (input_ == nullptr) return;
     QPrinter printer(QPrinter::HighResolution);
-    printer.setPageSize(QPageSize(QPageSize::A4));
+    printer.setPageSize(QPageSize(look_.form == PageForm::letter ? QPageSize::Letter : QPageSize::A4));
     printer.setDocName(title_of(shown_) + QLatin1Char(' ') + qs(input_->job.number));
     QPrintDialog dialog(&printer, this);
     dialog.setWindowTitle(tr("Print %1").arg(title_of(shown_).toLower()));

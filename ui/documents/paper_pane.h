@@ -4,9 +4,11 @@
 #include <QWidget>
 #include <functional>
 #include <memory>
+#include <vector>
 
 #include "ui/documents/documents.h"
 
+class QComboBox;
 class QLabel;
 class QPushButton;
 class QToolButton;
@@ -29,6 +31,9 @@ class PaperPane : public QWidget {
     /// A button that shows another paper of the same input in its place; saving and printing are of what is shown.
     void offer_also(Paper other);
     [[nodiscard]] Paper shown() const { return shown_; }
+    /// How papers look; what the input says of it is replaced. Set from outside without a signal.
+    void set_look(const PaperLook& look);
+    [[nodiscard]] const PaperLook& look() const { return look_; }
     /// More buttons of the stage, right of those for the paper.
     void add_button(QPushButton* button);
 
@@ -36,6 +41,7 @@ class PaperPane : public QWidget {
     bool save_to(const QString& path);
 
    Q_SIGNALS:
+    void look_changed(const wg::ui::PaperLook& look);  ///< by hand
     void saved(const QString& path);
     void failed(const QString& text);
 
@@ -44,16 +50,24 @@ class PaperPane : public QWidget {
     void ask_and_print();
     void refresh_words();
     void show_paper(Paper paper);
+    void add_look_choosers();
+    void take_look();
 
     Paper paper_;  ///< the pane's own
     Paper shown_;
+    std::vector<QToolButton*> others_;  ///< of papers that stand in its place when asked for
     std::shared_ptr<const PaperInput> input_;
+    PaperLook look_;
     bool ready_ = true;
     PageView* view_ = nullptr;
     QLabel* page_words_ = nullptr;
     QLabel* zoom_words_ = nullptr;
     QPushButton* save_ = nullptr;
     QPushButton* print_ = nullptr;
+    QComboBox* form_ = nullptr;
+    QComboBox* language_ = nullptr;
+    QToolButton* large_ = nullptr;
+    QToolButton* plain_ = nullptr;
     FlowLayout* tools_ = nullptr;
 };
 

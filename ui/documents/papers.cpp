@@ -5,6 +5,7 @@
 #include "ui/common/format.h"
 #include "ui/common/paper_words.h"
 #include "ui/documents/filled_words.h"
+#include "ui/documents/print_check.h"
 
 namespace wg::ui::paper {
 
@@ -20,6 +21,9 @@ std::vector<Page> lay_out_in_this_language(Paper paper, const SharedInput& input
         case Paper::install_sheet: return lay_out_install_sheet(input);
         case Paper::survey_sheet: return lay_out_survey_sheet(input);
         case Paper::workings: return lay_out_workings(input);
+        case Paper::record: return lay_out_record(input);
+        case Paper::service_sheet: return lay_out_service_sheet(input);
+        case Paper::booklet: return lay_out_booklet(input);
     }
     return {};
 }
@@ -69,6 +73,18 @@ QString amount_words(double value, const std::string& unit) {
     return quantity(value, say_name(unit), whole ? 0 : 2);
 }
 
+Sheet sheet_of(const PaperLook& look) {
+    Sheet sheet;
+    if (look.form == PageForm::letter) {
+        sheet.width = 215.9 * mm;  // 8.5 x 11 in, ANSI/ASME Y14.1
+        sheet.height = 279.4 * mm;
+        sheet.name = QStringLiteral("Letter");
+    }
+    sheet.large_print = look.large_print;
+    sheet.black_and_white = look.black_and_white;
+    return sheet;
+}
+
 Furniture furniture_of(Paper paper, const PaperInput& input) {
     const plan::Plan& plan = input.plan;
     Furniture f;
@@ -83,6 +99,7 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     if (!input.firm.phone.isEmpty()) reach += input.firm.phone;
     if (!input.firm.email.isEmpty()) reach += input.firm.email;
     add(reach.join(QStringLiteral(", ")));
+    f.sheet = sheet_of(input.look);
     f.title = title_of(paper);
     const bool planned = paper != Paper::survey_sheet && !plan.job_id.empty();
     const auto revision = planned ? plan.job_revision : input.job.revision;
@@ -90,6 +107,10 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
                 .arg(input.job.number.empty() ? say("without number") : qs(input.job.number))
                 .arg(revision);
     if (input.unsaved) f.job += say(" with changes");
+    if (planned && !plan.plan_mark.empty()) {
+        f.mark = say("mark %1").arg(qs(plan.plan_mark));
+        f.code = print_code(plan);
+    }
     const Choice* chosen = chosen_choice(input.job);
     const std::string label = planned ? plan.choice_label : (chosen != nullptr ? chosen->label : std::string());
     f.choice = label.empty() ? say("No choice yet") : say("Choice: ") + qs(label);
@@ -100,7 +121,8 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     }
     foot += say("local codes and licensed practice decide");
     f.foot = foot.join(QStringLiteral(" · "));
-    if (planned && plan.stopped()) f.marks += say("Not to be issued: has a stop");
+    // What was done and read is told whatever has become of the plan.
+    if (planned && paper != Paper::record && plan.stopped()) f.marks += say("Not to be issued: has a stop");
     if (input.job.invented || plan.invented || input.firm.invented) {
         f.marks += say("Invented data: for demonstration");
     }

@@ -1,5 +1,5 @@
 #pragma once
-// The four papers as flows, and what they share.
+// The papers as flows, and what they share.
 
 #include <memory>
 #include <utility>
@@ -22,10 +22,14 @@ using SharedInput = std::shared_ptr<const PaperInput>;
 [[nodiscard]] std::vector<Page> lay_out_install_sheet(const SharedInput& input);
 [[nodiscard]] std::vector<Page> lay_out_survey_sheet(const SharedInput& input);
 [[nodiscard]] std::vector<Page> lay_out_workings(const SharedInput& input);
+[[nodiscard]] std::vector<Page> lay_out_record(const SharedInput& input);
+[[nodiscard]] std::vector<Page> lay_out_service_sheet(const SharedInput& input);
+[[nodiscard]] std::vector<Page> lay_out_booklet(const SharedInput& input);
 /// What stands at the head of every page of the workings.
 [[nodiscard]] QString workings_headline();
 
 // Shared pieces.
+[[nodiscard]] Sheet sheet_of(const PaperLook& look);
 [[nodiscard]] Furniture furniture_of(Paper paper, const PaperInput& input);
 [[nodiscard]] QString date_words(const QDate& date);         ///< "21 June 2027"
 [[nodiscard]] QString client_address(const Client& client);  ///< on one line

@@ -3,6 +3,7 @@
 #include <QFontMetricsF>
 #include <QTextLayout>
 #include <QTextOption>
+#include <algorithm>
 #include <cmath>
 
 #include "ui/common/theme.h"
@@ -20,6 +21,33 @@ QFont font_of(const Style& style) {
     // Positions must not depend on the device that happens to show the page.
     font.setHintingPreference(QFont::PreferNoHinting);
     return font;
+}
+
+namespace {
+
+Theme black_theme() {
+    Theme t = paper_theme();
+    for (QColor* ink : {&t.text, &t.muted, &t.accent, &t.rule_line, &t.stop, &t.caution, &t.note, &t.ready, &t.hatch,
+                        &t.collector_line})
+        *ink = Qt::black;
+    for (QColor* fill : {&t.ground, &t.panel, &t.roof, &t.wall, &t.terrace, &t.soil, &t.collector_fill})
+        *fill = Qt::white;
+    t.shade_fill = Qt::transparent;
+    return t;
+}
+
+}  // namespace
+
+Style Sheet::lettered(const Style& style) const {
+    Style out = style;
+    // Large print grows small lettering most: headings are read easily as they are.
+    if (large_print) out.size_pt = least_large_pt + std::max(0.0, style.size_pt - least_pt) * 0.75;
+    if (black_and_white) out.muted = false;
+    return out;
+}
+
+Theme Sheet::theme() const {
+    return black_and_white ? black_theme() : paper_theme();
 }
 
 double line_height(const Style& style) {
@@ -65,7 +93,7 @@ QStringList wrap(const QString& text, const Style& style, double width) {
 }
 
 void paint_page(QPainter& painter, const Page& page) {
-    const Theme theme = paper_theme();
+    const Theme theme = page.sheet.theme();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setRenderHint(QPainter::TextAntialiasing);
     for (const Picture& picture : page.pictures) {

@@ -1,6 +1,6 @@
 #pragma once
-// What a laid-out page holds: lettering, rules, boxes and pictures at fixed places on A4. Laying out and painting are
-// apart, so that the number of pages is known before the first is painted and tests can look at every piece.
+// What a laid-out page holds: lettering, rules, boxes and pictures at fixed places on a sheet. Laying out and painting
+// are apart, so that the number of pages is known before the first is painted and tests can look at every piece.
 //
 // Units are hundredths of a millimetre on paper, y downwards: a drawing at 1:50 has 2000 units to the metre.
 
@@ -14,18 +14,17 @@
 #include <functional>
 #include <vector>
 
+#include "ui/common/theme.h"
+
 namespace wg::ui::paper {
 
 inline constexpr double mm = 100.0;
 inline constexpr double units_per_inch = 2540.0;
 inline constexpr double units_per_point = units_per_inch / 72.0;
-inline constexpr double page_width = 210.0 * mm;  ///< ISO 216 A4
-inline constexpr double page_height = 297.0 * mm;
 inline constexpr double margin = 15.0 * mm;
-inline constexpr double body_width = page_width - 2.0 * margin;
-
 inline constexpr double least_pt = 9.0;  ///< nothing on paper is lettered smaller: it has to be read in rain
 inline constexpr double body_pt = 9.5;
+inline constexpr double least_large_pt = 14.0;  ///< the same in large print
 inline constexpr double thin_rule = 0.1 * mm;
 inline constexpr double firm_rule = 0.25 * mm;
 
@@ -33,6 +32,25 @@ struct Style {
     double size_pt = body_pt;
     bool bold = false;
     bool muted = false;
+};
+
+/// Size and manner of the sheets of one paper. Styles name sizes of usual print; `lettered` makes them those of this
+/// sheet.
+struct Sheet {
+    double width = 210.0 * mm;  ///< ISO 216 A4
+    double height = 297.0 * mm;
+    bool large_print = false;
+    bool black_and_white = false;
+    QString name = QStringLiteral("A4");
+    [[nodiscard]] double body_width() const { return width - 2.0 * margin; }
+    [[nodiscard]] double least() const { return large_print ? least_large_pt : least_pt; }
+    [[nodiscard]] Style lettered(const Style& style) const;
+    /// Lengths that grow with the lettering, such as a column's width.
+    [[nodiscard]] double grown(double length) const {
+        return large_print ? length * least_large_pt / least_pt : length;
+    }
+    /// Colours for pictures: black on white alone where no tints are wanted.
+    [[nodiscard]] Theme theme() const;
 };
 
 /// The printing font of a style, sized in page units.
@@ -71,6 +89,7 @@ struct Picture {
 };
 
 struct Page {
+    Sheet sheet;
     std::vector<Lettering> lettering;
     std::vector<Rule> rules;
     std::vector<Box> boxes;

@@ -5,10 +5,40 @@
 
 #include "core/job/words.h"
 #include "ui/common/format.h"
+#include "ui/common/mark.h"
 #include "ui/common/theme.h"
+#include "ui/fitting/chain_words.h"
+#include "ui/fitting/instrument_book.h"
 #include "ui/fitting/reading_words.h"
 
 namespace wg::ui {
+namespace {
+
+QString value_shown(const Reading& reading) {
+    switch (words_of(reading.kind).manner) {
+        case EntryManner::figure:
+        case EntryManner::yes_no:
+        case EntryManner::signature: return value_words(reading);
+        case EntryManner::words: return reading.kind == ReadingKind::serial_number ? qs(reading.note) : QString();
+        case EntryManner::photograph: return {};
+    }
+    return {};
+}
+
+/// What the other columns do not say: occasion, what it is about, how it was read, then the note.
+QString note_shown(const Reading& reading) {
+    QStringList parts;
+    if (reading.occasion != Occasion::fitting) parts << QString::fromUtf8(text_of(reading.occasion));
+    if (!reading.subject.empty() && reading.kind != ReadingKind::signature) parts << qs(reading.subject);
+    if (reading.indoors_c)
+        parts << RecordModel::tr("indoors %1").arg(quantity(*reading.indoors_c, QStringLiteral("°C"), 1));
+    if (reading.plate != PlateState::not_told)
+        parts << RecordModel::tr("plate %1").arg(QString::fromUtf8(text_of(reading.plate)));
+    if (!reading.note.empty() && reading.kind != ReadingKind::serial_number) parts << qs(reading.note);
+    return parts.join(QStringLiteral("; "));
+}
+
+}  // namespace
 
 void RecordModel::set_record(const std::vector<Reading>& record) {
     beginResetModel();
@@ -18,6 +48,12 @@ void RecordModel::set_record(const std::vector<Reading>& record) {
         if (!reading.corrects_id.empty()) corrected_.insert(reading.corrects_id);
     }
     endResetModel();
+}
+
+void RecordModel::set_plan_mark(const std::string& mark) {
+    if (mark == plan_mark_) return;
+    plan_mark_ = mark;
+    if (!record_.empty()) Q_EMIT dataChanged(index(0, column_plan), index(rowCount() - 1, column_plan));
 }
 
 const Reading* RecordModel::reading_at(int row) const {
@@ -42,22 +78,31 @@ QVariant RecordModel::data(const QModelIndex& index, int role) const {
         return font;
     }
     if (role == Qt::ForegroundRole && corrected) return current_theme().muted;
+    const bool other_plan = !reading->plan_mark.empty() && !plan_mark_.empty() && reading->plan_mark != plan_mark_;
+    if (role == Qt::DecorationRole && index.column() == column_plan && other_plan)
+        return mark_icon(Mark::caution, current_theme());
     if (role == Qt::TextAlignmentRole) {
-        return QVariant::fromValue((index.column() == column_value ? Qt::AlignRight : Qt::AlignLeft) |
-                                   Qt::AlignVCenter);
+        return QVariant::fromValue(
+            (index.column() == column_value || index.column() == column_number ? Qt::AlignRight : Qt::AlignLeft) |
+            Qt::AlignVCenter);
     }
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     switch (index.column()) {
+        case column_number: return rowCount() - index.row();
         case column_when: {
             const QDateTime at = QDateTime::fromString(qs(reading->taken_at), Qt::ISODate);
             return at.isValid() ? at.toLocalTime().toString(QStringLiteral("yyyy-MM-dd HH:mm")) : qs(reading->taken_at);
         }
         case column_kind: return QString::fromUtf8(text_of(reading->kind));
-        case column_value: return reading->kind == ReadingKind::remark ? QString() : value_words(*reading);
-        case column_instrument: return qs(reading->instrument);
+        case column_value: return value_shown(*reading);
+        case column_instrument:
+            if (role == Qt::ToolTipRole && !reading->calibrated_on.empty())
+                return calibration_words(qs(reading->calibrated_on), QDate::currentDate());
+            return qs(reading->instrument);
         case column_by: return qs(reading->taken_by);
+        case column_plan: return plan_words(*reading);
         case column_note: {
-            QString note = qs(reading->note);
+            QString note = note_shown(*reading);
             if (corrected) note = tr("(corrected later) ") + note;
             if (!reading->corrects_id.empty()) note = tr("(correction) ") + note;
             return note;
@@ -69,16 +114,19 @@ QVariant RecordModel::data(const QModelIndex& index, int role) const {
 QVariant RecordModel::headerData(int section, Qt::Orientation orientation, int role) const {
     if (orientation != Qt::Horizontal) return {};
     if (role == Qt::TextAlignmentRole) {
-        return QVariant::fromValue((section == column_value ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+        return QVariant::fromValue(
+            (section == column_value || section == column_number ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
     }
     if (role != Qt::DisplayRole) return {};
     switch (section) {
+        case column_number: return tr("No.");
         case column_when: return tr("When");
         case column_kind: return tr("Reading");
         case column_value: return tr("Value");
         case column_instrument: return tr("Instrument");
         case column_by: return tr("By");
         case column_note: return tr("Note");
+        case column_plan: return tr("Made for");
         default: return {};
     }
 }

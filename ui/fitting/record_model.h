@@ -12,10 +12,22 @@ namespace wg::ui {
 class RecordModel : public QAbstractTableModel {
     Q_OBJECT
    public:
-    enum Column { column_when, column_kind, column_value, column_instrument, column_by, column_note, column_count };
+    enum Column {
+        column_number,
+        column_when,
+        column_kind,
+        column_value,
+        column_instrument,
+        column_by,
+        column_note,
+        column_plan,
+        column_count
+    };
 
     using QAbstractTableModel::QAbstractTableModel;
     void set_record(const std::vector<Reading>& record);
+    /// Mark of the plan as it is now: entries made for another one are marked.
+    void set_plan_mark(const std::string& mark);
     [[nodiscard]] const Reading* reading_at(int row) const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -26,6 +38,7 @@ class RecordModel : public QAbstractTableModel {
    private:
     std::vector<Reading> record_;  ///< newest first
     std::set<std::string> corrected_;
+    std::string plan_mark_;
 };
 
 }  // namespace wg::ui

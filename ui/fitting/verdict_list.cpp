@@ -1,12 +1,24 @@
 #include "ui/fitting/verdict_list.h"
 
+#include <QFontInfo>
+#include <QFrame>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QPushButton>
 #include <QVBoxLayout>
+#include <cmath>
 
 #include "ui/common/format.h"
+#include "ui/drawing/readings_painter.h"
 
 namespace wg::ui {
+namespace {
+
+double text_units_of(const QWidget& widget) {
+    return QFontInfo(widget.font()).pixelSize();
+}
+
+}  // namespace
 
 Mark mark_of(commissioning::Verdict verdict) {
     switch (verdict) {
@@ -17,52 +29,128 @@ Mark mark_of(commissioning::Verdict verdict) {
     return Mark::note;
 }
 
-VerdictList::VerdictList(QWidget* parent) : QScrollArea(parent) {
-    setWidgetResizable(true);
-    setFrameShape(QFrame::NoFrame);
-    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    set_assessments({});
+CurveView::CurveView(commissioning::Curve curve, QWidget* parent) : QWidget(parent), curve_(std::move(curve)) {
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setAccessibleName(tr("%1 over %2").arg(qs(curve_.y_label), qs(curve_.x_label)));
 }
 
-void VerdictList::set_assessments(const std::vector<commissioning::Assessment>& assessments) {
+QSize CurveView::sizeHint() const {
+    return {420, static_cast<int>(std::lround(text_units_of(*this) * 18.0))};
+}
+
+QSize CurveView::minimumSizeHint() const {
+    return {240, sizeHint().height()};
+}
+
+void CurveView::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    paint_readings(painter, curve_, QRectF(rect()).adjusted(2, 2, -2, -2), current_theme(), text_units_of(*this));
+}
+
+BandsView::BandsView(std::vector<commissioning::Band> bands, QWidget* parent)
+    : QWidget(parent), bands_(std::move(bands)) {
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    setAccessibleName(tr("Readings beside what was expected"));
+}
+
+QSize BandsView::sizeHint() const {
+    return {420, static_cast<int>(std::ceil(bands_height(bands_.size(), text_units_of(*this)))) + 4};
+}
+
+QSize BandsView::minimumSizeHint() const {
+    return {240, sizeHint().height()};
+}
+
+void BandsView::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    paint_bands(painter, bands_, QRectF(rect()).adjusted(2, 2, -2, -2), current_theme(), text_units_of(*this));
+}
+
+VerdictColumn::VerdictColumn(QWidget* parent) : QWidget(parent) {
+    outer_ = new QVBoxLayout(this);
+    outer_->setContentsMargins(0, 0, 0, 0);
+}
+
+QWidget* VerdictColumn::label(const QString& text, const QString& role) {
+    auto* made = new QLabel(text, inside_);
+    made->setWordWrap(true);
+    made->setTextFormat(Qt::PlainText);
+    made->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    if (!role.isEmpty()) made->setProperty("role", role);
+    lines_ += text;
+    return made;
+}
+
+void VerdictColumn::add(const commissioning::Assessment& a) {
+    const Mark mark = mark_of(a.verdict);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(8);
+    auto* sign = new QLabel(inside_);
+    sign->setPixmap(mark_icon(mark, current_theme(), 20).pixmap(20, 20));
+    row->addWidget(sign, 0, Qt::AlignTop);
+    auto* words = new QVBoxLayout;
+    words->setSpacing(6);
+    words->addWidget(
+        label(QStringLiteral("%1: %2").arg(qs(a.subject), QString::fromUtf8(commissioning::word(a.verdict))),
+              mark == Mark::ready ? QStringLiteral("ready") : word_of(mark)));
+    if (!a.words.empty()) words->addWidget(label(qs(a.words), QString()));
+    if (!a.next.empty()) {
+        // What to do now stands out of all that was found.
+        auto* box = new QFrame(inside_);
+        box->setProperty("role", QStringLiteral("panel"));
+        auto* inner = new QVBoxLayout(box);
+        inner->setContentsMargins(10, 8, 10, 8);
+        inner->addWidget(label(tr("Now: %1").arg(qs(a.next)), QStringLiteral("heading")));
+        words->addWidget(box);
+    }
+    if (!a.causes.empty()) {
+        words->addWidget(label(a.causes.size() == 1 ? tr("Likely cause") : tr("Likely causes, likeliest first"),
+                               QStringLiteral("muted")));
+        int number = 0;
+        for (const std::string& cause : a.causes)
+            words->addWidget(label(QStringLiteral("%1. %2").arg(++number).arg(qs(cause)), QString()));
+    }
+    if (a.curve && !a.curve->read.empty()) words->addWidget(new CurveView(*a.curve, inside_));
+    if (!a.bands.empty()) words->addWidget(new BandsView(a.bands, inside_));
+    if (!a.working.key.empty()) {
+        auto* working = new QPushButton(tr("Show working"), inside_);
+        working->setProperty("role", QStringLiteral("link"));
+        const QString key = qs(a.working.key);
+        connect(working, &QPushButton::clicked, this, [this, key] { Q_EMIT working_asked(key); });
+        words->addWidget(working, 0, Qt::AlignLeft);
+    }
+    row->addLayout(words, 1);
+    column_->addLayout(row);
+}
+
+void VerdictColumn::set_assessments(const std::vector<commissioning::Assessment>& assessments, const QString& none) {
     // A fresh inside each time: a dozen labels, rebuilt once a plan.
+    delete inside_;
     inside_ = new QWidget(this);
     column_ = new QVBoxLayout(inside_);
     column_->setContentsMargins(0, 0, 0, 0);
     column_->setSpacing(16);
     lines_.clear();
-    const auto label = [this](const QString& text, const QString& role) {
-        auto* made = new QLabel(text, inside_);
-        made->setWordWrap(true);
-        made->setTextFormat(Qt::PlainText);
-        made->setTextInteractionFlags(Qt::TextSelectableByMouse);
-        if (!role.isEmpty()) made->setProperty("role", role);
-        lines_ += text;
-        return made;
-    };
-    for (const commissioning::Assessment& a : assessments) {
-        const Mark mark = mark_of(a.verdict);
-        auto* row = new QHBoxLayout;
-        row->setSpacing(8);
-        auto* sign = new QLabel(inside_);
-        sign->setPixmap(mark_icon(mark, current_theme(), 20).pixmap(20, 20));
-        row->addWidget(sign, 0, Qt::AlignTop);
-        auto* words = new QVBoxLayout;
-        words->setSpacing(2);
-        words->addWidget(
-            label(QStringLiteral("%1: %2").arg(qs(a.subject), QString::fromUtf8(commissioning::word(a.verdict))),
-                  mark == Mark::ready ? QStringLiteral("ready") : word_of(mark)));
-        if (!a.words.empty()) words->addWidget(label(qs(a.words), QString()));
-        if (!a.next.empty()) words->addWidget(label(tr("Now: %1").arg(qs(a.next)), QString()));
-        row->addLayout(words, 1);
-        column_->addLayout(row);
-    }
-    if (assessments.empty()) {
-        column_->addWidget(label(tr("No verdict yet. Enter the readings as the work goes: pressure hold first."),
-                                 QStringLiteral("muted")));
-    }
+    for (const commissioning::Assessment& one : assessments)
+        add(one);
+    if (assessments.empty() && !none.isEmpty()) column_->addWidget(label(none, QStringLiteral("muted")));
     column_->addStretch(1);
-    setWidget(inside_);
+    outer_->addWidget(inside_);
+}
+
+VerdictList::VerdictList(QWidget* parent) : QScrollArea(parent) {
+    setWidgetResizable(true);
+    setFrameShape(QFrame::NoFrame);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    column_ = new VerdictColumn(this);
+    connect(column_, &VerdictColumn::working_asked, this, &VerdictList::working_asked);
+    setWidget(column_);
+    set_assessments({});
+}
+
+void VerdictList::set_assessments(const std::vector<commissioning::Assessment>& assessments) {
+    column_->set_assessments(assessments,
+                             tr("No verdict yet. Enter the readings as the work goes: pressure hold first."));
 }
 
 }  // namespace wg::ui

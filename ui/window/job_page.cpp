@@ -131,6 +131,9 @@ StageWidget* JobPage::ensure_stage(int stage) {
         if (stage == current_) status_->setText(text);
     });
     connect(made, &StageWidget::weather_asked, this, &JobPage::weather_asked);
+    connect(made, &StageWidget::working_asked, this, [this](const QString& key) {
+        if (WorkingView* view = open_workings()) view->show_key(key);
+    });
     connect(made, &StageWidget::point_working_asked, this, [this](const QString& placement_id, int point) {
         WorkingView* view = open_workings();
         if (view == nullptr) return;

@@ -13,6 +13,7 @@
 #include "ui/common/problem_dialog.h"
 #include "ui/desk/desk_page.h"
 #include "ui/desk/new_job.h"
+#include "ui/window/aftercare_keeper.h"
 #include "ui/window/auto_saver.h"
 #include "ui/window/job_files.h"
 #include "ui/window/job_page.h"
@@ -42,6 +43,7 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
     set_theme(theme_setting(*store_));
 
     saver_ = new AutoSaver(*store_, this);
+    aftercare_ = new AftercareKeeper(*store_, this);
     desk_ = new DeskPage(*store_, reference_);
     pages_ = new QStackedWidget(this);
     pages_->addWidget(desk_);
@@ -53,6 +55,9 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
     make_help_menu();
 
     connect(desk_, &DeskPage::open_asked, this, [this](const QString& id) { open_job(id.toStdString()); });
+    connect(desk_, &DeskPage::aftercare_asked, this, [this](const QString& id) {
+        if (open_job(id.toStdString())) show_stage(stage_count - 1);
+    });
     connect(desk_, &DeskPage::new_asked, this, &MainWindow::start_job);
     connect(desk_, &DeskPage::import_asked, this, &MainWindow::open_file);
     refresh_actions();
@@ -74,12 +79,16 @@ void MainWindow::make_job_page() {
     connect(saver_, &AutoSaver::not_kept, this, [this](const QString& text) {
         job_page_->notice().add(Mark::caution, tr("Edits are safe only once they are saved. %1").arg(text));
     });
+    connect(aftercare_, &AftercareKeeper::failed, this, [this](const QString& text) {
+        job_page_->notice().add(Mark::caution, tr("Services due and refrigerant did not reach the desk. %1").arg(text));
+    });
     connect(&job_page_->notice(), &NoticeBar::step_asked, this, &MainWindow::save_file_as);
 }
 
 MainWindow::~MainWindow() {
     // Stages hold on to the session until told otherwise; the session ends before the pages do.
     saver_->set_session(nullptr);
+    aftercare_->set_session(nullptr);
     if (job_page_ != nullptr) job_page_->set_session(nullptr);
     // Pages refer to the store, which goes before the base class would delete them.
     delete takeCentralWidget();
@@ -97,6 +106,7 @@ void MainWindow::show_session(Job job) {
     auto session = std::make_unique<JobSession>(std::move(job), std::move(reference));
     job_page_->set_session(session.get());
     saver_->set_session(session.get());
+    aftercare_->set_session(session.get());
     undo_group_.addStack(&session->undo_stack());
     undo_group_.setActiveStack(&session->undo_stack());
     connect(session.get(), &JobSession::plan_changed, this, &MainWindow::show_paper_when_settled);
@@ -266,6 +276,7 @@ void MainWindow::back_to_desk() {
     if (!leave_job()) return;
     const std::string id = session_ != nullptr ? session_->job().id : std::string();
     saver_->set_session(nullptr);
+    aftercare_->set_session(nullptr);
     if (job_page_ != nullptr) job_page_->set_session(nullptr);
     session_.reset();
     desk_->reload(id);

@@ -18,6 +18,7 @@ class QStackedWidget;
 
 namespace wg::ui {
 
+class AftercareKeeper;
 class AutoSaver;
 class DeskPage;
 class JobPage;
@@ -88,6 +89,7 @@ class MainWindow : public QMainWindow {
     std::unique_ptr<JobSession> session_;
     QUndoGroup undo_group_;
     AutoSaver* saver_ = nullptr;
+    AftercareKeeper* aftercare_ = nullptr;
     QStackedWidget* pages_ = nullptr;
     DeskPage* desk_ = nullptr;
     JobPage* job_page_ = nullptr;  ///< null until a job is opened

@@ -8,6 +8,7 @@
 #include <algorithm>
 
 #include "ui/common/notice_bar.h"
+#include "ui/documents/session_input.h"
 #include "ui/offer/firm_settings.h"
 #include "ui/rating/rating_dialog.h"
 #include "ui/window/about.h"
@@ -45,6 +46,11 @@ void MainWindow::make_file_menu() {
     need_job_.append(
         add(tr("Preview or print the s&urvey sheet\u2026"), {}, [this] { ask_for_paper(Paper::survey_sheet); }));
     need_job_.append(add(tr("Preview or print the w&orkings\u2026"), {}, [this] { ask_for_paper(Paper::workings); }));
+    need_job_.append(add(tr("Preview or print the &record\u2026"), {}, [this] { ask_for_paper(Paper::record); }));
+    need_job_.append(
+        add(tr("Preview or print the ser&vice sheet\u2026"), {}, [this] { ask_for_paper(Paper::service_sheet); }));
+    need_job_.append(
+        add(tr("Preview or print the hand-over &booklet\u2026"), {}, [this] { ask_for_paper(Paper::booklet); }));
     menu->addSeparator();
     add(tr("&Quit"), QKeySequence(QStringLiteral("Ctrl+Q")), [this] { close(); });
 }
@@ -135,6 +141,10 @@ void MainWindow::show_paper_when_settled() {
     if (session_->plan() != nullptr) input.plan = *session_->plan();
     input.firm = read_firm(store_.get());
     input.printed_on = QDate::currentDate();
+    input.picture = [this](const std::string& sha256) {
+        const auto bytes = store_ == nullptr ? Result<std::string>(std::string()) : store_->photograph(sha256);
+        return bytes.ok() ? picture_for_paper(bytes.value()) : QImage();
+    };
     // Later, not inside a signal of the session: the dialog runs its own event loop.
     QMetaObject::invokeMethod(
         this, [this, paper, input] { PaperPreview(paper, input, this).exec(); }, Qt::QueuedConnection);

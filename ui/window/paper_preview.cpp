@@ -46,7 +46,7 @@ PaperPreview::PaperPreview(Paper paper, PaperInput input, QWidget* parent)
     connect(print_button, &QPushButton::clicked, this, &PaperPreview::print);
     connect(save_button, &QPushButton::clicked, this, &PaperPreview::save_pdf);
     connect(close_button, &QPushButton::clicked, this, &QDialog::accept);
-    if (paper_ != Paper::survey_sheet && input_.plan.stopped()) {
+    if (paper_ != Paper::survey_sheet && paper_ != Paper::record && input_.plan.stopped()) {
         notice_->add(Mark::stop, tr("This plan has a stop. The paper is marked as not to be issued."));
     }
 }

@@ -26,10 +26,10 @@ Reading correcting(Reading r, const std::string& names) {
     return r;
 }
 
-/// A hold of an hour at the test pressure of 25 bar.
+/// A hold of thirty hours at the test pressure of 25 bar: with a gauge of 0.1 bar less does not rule out 50 g a year.
 std::vector<Reading> hold(double start_bar, double start_c, double end_bar, double end_c) {
     return {reading("s", ReadingKind::pressure_hold_start, start_bar, start_c, "2027-04-01T10:00:00+02:00"),
-            reading("e", ReadingKind::pressure_hold_end, end_bar, end_c, "2027-04-01T11:00:00+02:00")};
+            reading("e", ReadingKind::pressure_hold_end, end_bar, end_c, "2027-04-02T16:00:00+02:00")};
 }
 
 std::vector<Reading> vacuum(double level_pa, double after_pa, double coldest_c,
@@ -77,7 +77,7 @@ TEST(PressureHold, fall_by_temperature_alone_passes) {
     EXPECT_EQ(a.verdict, Verdict::passed) << a.words;
     EXPECT_TRUE(a.next.empty());
     EXPECT_EQ(a.reading_ids, (std::vector<std::string>{"s", "e"}));
-    EXPECT_EQ(a.working.inputs.size(), 6U);
+    EXPECT_NE(a.working.result.find("23.7"), std::string::npos) << a.working.result;
 }
 
 TEST(PressureHold, steady_gauge_while_the_gas_warms_is_a_leak) {
@@ -103,9 +103,15 @@ TEST(PressureHold, fall_between_partial_and_full_cooling_cannot_be_told) {
     e.volume_outdoors = 0.5;
     const double all = hold_pressure_bar(25.0, 30.0, 5.0);
     const double half = hold_pressure_bar(25.0, 30.0, 5.0, 0.5, 20.0);
-    EXPECT_EQ(only(hold(25.0, 30.0, half, 5.0), e).verdict, Verdict::passed);
+    const Assessment unread = only(hold(25.0, 30.0, half, 5.0), e);
+    EXPECT_EQ(unread.verdict, Verdict::cannot_tell) << "a warmer room would hide a leak";
+    EXPECT_NE(unread.next.find("indoors"), std::string::npos);
     EXPECT_EQ(only(hold(25.0, 30.0, 0.5 * (all + half), 5.0), e).verdict, Verdict::cannot_tell);
     EXPECT_EQ(only(hold(25.0, 30.0, all - 1.0, 5.0), e).verdict, Verdict::failed);
+    auto both = hold(25.0, 30.0, half, 5.0);
+    both[0].indoors_c = both[1].indoors_c = 20.0;
+    both[1].taken_at = "2027-04-05T10:00:00+02:00";
+    EXPECT_EQ(only(both, e).verdict, Verdict::passed) << only(both, e).words;
 }
 
 TEST(PressureHold, rise_beyond_what_gas_can_do_cannot_be_told) {
@@ -134,7 +140,7 @@ TEST(PressureHold, short_or_untimed_hold_proves_nothing) {
     EXPECT_EQ(only(record).verdict, Verdict::cannot_tell) << "end before start";
     // The same instants written with other offsets.
     record[0].taken_at = "2027-04-01T10:00:00+02:00";
-    record[1].taken_at = "2027-04-01T08:45:00Z";
+    record[1].taken_at = "2027-04-02T14:00:00Z";
     EXPECT_EQ(only(record).verdict, Verdict::passed);
 }
 

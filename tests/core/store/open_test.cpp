@@ -209,6 +209,23 @@ void make_version(int version, const std::string& file) {
         for (int step = 2; step <= version; ++step) {
             for (const char* statement : migrations()[static_cast<std::size_t>(step) - 1].statements)
                 ASSERT_TRUE(query.exec(statement)) << statement;
+            if (step == 5) {
+                ASSERT_TRUE(query.prepare("INSERT INTO photograph VALUES (?, ?, ?)"));
+                const std::string bytes = "\xFF\xD8\xFF photograph";
+                query.addBindValue(QString::fromStdString(sha256_hex(bytes)));
+                query.addBindValue(QString::fromStdString(job.changed_at));
+                query.addBindValue(QByteArray::fromStdString(bytes));
+                ASSERT_TRUE(query.exec());
+            }
+            if (step == 6) {
+                ASSERT_TRUE(query.prepare("INSERT INTO unsaved VALUES (?, 1, ?, ?, ?)"));
+                Job edited = job;
+                edited.notes = "not saved yet";
+                const std::string kept = job_to_json(edited);
+                for (const std::string& value : {job.id, job.changed_at, kept, sha256_hex(kept)})
+                    query.addBindValue(QString::fromStdString(value));
+                ASSERT_TRUE(query.exec());
+            }
             if (step != 2) continue;
             ASSERT_TRUE(
                 query.prepare("INSERT INTO quote_issued VALUES (?, ?, 1, '2027-0042', ?, '{}', ?, 100, 'EUR')"));
@@ -249,6 +266,16 @@ TEST_F(StoreTest, EveryEarlierVersionKeepsItsJobsAndQuotes) {
         EXPECT_EQ(store->list("lindholm", 10, 0).value().size(), 1U) << version;
         EXPECT_EQ(store->quotes(sample_job().id).value().size(), version >= 2 ? 1U : 0U);
         EXPECT_TRUE(store->weather_years().value().empty());
+        EXPECT_EQ(store->has_photograph(sha256_hex("\xFF\xD8\xFF photograph")).value(), version >= 5);
+        EXPECT_EQ(store->unsaved(sample_job().id).value().has_value(), version >= 6);
+        EXPECT_TRUE(store->services_due("").value().empty());
+        EXPECT_TRUE(store->refrigerant_entries().value().empty());
+        ServiceDueRow due;
+        due.service_id = "look";
+        due.due_on = "2028-06-01";
+        ASSERT_TRUE(store->set_services_due(sample_job().id, {due}).ok()) << version;
+        EXPECT_EQ(store->services_due("").value().at(0).town, sample_job().client.town);
+        EXPECT_EQ(store->services_due("").value().at(0).postcode, sample_job().client.postcode);
         EXPECT_EQ(store->check().value(), "ok");
     }
 }

@@ -15,6 +15,8 @@ class FakeStore : public store::Store {
     std::map<std::string, store::Unsaved> kept;
     std::map<std::string, std::string> settings;
     std::map<std::pair<std::string, std::int64_t>, Job> revisions;
+    std::map<std::string, std::vector<store::ServiceDueRow>> services;
+    std::vector<RefrigerantEntry> refrigerant;
     bool refuse = false;  ///< every save fails
     int lists = 0;        ///< how often list() was asked
 
@@ -114,6 +116,48 @@ class FakeStore : public store::Store {
     Result<bool> remove_weather_year(const std::string& id) override {
         return Problem{"store", "there is no weather year " + id, "Look in the list"};
     }
+    Result<bool> set_services_due(const std::string& job_id, const std::vector<store::ServiceDueRow>& rows) override {
+        services[job_id] = rows;
+        return true;
+    }
+    Result<std::vector<store::ServiceDueRow>> services_due(const std::string& until_on) override {
+        std::vector<store::ServiceDueRow> out;
+        for (const auto& [id, rows] : services) {
+            const auto job = jobs.find(id);
+            if (job == jobs.end() || job->second.state == JobState::closed) continue;
+            for (store::ServiceDueRow row : rows) {
+                if (!until_on.empty() && row.due_on > until_on) continue;
+                const Client& client = job->second.client;
+                row.job_id = id;
+                row.number = job->second.number;
+                row.client = client.name;
+                row.street = client.street;
+                row.postcode = client.postcode;
+                row.town = client.town;
+                row.phone = client.phone;
+                out.push_back(row);
+            }
+        }
+        std::stable_sort(out.begin(), out.end(), [](const auto& a, const auto& b) { return a.due_on < b.due_on; });
+        return out;
+    }
+    Result<bool> add_refrigerant_entry(const RefrigerantEntry& entry, Instant) override {
+        if (refuse) return Problem{"store", "the disk is full", "Free some space"};
+        refrigerant.push_back(entry);
+        return true;
+    }
+    Result<int> mirror_refrigerant_entries(const std::vector<RefrigerantEntry>& entries, Instant) override {
+        int added = 0;
+        for (const RefrigerantEntry& entry : entries) {
+            const bool known = std::any_of(refrigerant.begin(), refrigerant.end(),
+                                           [&](const RefrigerantEntry& e) { return e.id == entry.id; });
+            if (known) continue;
+            refrigerant.push_back(entry);
+            ++added;
+        }
+        return added;
+    }
+    Result<std::vector<RefrigerantEntry>> refrigerant_entries() override { return refrigerant; }
     Result<std::string> check() override { return std::string("ok"); }
     Result<bool> backup(const std::string&) override { return true; }
     Result<std::string> next_job_number(int year) override { return std::to_string(year) + "-0001"; }

@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include "tests/ui/documents/record_sample.h"
 #include "tests/ui/documents/recorder.h"
 #include "tests/ui/documents/sample.h"
 #include "ui/documents/drawings.h"
@@ -9,7 +10,8 @@
 namespace wg::ui {
 namespace layout_test {
 
-constexpr Paper all_papers[] = {Paper::quote, Paper::install_sheet, Paper::survey_sheet, Paper::workings};
+constexpr Paper all_papers[] = {Paper::quote,  Paper::install_sheet, Paper::survey_sheet, Paper::workings,
+                                Paper::record, Paper::service_sheet, Paper::booklet};
 constexpr double rounding = 1.0;       // page units: fonts are sized in whole hundredths of a millimetre
 constexpr double true_to_scale = 2.0;  // page units: 0.02 mm on paper, a tenth of a drawn line
 
@@ -26,9 +28,9 @@ void expect_clean(const std::vector<paper::Page>& pages, const std::string& what
             const QRectF box = box_of(pieces[i]);
             const std::string where = what + " page " + std::to_string(p + 1) + ": " + pieces[i].text.toStdString();
             EXPECT_GE(box.left(), paper::margin - rounding) << where;
-            EXPECT_LE(box.right(), paper::page_width - paper::margin + rounding) << where;
+            EXPECT_LE(box.right(), pages[p].sheet.width - paper::margin + rounding) << where;
             EXPECT_GE(box.top(), paper::margin - rounding) << where;
-            EXPECT_LE(box.bottom(), paper::page_height - paper::margin + rounding) << where;
+            EXPECT_LE(box.bottom(), pages[p].sheet.height - paper::margin + rounding) << where;
             for (std::size_t j = i + 1; j < pieces.size(); ++j) {
                 const QRectF both = box.intersected(box_of(pieces[j]));
                 EXPECT_FALSE(both.width() > rounding && both.height() > rounding)
@@ -42,14 +44,31 @@ void expect_clean(const std::vector<paper::Page>& pages, const std::string& what
     }
 }
 
+std::vector<PaperLook> all_looks() {
+    std::vector<PaperLook> looks;
+    for (const PageForm form : {PageForm::a4, PageForm::letter})
+        for (const bool large : {false, true})
+            looks.push_back({form, large, large, Language::english});
+    return looks;
+}
+
 std::vector<paper::Page> pages_of(Paper kind, const PaperInput& input) {
     return paper::lay_out(kind, std::make_shared<const PaperInput>(input));
 }
 
 TEST(PaperLayout, lettering_stays_inside_the_margins_and_never_overlaps) {
     PaperInput input = sample::input();
-    for (const Paper kind : all_papers)
-        expect_clean(pages_of(kind, input), title_of(kind).toStdString());
+    PaperInput recorded = sample::recorded_input();
+    recorded.picture = sample::picture_of;
+    for (const PaperLook& look : all_looks()) {
+        input.look = recorded.look = look;
+        for (const Paper kind : all_papers) {
+            const std::string name = (title_of(kind) + QLatin1Char(' ') + look_key(look)).toStdString();
+            expect_clean(pages_of(kind, input), name);
+            expect_clean(pages_of(kind, recorded), name + " with a record");
+        }
+    }
+    input.look = {};
     input.plan.findings.insert(input.plan.findings.begin(), 12, sample::stop());
     input.plan.block.refrigerant = Refrigerant::r290;
     for (const Paper kind : all_papers)
@@ -100,24 +119,63 @@ TEST(PaperLayout, very_long_entries_break_over_lines_and_pages_instead_of_runnin
     input.job.survey.access = notes + "\n\x01\x7f end";
     input.plan.parts.lines[4].why = notes;
     input.plan.findings.front().message = notes;
-    for (const Paper kind : all_papers)
-        expect_clean(pages_of(kind, input), title_of(kind).toStdString());
+    input.job.record = sample::recorded_input().job.record;
+    input.job.record[5].note = notes;
+    input.job.record[5].taken_by = std::string(200, 'N');
+    input.job.record[7].instrument = std::string(200, 'I');
+    input.job.record[9].kind = ReadingKind::photograph;
+    input.job.record[9].note = notes;
+    input.job.aftercare.warranty_words = notes;
+    input.plan.service.front().text = notes;
+    input.plan.cylinder.anode = notes;
+    for (const PaperLook& look : all_looks()) {
+        input.look = look;
+        for (const Paper kind : all_papers)
+            expect_clean(pages_of(kind, input), (title_of(kind) + QLatin1Char(' ') + look_key(look)).toStdString());
+    }
 }
 
-TEST(PaperLayout, nothing_on_paper_is_lettered_below_nine_points_drawings_included) {
-    const PaperInput input = sample::input();
-    for (const Paper kind : all_papers) {
-        int seen = 0;
-        for (const paper::Page& page : pages_of(kind, input)) {
-            sample::Recorder recorder;
-            sample::paint_on(recorder, page);
-            for (const sample::SeenText& text : recorder.texts) {
-                EXPECT_GE(text.height_pt, 9.0 - 1e-6)
-                    << title_of(kind).toStdString() << ": " << text.text.toStdString();
-                ++seen;
+TEST(PaperLayout, nothing_is_lettered_below_nine_points_or_fourteen_in_large_print_drawings_included) {
+    PaperInput input = sample::recorded_input();
+    input.picture = sample::picture_of;
+    for (const PaperLook& look : all_looks()) {
+        input.look = look;
+        const double least = look.large_print ? 14.0 : 9.0;
+        for (const Paper kind : all_papers) {
+            int seen = 0;
+            for (const paper::Page& page : pages_of(kind, input)) {
+                sample::Recorder recorder;
+                sample::paint_on(recorder, page);
+                for (const sample::SeenText& text : recorder.texts) {
+                    EXPECT_GE(text.height_pt, least - 1e-6)
+                        << title_of(kind).toStdString() << ": " << text.text.toStdString();
+                    ++seen;
+                }
             }
+            EXPECT_GT(seen, 40);
         }
-        EXPECT_GT(seen, 40);
+    }
+}
+
+TEST(PaperLayout, a_look_is_kept_and_read_back) {
+    for (PaperLook look : all_looks()) {
+        look.language = look.large_print ? Language::german : Language::spanish;
+        EXPECT_EQ(look_from_key(look_key(look)), look) << look_key(look).toStdString();
+    }
+    EXPECT_EQ(look_from_key(QStringLiteral("what is this")), PaperLook());
+}
+
+TEST(PaperLayout, black_and_white_paints_black_and_white_alone) {
+    PaperInput input = sample::input();
+    input.look.black_and_white = true;
+    for (const QImage& page : preview(Paper::install_sheet, input, 60)) {
+        int coloured = 0;
+        for (int y = 0; y < page.height(); ++y)
+            for (int x = 0; x < page.width(); ++x) {
+                const QColor c = page.pixelColor(x, y);
+                if (std::max({c.red(), c.green(), c.blue()}) - std::min({c.red(), c.green(), c.blue()}) > 6) ++coloured;
+            }
+        EXPECT_EQ(coloured, 0);
     }
 }
 

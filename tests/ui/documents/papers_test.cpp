@@ -5,6 +5,7 @@
 #include <cmath>
 #include <limits>
 
+#include "tests/ui/documents/record_sample.h"
 #include "tests/ui/documents/sample.h"
 #include "ui/common/format.h"
 #include "ui/documents/drawings.h"
@@ -13,7 +14,8 @@
 namespace wg::ui {
 namespace papers_test {
 
-constexpr Paper all_papers[] = {Paper::quote, Paper::install_sheet, Paper::survey_sheet, Paper::workings};
+constexpr Paper all_papers[] = {Paper::quote,  Paper::install_sheet, Paper::survey_sheet, Paper::workings,
+                                Paper::record, Paper::service_sheet, Paper::booklet};
 
 std::vector<paper::Page> pages_of(Paper kind, const PaperInput& input) {
     return paper::lay_out(kind, std::make_shared<const PaperInput>(input));
@@ -99,8 +101,18 @@ TEST(Papers, the_set_out_table_lists_every_fixing_point_with_both_distances) {
 }
 
 TEST(Papers, a_figure_that_is_not_a_number_never_reaches_paper_as_digits_or_words) {
-    PaperInput input = sample::input();
+    PaperInput input = sample::recorded_input();
     const double nan = std::numeric_limits<double>::quiet_NaN();
+    input.job.record[6].value = input.job.record[17].value = nan;
+    input.job.record[6].indoors_c = nan;
+    for (commissioning::Assessment& one : input.plan.assessments) {
+        if (one.curve) one.curve->read[1].y = nan;
+        for (commissioning::Band& band : one.bands)
+            band.high = nan;
+    }
+    input.plan.season.months[3].compressor_kwh = nan;
+    input.plan.cylinder.volume_l = nan;
+    input.plan.run.total_charge_t_co2e = nan;
     input.plan.placements.front().fixing.points[2].pull_n = nan;
     input.plan.run.lift_m = std::numeric_limits<double>::infinity();
     input.plan.figures.heat_kwh.high = nan;
@@ -193,7 +205,7 @@ TEST(Papers, the_workings_give_every_one_with_its_page_rule_set_and_what_it_is_n
         all += pages[i].text;
         for (const paper::Lettering& piece : pages[i].lettering) {
             EXPECT_GE(piece.style.size_pt, paper::least_pt);
-            EXPECT_LE(piece.baseline.x() + piece.width, paper::page_width - paper::margin + 1.0)
+            EXPECT_LE(piece.baseline.x() + piece.width, pages[i].sheet.width - paper::margin + 1.0)
                 << piece.text.toStdString();
         }
     }
@@ -256,7 +268,7 @@ TEST(Papers, the_points_stand_close_up_at_a_larger_scale_than_the_whole_surface)
             for (const paper::Picture& picture : page.pictures) {
                 if (picture.name.contains(QStringLiteral("points close up"))) found.second = picture.units_per_m;
                 if (picture.name.contains(QStringLiteral("seen face-on"))) found.first = picture.units_per_m;
-                EXPECT_LE(picture.frame.bottom(), paper::page_height - paper::margin);
+                EXPECT_LE(picture.frame.bottom(), page.sheet.height - paper::margin);
             }
         }
         return found;

@@ -10,7 +10,8 @@
 namespace wg::ui {
 namespace pdf_test {
 
-constexpr Paper all_papers[] = {Paper::quote, Paper::install_sheet, Paper::survey_sheet, Paper::workings};
+constexpr Paper all_papers[] = {Paper::quote,  Paper::install_sheet, Paper::survey_sheet, Paper::workings,
+                                Paper::record, Paper::service_sheet, Paper::booklet};
 
 QByteArray bytes_of(const QString& path) {
     QFile file(path);

@@ -64,8 +64,8 @@ class Recorder : public QPaintDevice {
    protected:
     [[nodiscard]] int metric(PaintDeviceMetric metric) const override {
         switch (metric) {
-            case PdmWidth: return static_cast<int>(paper::page_width);
-            case PdmHeight: return static_cast<int>(paper::page_height);
+            case PdmWidth: return static_cast<int>(paper::Sheet().width);
+            case PdmHeight: return static_cast<int>(paper::Sheet().height);
             case PdmWidthMM: return 210;
             case PdmHeightMM: return 297;
             case PdmNumColors: return 1 << 24;

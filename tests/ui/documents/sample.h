@@ -263,11 +263,11 @@ inline plan::Plan plan(const Job& job) {
     p.economy.simple_payback_y = 16.8;
     for (int year = 0; year <= 20; ++year)
         p.economy.cumulative.push_back({-580000 + year * 29000});
-    p.expected.test_pressure_bar = 25.0;
-    p.expected.max_pressure_bar = 25.0;
+    p.expected.test_pressure_bar = p.expected.max_pressure_bar = 25.0;
     p.expected.rated_current_a = 6.0;
     p.expected.set_point_c = 55.0;
     p.expected.volume_outdoors = 0.7;
+    p.plan_mark = "3FA9-07B2";
     p.service = {{"water", "Lift the safety valve, look for drips", 12, "for every system", "common practice"},
                  {"anode", "Check the anode", 24, "the cylinder has an anode", "maker's data"}};
     p.figures.heat_kwh = {1610.0, 1740.0, 1820.0};

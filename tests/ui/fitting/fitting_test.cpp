@@ -20,15 +20,17 @@ namespace {
 
 const QString taken_at = QStringLiteral("2027-06-01T10:00:00+01:00");
 
-/// Fields of the form in the order they stand: figure, second figure, instrument, who, note.
+/// Fields of the form by the names they have for tests.
 struct Fields {
-    explicit Fields(ReadingForm& form) : edits(form.findChildren<QLineEdit*>()) {}
-    QLineEdit& value() { return *edits[0]; }
-    QLineEdit& second() { return *edits[1]; }
-    QLineEdit& instrument() { return *edits[2]; }
-    QLineEdit& who() { return *edits[3]; }
-    QLineEdit& note() { return *edits[4]; }
-    QList<QLineEdit*> edits;
+    explicit Fields(ReadingForm& form) : form_(form) {}
+    QLineEdit& value() { return edit("value"); }
+    QLineEdit& second() { return edit("second"); }
+    QLineEdit& instrument() { return *combo("instrument").lineEdit(); }
+    QLineEdit& who() { return *combo("who").lineEdit(); }
+    QLineEdit& note() { return edit("note"); }
+    QLineEdit& edit(const char* name) { return *form_.findChild<QLineEdit*>(QString::fromLatin1(name)); }
+    QComboBox& combo(const char* name) { return *form_.findChild<QComboBox*>(QString::fromLatin1(name)); }
+    ReadingForm& form_;
 };
 
 std::unique_ptr<JobSession> open_session() {
@@ -164,12 +166,14 @@ TEST(VerdictListTest, says_word_figures_and_what_to_do) {
 TEST(ReadingWordsTest, every_kind_has_its_words_and_range) {
     for (const Word<ReadingKind>& word : words<ReadingKind>()) {
         const ReadingWords& w = words_of(word.value);
-        EXPECT_EQ(w.kind, word.value);
-        if (word.value == ReadingKind::remark) continue;
-        EXPECT_FALSE(w.value_name.isEmpty());
-        EXPECT_FALSE(w.unit.isEmpty());
-        EXPECT_LT(w.least, w.most);
-        EXPECT_FALSE(plausible(word.value, w.most * 1.01));
+        EXPECT_EQ(w.kind, word.value) << word.key;
+        if (w.manner != EntryManner::figure) continue;
+        EXPECT_FALSE(w.value_name.isEmpty()) << word.key;
+        EXPECT_FALSE(w.unit.isEmpty()) << word.key;
+        EXPECT_LT(w.least, w.most) << word.key;
+        EXPECT_FALSE(plausible(word.value, w.most * 1.01)) << word.key;
+        if (w.quantity != SiteQuantity::none)
+            EXPECT_EQ(w.unit, QString::fromUtf8(site_units(w.quantity).front().name)) << word.key;
     }
 }
 
