@@ -9,7 +9,7 @@
     </message>
     <message>
         <source>Checked and may go on</source>
-        <translation>Geprüft, darf weitergehen</translation>
+        <translation>Geprüft, weiter</translation>
     </message>
     <message>
         <source>Name</source>
@@ -74,6 +74,34 @@
     <message>
         <source>%1 (%2 to %3)</source>
         <translation>%1 (%2 bis %3)</translation>
+    </message>
+    <message>
+        <source>Quote</source>
+        <translation>Angebot</translation>
+    </message>
+    <message>
+        <source>Install sheet</source>
+        <translation>Montageblatt</translation>
+    </message>
+    <message>
+        <source>Survey sheet</source>
+        <translation>Aufnahmeblatt</translation>
+    </message>
+    <message>
+        <source>Workings</source>
+        <translation>Berechnungen</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Protokoll</translation>
+    </message>
+    <message>
+        <source>Service sheet</source>
+        <translation>Serviceblatt</translation>
+    </message>
+    <message>
+        <source>Hand-over booklet</source>
+        <translation>Übergabemappe</translation>
     </message>
     <message>
         <source>%1, top %2</source>
@@ -486,6 +514,10 @@
     <message>
         <source>pipe run</source>
         <translation>Leitung</translation>
+    </message>
+    <message>
+        <source>Invented firm, for demonstration</source>
+        <translation>Erfundene Firma, zur Vorführung</translation>
     </message>
     <message>
         <source>Frame</source>
@@ -980,16 +1012,16 @@
         <translation>Prüfprotokoll der Elektrofachkraft für den neuen Stromkreis</translation>
     </message>
     <message>
-        <source>Scale 1:%1 on A4 printed at full size. Check the bar with a rule before measuring.</source>
-        <translation>Maßstab 1:%1 auf A4 in voller Größe. Vor dem Messen die Leiste mit dem Meterstab prüfen.</translation>
+        <source>Scale 1:%1 on %2 printed at full size. Check the bar with a rule before measuring.</source>
+        <translation>Maßstab 1:%1 auf %2 in voller Größe. Vor dem Messen die Leiste mit dem Meterstab prüfen.</translation>
     </message>
     <message>
         <source>%1 has no outline that can be drawn yet: measure it and enter its corners.</source>
         <translation>%1 hat noch keinen Umriss, der sich zeichnen lässt: aufmessen und Ecken eingeben.</translation>
     </message>
     <message>
-        <source>%1 is too large to be drawn to scale on A4.</source>
-        <translation>%1 ist zu groß, um auf A4 maßstäblich gezeichnet zu werden.</translation>
+        <source>%1 is too large to be drawn to scale on one sheet.</source>
+        <translation>%1 ist zu groß, um auf einem Blatt maßstäblich gezeichnet zu werden.</translation>
     </message>
     <message>
         <source>, seen face-on</source>
@@ -1012,8 +1044,8 @@
         <translation>Noch nichts skizziert: Haus, Flächen und Platz des Speichers zeichnen.</translation>
     </message>
     <message>
-        <source>The site is too large to be drawn to scale on A4.</source>
-        <translation>Die Lage ist zu groß, um auf A4 maßstäblich gezeichnet zu werden.</translation>
+        <source>The site is too large to be drawn to scale on one sheet.</source>
+        <translation>Die Lage ist zu groß, um auf einem Blatt maßstäblich gezeichnet zu werden.</translation>
     </message>
     <message>
         <source>Pipe run, not to scale</source>
@@ -1333,7 +1365,7 @@
     </message>
     <message>
         <source>◆ worst </source>
-        <translation>◆ höchste </translation>
+        <translation>◆ max. </translation>
     </message>
     <message>
         <source>yes</source>
@@ -1848,12 +1880,12 @@
         <translation>Weicht eines um mehr als 30 mm ab: halt und neu planen, die Punkte träfen nicht, was sie hält.</translation>
     </message>
     <message>
-        <source>Check with compass and inclinometer where the plate looks to and how it is tilted, as on page 1. Never lay it level.</source>
-        <translation>Mit Kompass und Neigungsmesser prüfen, wohin der Kollektor blickt und wie er geneigt ist, wie auf Seite 1. Nie waagerecht legen.</translation>
+        <source>Check with compass and inclinometer where the plate looks to and how it is tilted, as on page 1. Never lay it flat.</source>
+        <translation>Mit Kompass und Neigungsmesser prüfen, wohin der Kollektor blickt und wie er geneigt ist, wie auf Seite 1. Nie flach hinlegen.</translation>
     </message>
     <message>
-        <source>Level, rain, frost and leaves stay on it and oil does not come back. Look also for shade that grew since the survey.</source>
-        <translation>Waagerecht bleiben Regen, Reif und Laub liegen und das Öl kommt nicht zurück. Auch nach Schatten sehen, der seit der Aufnahme gewachsen ist.</translation>
+        <source>Flat, rain, frost and leaves stay on it and oil does not come back. Look also for shade that grew since the survey.</source>
+        <translation>Flach bleiben Regen, Reif und Laub liegen und das Öl kommt nicht zurück. Auch nach Schatten sehen, der seit der Aufnahme gewachsen ist.</translation>
     </message>
     <message>
         <source>Find the rafters or studs and check width and soundness at two points (test hole or from inside).</source>
@@ -2146,6 +2178,10 @@
     <message>
         <source>What is crooked now pulls on the plate's channels later.</source>
         <translation>Was jetzt schief ist, zieht später an den Kanälen des Kollektors.</translation>
+    </message>
+    <message>
+        <source>Set the profiles on the frame, tighten crosswise, check with straight edge and spirit level.</source>
+        <translation>Profile auf das Gestell setzen, über Kreuz anziehen, mit Richtlatte und Wasserwaage prüfen.</translation>
     </message>
     <message>
         <source>Fixing points and seals</source>
@@ -2742,6 +2778,10 @@
     <message>
         <source> with changes</source>
         <translation> mit Änderungen</translation>
+    </message>
+    <message>
+        <source>mark %1</source>
+        <translation>Kennung %1</translation>
     </message>
     <message>
         <source>No choice yet</source>

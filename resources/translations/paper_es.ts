@@ -9,7 +9,7 @@
     </message>
     <message>
         <source>Checked and may go on</source>
-        <translation>Comprobado, puede seguir</translation>
+        <translation>Comprobado, sigue</translation>
     </message>
     <message>
         <source>Name</source>
@@ -74,6 +74,34 @@
     <message>
         <source>%1 (%2 to %3)</source>
         <translation>%1 (de %2 a %3)</translation>
+    </message>
+    <message>
+        <source>Quote</source>
+        <translation>Presupuesto</translation>
+    </message>
+    <message>
+        <source>Install sheet</source>
+        <translation>Hoja de montaje</translation>
+    </message>
+    <message>
+        <source>Survey sheet</source>
+        <translation>Hoja de visita</translation>
+    </message>
+    <message>
+        <source>Workings</source>
+        <translation>Cálculos</translation>
+    </message>
+    <message>
+        <source>Record</source>
+        <translation>Registro</translation>
+    </message>
+    <message>
+        <source>Service sheet</source>
+        <translation>Hoja de servicio</translation>
+    </message>
+    <message>
+        <source>Hand-over booklet</source>
+        <translation>Cuaderno de entrega</translation>
     </message>
     <message>
         <source>%1, top %2</source>
@@ -486,6 +514,10 @@
     <message>
         <source>pipe run</source>
         <translation>trazado</translation>
+    </message>
+    <message>
+        <source>Invented firm, for demonstration</source>
+        <translation>Empresa inventada, para demostración</translation>
     </message>
     <message>
         <source>Frame</source>
@@ -980,16 +1012,16 @@
         <translation>Boletín eléctrico del circuito nuevo</translation>
     </message>
     <message>
-        <source>Scale 1:%1 on A4 printed at full size. Check the bar with a rule before measuring.</source>
-        <translation>Escala 1:%1 en A4 a tamaño real. Compruebe la barra con una regla antes de medir.</translation>
+        <source>Scale 1:%1 on %2 printed at full size. Check the bar with a rule before measuring.</source>
+        <translation>Escala 1:%1 en %2 a tamaño real. Compruebe la barra con una regla antes de medir.</translation>
     </message>
     <message>
         <source>%1 has no outline that can be drawn yet: measure it and enter its corners.</source>
         <translation>%1 aún no tiene contorno que dibujar: mídalo e introduzca sus esquinas.</translation>
     </message>
     <message>
-        <source>%1 is too large to be drawn to scale on A4.</source>
-        <translation>%1 es demasiado grande para dibujarlo a escala en A4.</translation>
+        <source>%1 is too large to be drawn to scale on one sheet.</source>
+        <translation>%1 es demasiado grande para dibujarlo a escala en una hoja.</translation>
     </message>
     <message>
         <source>, seen face-on</source>
@@ -1012,8 +1044,8 @@
         <translation>Aún no hay croquis: dibuje la casa, sus superficies y el sitio del acumulador.</translation>
     </message>
     <message>
-        <source>The site is too large to be drawn to scale on A4.</source>
-        <translation>El lugar es demasiado grande para dibujarlo a escala en A4.</translation>
+        <source>The site is too large to be drawn to scale on one sheet.</source>
+        <translation>El lugar es demasiado grande para dibujarlo a escala en una hoja.</translation>
     </message>
     <message>
         <source>Pipe run, not to scale</source>
@@ -1285,7 +1317,7 @@
     </message>
     <message>
         <source>none</source>
-        <translation>ninguna</translation>
+        <translation>no hay</translation>
     </message>
     <message>
         <source>not worked out</source>
@@ -1848,12 +1880,12 @@
         <translation>Si una difiere más de 30 mm, pare y replantee: los puntos no darían en lo que los sujeta.</translation>
     </message>
     <message>
-        <source>Check with compass and inclinometer where the plate looks to and how it is tilted, as on page 1. Never lay it level.</source>
-        <translation>Compruebe con brújula e inclinómetro adónde mira el captador y su inclinación, como en la página 1. Nunca lo tumbe a nivel.</translation>
+        <source>Check with compass and inclinometer where the plate looks to and how it is tilted, as on page 1. Never lay it flat.</source>
+        <translation>Compruebe con brújula e inclinómetro adónde mira el captador y su inclinación, como en la página 1. Nunca lo deje tumbado.</translation>
     </message>
     <message>
-        <source>Level, rain, frost and leaves stay on it and oil does not come back. Look also for shade that grew since the survey.</source>
-        <translation>A nivel se quedan lluvia, escarcha y hojas, y el aceite no vuelve. Mire también la sombra que haya crecido desde la visita.</translation>
+        <source>Flat, rain, frost and leaves stay on it and oil does not come back. Look also for shade that grew since the survey.</source>
+        <translation>Tumbado se le quedan lluvia, escarcha y hojas, y el aceite no vuelve. Mire también la sombra que haya crecido desde la visita.</translation>
     </message>
     <message>
         <source>Find the rafters or studs and check width and soundness at two points (test hole or from inside).</source>
@@ -2146,6 +2178,10 @@
     <message>
         <source>What is crooked now pulls on the plate's channels later.</source>
         <translation>Lo que ahora está torcido tira luego de los canales del captador.</translation>
+    </message>
+    <message>
+        <source>Set the profiles on the frame, tighten crosswise, check with straight edge and spirit level.</source>
+        <translation>Ponga los perfiles en el bastidor, apriete en cruz, compruebe con regla y nivel.</translation>
     </message>
     <message>
         <source>Fixing points and seals</source>
@@ -2744,6 +2780,10 @@
         <translation> con cambios</translation>
     </message>
     <message>
+        <source>mark %1</source>
+        <translation>marca %1</translation>
+    </message>
+    <message>
         <source>No choice yet</source>
         <translation>Aún sin opción</translation>
     </message>
@@ -2761,7 +2801,7 @@
     </message>
     <message>
         <source>local codes and licensed practice decide</source>
-        <translation>mandan las normas locales y los profesionales habilitados</translation>
+        <translation>mandan las normas locales y los profesionales</translation>
     </message>
     <message>
         <source>Invented data: for demonstration</source>

@@ -1,5 +1,6 @@
 // What the computing rooms say on an install sheet, as patterns. A text of theirs that changes has to change here too:
-// tests/ui/documents/languages_test.cpp plans the example jobs and looks for what is left in English.
+// until then it stands in English, in quotes. All that the demonstration job and tests/golden/jobs came to say when
+// this was written is here; of their other cautions and stops only some.
 
 #include "ui/common/paper_words.h"
 #include "ui/documents/filled_words.h"
@@ -8,7 +9,7 @@ namespace wg::ui::paper {
 
 namespace {
 
-// Cautions and stops that example jobs come upon; what is not here stays English, in quotes.
+// Cautions and stops.
 const std::vector<const char*>& finding_phrases() {
     static const std::vector<const char*> list = {
         marked("Fill in on Visit"),
@@ -97,6 +98,7 @@ const std::vector<const char*>& other_phrases() {
         marked("left (from corner %1)"),
         marked("right (from corner %1)"),
         marked("pipe run"),
+        marked("Invented firm, for demonstration"),  // the command line's
         marked("Frame"),
         marked("bend"),
         marked("roof passage"),

@@ -8,6 +8,7 @@
 #include <QSaveFile>
 
 #include "ui/common/format.h"
+#include "ui/common/paper_words.h"
 #include "ui/documents/papers.h"
 
 namespace wg::ui {
@@ -27,13 +28,13 @@ QString file_name_of(Paper paper) {
 
 QString title_of(Paper paper) {
     switch (paper) {
-        case Paper::quote: return QStringLiteral("Quote");
-        case Paper::install_sheet: return QStringLiteral("Install sheet");
-        case Paper::survey_sheet: return QStringLiteral("Survey sheet");
-        case Paper::workings: return QStringLiteral("Workings");
-        case Paper::record: return QStringLiteral("Record");
-        case Paper::service_sheet: return QStringLiteral("Service sheet");
-        case Paper::booklet: return QStringLiteral("Hand-over booklet");
+        case Paper::quote: return say("Quote");
+        case Paper::install_sheet: return say("Install sheet");
+        case Paper::survey_sheet: return say("Survey sheet");
+        case Paper::workings: return say("Workings");
+        case Paper::record: return say("Record");
+        case Paper::service_sheet: return say("Service sheet");
+        case Paper::booklet: return say("Hand-over booklet");
     }
     return {};
 }

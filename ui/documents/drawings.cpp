@@ -325,13 +325,12 @@ std::optional<DrawingScale> draw_site(Flow& flow, const std::shared_ptr<const Pa
 
 void draw_run(Flow& flow, const std::shared_ptr<const PaperInput>& input, double height) {
     const Sheet& sheet = flow.sheet();
-    flow.picture(say("Pipe run, not to scale"), height, 0.0,
-                 [input, sheet](QPainter& painter, const QRectF& frame) {
-                     painter.save();
-                     paint_run(painter, input->job, input->plan, frame.adjusted(0.0, 0.0, 0.0, -4.0 * mm),
-                               sheet.theme(), text_units(sheet.least()), line_units);
-                     painter.restore();
-                 });
+    flow.picture(say("Pipe run, not to scale"), height, 0.0, [input, sheet](QPainter& painter, const QRectF& frame) {
+        painter.save();
+        paint_run(painter, input->job, input->plan, frame.adjusted(0.0, 0.0, 0.0, -4.0 * mm), sheet.theme(),
+                  text_units(sheet.least()), line_units);
+        painter.restore();
+    });
 }
 
 }  // namespace wg::ui::paper

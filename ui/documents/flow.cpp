@@ -313,9 +313,8 @@ void Flow::sign_off(const QString& title, const QString& text, const QStringList
             double x_mm, width_mm;
             QString word;
         };
-        std::vector<Part> parts = {{42.0, 44.0, say("Name")},
-                                   {88.0, 50.0, say("Signature")},
-                                   {140.0, 36.0, say("Date, time")}};
+        std::vector<Part> parts = {
+            {42.0, 44.0, say("Name")}, {88.0, 50.0, say("Signature")}, {140.0, 36.0, say("Date, time")}};
         if (two_lines) {
             letter(margin + pad, top, role, type_.small);
             parts[0] = {0.0, 54.0, parts[0].word};

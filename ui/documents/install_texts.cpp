@@ -53,8 +53,8 @@ const std::vector<StepText>& texts_of_access_and_place() {
         {work, anybody,
          marked(
              "Check with compass and inclinometer where the plate looks to and how it is tilted, as on page 1. Never "
-             "lay it level."),
-         marked("Level, rain, frost and leaves stay on it and oil does not come back. Look also for shade that grew "
+             "lay it flat."),
+         marked("Flat, rain, frost and leaves stay on it and oil does not come back. Look also for shade that grew "
                 "since the survey.")},
         {work, anybody,
          marked("Find the rafters or studs and check width and soundness at two points (test hole or from inside)."),
@@ -225,9 +225,14 @@ const std::vector<StepText>& texts_of_fixing() {
         {work, anybody, marked("Seal each passage: sleeve to wall or roof outside, tube to sleeve with a soft collar."),
          marked("What is not sealed outside runs down inside."), [](Facts f) { return f.passages && !f.pierces(); }},
         {work, anybody,
-         marked("Set the profiles, seal their feet where they stand on the covering, tighten crosswise, "
-                "check with straight edge and spirit level."),
-         marked("What is crooked now pulls on the plate's channels later.")},
+         marked("Set the profiles, seal their feet where they stand on the covering, tighten crosswise, check with "
+                "straight edge and spirit level."),
+         marked("What is crooked now pulls on the plate's channels later."),
+         [](Facts f) { return f.kind != FixingKind::ballast; }},
+        {work, anybody,
+         marked("Set the profiles on the frame, tighten crosswise, check with straight edge and spirit level."),
+         marked("What is crooked now pulls on the plate's channels later."),
+         [](Facts f) { return f.kind == FixingKind::ballast; }},
         {hold, anybody, marked("Fixing points and seals"),
          marked("Every point numbered in the table is set as shown, sealed and photographed.")},
 

@@ -91,7 +91,8 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     const auto add = [&](const QString& text) {
         if (!text.trimmed().isEmpty()) f.firm += text.trimmed();
     };
-    add(input.firm.name.isEmpty() ? say("Firm's name and address not entered yet") : input.firm.name);
+    add(input.firm.name.isEmpty() ? say("Firm's name and address not entered yet")
+                                  : say_name(input.firm.name.toStdString()));
     add(input.firm.street);
     add(input.firm.town);
     QStringList reach;
@@ -99,7 +100,7 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     if (!input.firm.email.isEmpty()) reach += input.firm.email;
     add(reach.join(QStringLiteral(", ")));
     f.sheet = sheet_of(input.look);
-    f.title = say(title_of(paper));
+    f.title = title_of(paper);
     const bool planned = paper != Paper::survey_sheet && !plan.job_id.empty();
     const auto revision = planned ? plan.job_revision : input.job.revision;
     f.job = say("Job %1, revision %2")
