@@ -70,10 +70,10 @@ void month_table(Flow& flow, const PaperInput& input, const std::vector<plan::Mo
     table.whole = true;
     table.size_pt = 11.0;
     table.columns = {{QStringLiteral("Month"), 0.0},
-                     {QStringLiteral("Electricity (range)"), 46.0, true},
-                     {QStringLiteral("Cost (range)"), 52.0, true}};
-    if (low_kwh > 0.5) table.columns.push_back({QStringLiteral("of it cheap"), 26.0, true});
-    if (own_kwh > 0.5) table.columns.push_back({QStringLiteral("of it your own"), 28.0, true});
+                     {QStringLiteral("Electricity (range)"), 54.0, true},
+                     {QStringLiteral("Cost (range)"), 54.0, true}};
+    if (low_kwh > 0.5) table.columns.push_back({QStringLiteral("of it cheap"), 22.0, true});
+    if (own_kwh > 0.5) table.columns.push_back({QStringLiteral("of it your own"), 22.0, true});
     const auto row = [&](const QString& name, const plan::Ranged& electricity, const plan::Ranged& cost, double cheap,
                          double own, int decimals) {
         QStringList cells{name, whole_range(electricity, kwh), cost_range(cost, currency, decimals)};

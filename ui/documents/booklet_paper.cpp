@@ -121,6 +121,7 @@ QString in_plain_words(const plan::ServiceDue& service) {
     if (id == QStringLiteral("safety-valve")) return QStringLiteral("Safety valve and expansion vessel are tried");
     if (id == QStringLiteral("mixing-valve"))
         return QStringLiteral("The valve that mixes the water for the taps is tried and cleaned");
+    if (id == QStringLiteral("strainer")) return QStringLiteral("The sieve in the cold water inlet is rinsed");
     return qs(service.text);
 }
 

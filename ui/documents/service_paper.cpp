@@ -233,6 +233,7 @@ void expected_this_month(Flow& flow, const PaperInput& input) {
 
 void service_work(Flow& flow, const PaperInput& input) {
     flow.heading(QStringLiteral("The work in order"));
+    flow.keep(32.0 * mm);  // the first step with it
     flow.paragraph(QStringLiteral("Tick what is done; strike out what was not and write why."));
     for (const Step& step : service_steps(input.job, input.plan)) {
         if (step.kind == Step::Kind::section) {

@@ -127,7 +127,7 @@ TEST(PaperLayout, very_long_entries_break_over_lines_and_pages_instead_of_runnin
     input.job.record[9].note = notes;
     input.job.aftercare.warranty_words = notes;
     input.plan.service.front().text = notes;
-    input.plan.cylinder.anode = notes;
+    input.plan.cylinder.anode = std::string(400, 'A');
     for (const PaperLook& look : all_looks()) {
         input.look = look;
         for (const Paper kind : all_papers)
