@@ -28,6 +28,17 @@ QString placements_in_words(const PaperInput& input) {
     return lines.join(QStringLiteral("; "));
 }
 
+/// What this print is told by, to scan and to read.
+void code_box(Flow& flow, const PaperInput& input) {
+    const plan::Plan& plan = input.plan;
+    flow.code({QStringLiteral("Job %1, revision %2, mark %3")
+                   .arg(qs(input.job.number))
+                   .arg(plan.job_revision)
+                   .arg(qs(plan.plan_mark)),
+               QStringLiteral("Before work: scan this, or type the mark, under Fitting, 'Code of a print'. It tells "
+                              "whether this print is still the plan. Do not build from an outdated one.")});
+}
+
 void overview(Flow& flow, const PaperInput& input) {
     const Job& job = input.job;
     const plan::Plan& plan = input.plan;
@@ -65,7 +76,16 @@ void hazards(Flow& flow, const PaperInput& input) {
     flow.heading(say("Before you start: hazards and checks"));
     flow.cautions(warnings_for(input.job, input.plan));
     flow.paragraph(say("Local codes and licensed practice decide over anything on this sheet."));
-    findings_boxes(flow, input.plan.findings, Severity::caution);
+    for (const Finding& finding : input.plan.findings)
+        if (finding.severity == Severity::stop) findings_boxes(flow, {finding}, Severity::stop);
+    bool first = true;
+    for (const Finding& finding : input.plan.findings) {
+        if (finding.severity != Severity::caution) continue;
+        if (first) flow.subheading(say("Mind besides"));
+        first = false;
+        const QString place = finding.place.empty() ? QString() : say_name(finding.place) + QStringLiteral(": ");
+        flow.bullet(place + say_filled(finding.message));
+    }
 }
 
 void drawings(Flow& flow, const SharedInput& input) {
@@ -110,12 +130,13 @@ std::vector<Page> lay_out_install_sheet(const SharedInput& input) {
     }
     overview(flow, *input);
     hazards(flow, *input);
-    values_table(flow, *input);
+    code_box(flow, *input);
     drawings(flow, input);
+    spot_table(flow, *input);
     flow.heading(say("Pipe run"));
     draw_run(flow, input, 105.0 * mm);
     cut_list(flow, *input);
-    spot_table(flow, *input);
+    values_table(flow, *input);
     load_list(flow, *input);
     steps(flow, *input);
     readings_table(flow, *input);

@@ -1,5 +1,8 @@
 #include "ui/documents/install_tables.h"
 
+#include <QLocale>
+#include <cmath>
+
 #include "core/job/words.h"
 #include "ui/common/format.h"
 #include "ui/common/paper_words.h"
@@ -223,15 +226,64 @@ void spot_table(Flow& flow, const PaperInput& input) {
     flow.table(table);
 }
 
+namespace {
+
+/// Where a part travels: by its kind, told by its id.
+QString van_place(const std::string& id) {
+    struct Place {
+        const char* in_id;
+        const char* words;
+    };
+    static const Place places[] = {{"refrigerant", marked("Bottles upright, ventilated, strapped")},
+                                   {"nitrogen", marked("Bottles upright, ventilated, strapped")},
+                                   {"collector", marked("On edge along the side wall, padded")},
+                                   {"block", marked("Upright at the bulkhead, strapped")},
+                                   {"cylinder", marked("Upright at the bulkhead, strapped")},
+                                   {"tube", marked("Roof rack and long tray")},
+                                   {"pipe", marked("Roof rack and long tray")},
+                                   {"insulation", marked("Roof rack and long tray")},
+                                   {"frame", marked("Roof rack and long tray")},
+                                   {"cable", marked("Electrical case")},
+                                   {"breaker", marked("Electrical case")},
+                                   {"residual", marked("Electrical case")},
+                                   {"isolator", marked("Electrical case")},
+                                   {"valve", marked("Water crate")},
+                                   {"vessel", marked("Water crate")},
+                                   {"tundish", marked("Water crate")},
+                                   {"drain", marked("Water crate")}};
+    for (const Place& place : places)
+        if (id.find(place.in_id) != std::string::npos) return say(place.words);
+    return say("Workshop drawers");
+}
+
+/// The model's own id says nothing of its kind.
+QString van_place_of(const parts::Line& line, const plan::Plan& plan) {
+    if (line.item_id == plan.collector.id) return van_place("collector");
+    if (line.item_id == plan.block.id || line.item_id == plan.cylinder.id) return van_place("cylinder");
+    return van_place(line.item_id);
+}
+
+}  // namespace
+
 void load_list(Flow& flow, const PaperInput& input) {
     flow.heading(say("Parts to load"));
     Table table;
-    table.columns = {
-        {say("Part"), 0.0}, {say("Quantity"), 26.0, true}, {say("Why"), 66.0}, {say("On van"), 16.0, false, true}};
+    table.columns = {{say("Part"), 0.0},
+                     {say("Quantity"), 26.0, true},
+                     {say("Why"), 66.0},
+                     {say("On van"), 16.0, false, true}};
+    QStringList places;
     for (const parts::Line& line : input.plan.parts.lines) {
-        if (line.labour) continue;
-        table.rows.push_back(
-            {QStringList{say_name(line.text), amount_words(line.to_buy, line.unit), say_filled(line.why), QString()}});
+        const QString place = van_place_of(line, input.plan);
+        if (!line.labour && !places.contains(place)) places += place;
+    }
+    for (const QString& place : places) {
+        table.rows.push_back({QStringList{place}, Row::Kind::group});
+        for (const parts::Line& line : input.plan.parts.lines) {
+            if (line.labour || van_place_of(line, input.plan) != place) continue;
+            table.rows.push_back(
+                {QStringList{say_name(line.text), amount_words(line.to_buy, line.unit), say_filled(line.why), QString()}});
+        }
     }
     if (table.rows.empty())
         flow.paragraph(say("No parts are listed."));
@@ -239,11 +291,68 @@ void load_list(Flow& flow, const PaperInput& input) {
         flow.table(table);
     flow.subheading(say("Tools to load"));
     Table tools;
-    tools.columns = {{QString(), 7.0, false, true}, {QString(), 0.0}};
-    for (const QString& tool : tools_for(input.job, input.plan))
-        tools.rows.push_back({QStringList{QString(), tool}});
+    const QStringList all = tools_for(input.job, input.plan);
+    if (flow.sheet().large_print) {
+        tools.columns = {{QString(), 9.0, false, true}, {QString(), 0.0}};
+        for (const QString& tool : all)
+            tools.rows.push_back({QStringList{QString(), tool}});
+    } else {
+        tools.columns = {
+            {QString(), 7.0, false, true}, {QString(), 0.0}, {QString(), 7.0, false, true}, {QString(), 0.0}};
+        const qsizetype half = (all.size() + 1) / 2;
+        // An odd one out leaves a box for what the firm adds.
+        for (qsizetype i = 0; i < half; ++i)
+            tools.rows.push_back(
+                {QStringList{QString(), all[i], QString(), i + half < all.size() ? all[i + half] : QString()}});
+    }
     flow.table(tools);
 }
+
+namespace {
+
+QString month_words(int month) {
+    const QLocale locale(PaperLanguage::now() == Language::german    ? QLocale::German
+                         : PaperLanguage::now() == Language::spanish ? QLocale::Spanish
+                                                                     : QLocale::English);
+    return locale.standaloneMonthName(month);
+}
+
+QString band_words(const commissioning::Band& band) {
+    if (!std::isfinite(band.low) || !std::isfinite(band.high)) return QStringLiteral("\u2013");
+    return number(band.low, band.decimals) + say(" to ") + quantity(band.high, qs(band.unit), band.decimals);
+}
+
+/// What the running system should show in the month printed, or by the season when that is not known.
+void forecast_table(Flow& flow, const PaperInput& input) {
+    std::vector<const commissioning::MonthForecast*> shown;
+    for (const auto& month : input.plan.forecasts)
+        if (input.printed_on.isValid() ? month.month == input.printed_on.month() : month.month % 3 == 1)
+            shown.push_back(&month);
+    for (const commissioning::MonthForecast* month : shown) {
+        flow.subheading(say("Usual day in %1: air %2, light on the plate %3, wind %4")
+                            .arg(month_words(month->month), temperature(month->air_c),
+                                 quantity(month->light_w_m2, QStringLiteral("W/m²")),
+                                 quantity(month->wind_m_s, QStringLiteral("m/s"), 1)));
+        Table table;
+        table.columns = {{say("What"), 52.0},
+                         {say("Expected"), 0.0},
+                         {say("Read"), 30.0},
+                         {say("Instrument, time"), 34.0}};
+        table.least_row_mm = 9.0;
+        table.grid = true;
+        for (const commissioning::Band& band : month->bands)
+            table.rows.push_back({QStringList{say_name(band.label), band_words(band)}});
+        if (month->hours_mid > 0.0)
+            table.rows.push_back(
+                {QStringList{say("First heating, %1 to %2")
+                                 .arg(temperature(month->water_from_c), temperature(month->water_to_c)),
+                             number(month->hours_low, 1) + say(" to ") +
+                                 quantity(month->hours_high, QStringLiteral("h"), 1)}});
+        flow.table(table);
+    }
+}
+
+}  // namespace
 
 void readings_table(Flow& flow, const PaperInput& input) {
     const plan::Plan& p = input.plan;
@@ -272,6 +381,7 @@ void readings_table(Flow& flow, const PaperInput& input) {
     row(say("Outdoor temperature"), say("note it"));
     row(say("Water temperature, set-point"), temperature(p.expected.set_point_c));
     flow.table(table);
+    forecast_table(flow, input);
     flow.subheading(say("From cold to set-point without draw-off"));
     flow.pairs({{say("Good light: 800 W/m², 20 °C"), warm_up_words(p.warm_up_good)},
                 {say("Fair light: 400 W/m², 15 °C"), warm_up_words(p.warm_up_fair)},

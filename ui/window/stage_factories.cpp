@@ -8,12 +8,14 @@
 #include "ui/aftercare/performance_page.h"
 #include "ui/common/format.h"
 #include "ui/common/photo_shelf.h"
+#include "ui/documents/paper_pane.h"
 #include "ui/documents/session_input.h"
 #include "ui/fitting/fitting_stage.h"
 #include "ui/layout/layout_stage.h"
 #include "ui/offer/firm_settings.h"
 #include "ui/offer/offer_stage.h"
 #include "ui/visit/visit_stage.h"
+#include "ui/window/settings.h"
 #include "ui/yield/yield_stage.h"
 
 namespace wg::ui {
@@ -33,6 +35,18 @@ std::function<QImage(const std::string&)> pictures_of(store::Store* desk) {
     };
 }
 
+/// Every pane of papers has the look last chosen in any of them.
+void share_look(QWidget* stage, store::Store* desk) {
+    for (PaperPane* pane : stage->findChildren<PaperPane*>()) {
+        pane->set_look(paper_look_setting(*desk));
+        QObject::connect(pane, &PaperPane::look_changed, pane, [pane, desk](const PaperLook& look) {
+            static_cast<void>(keep_paper_look(*desk, look));
+            for (PaperPane* other : pane->window()->findChildren<PaperPane*>())
+                if (other != pane) other->set_look(look);
+        });
+    }
+}
+
 }  // namespace
 
 std::array<StageFactory, stage_count> stage_factories(store::Store& store) {
@@ -45,7 +59,11 @@ std::array<StageFactory, stage_count> stage_factories(store::Store& store) {
         },
         [](QWidget* parent) -> StageWidget* { return new LayoutStage(parent); },
         [](QWidget* parent) -> StageWidget* { return new YieldStage(parent); },
-        [desk](QWidget* parent) -> StageWidget* { return new OfferStage(desk, parent); },
+        [desk](QWidget* parent) -> StageWidget* {
+            auto* stage = new OfferStage(desk, parent);
+            share_look(stage, desk);
+            return stage;
+        },
         [desk](QWidget* parent) -> StageWidget* {
             auto* stage = new FittingStage(parent);
             stage->set_firm_source([desk] { return read_firm(desk); });
@@ -59,6 +77,7 @@ std::array<StageFactory, stage_count> stage_factories(store::Store& store) {
                                      // A list of instruments that is not kept is typed again: no reason to stop work.
                                      (void)desk->set_setting(key.toStdString(), value.toStdString());
                                  }});
+            share_look(stage, desk);
             return stage;
         },
         [desk](QWidget* parent) -> StageWidget* {
@@ -70,6 +89,7 @@ std::array<StageFactory, stage_count> stage_factories(store::Store& store) {
                                 [desk](const std::string& id) { return desk->weather_year(id); }});
             stage->papers()->set_firm_source([desk] { return read_firm(desk); });
             stage->papers()->set_picture_source(pictures_of(desk));
+            share_look(stage, desk);
             return stage;
         },
     };

@@ -3,9 +3,12 @@
 #include <QDir>
 #include <QFile>
 #include <QProcess>
+#include <QRegularExpression>
 #include <QTemporaryDir>
+#include <QTransform>
 
 #include "tests/ui/documents/sample.h"
+#include "ui/documents/print_check.h"
 
 namespace wg::ui {
 namespace pdf_test {
@@ -81,6 +84,117 @@ TEST(PaperPdf, preview_has_as_many_pages_as_the_paper_at_the_asked_size) {
     const auto images = preview(Paper::quote, sample::input(), 40);
     EXPECT_EQ(images.size(), written.value().pages.size());
     EXPECT_EQ(images.front().size(), QSize(331, 468));  // A4 at 40 dpi
+}
+
+std::optional<QString> run(const QString& program, const QStringList& arguments) {
+    QProcess process;
+    process.start(program, arguments);
+    if (!process.waitForStarted(5000)) return std::nullopt;
+    process.waitForFinished(60000);
+    return QString::fromUtf8(process.readAllStandardOutput());
+}
+
+std::vector<PaperLook> pdf_looks() {
+    std::vector<PaperLook> looks;
+    for (const PageForm form : {PageForm::a4, PageForm::letter})
+        for (const bool large : {false, true})
+            looks.push_back({form, large, false, Language::english});
+    return looks;
+}
+
+TEST(PaperPdf, the_code_on_the_first_page_is_read_by_a_scanner) {
+    QTemporaryDir folder;
+    for (const PaperLook& look : pdf_looks()) {
+        PaperInput input = sample::input();
+        input.look = look;
+        const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
+        ASSERT_TRUE(write_pdf(Paper::install_sheet, input, path).ok());
+        const QString image = folder.filePath(QStringLiteral("page"));
+        // The code stands on the page where the overview ends: the first, in large print a later one.
+        bool read = false;
+        if (!run(QStringLiteral("pdftoppm"), {QStringLiteral("-r"), QStringLiteral("150"), QStringLiteral("-gray"),
+                                              QStringLiteral("-png"), path, image}))
+            GTEST_SKIP() << "poppler's pdftoppm is not installed";
+        for (const QString& page : QDir(folder.path()).entryList({QStringLiteral("page*.png")})) {
+            const auto seen =
+                run(QStringLiteral("zbarimg"), {QStringLiteral("-q"), QStringLiteral("--raw"), folder.filePath(page)});
+            if (!seen) GTEST_SKIP() << "zbarimg is not installed";
+            if (seen->trimmed().isEmpty()) continue;
+            read = true;
+            EXPECT_EQ(seen->trimmed(), print_code(input.plan));
+            EXPECT_EQ(check_print(*seen, input.plan.job_id, input.plan.job_revision, input.plan.plan_mark).state,
+                      PrintState::present);
+        }
+        EXPECT_TRUE(read) << look_key(look).toStdString();
+        for (const QString& page : QDir(folder.path()).entryList({QStringLiteral("page*.png")}))
+            QFile::remove(folder.filePath(page));
+    }
+}
+
+/// Boxes of the paths of an SVG that pdftocairo made, in millimetres on paper (its user unit is 1 pt).
+std::vector<QRectF> path_boxes(const QString& svg) {
+    static const QRegularExpression path(
+        QStringLiteral("<path[^>]*? d=\"([^\"]*)\"[^>]*?(?:transform=\"matrix\\(([^)]*)\\)\")?[^>]*/>"));
+    static const QRegularExpression figure(QStringLiteral("-?[0-9]+(?:\\.[0-9]+)?(?:e-?[0-9]+)?"));
+    static const QRegularExpression turn(QStringLiteral("transform=\"matrix\\(([^)]*)\\)\""));
+    std::vector<QRectF> boxes;
+    for (auto it = path.globalMatch(svg); it.hasNext();) {
+        const auto match = it.next();
+        QTransform matrix;
+        if (const auto found = turn.match(match.captured(0)); found.hasMatch()) {
+            const QStringList m =
+                found.captured(1).split(QRegularExpression(QStringLiteral("[, ]+")), Qt::SkipEmptyParts);
+            if (m.size() == 6)
+                matrix = QTransform(m[0].toDouble(), m[1].toDouble(), m[2].toDouble(), m[3].toDouble(), m[4].toDouble(),
+                                    m[5].toDouble());
+        }
+        QPolygonF points;
+        QList<double> pair;
+        for (auto number = figure.globalMatch(match.captured(1)); number.hasNext();) {
+            pair += number.next().captured(0).toDouble();
+            if (pair.size() == 2) {
+                points << matrix.map(QPointF(pair[0], pair[1]));
+                pair.clear();
+            }
+        }
+        const QRectF box = points.boundingRect();
+        constexpr double mm_per_pt = 25.4 / 72.0;
+        boxes.emplace_back(box.left() * mm_per_pt, box.top() * mm_per_pt, box.width() * mm_per_pt,
+                           box.height() * mm_per_pt);
+    }
+    return boxes;
+}
+
+TEST(PaperPdf, the_roof_in_the_file_is_true_to_the_scale_it_states_within_half_a_millimetre) {
+    QTemporaryDir folder;
+    for (const PaperLook& look : pdf_looks()) {
+        PaperInput input = sample::input();
+        input.look = look;
+        const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
+        ASSERT_TRUE(write_pdf(Paper::install_sheet, input, path).ok());
+        bool stated = false;
+        for (int page = 1; page <= 30 && !stated; ++page) {
+            const QString n = QString::number(page);
+            const auto words = run(QStringLiteral("pdftotext"),
+                                   {QStringLiteral("-f"), n, QStringLiteral("-l"), n, path, QStringLiteral("-")});
+            if (!words) GTEST_SKIP() << "poppler's pdftotext is not installed";
+            const auto scale = QRegularExpression(QStringLiteral("Scale\\s1:(\\d+)\\son\\s(A4|Letter)")).match(*words);
+            if (!scale.hasMatch()) continue;
+            stated = true;
+            EXPECT_EQ(scale.captured(2), look.form == PageForm::a4 ? QStringLiteral("A4") : QStringLiteral("Letter"));
+            const double denominator = scale.captured(1).toDouble();
+            const auto svg = run(QStringLiteral("pdftocairo"), {QStringLiteral("-svg"), QStringLiteral("-f"), n,
+                                                                QStringLiteral("-l"), n, path, QStringLiteral("-")});
+            if (!svg) GTEST_SKIP() << "poppler's pdftocairo is not installed";
+            // The sample's roof is 9.2 m by 5.6 m.
+            double nearest = 1e9;
+            for (const QRectF& box : path_boxes(*svg))
+                nearest = std::min(nearest, std::max(std::abs(box.width() - 9200.0 / denominator),
+                                                     std::abs(box.height() - 5600.0 / denominator)));
+            EXPECT_LT(nearest, 0.5) << look_key(look).toStdString();
+        }
+        EXPECT_TRUE(stated) << look_key(look).toStdString();
+    }
 }
 
 }  // namespace pdf_test
