@@ -7,6 +7,7 @@
 #include <QIcon>
 #include <QMessageBox>
 #include <QStandardPaths>
+#include <QThread>
 #include <clocale>
 #include <future>
 #include <iostream>
@@ -82,6 +83,8 @@ int cannot_start(const std::vector<Problem>& problems) {
 
 int run_window(int argc, char** argv, const QStringList& arguments) {
     // Read while fonts and theme are loaded.
+    // Qt takes the first thread that touches it for the main one; were it the reader's, the window would get no events.
+    static_cast<void>(QThread::currentThread());
     auto reading = std::async(std::launch::async, [] { return app::built_in_reference(); });
     QApplication application(argc, argv);
     keep_points_in_numbers();

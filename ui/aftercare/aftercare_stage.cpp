@@ -50,6 +50,7 @@ AftercareStage::AftercareStage(QWidget* parent) : StageWidget(parent) {
     column->addWidget(stack_);
     connect(services_, &ServicePage::said, this, &AftercareStage::status_text);
     connect(papers_, &PapersPage::status_text, this, &AftercareStage::status_text);
+    connect(tabs_, &QTabWidget::currentChanged, this, &AftercareStage::refresh);
     connect(drift_, &DriftPage::said, this, &AftercareStage::status_text);
     connect(empty_, &EmptyPane::step_asked, this, [this] {
         if (session_ != nullptr && session_->job().choices.empty()) add_choice(*session_);
@@ -113,8 +114,9 @@ void AftercareStage::refresh() {
         return;
     }
     services_->show_plan(*plan);
-    drift_->show_plan(*plan);
-    performance_->refresh();
+    // The model of each visit's day and the library's list are asked for only when they are looked at.
+    if (tabs_->currentWidget() == drift_) drift_->show_plan(*plan);
+    if (tabs_->currentWidget() == performance_) performance_->refresh();
     register_->show_plan(*plan);
     record_->refresh();
     papers_->refresh();

@@ -86,9 +86,15 @@ DriftPage::DriftPage(QWidget* parent) : QWidget(parent) {
 void DriftPage::set_session(JobSession* session) {
     session_ = session;
     rows_.clear();
+    shown_.clear();
 }
 
 void DriftPage::show_plan(const plan::Plan& plan) {
+    // Typing elsewhere brings the same plan and record again: the model of the pump is not made anew for that.
+    const std::string now =
+        plan.plan_mark + plan.choice_id + plan.block.id + " " + std::to_string(session_->job().record.size());
+    if (now == shown_) return;
+    shown_ = now;
     const auto reference = session_->shared_reference();
     const auto properties = reference->refrigerants.find(plan.block.refrigerant);
     aftercare::ModelAtDay model;

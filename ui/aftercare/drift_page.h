@@ -36,6 +36,7 @@ class DriftPage : public QWidget {
 
     QPointer<JobSession> session_;
     std::vector<aftercare::DriftRow> rows_;
+    std::string shown_;  ///< what the rows were worked out from
     QStackedWidget* stack_ = nullptr;
     EmptyPane* empty_ = nullptr;
     QTableWidget* table_ = nullptr;

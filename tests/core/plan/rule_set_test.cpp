@@ -119,7 +119,7 @@ TEST(RuleSet, every_service_rule_has_text_interval_and_source) {
         EXPECT_GE(rule.every_months, 1);
         ids.insert(rule.id);
     }
-    for (const char* id : {"yearly-look", "anode", "leak-check", "safety-valve", "mixing-valve"})
+    for (const char* id : {"yearly-look", "anode", "leak-check", "safety-valve", "mixing-valve", "strainer"})
         EXPECT_EQ(ids.count(id), 1U) << id;
 }
 

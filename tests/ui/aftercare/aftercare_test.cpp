@@ -149,6 +149,7 @@ TEST_F(AftercareStageTest, readings_stand_beside_those_of_the_fitting) {
     job.record = {reading(80, ReadingKind::cold_pressure, "2025-06-01T12:00:00Z", 3.0),
                   reading(81, ReadingKind::cold_pressure, "2026-06-01T12:00:00Z", 4.0)};
     ASSERT_TRUE(open(job));
+    stage_.tabs()->setCurrentIndex(1);
     ASSERT_EQ(stage_.drift()->table()->rowCount(), 1);
     EXPECT_EQ(stage_.drift()->table()->item(0, 4)->text(), QStringLiteral("moved"));
     EXPECT_TRUE(stage_.drift()->words().contains(QStringLiteral("+1.00 bar"))) << stage_.drift()->words().toStdString();
@@ -158,6 +159,7 @@ TEST_F(AftercareStageTest, meters_ask_for_two_readings_and_offer_every_period) {
     Job job = sample::job();
     job.record = {reading(80, ReadingKind::electricity_meter, "2025-06-01T12:00:00Z", 3.0)};
     ASSERT_TRUE(open(job));
+    stage_.tabs()->setCurrentIndex(2);
     EXPECT_EQ(stage_.performance()->period()->count(), 0);
     for (int i = 1; i <= 2; ++i)
         session_->append(reading(80 + i, ReadingKind::electricity_meter,
