@@ -345,7 +345,7 @@ void forecast_table(Flow& flow, const PaperInput& input) {
                          {QStringLiteral("Expected"), 0.0},
                          {QStringLiteral("Read"), 30.0},
                          {QStringLiteral("Instrument, time"), 34.0}};
-        table.least_row_mm = 9.0;
+        table.least_row_mm = 7.5;
         table.grid = true;
         for (const commissioning::Band& band : month->bands)
             table.rows.push_back({QStringList{qs(band.label), band_words(band)}});
@@ -369,7 +369,7 @@ void readings_table(Flow& flow, const PaperInput& input) {
                      {QStringLiteral("Expected"), 0.0},
                      {QStringLiteral("Read"), 30.0},
                      {QStringLiteral("Instrument, time"), 34.0}};
-    table.least_row_mm = 9.0;
+    table.least_row_mm = 7.5;
     table.grid = true;
     const auto row = [&](const QString& what, const QString& expected) {
         table.rows.push_back({QStringList{what, expected}});
