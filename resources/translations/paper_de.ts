@@ -1140,6 +1140,10 @@
         <translation>Örtliche Vorschriften und zugelassene Fachbetriebe gehen allem auf diesem Blatt vor.</translation>
     </message>
     <message>
+        <source>Mind besides</source>
+        <translation>Außerdem beachten</translation>
+    </message>
+    <message>
         <source>Set-out: </source>
         <translation>Aufmaß: </translation>
     </message>
@@ -1656,6 +1660,34 @@
         <translation>keine gesehen</translation>
     </message>
     <message>
+        <source>Bottles upright, ventilated, strapped</source>
+        <translation>Flaschen stehend, belüftet, gesichert</translation>
+    </message>
+    <message>
+        <source>On edge along the side wall, padded</source>
+        <translation>Hochkant an der Seitenwand, gepolstert</translation>
+    </message>
+    <message>
+        <source>Upright at the bulkhead, strapped</source>
+        <translation>Stehend an der Trennwand, gesichert</translation>
+    </message>
+    <message>
+        <source>Roof rack and long tray</source>
+        <translation>Dachträger und Langgutfach</translation>
+    </message>
+    <message>
+        <source>Electrical case</source>
+        <translation>Elektrokoffer</translation>
+    </message>
+    <message>
+        <source>Water crate</source>
+        <translation>Sanitärkiste</translation>
+    </message>
+    <message>
+        <source>Workshop drawers</source>
+        <translation>Werkstattschubladen</translation>
+    </message>
+    <message>
         <source>Parts to load</source>
         <translation>Teile für den Wagen</translation>
     </message>
@@ -1684,8 +1716,12 @@
         <translation>Werkzeug für den Wagen</translation>
     </message>
     <message>
-        <source>Readings on the day</source>
-        <translation>Messwerte am Tag</translation>
+        <source> to </source>
+        <translation> bis </translation>
+    </message>
+    <message>
+        <source>Usual day in %1: air %2, light on the plate %3, wind %4</source>
+        <translation>Üblicher Tag im %1: Luft %2, Licht auf der Platte %3, Wind %4</translation>
     </message>
     <message>
         <source>What</source>
@@ -1702,6 +1738,14 @@
     <message>
         <source>Instrument, time</source>
         <translation>Messgerät, Uhrzeit</translation>
+    </message>
+    <message>
+        <source>First heating, %1 to %2</source>
+        <translation>Erstes Aufheizen, %1 bis %2</translation>
+    </message>
+    <message>
+        <source>Readings on the day</source>
+        <translation>Messwerte am Tag</translation>
     </message>
     <message>
         <source>Pressure hold, start: bar and °C</source>

@@ -1140,6 +1140,10 @@
         <translation>Las normas locales y los profesionales habilitados mandan sobre todo lo de esta hoja.</translation>
     </message>
     <message>
+        <source>Mind besides</source>
+        <translation>Además, tener en cuenta</translation>
+    </message>
+    <message>
         <source>Set-out: </source>
         <translation>Replanteo: </translation>
     </message>
@@ -1656,6 +1660,34 @@
         <translation>ninguno visto</translation>
     </message>
     <message>
+        <source>Bottles upright, ventilated, strapped</source>
+        <translation>Botellas en pie, ventiladas y sujetas</translation>
+    </message>
+    <message>
+        <source>On edge along the side wall, padded</source>
+        <translation>De canto contra el lateral, protegido</translation>
+    </message>
+    <message>
+        <source>Upright at the bulkhead, strapped</source>
+        <translation>En pie contra el mamparo, sujeto</translation>
+    </message>
+    <message>
+        <source>Roof rack and long tray</source>
+        <translation>Baca y bandeja larga</translation>
+    </message>
+    <message>
+        <source>Electrical case</source>
+        <translation>Maletín eléctrico</translation>
+    </message>
+    <message>
+        <source>Water crate</source>
+        <translation>Caja de fontanería</translation>
+    </message>
+    <message>
+        <source>Workshop drawers</source>
+        <translation>Cajones de taller</translation>
+    </message>
+    <message>
         <source>Parts to load</source>
         <translation>Material para cargar</translation>
     </message>
@@ -1684,8 +1716,12 @@
         <translation>Herramienta para cargar</translation>
     </message>
     <message>
-        <source>Readings on the day</source>
-        <translation>Lecturas del día</translation>
+        <source> to </source>
+        <translation> a </translation>
+    </message>
+    <message>
+        <source>Usual day in %1: air %2, light on the plate %3, wind %4</source>
+        <translation>Día normal de %1: aire %2, luz sobre el captador %3, viento %4</translation>
     </message>
     <message>
         <source>What</source>
@@ -1702,6 +1738,14 @@
     <message>
         <source>Instrument, time</source>
         <translation>Instrumento, hora</translation>
+    </message>
+    <message>
+        <source>First heating, %1 to %2</source>
+        <translation>Primer calentamiento, de %1 a %2</translation>
+    </message>
+    <message>
+        <source>Readings on the day</source>
+        <translation>Lecturas del día</translation>
     </message>
     <message>
         <source>Pressure hold, start: bar and °C</source>

@@ -294,7 +294,7 @@ void Flow::sign_off(const QString& title, const QString& text, const QStringList
     const double pad = 2.0 * mm;
     // In large print the role stands over what is written in.
     const bool two_lines = sheet().large_print;
-    const double row = two_lines ? 2.0 * line_height(type_.small) + 6.0 * mm : 11.0 * mm;
+    const double row = two_lines ? 2.0 * line_height(type_.small) + 6.0 * mm : 9.5 * mm;
     const QStringList head = wrap(title, type_.strong, body_width() - 2.0 * pad);
     const QStringList lines = text.isEmpty() ? QStringList() : wrap(text, type_.body, body_width() - 2.0 * pad);
     const double height = static_cast<double>(head.size() + lines.size()) * line_height(type_.body) +

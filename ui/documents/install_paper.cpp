@@ -97,8 +97,9 @@ void drawings(Flow& flow, const SharedInput& input) {
         if (surface == nullptr) continue;
         const auto shown = draw_surface(flow, input, *surface,
                                         SurfacePicture{true, 175.0 * mm, say("Set-out: ") + qs(surface->label)});
-        if (shown) draw_points_close_up(flow, input, *surface, *shown);
+        // The schedule goes beside the whole surface; the close-up only helps to find the numbers.
         set_out_table(flow, *input, *surface);
+        if (shown) draw_points_close_up(flow, input, *surface, *shown);
     }
     if (done.isEmpty()) flow.paragraph(say("No collector is placed in this choice."));
 }
@@ -134,7 +135,7 @@ std::vector<Page> lay_out_install_sheet(const SharedInput& input) {
     drawings(flow, input);
     spot_table(flow, *input);
     flow.heading(say("Pipe run"));
-    draw_run(flow, input, 105.0 * mm);
+    draw_run(flow, input, 92.0 * mm);
     cut_list(flow, *input);
     values_table(flow, *input);
     load_list(flow, *input);

@@ -338,7 +338,7 @@ void forecast_table(Flow& flow, const PaperInput& input) {
                          {say("Expected"), 0.0},
                          {say("Read"), 30.0},
                          {say("Instrument, time"), 34.0}};
-        table.least_row_mm = 9.0;
+        table.least_row_mm = 7.5;
         table.grid = true;
         for (const commissioning::Band& band : month->bands)
             table.rows.push_back({QStringList{say_name(band.label), band_words(band)}});
@@ -359,7 +359,7 @@ void readings_table(Flow& flow, const PaperInput& input) {
     flow.heading(say("Readings on the day"));
     Table table;
     table.columns = {{say("What"), 52.0}, {say("Expected"), 0.0}, {say("Read"), 30.0}, {say("Instrument, time"), 34.0}};
-    table.least_row_mm = 9.0;
+    table.least_row_mm = 7.5;
     table.grid = true;
     const auto row = [&](const QString& what, const QString& expected) {
         table.rows.push_back({QStringList{what, expected}});
