@@ -268,10 +268,8 @@ QString van_place_of(const parts::Line& line, const plan::Plan& plan) {
 void load_list(Flow& flow, const PaperInput& input) {
     flow.heading(say("Parts to load"));
     Table table;
-    table.columns = {{say("Part"), 0.0},
-                     {say("Quantity"), 26.0, true},
-                     {say("Why"), 66.0},
-                     {say("On van"), 16.0, false, true}};
+    table.columns = {
+        {say("Part"), 0.0}, {say("Quantity"), 26.0, true}, {say("Why"), 66.0}, {say("On van"), 16.0, false, true}};
     QStringList places;
     for (const parts::Line& line : input.plan.parts.lines) {
         const QString place = van_place_of(line, input.plan);
@@ -281,8 +279,8 @@ void load_list(Flow& flow, const PaperInput& input) {
         table.rows.push_back({QStringList{place}, Row::Kind::group});
         for (const parts::Line& line : input.plan.parts.lines) {
             if (line.labour || van_place_of(line, input.plan) != place) continue;
-            table.rows.push_back(
-                {QStringList{say_name(line.text), amount_words(line.to_buy, line.unit), say_filled(line.why), QString()}});
+            table.rows.push_back({QStringList{say_name(line.text), amount_words(line.to_buy, line.unit),
+                                              say_filled(line.why), QString()}});
         }
     }
     if (table.rows.empty())
@@ -334,20 +332,16 @@ void forecast_table(Flow& flow, const PaperInput& input) {
                                  quantity(month->light_w_m2, QStringLiteral("W/m²")),
                                  quantity(month->wind_m_s, QStringLiteral("m/s"), 1)));
         Table table;
-        table.columns = {{say("What"), 52.0},
-                         {say("Expected"), 0.0},
-                         {say("Read"), 30.0},
-                         {say("Instrument, time"), 34.0}};
+        table.columns = {
+            {say("What"), 52.0}, {say("Expected"), 0.0}, {say("Read"), 30.0}, {say("Instrument, time"), 34.0}};
         table.least_row_mm = 7.5;
         table.grid = true;
         for (const commissioning::Band& band : month->bands)
             table.rows.push_back({QStringList{say_name(band.label), band_words(band)}});
         if (month->hours_mid > 0.0)
-            table.rows.push_back(
-                {QStringList{say("First heating, %1 to %2")
-                                 .arg(temperature(month->water_from_c), temperature(month->water_to_c)),
-                             number(month->hours_low, 1) + say(" to ") +
-                                 quantity(month->hours_high, QStringLiteral("h"), 1)}});
+            table.rows.push_back({QStringList{
+                say("First heating, %1 to %2").arg(temperature(month->water_from_c), temperature(month->water_to_c)),
+                number(month->hours_low, 1) + say(" to ") + quantity(month->hours_high, QStringLiteral("h"), 1)}});
         flow.table(table);
     }
 }
