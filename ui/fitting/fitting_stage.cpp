@@ -4,17 +4,20 @@
 #include <QFileDialog>
 #include <QPushButton>
 #include <QStackedWidget>
+#include <QStandardPaths>
 #include <QTabWidget>
 #include <QTimer>
 #include <QVBoxLayout>
 
 #include "ui/common/edits.h"
 #include "ui/common/empty_pane.h"
+#include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/common/notice_bar.h"
 #include "ui/common/photo_shelf.h"
 #include "ui/documents/paper_pane.h"
 #include "ui/documents/session_input.h"
+#include "ui/fitting/print_row.h"
 #include "ui/fitting/whole_record_page.h"
 #include "ui/fitting/work_page.h"
 
@@ -59,6 +62,9 @@ FittingStage::FittingStage(QWidget* parent) : StageWidget(parent) {
         tabs_->setCurrentWidget(day_);
         day_->correct(reading);
     });
+    save_record_ = new QPushButton(tr("Record as PDF\u2026"), record_);
+    connect(save_record_, &QPushButton::clicked, this, &FittingStage::ask_and_save_record);
+    record_->add_button(save_record_);
     connect(record_, &WholeRecordPage::first_entry_asked, this, [this] {
         tabs_->setCurrentWidget(day_);
         day_->open_kind(ReadingKind::pressure_hold_start);
@@ -66,7 +72,9 @@ FittingStage::FittingStage(QWidget* parent) : StageWidget(parent) {
 }
 
 QWidget* FittingStage::make_sheet_tab() {
-    sheet_stack_ = new QStackedWidget(this);
+    auto* tab = new QWidget(this);
+    print_row_ = new PrintRow(tab);
+    sheet_stack_ = new QStackedWidget(tab);
     empty_ = new EmptyPane(QString(), QString(), QString(), sheet_stack_);
     paper_ = new PaperPane(Paper::install_sheet, sheet_stack_);
     paper_->offer_also(Paper::workings);
@@ -80,7 +88,12 @@ QWidget* FittingStage::make_sheet_tab() {
     connect(empty_, &EmptyPane::step_asked, this, [this] {
         if (session_ != nullptr && session_->job().choices.empty()) add_choice(*session_);
     });
-    return sheet_stack_;
+    auto* column = new QVBoxLayout(tab);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(print_row_);
+    column->addWidget(sheet_stack_, 1);
+    return tab;
 }
 
 void FittingStage::set_session(JobSession* session) {
@@ -159,6 +172,43 @@ void FittingStage::refresh_sheet() {
     paper_->set_input(plan == nullptr ? nullptr : input_of(*session_, firm, QDate::currentDate(), picture_source_));
     if (session_ != nullptr) paper_->set_ready(session_->settled(), tr("The figures are still being worked out"));
     sheet_stack_->setCurrentWidget(plan == nullptr ? static_cast<QWidget*>(empty_) : paper_);
+    const bool settled = plan != nullptr && session_->settled();
+    // While a plan is worked out the one before it is no measure of a print.
+    print_row_->set_present(session_ == nullptr ? std::string() : session_->job().id,
+                            session_ == nullptr ? 0 : session_->job().revision,
+                            settled ? plan->plan_mark : std::string());
+    print_row_->setVisible(plan != nullptr);
+    const bool entries = session_ != nullptr && !session_->job().record.empty();
+    save_record_->setEnabled(settled && entries);
+    save_record_->setToolTip(!entries   ? tr("The record has no entry yet")
+                             : !settled ? tr("The figures are still being worked out")
+                                        : tr("What was fitted, read, judged and signed, with every entry"));
+}
+
+bool FittingStage::save_record(const QString& path) {
+    if (session_ == nullptr || !session_->settled()) return false;
+    refresh_sheet();  // an entry may be newer than the papers on screen
+    if (paper_->input() == nullptr) return false;
+    const auto written = write_pdf(Paper::record, *paper_->input(), path);
+    if (!written.ok()) {
+        notice_->add(Mark::stop, qs(text_of(written.problems())));
+        return false;
+    }
+    Q_EMIT status_text(tr("%1 saved as %2").arg(title_of(Paper::record), path));
+    return true;
+}
+
+void FittingStage::ask_and_save_record() {
+    if (session_ == nullptr) return;
+    QString name = (qs(session_->job().number) + QLatin1Char(' ') + file_name_of(Paper::record)).trimmed();
+    name.replace(QLatin1Char('/'), QLatin1Char('-'));
+    QString path = QFileDialog::getSaveFileName(
+        this, tr("Save %1").arg(title_of(Paper::record).toLower()),
+        QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) + QLatin1Char('/') + name,
+        tr("PDF (*.pdf)"));
+    if (path.isEmpty()) return;
+    if (!path.endsWith(QStringLiteral(".pdf"), Qt::CaseInsensitive)) path += QStringLiteral(".pdf");
+    save_record(path);
 }
 
 ReadingForm& FittingStage::form() {

@@ -8,6 +8,7 @@
 #include "ui/documents/documents.h"
 #include "ui/fitting/instrument_book.h"
 
+class QPushButton;
 class QStackedWidget;
 class QTabWidget;
 class QTimer;
@@ -19,6 +20,7 @@ class EmptyPane;
 class NoticeBar;
 class PaperPane;
 class PhotoShelf;
+class PrintRow;
 class ReadingForm;
 class WholeRecordPage;
 
@@ -40,9 +42,13 @@ class FittingStage : public StageWidget {
     /// Adds what stands in the entry form to the record; false when the form refuses it. `taken_at`: ISO 8601 with
     /// offset.
     bool add_reading(const QString& taken_at);
+    /// Writes the record as PDF, of the job as it stands; false while figures are being worked out, and when it could
+    /// not be written (said on screen).
+    bool save_record(const QString& path);
     [[nodiscard]] ReadingForm& form();
     [[nodiscard]] WorkPage& day() { return *day_; }
     [[nodiscard]] WholeRecordPage& record_page() { return *record_; }
+    [[nodiscard]] PrintRow& print_row() { return *print_row_; }
     [[nodiscard]] QTabWidget& tabs() { return *tabs_; }
 
    protected:
@@ -53,6 +59,7 @@ class FittingStage : public StageWidget {
     void refresh_soon();
     void refresh();
     void refresh_sheet();
+    void ask_and_save_record();
 
     QPointer<JobSession> session_;
     std::function<Firm()> firm_source_;
@@ -63,6 +70,8 @@ class FittingStage : public StageWidget {
     QStackedWidget* sheet_stack_ = nullptr;
     EmptyPane* empty_ = nullptr;
     PaperPane* paper_ = nullptr;
+    PrintRow* print_row_ = nullptr;
+    QPushButton* save_record_ = nullptr;
     WorkPage* day_ = nullptr;
     WholeRecordPage* record_ = nullptr;
 };

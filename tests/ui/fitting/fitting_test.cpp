@@ -2,14 +2,20 @@
 
 #include <QAbstractItemModelTester>
 #include <QComboBox>
+#include <QFile>
 #include <QLineEdit>
+#include <QPushButton>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include "core/job/words.h"
 #include "tests/ui/documents/sample.h"
+#include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/documents/paper_pane.h"
+#include "ui/documents/print_check.h"
 #include "ui/fitting/fitting_stage.h"
+#include "ui/fitting/print_row.h"
 #include "ui/fitting/reading_form.h"
 #include "ui/fitting/reading_words.h"
 #include "ui/fitting/record_model.h"
@@ -124,6 +130,76 @@ TEST(FittingStageTest, the_sheet_carries_the_firm_as_it_stands_when_the_stage_is
     stage.show();
     EXPECT_EQ(pane->input()->firm.name, firm.name);
     stage.set_session(nullptr);
+}
+
+TEST(FittingStageTest, the_record_is_saved_as_pdf_once_it_has_an_entry) {
+    const QTemporaryDir folder;
+    const auto session = open_session();
+    ASSERT_TRUE(session->job().record.empty());
+    FittingStage stage;
+    QStringList said;
+    QObject::connect(&stage, &StageWidget::status_text, &stage, [&said](const QString& text) { said << text; });
+    stage.set_session(session.get());
+    const QPushButton* save = nullptr;
+    for (const QPushButton* one : stage.findChildren<QPushButton*>())
+        if (one->text().startsWith(QStringLiteral("Record as PDF"))) save = one;
+    ASSERT_NE(save, nullptr);
+    EXPECT_FALSE(save->isEnabled());
+    EXPECT_TRUE(save->toolTip().contains(QStringLiteral("no entry")));
+    ReadingForm& form = stage.form();
+    form.choose_kind(ReadingKind::supply_current);
+    Fields fields(form);
+    fields.value().setText(QStringLiteral("5.8"));
+    fields.who().setText(QStringLiteral("A. Reed"));
+    ASSERT_TRUE(stage.add_reading(taken_at));
+    const QString path = folder.filePath(QStringLiteral("record.pdf"));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return session->settled(); }, 5000));
+    ASSERT_TRUE(stage.save_record(path));
+    EXPECT_TRUE(save->isEnabled());
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(file.readAll().startsWith("%PDF"));
+    EXPECT_TRUE(said.back().contains(path)) << said.join(QLatin1Char('|')).toStdString();
+    // The paper is of the job with its newest entry, though the stage was never shown.
+    EXPECT_EQ(stage.findChild<PaperPane*>()->input()->job.record, session->job().record);
+    EXPECT_FALSE(stage.save_record(folder.filePath(QStringLiteral("no/such/folder/record.pdf"))));
+    stage.set_session(nullptr);
+    EXPECT_FALSE(save->isEnabled());
+    EXPECT_FALSE(stage.save_record(path));
+}
+
+TEST(FittingStageTest, a_print_is_present_outdated_or_another_jobs) {
+    const auto session = open_session();
+    FittingStage stage;
+    stage.set_session(session.get());
+    PrintRow& row = stage.print_row();
+    const auto scan = [&row](const QString& code) {
+        row.field().setText(code);
+        QTest::keyClick(&row.field(), Qt::Key_Return);
+        return row.answer();
+    };
+    const QString present = print_code(stage.findChild<PaperPane*>()->input()->plan);
+    ASSERT_FALSE(present.isEmpty());
+    EXPECT_TRUE(scan(present).contains(QStringLiteral("is the present plan: mark 3FA9-07B2")))
+        << row.answer().toStdString();
+    const QString id = qs(session->job().id);
+    const QString outdated = scan(QStringLiteral("warmgable:1:%1:2:AAAA-BBBB").arg(id));
+    for (const char* part : {"Outdated", "revision 2", "AAAA-BBBB", "revision 3", "3FA9-07B2"})
+        EXPECT_TRUE(outdated.contains(QString::fromLatin1(part))) << part << ": " << outdated.toStdString();
+    EXPECT_TRUE(scan(QStringLiteral("warmgable:1:somebody-else:3:3FA9-07B2")).contains(QStringLiteral("another job")));
+    EXPECT_TRUE(scan(QStringLiteral("4006381333931")).contains(QStringLiteral("not the code of a print")));
+    EXPECT_EQ(row.field().selectedText(), row.field().text()) << "the next scan takes its place";
+    // Half a mark is no mistake yet, a whole one is answered without Enter; other jobs start without an answer.
+    row.field().setText(QStringLiteral("3fa9-0"));
+    EXPECT_TRUE(row.answer().isEmpty());
+    row.field().setText(QStringLiteral("3fa9-07b2"));
+    EXPECT_TRUE(row.answer().contains(QStringLiteral("present plan"))) << row.answer().toStdString();
+    row.set_present(session->job().id, 4, "CCCC-DDDD");
+    EXPECT_TRUE(row.answer().startsWith(QStringLiteral("Outdated"))) << "told anew when the plan changes";
+    row.set_present("another", 1, "3FA9-07B2");
+    EXPECT_TRUE(row.answer().isEmpty());
+    stage.set_session(nullptr);
+    EXPECT_FALSE(row.isEnabled());
 }
 
 TEST(RecordModelTest, shows_newest_first_and_marks_what_was_corrected) {
