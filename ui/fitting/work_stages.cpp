@@ -26,18 +26,29 @@ QString name_of_kind(K kind) {
 
 enum Part { place, water, hold, evacuation, charge, electrical, start, heating, hand_over, part_count };
 
-/// The part of the work at whose end each hold point of the install sheet stands, in the sheet's order.
-constexpr std::array<Part, 6> parts_of_holds = {place, water, hold, evacuation, electrical, hand_over};
+/// The part of the work at whose end each hold point of the install sheet stands.
+struct HoldPlace {
+    const char* text;  ///< as the sheet says it in English, which is what the record keeps
+    Part part;
+};
+constexpr std::array<HoldPlace, 7> hold_places = {{{"Fixing points and seals", place},
+                                                   {"Condenser and cylinder", place},
+                                                   {"Water side full and tight", water},
+                                                   {"Pressure hold passed", hold},
+                                                   {"Vacuum holds", evacuation},
+                                                   {"Electrical tests", electrical},
+                                                   {"Hand over", hand_over}}};
 
 void add_holds(std::vector<WorkStage>& stages, const Job& job, const plan::Plan& plan) {
-    std::vector<paper::Step> holds;
-    for (const paper::Step& step : paper::steps_for(job, plan))
-        if (step.kind == paper::Step::Kind::hold) holds.push_back(step);
-    for (std::size_t i = 0; i < holds.size(); ++i) {
-        // A sheet with other hold points than those known here has them all released at the end.
-        const Part part = holds.size() == parts_of_holds.size() ? parts_of_holds[i] : hand_over;
-        stages[part].wants.push_back({K::hold_point, holds[i].text.toStdString(),
-                                      stage_words("Hold point: %1").arg(holds[i].text), true, holds[i].why});
+    for (const paper::Step& step : paper::steps_for(job, plan)) {
+        if (step.kind != paper::Step::Kind::hold) continue;
+        const std::string text = step.text.toStdString();
+        const auto* at = std::find_if(hold_places.begin(), hold_places.end(),
+                                      [&text](const HoldPlace& known) { return text == known.text; });
+        // One not known here is released at the end rather than forgotten.
+        const Part part = at == hold_places.end() ? hand_over : at->part;
+        stages[part].wants.push_back(
+            {K::hold_point, text, stage_words("Hold point: %1").arg(step.text), true, step.why});
     }
 }
 
