@@ -1,6 +1,7 @@
 #include "ui/fitting/fitting_stage.h"
 
 #include <QDate>
+#include <QEvent>
 #include <QFileDialog>
 #include <QPushButton>
 #include <QStackedWidget>
@@ -133,6 +134,12 @@ void FittingStage::set_shelf(PhotoShelf* shelf) {
         if (shelf == nullptr) return Problem{"photograph", "cannot be kept: the desk is closed", "Open the job again"};
         return shelf->keep_bytes(bytes);
     });
+}
+
+void FittingStage::changeEvent(QEvent* event) {
+    StageWidget::changeEvent(event);
+    // Signs are painted in the colours of their theme.
+    if (event->type() == QEvent::PaletteChange && timer_ != nullptr) refresh_soon();
 }
 
 void FittingStage::showEvent(QShowEvent* event) {

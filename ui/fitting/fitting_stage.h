@@ -52,6 +52,7 @@ class FittingStage : public StageWidget {
     [[nodiscard]] QTabWidget& tabs() { return *tabs_; }
 
    protected:
+    void changeEvent(QEvent* event) override;
     void showEvent(QShowEvent* event) override;
 
    private:

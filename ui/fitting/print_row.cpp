@@ -1,5 +1,6 @@
 #include "ui/fitting/print_row.h"
 
+#include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
@@ -72,6 +73,11 @@ void PrintRow::set_present(const std::string& job_id, std::int64_t revision, con
     setEnabled(!mark_.empty());
     if (words_->text().isEmpty()) return answer_typed();
     answer_whole();
+}
+
+void PrintRow::changeEvent(QEvent* event) {
+    QWidget::changeEvent(event);
+    if (event->type() == QEvent::PaletteChange && words_ != nullptr && !words_->text().isEmpty()) answer_whole();
 }
 
 QString PrintRow::answer() const {

@@ -21,6 +21,9 @@ class PrintRow : public QWidget {
     [[nodiscard]] QString answer() const;
     [[nodiscard]] QLineEdit& field() { return *field_; }
 
+   protected:
+    void changeEvent(QEvent* event) override;
+
    private:
     void answer_typed();
     void answer_whole();

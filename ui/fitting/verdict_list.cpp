@@ -5,10 +5,12 @@
 #include <QHBoxLayout>
 #include <QLabel>
 #include <QPushButton>
+#include <QRegularExpression>
 #include <QVBoxLayout>
 #include <cmath>
 
 #include "ui/common/format.h"
+#include "ui/documents/entry_words.h"
 #include "ui/drawing/readings_painter.h"
 
 namespace wg::ui {
@@ -19,6 +21,22 @@ double text_units_of(const QWidget& widget) {
 }
 
 }  // namespace
+
+QString on_screen(const std::string& core_words) {
+    static const QRegularExpression stamp(
+        QStringLiteral("(\\d{4}-\\d{2}-\\d{2})T(\\d{2}:\\d{2})(:\\d{2})?(\\.\\d+)?(Z|[+-]\\d{2}:\\d{2})?"));
+    return paper::with_signs(core_words).replace(stamp, QStringLiteral("\\1 \\2"));
+}
+
+commissioning::Band on_screen(commissioning::Band band) {
+    constexpr int most_decimals = 3;
+    if (band.unit == "deg C") band.unit = "\u00b0C";
+    if (!band.outside()) return band;
+    const double limit = *band.read < band.low ? band.low : band.high;
+    while (band.decimals < most_decimals && number(*band.read, band.decimals) == number(limit, band.decimals))
+        ++band.decimals;
+    return band;
+}
 
 Mark mark_of(commissioning::Verdict verdict) {
     switch (verdict) {
@@ -93,14 +111,14 @@ void VerdictColumn::add(const commissioning::Assessment& a) {
     words->addWidget(
         label(QStringLiteral("%1: %2").arg(qs(a.subject), QString::fromUtf8(commissioning::word(a.verdict))),
               mark == Mark::ready ? QStringLiteral("ready") : word_of(mark)));
-    if (!a.words.empty()) words->addWidget(label(qs(a.words), QString()));
+    if (!a.words.empty()) words->addWidget(label(on_screen(a.words), QString()));
     if (!a.next.empty()) {
         // What to do now stands out of all that was found.
         auto* box = new QFrame(inside_);
         box->setProperty("role", QStringLiteral("panel"));
         auto* inner = new QVBoxLayout(box);
         inner->setContentsMargins(10, 8, 10, 8);
-        inner->addWidget(label(tr("Now: %1").arg(qs(a.next)), QStringLiteral("heading")));
+        inner->addWidget(label(tr("Now: %1").arg(on_screen(a.next)), QStringLiteral("heading")));
         words->addWidget(box);
     }
     if (!a.causes.empty()) {
@@ -108,10 +126,15 @@ void VerdictColumn::add(const commissioning::Assessment& a) {
                                QStringLiteral("muted")));
         int number = 0;
         for (const std::string& cause : a.causes)
-            words->addWidget(label(QStringLiteral("%1. %2").arg(++number).arg(qs(cause)), QString()));
+            words->addWidget(label(QStringLiteral("%1. %2").arg(++number).arg(on_screen(cause)), QString()));
     }
     if (a.curve && !a.curve->read.empty()) words->addWidget(new CurveView(*a.curve, inside_));
-    if (!a.bands.empty()) words->addWidget(new BandsView(a.bands, inside_));
+    if (!a.bands.empty()) {
+        std::vector<commissioning::Band> bands;
+        for (const commissioning::Band& band : a.bands)
+            bands.push_back(on_screen(band));
+        words->addWidget(new BandsView(std::move(bands), inside_));
+    }
     if (!a.working.key.empty()) {
         auto* working = new QPushButton(tr("Show working"), inside_);
         working->setProperty("role", QStringLiteral("link"));

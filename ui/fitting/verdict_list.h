@@ -12,6 +12,11 @@ class QVBoxLayout;
 
 namespace wg::ui {
 
+/// Words of the core as people write them: signs of units, and stamps as day and time.
+[[nodiscard]] QString on_screen(const std::string& core_words);
+/// A band with its unit as people write it, and with as many more decimals as it takes to see that a reading is
+/// outside.
+[[nodiscard]] commissioning::Band on_screen(commissioning::Band band);
 [[nodiscard]] Mark mark_of(commissioning::Verdict verdict);
 
 /// The course of the readings of one assessment.

@@ -253,7 +253,7 @@ void WorkPage::fill_part() {
         worst_->setProperty("role", failed ? QStringLiteral("stop") : QStringLiteral("caution"));
         worst_->setText(QStringLiteral("%1 %2: %3. %4")
                             .arg(failed ? QStringLiteral("\u25a0") : QStringLiteral("\u25b2"), qs(worst->subject),
-                                 QString::fromUtf8(commissioning::word(worst->verdict)), qs(worst->next)));
+                                 QString::fromUtf8(commissioning::word(worst->verdict)), on_screen(worst->next)));
         worst_->style()->unpolish(worst_);
         worst_->style()->polish(worst_);
     }

@@ -228,15 +228,25 @@ TEST(VerdictListTest, says_word_figures_and_what_to_do) {
     commissioning::Assessment failed;
     failed.subject = "Pressure hold";
     failed.verdict = commissioning::Verdict::failed;
-    failed.words = "0.9 bar are missing";
+    failed.words = "0.9 bar are missing at 15.0 deg C, +/- 0.2, entry of 2026-06-01T11:45:00Z";
     failed.next = "Soap the joints";
     list.set_assessments({failed});
     EXPECT_TRUE(list.text().contains(QStringLiteral("Pressure hold: failed")));
-    EXPECT_TRUE(list.text().contains(QStringLiteral("0.9 bar are missing")));
+    EXPECT_TRUE(list.text().contains(
+        QStringLiteral(u"0.9 bar are missing at 15.0\u202f\u00b0C, \u00b1\u202f0.2, entry of 2026-06-01 11:45")))
+        << list.text().toStdString();
     EXPECT_TRUE(list.text().contains(QStringLiteral("Now: Soap the joints")));
     EXPECT_EQ(mark_of(commissioning::Verdict::failed), Mark::stop);
     EXPECT_EQ(mark_of(commissioning::Verdict::passed), Mark::ready);
     EXPECT_EQ(mark_of(commissioning::Verdict::cannot_tell), Mark::caution);
+}
+
+TEST(VerdictListTest, a_band_shows_that_a_reading_is_outside_though_it_rounds_to_the_limit) {
+    const commissioning::Band current = on_screen({"supply current", "A", 1, 1.3, 1.9, 2.57, 2.6});
+    EXPECT_EQ(current.decimals, 2) << "2.6 beside 2.6 would be no news";
+    EXPECT_EQ(on_screen({"supply current", "A", 1, 1.3, 1.9, 2.57, 2.5}).decimals, 1);
+    EXPECT_EQ(on_screen({"supply current", "A", 1, 1.3, 1.9, 2.57, {}}).decimals, 1);
+    EXPECT_EQ(on_screen({"suction gas", "deg C", 1, -4.8, 10.0, 26.4, 24.0}).unit, "\u00b0C");
 }
 
 TEST(ReadingWordsTest, every_kind_has_its_words_and_range) {
