@@ -150,10 +150,14 @@ void DriftPage::show_row() {
         return;
     }
     const aftercare::DriftRow row = rows_[static_cast<std::size_t>(at)];
-    title_->setText(
-        tr("%1, %2 to %3")
-            .arg(table_->item(at, 0)->text(), date_words(row.points.front().on), date_words(row.points.back().on)));
-    words_->setText(QString::fromLatin1(aftercare::text_of(row.drift)) + QStringLiteral(": ") + qs(row.words));
+    const QString name = table_->item(at, 0)->text();
+    const QString first = date_words(row.points.front().on);
+    const QString last = date_words(row.points.back().on);
+    title_->setText(first == last ? tr("%1, %2").arg(name, first) : tr("%1, %2 to %3").arg(name, first, last));
+    // What was read once has no more to say than that.
+    const QString state = QString::fromLatin1(aftercare::text_of(row.drift));
+    const QString more = qs(row.words);
+    words_->setText(more.isEmpty() || more == state ? state : state + QStringLiteral(": ") + more);
     picture_->show_picture(
         [row](QPainter& painter, const QRectF& area, const Theme& theme, double units) {
             paint_drift(painter, row, area, theme, units);
