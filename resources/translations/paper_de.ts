@@ -568,6 +568,22 @@
         <translation>Heißgastemperatur</translation>
     </message>
     <message>
+        <source>suction gas</source>
+        <translation>Sauggas</translation>
+    </message>
+    <message>
+        <source>suction pressure</source>
+        <translation>Saugdruck</translation>
+    </message>
+    <message>
+        <source>discharge gas</source>
+        <translation>Heißgas</translation>
+    </message>
+    <message>
+        <source>discharge pressure</source>
+        <translation>Hochdruck</translation>
+    </message>
+    <message>
         <source>supply current</source>
         <translation>Stromaufnahme</translation>
     </message>
@@ -1062,6 +1078,14 @@
     <message>
         <source>, tilt %1°, looks to %2</source>
         <translation>, Neigung %1°, Blick nach %2</translation>
+    </message>
+    <message>
+        <source>Job %1, revision %2, mark %3</source>
+        <translation>Auftrag %1, Stand %2, Kennung %3</translation>
+    </message>
+    <message>
+        <source>Before work: scan this, or type the mark, under Fitting, 'Code of a print'. It tells whether this print is still the plan. Do not build from an outdated one.</source>
+        <translation>Vor der Arbeit: dies scannen oder die Kennung eingeben, unter „Fitting“, „Code of a print“. Es sagt, ob dieser Druck noch der Plan ist. Nicht nach einem veralteten bauen.</translation>
     </message>
     <message>
         <source>The job</source>

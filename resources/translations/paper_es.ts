@@ -568,6 +568,22 @@
         <translation>temperatura de descarga</translation>
     </message>
     <message>
+        <source>suction gas</source>
+        <translation>gas de aspiración</translation>
+    </message>
+    <message>
+        <source>suction pressure</source>
+        <translation>presión de aspiración</translation>
+    </message>
+    <message>
+        <source>discharge gas</source>
+        <translation>gas de descarga</translation>
+    </message>
+    <message>
+        <source>discharge pressure</source>
+        <translation>presión de descarga</translation>
+    </message>
+    <message>
         <source>supply current</source>
         <translation>corriente absorbida</translation>
     </message>
@@ -1062,6 +1078,14 @@
     <message>
         <source>, tilt %1°, looks to %2</source>
         <translation>, inclinación %1°, orientado a %2</translation>
+    </message>
+    <message>
+        <source>Job %1, revision %2, mark %3</source>
+        <translation>Trabajo %1, revisión %2, marca %3</translation>
+    </message>
+    <message>
+        <source>Before work: scan this, or type the mark, under Fitting, 'Code of a print'. It tells whether this print is still the plan. Do not build from an outdated one.</source>
+        <translation>Antes de trabajar: escanea esto o escribe la marca en «Fitting», «Code of a print». Dice si esta copia sigue siendo el plan. No montes con una copia anticuada.</translation>
     </message>
     <message>
         <source>The job</source>

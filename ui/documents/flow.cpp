@@ -277,7 +277,11 @@ void Flow::sign_off(const QString& title, const QString& text, const QStringList
     const double row = two_lines ? 2.0 * line_height(type_.small) + 6.0 * mm : (roles.size() > 1 ? 9.5 : 8.0) * mm;
     const QStringList head = wrap(title, type_.strong, body_width() - 2.0 * pad);
     const QStringList lines = text.isEmpty() ? QStringList() : wrap(text, type_.body, body_width() - 2.0 * pad);
-    const double height = static_cast<double>(head.size() + lines.size()) * line_height(type_.body) +
+    // With one to sign, title and text share a line where they fit one.
+    const double beside = text_width(title, type_.strong) + 3.0 * mm;
+    const bool one_line =
+        roles.size() == 1 && !text.isEmpty() && beside + text_width(text, type_.body) < body_width() - 2.0 * pad;
+    const double height = static_cast<double>(one_line ? 1 : head.size() + lines.size()) * line_height(type_.body) +
                           static_cast<double>(roles.size()) * row + 2.0 * pad;
     keep(height + gap_small);
     y_ += 1.0 * mm;
@@ -285,8 +289,9 @@ void Flow::sign_off(const QString& title, const QString& text, const QStringList
     if (!text.isEmpty()) page().text += text;
     page().boxes.push_back({QRectF(margin, y_, body_width(), height), 0.5 * mm});
     double top = y_ + pad;
+    if (one_line) letter(margin + pad + beside, top, text, type_.body);
     lines_at(margin + pad, top, head, type_.strong);
-    lines_at(margin + pad, top, lines, type_.body);
+    if (!one_line) lines_at(margin + pad, top, lines, type_.body);
     for (const QString& role : roles) {
         const double foot = top + row - 2.0 * mm;
         struct Part {

@@ -45,7 +45,7 @@ std::vector<double> widths_of(const Table& table, const Sheet& sheet) {
     double spare = 0.0;
     const Style head = sheet.lettered({least_pt, true, false});
     for (std::size_t i = 0; i < widths.size(); ++i) {
-        double word = table.columns[i].tick ? 4.5 * mm : widest_word(table.columns[i].title, head);
+        double word = std::max(table.columns[i].tick ? 4.5 * mm : 0.0, widest_word(table.columns[i].title, head));
         for (const Row& row : table.rows) {
             const auto at = static_cast<qsizetype>(i);
             if (row.kind == Row::Kind::group || at >= row.cells.size()) continue;

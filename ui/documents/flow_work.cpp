@@ -11,8 +11,8 @@ using namespace measures;
 
 namespace {
 
-constexpr double column_gap = 7.0 * mm;
-constexpr double number_gap = 1.5 * mm;
+constexpr double column_gap = 6.0 * mm;
+constexpr double number_gap = 0.5 * mm;
 constexpr double work_gap = 1.4 * mm;  ///< below each step
 
 double words_inset(const Sheet& sheet) {

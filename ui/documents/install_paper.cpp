@@ -32,12 +32,10 @@ QString placements_in_words(const PaperInput& input) {
 /// What this print is told by, to scan and to read.
 void code_box(Flow& flow, const PaperInput& input) {
     const plan::Plan& plan = input.plan;
-    flow.code({QStringLiteral("Job %1, revision %2, mark %3")
-                   .arg(qs(input.job.number))
-                   .arg(plan.job_revision)
-                   .arg(qs(plan.plan_mark)),
-               QStringLiteral("Before work: scan this, or type the mark, under Fitting, 'Code of a print'. It tells "
-                              "whether this print is still the plan. Do not build from an outdated one.")});
+    flow.code(
+        {say("Job %1, revision %2, mark %3").arg(qs(input.job.number)).arg(plan.job_revision).arg(qs(plan.plan_mark)),
+         say("Before work: scan this, or type the mark, under Fitting, 'Code of a print'. It tells "
+             "whether this print is still the plan. Do not build from an outdated one.")});
 }
 
 void overview(Flow& flow, const PaperInput& input) {
@@ -112,6 +110,7 @@ QString with_who(const Step& step) {
 
 void steps(Flow& flow, const PaperInput& input) {
     flow.heading(say("The work in order"));
+    flow.keep(60.0 * mm);  // some steps with it
     flow.paragraph(say("Tick each step when it is done. At a hold point the work stops until it is signed."));
     // Each hold point goes across the page: what comes before it is above it.
     std::vector<Flow::Work> until_hold;

@@ -28,7 +28,8 @@ QString month_words(int month) {
 
 QString band_words(const commissioning::Band& band) {
     if (!std::isfinite(band.low) || !std::isfinite(band.high)) return QStringLiteral("\u2013");
-    return number(band.low, band.decimals) + say(" to ") + quantity(band.high, qs(band.unit), band.decimals);
+    const QString unit = band.unit == "deg C" ? QStringLiteral("°C") : qs(band.unit);
+    return number(band.low, band.decimals) + say(" to ") + quantity(band.high, unit, band.decimals);
 }
 
 /// What the running system should show in the month printed, or by the season when that is not known.
@@ -44,8 +45,8 @@ void forecast_table(Flow& flow, const PaperInput& input) {
                                  quantity(month->wind_m_s, QStringLiteral("m/s"), 1)));
         Table table;
         table.columns = {
-            {say("What"), 52.0}, {say("Expected"), 0.0}, {say("Read"), 30.0}, {say("Instrument, time"), 34.0}};
-        table.least_row_mm = 7.5;
+            {say("What"), 60.0}, {say("Expected"), 0.0}, {say("Read"), 28.0}, {say("Instrument, time"), 32.0}};
+        table.least_row_mm = 6.8;
         table.grid = true;
         for (const commissioning::Band& band : month->bands)
             table.rows.push_back({QStringList{say_name(band.label), band_words(band)}});
@@ -63,8 +64,8 @@ void readings_table(Flow& flow, const PaperInput& input) {
     const plan::Plan& p = input.plan;
     flow.heading(say("Readings on the day"));
     Table table;
-    table.columns = {{say("What"), 52.0}, {say("Expected"), 0.0}, {say("Read"), 30.0}, {say("Instrument, time"), 34.0}};
-    table.least_row_mm = 7.5;
+    table.columns = {{say("What"), 60.0}, {say("Expected"), 0.0}, {say("Read"), 28.0}, {say("Instrument, time"), 32.0}};
+    table.least_row_mm = 6.8;
     table.grid = true;
     const auto row = [&](const QString& what, const QString& expected) {
         table.rows.push_back({QStringList{what, expected}});
@@ -97,7 +98,7 @@ void readings_table(Flow& flow, const PaperInput& input) {
 void hand_over_list(Flow& flow, const PaperInput& input) {
     Table table;
     table.columns = {{QString(), 7.0, false, true}, {say("Shown or given to the client"), 86.0}, {say("Note"), 0.0}};
-    table.least_row_mm = 7.5;
+    table.least_row_mm = 6.8;
     table.grid = true;
     table.whole = true;
     const auto row = [&](const QString& what) { table.rows.push_back({QStringList{QString(), what, QString()}}); };

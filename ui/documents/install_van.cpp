@@ -78,7 +78,7 @@ void load_list(Flow& flow, const PaperInput& input) {
     flow.heading(say("Parts to load"));
     Table table;
     table.columns = {
-        {say("Part"), 0.0}, {say("Quantity"), 18.0, true}, {say("Why"), 80.0}, {say("On van"), 14.0, false, true}};
+        {say("Part"), 0.0}, {say("Quantity"), 18.0, true}, {say("Why"), 76.0}, {say("On van"), 18.0, false, true}};
     // The reasons are long: a little smaller they mostly stay on one line.
     table.size_pt = least_pt;
     QStringList places;
