@@ -48,6 +48,7 @@ void forecast_table(Flow& flow, const PaperInput& input) {
             {say("What"), 60.0}, {say("Expected"), 0.0}, {say("Read"), 28.0}, {say("Instrument, time"), 32.0}};
         table.least_row_mm = 6.8;
         table.grid = true;
+        table.whole = true;
         for (const commissioning::Band& band : month->bands)
             table.rows.push_back({QStringList{say_name(band.label), band_words(band)}});
         if (month->hours_mid > 0.0)

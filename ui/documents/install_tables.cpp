@@ -138,30 +138,20 @@ void cut_list(Flow& flow, const PaperInput& input) {
     const pipework::Run& run = input.plan.run;
     flow.subheading(say("Cut list of the run"));
     Table table;
-    table.columns = {{say("Leg"), 12.0, true},
-                     {say("Length"), 21.0, true},
-                     {say("Rise"), 19.0, true},
+    table.columns = {{say("Leg"), 14.0, true},
+                     {say("Length"), 30.0, true},
+                     {say("Rise"), 30.0, true},
                      {say("Ends at"), 0.0},
-                     {say("Cut"), 14.0, false, true}};
-    std::vector<QStringList> legs;
+                     {say("Cut"), 20.0, false, true}};
+    table.size_pt = least_pt;
+    table.whole = true;
     for (std::size_t i = 0; i < run.legs.size(); ++i) {
         const pipework::Leg& leg = run.legs[i];
         const bool last = i + 1 == run.legs.size();
         const QString end =
             last ? say("block") : (leg.ends_at == RoutePointKind::free ? say("bend") : say(text_of(leg.ends_at)));
-        legs.push_back(
-            {QString::number(i + 1), length_mm(leg.length_m), length_mm(leg.to.z_m - leg.from.z_m), end, QString()});
-    }
-    // An odd number leaves one empty place with a box; more than a few legs stand in two halves beside each other.
-    if (!flow.sheet().large_print && legs.size() > 3) {
-        const std::vector<Column> once = table.columns;
-        table.columns.insert(table.columns.end(), once.begin(), once.end());
-        const std::size_t half = (legs.size() + 1) / 2;
-        for (std::size_t i = 0; i < half; ++i)
-            table.rows.push_back({i + half < legs.size() ? legs[i] + legs[i + half] : legs[i]});
-    } else {
-        for (const QStringList& leg : legs)
-            table.rows.push_back({leg});
+        table.rows.push_back(
+            {QStringList{QString::number(i + 1), length_mm(leg.length_m), length_mm(leg.to.z_m - leg.from.z_m), end}});
     }
     table.rows.push_back({QStringList{QString(), length_mm(run.length_m), QString(),
                                       say("%1 bends, %2 passages").arg(run.bends).arg(run.passages)},
@@ -197,8 +187,9 @@ void spot_table(Flow& flow, const PaperInput& input) {
     const CylinderModel& cylinder = input.plan.cylinder;
     Table table;
     table.columns = {
-        {say("Service"), 40.0}, {say("As surveyed"), 0.0}, {say("Needed"), 62.0}, {say("Checked"), 20.0, false, true}};
+        {say("Service"), 40.0}, {say("As surveyed"), 0.0}, {say("Needed"), 74.0}, {say("Checked"), 20.0, false, true}};
     table.whole = true;
+    table.size_pt = least_pt;
     const auto& e = input.plan.services.electrical;
     const auto row = [&](const QString& what, const QString& found, const QString& needed) {
         table.rows.push_back({QStringList{what, found, needed, QString()}});
