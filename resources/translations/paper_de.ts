@@ -568,6 +568,22 @@
         <translation>Heißgastemperatur</translation>
     </message>
     <message>
+        <source>suction gas</source>
+        <translation>Sauggas</translation>
+    </message>
+    <message>
+        <source>suction pressure</source>
+        <translation>Saugdruck</translation>
+    </message>
+    <message>
+        <source>discharge gas</source>
+        <translation>Heißgas</translation>
+    </message>
+    <message>
+        <source>discharge pressure</source>
+        <translation>Hochdruck</translation>
+    </message>
+    <message>
         <source>supply current</source>
         <translation>Stromaufnahme</translation>
     </message>
@@ -1064,6 +1080,14 @@
         <translation>, Neigung %1°, Blick nach %2</translation>
     </message>
     <message>
+        <source>Job %1, revision %2, mark %3</source>
+        <translation>Auftrag %1, Stand %2, Kennung %3</translation>
+    </message>
+    <message>
+        <source>Before work: scan this, or type the mark, under Fitting, 'Code of a print'. It tells whether this print is still the plan. Do not build from an outdated one.</source>
+        <translation>Vor der Arbeit: dies scannen oder die Kennung eingeben, unter „Fitting“, „Code of a print“. Es sagt, ob dieser Druck noch der Plan ist. Nicht nach einem veralteten bauen.</translation>
+    </message>
+    <message>
         <source>The job</source>
         <translation>Der Auftrag</translation>
     </message>
@@ -1186,6 +1210,190 @@
     <message>
         <source>Electrician</source>
         <translation>Elektrofachkraft</translation>
+    </message>
+    <message>
+        <source>not worked out</source>
+        <translation>nicht berechnet</translation>
+    </message>
+    <message>
+        <source>not reached: </source>
+        <translation>nicht erreicht: </translation>
+    </message>
+    <message>
+        <source> to </source>
+        <translation> bis </translation>
+    </message>
+    <message>
+        <source>Usual day in %1: air %2, light on the plate %3, wind %4</source>
+        <translation>Üblicher Tag im %1: Luft %2, Licht auf der Platte %3, Wind %4</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Was</translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation>Erwartet</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Gelesen</translation>
+    </message>
+    <message>
+        <source>Instrument, time</source>
+        <translation>Messgerät, Uhrzeit</translation>
+    </message>
+    <message>
+        <source>First heating, %1 to %2</source>
+        <translation>Erstes Aufheizen, %1 bis %2</translation>
+    </message>
+    <message>
+        <source>Readings on the day</source>
+        <translation>Messwerte am Tag</translation>
+    </message>
+    <message>
+        <source>Pressure hold, start: bar and °C</source>
+        <translation>Druckprobe, Beginn: bar und °C</translation>
+    </message>
+    <message>
+        <source>bar gauge</source>
+        <translation>bar Überdruck</translation>
+    </message>
+    <message>
+        <source>Pressure hold, end: bar and °C</source>
+        <translation>Druckprobe, Ende: bar und °C</translation>
+    </message>
+    <message>
+        <source>as start, after correction for temperature</source>
+        <translation>wie am Beginn, nach Korrektur der Temperatur</translation>
+    </message>
+    <message>
+        <source>Vacuum at the end: Pa and °C</source>
+        <translation>Vakuum am Ende: Pa und °C</translation>
+    </message>
+    <message>
+        <source>%1 or lower</source>
+        <translation>%1 oder weniger</translation>
+    </message>
+    <message>
+        <source>Vacuum after shut-off: Pa and °C</source>
+        <translation>Vakuum nach Absperren: Pa und °C</translation>
+    </message>
+    <message>
+        <source>%1 or lower after %2 minutes</source>
+        <translation>%1 oder weniger nach %2 Minuten</translation>
+    </message>
+    <message>
+        <source>Extra charge weighed in</source>
+        <translation>Nachgefüllt nach Waage</translation>
+    </message>
+    <message>
+        <source>Insulation resistance</source>
+        <translation>Isolationswiderstand</translation>
+    </message>
+    <message>
+        <source>1 MΩ or more at 500 V</source>
+        <translation>1 MΩ oder mehr bei 500 V</translation>
+    </message>
+    <message>
+        <source>Earth resistance</source>
+        <translation>Erdungswiderstand</translation>
+    </message>
+    <message>
+        <source>as the local rule asks</source>
+        <translation>wie örtlich verlangt</translation>
+    </message>
+    <message>
+        <source>Residual current device, trip time</source>
+        <translation>Fehlerstrom-Schutzschalter, Auslösezeit</translation>
+    </message>
+    <message>
+        <source>300 ms or less at %1</source>
+        <translation>300 ms oder weniger bei %1</translation>
+    </message>
+    <message>
+        <source>Supply current, running</source>
+        <translation>Stromaufnahme im Betrieb</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>Suction temperature</source>
+        <translation>Sauggastemperatur</translation>
+    </message>
+    <message>
+        <source>below the plate's surroundings</source>
+        <translation>unter der Umgebung des Kollektors</translation>
+    </message>
+    <message>
+        <source>Discharge temperature</source>
+        <translation>Heißgastemperatur</translation>
+    </message>
+    <message>
+        <source>Outdoor temperature</source>
+        <translation>Außentemperatur</translation>
+    </message>
+    <message>
+        <source>note it</source>
+        <translation>notieren</translation>
+    </message>
+    <message>
+        <source>Water temperature, set-point</source>
+        <translation>Wassertemperatur, Solltemperatur</translation>
+    </message>
+    <message>
+        <source>From cold to set-point without draw-off</source>
+        <translation>Von kalt auf Solltemperatur ohne Zapfung</translation>
+    </message>
+    <message>
+        <source>Good light: 800 W/m², 20 °C</source>
+        <translation>Gutes Licht: 800 W/m², 20 °C</translation>
+    </message>
+    <message>
+        <source>Fair light: 400 W/m², 15 °C</source>
+        <translation>Mäßiges Licht: 400 W/m², 15 °C</translation>
+    </message>
+    <message>
+        <source>Poor: night, 2 °C</source>
+        <translation>Schlecht: Nacht, 2 °C</translation>
+    </message>
+    <message>
+        <source>Shown or given to the client</source>
+        <translation>Dem Kunden gezeigt oder übergeben</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>Where to switch off: breaker, isolator, control</source>
+        <translation>Wo abgeschaltet wird: Leitungsschutz, Trennschalter, Regler</translation>
+    </message>
+    <message>
+        <source>Mixing valve: what it is for, set to, °C</source>
+        <translation>Mischventil: wozu, eingestellt auf, °C</translation>
+    </message>
+    <message>
+        <source>Safety valve: lifted, drips while heating, never shut or plugged</source>
+        <translation>Sicherheitsventil: gelüftet, tropft beim Heizen, nie absperren oder verschließen</translation>
+    </message>
+    <message>
+        <source>Papers handed over: booklet, record, makers' sheets</source>
+        <translation>Papiere übergeben: Heft, Protokoll, Blätter der Hersteller</translation>
+    </message>
+    <message>
+        <source>Whom to call: name, telephone</source>
+        <translation>Wen anrufen: Name, Telefon</translation>
+    </message>
+    <message>
+        <source>Next service: month and year</source>
+        <translation>Nächste Wartung: Monat und Jahr</translation>
+    </message>
+    <message>
+        <source>Hand-over to the client</source>
+        <translation>Übergabe an den Kunden</translation>
     </message>
     <message>
         <source>%1 wall</source>
@@ -1324,14 +1532,6 @@
         <translation>keine</translation>
     </message>
     <message>
-        <source>not worked out</source>
-        <translation>nicht berechnet</translation>
-    </message>
-    <message>
-        <source>not reached: </source>
-        <translation>nicht erreicht: </translation>
-    </message>
-    <message>
         <source>Fixing points, in millimetres along the surface from the edges named</source>
         <translation>Befestigungspunkte, in Millimetern auf der Fläche ab den genannten Kanten</translation>
     </message>
@@ -1412,20 +1612,8 @@
         <translation>Prüfdruck</translation>
     </message>
     <message>
-        <source>bar gauge</source>
-        <translation>bar Überdruck</translation>
-    </message>
-    <message>
         <source>Never above</source>
         <translation>Nie über</translation>
-    </message>
-    <message>
-        <source>Run, one way</source>
-        <translation>Leitung, einfach</translation>
-    </message>
-    <message>
-        <source>Lift</source>
-        <translation>Steigung</translation>
     </message>
     <message>
         <source>Extra charge</source>
@@ -1438,10 +1626,6 @@
     <message>
         <source>As carbon dioxide</source>
         <translation>Als Kohlendioxid</translation>
-    </message>
-    <message>
-        <source>Rated current</source>
-        <translation>Nennstrom</translation>
     </message>
     <message>
         <source>Breaker</source>
@@ -1458,10 +1642,6 @@
     <message>
         <source>%1, %2, drop %3 %</source>
         <translation>%1, %2, Spannungsfall %3 %</translation>
-    </message>
-    <message>
-        <source>Set-point</source>
-        <translation>Solltemperatur</translation>
     </message>
     <message>
         <source>Safety valve</source>
@@ -1542,6 +1722,10 @@
     <message>
         <source>Oil traps</source>
         <translation>Ölbögen</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Steigung</translation>
     </message>
     <message>
         <source>Lengths run along the centre line from collector to block. Both tubes have the same legs. Cut when the place is measured, not from this list alone.</source>
@@ -1658,198 +1842,6 @@
     <message>
         <source>none seen</source>
         <translation>keine gesehen</translation>
-    </message>
-    <message>
-        <source>Bottles upright, ventilated, strapped</source>
-        <translation>Flaschen stehend, belüftet, gesichert</translation>
-    </message>
-    <message>
-        <source>On edge along the side wall, padded</source>
-        <translation>Hochkant an der Seitenwand, gepolstert</translation>
-    </message>
-    <message>
-        <source>Upright at the bulkhead, strapped</source>
-        <translation>Stehend an der Trennwand, gesichert</translation>
-    </message>
-    <message>
-        <source>Roof rack and long tray</source>
-        <translation>Dachträger und Langgutfach</translation>
-    </message>
-    <message>
-        <source>Electrical case</source>
-        <translation>Elektrokoffer</translation>
-    </message>
-    <message>
-        <source>Water crate</source>
-        <translation>Sanitärkiste</translation>
-    </message>
-    <message>
-        <source>Workshop drawers</source>
-        <translation>Werkstattschubladen</translation>
-    </message>
-    <message>
-        <source>Parts to load</source>
-        <translation>Teile für den Wagen</translation>
-    </message>
-    <message>
-        <source>Part</source>
-        <translation>Teil</translation>
-    </message>
-    <message>
-        <source>Quantity</source>
-        <translation>Menge</translation>
-    </message>
-    <message>
-        <source>Why</source>
-        <translation>Wofür</translation>
-    </message>
-    <message>
-        <source>On van</source>
-        <translation>Geladen</translation>
-    </message>
-    <message>
-        <source>No parts are listed.</source>
-        <translation>Keine Teile aufgeführt.</translation>
-    </message>
-    <message>
-        <source>Tools to load</source>
-        <translation>Werkzeug für den Wagen</translation>
-    </message>
-    <message>
-        <source> to </source>
-        <translation> bis </translation>
-    </message>
-    <message>
-        <source>Usual day in %1: air %2, light on the plate %3, wind %4</source>
-        <translation>Üblicher Tag im %1: Luft %2, Licht auf der Platte %3, Wind %4</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Was</translation>
-    </message>
-    <message>
-        <source>Expected</source>
-        <translation>Erwartet</translation>
-    </message>
-    <message>
-        <source>Read</source>
-        <translation>Gelesen</translation>
-    </message>
-    <message>
-        <source>Instrument, time</source>
-        <translation>Messgerät, Uhrzeit</translation>
-    </message>
-    <message>
-        <source>First heating, %1 to %2</source>
-        <translation>Erstes Aufheizen, %1 bis %2</translation>
-    </message>
-    <message>
-        <source>Readings on the day</source>
-        <translation>Messwerte am Tag</translation>
-    </message>
-    <message>
-        <source>Pressure hold, start: bar and °C</source>
-        <translation>Druckprobe, Beginn: bar und °C</translation>
-    </message>
-    <message>
-        <source>Pressure hold, end: bar and °C</source>
-        <translation>Druckprobe, Ende: bar und °C</translation>
-    </message>
-    <message>
-        <source>as start, after correction for temperature</source>
-        <translation>wie am Beginn, nach Korrektur der Temperatur</translation>
-    </message>
-    <message>
-        <source>Vacuum at the end: Pa and °C</source>
-        <translation>Vakuum am Ende: Pa und °C</translation>
-    </message>
-    <message>
-        <source>%1 or lower</source>
-        <translation>%1 oder weniger</translation>
-    </message>
-    <message>
-        <source>Vacuum after shut-off: Pa and °C</source>
-        <translation>Vakuum nach Absperren: Pa und °C</translation>
-    </message>
-    <message>
-        <source>%1 or lower after %2 minutes</source>
-        <translation>%1 oder weniger nach %2 Minuten</translation>
-    </message>
-    <message>
-        <source>Extra charge weighed in</source>
-        <translation>Nachgefüllt nach Waage</translation>
-    </message>
-    <message>
-        <source>Insulation resistance</source>
-        <translation>Isolationswiderstand</translation>
-    </message>
-    <message>
-        <source>1 MΩ or more at 500 V</source>
-        <translation>1 MΩ oder mehr bei 500 V</translation>
-    </message>
-    <message>
-        <source>Earth resistance</source>
-        <translation>Erdungswiderstand</translation>
-    </message>
-    <message>
-        <source>as the local rule asks</source>
-        <translation>wie örtlich verlangt</translation>
-    </message>
-    <message>
-        <source>Residual current device, trip time</source>
-        <translation>Fehlerstrom-Schutzschalter, Auslösezeit</translation>
-    </message>
-    <message>
-        <source>300 ms or less at %1</source>
-        <translation>300 ms oder weniger bei %1</translation>
-    </message>
-    <message>
-        <source>Supply current, running</source>
-        <translation>Stromaufnahme im Betrieb</translation>
-    </message>
-    <message>
-        <source>up to %1</source>
-        <translation>bis %1</translation>
-    </message>
-    <message>
-        <source>Suction temperature</source>
-        <translation>Sauggastemperatur</translation>
-    </message>
-    <message>
-        <source>below the plate's surroundings</source>
-        <translation>unter der Umgebung des Kollektors</translation>
-    </message>
-    <message>
-        <source>Discharge temperature</source>
-        <translation>Heißgastemperatur</translation>
-    </message>
-    <message>
-        <source>Outdoor temperature</source>
-        <translation>Außentemperatur</translation>
-    </message>
-    <message>
-        <source>note it</source>
-        <translation>notieren</translation>
-    </message>
-    <message>
-        <source>Water temperature, set-point</source>
-        <translation>Wassertemperatur, Solltemperatur</translation>
-    </message>
-    <message>
-        <source>From cold to set-point without draw-off</source>
-        <translation>Von kalt auf Solltemperatur ohne Zapfung</translation>
-    </message>
-    <message>
-        <source>Good light: 800 W/m², 20 °C</source>
-        <translation>Gutes Licht: 800 W/m², 20 °C</translation>
-    </message>
-    <message>
-        <source>Fair light: 400 W/m², 15 °C</source>
-        <translation>Mäßiges Licht: 400 W/m², 15 °C</translation>
-    </message>
-    <message>
-        <source>Poor: night, 2 °C</source>
-        <translation>Schlecht: Nacht, 2 °C</translation>
     </message>
     <message>
         <source>Hazards and access</source>
@@ -2704,8 +2696,36 @@
         <translation>Protokoll eingetragen, Baustelle sauber, Kunde eingewiesen. Unterschriften auf der letzten Seite.</translation>
     </message>
     <message>
+        <source>To hand at the side door</source>
+        <translation>Griffbereit an der Seitentür</translation>
+    </message>
+    <message>
+        <source>Roof rack and long tray</source>
+        <translation>Dachträger und Langgutfach</translation>
+    </message>
+    <message>
+        <source>Workshop drawers</source>
+        <translation>Werkstattschubladen</translation>
+    </message>
+    <message>
+        <source>Refrigeration case</source>
+        <translation>Kältekoffer</translation>
+    </message>
+    <message>
+        <source>Bottles upright, ventilated, strapped</source>
+        <translation>Flaschen stehend, belüftet, gesichert</translation>
+    </message>
+    <message>
+        <source>Electrical case</source>
+        <translation>Elektrokoffer</translation>
+    </message>
+    <message>
         <source>Spirit level, tape, chalk line, square, pencil; compass, inclinometer; camera</source>
         <translation>Wasserwaage, Maßband, Schlagschnur, Winkel, Bleistift; Kompass, Neigungsmesser; Kamera</translation>
+    </message>
+    <message>
+        <source>Personal: helmet, goggles, gloves for sheet edges and for refrigerant, shoes with grip</source>
+        <translation>Persönlich: Helm, Schutzbrille, Handschuhe gegen Blechkanten und gegen Kältemittel, trittsichere Schuhe</translation>
     </message>
     <message>
         <source>Harness, lanyard and anchor; roof ladder; edge protection</source>
@@ -2714,6 +2734,10 @@
     <message>
         <source>Ladder or tower with ties</source>
         <translation>Leiter oder Fahrgerüst mit Anbindung</translation>
+    </message>
+    <message>
+        <source>Broom, scale for the ballast, hoist or barrow for the slabs</source>
+        <translation>Besen, Waage für den Ballast, Aufzug oder Karre für die Platten</translation>
     </message>
     <message>
         <source>Drill, wood bits, impact driver, torque bits for the fixing screws</source>
@@ -2732,10 +2756,6 @@
         <translation>Bohrhammer, Steinbohrer, Ausblaspumpe, Bürste, Drehmomentschlüssel für die Anker</translation>
     </message>
     <message>
-        <source>Broom, scale for the ballast, hoist or barrow for the slabs</source>
-        <translation>Besen, Waage für den Ballast, Aufzug oder Karre für die Platten</translation>
-    </message>
-    <message>
         <source>Core bit or hole saw and sleeves for the passages</source>
         <translation>Bohrkrone oder Lochsäge und Hülsen für die Durchführungen</translation>
     </message>
@@ -2750,14 +2770,6 @@
     <message>
         <source>Torque wrench with open jaws for the flare nuts, second spanner</source>
         <translation>Drehmomentschlüssel mit offenem Maul für die Bördelmuttern, Gegenschlüssel</translation>
-    </message>
-    <message>
-        <source>Brazing set, filler rods, nitrogen flow meter, extinguisher</source>
-        <translation>Lötgerät, Hartlot, Durchflussmesser für Stickstoff, Löscher</translation>
-    </message>
-    <message>
-        <source>Dry nitrogen with regulator and safety valve, hose, soap spray</source>
-        <translation>Trockener Stickstoff mit Druckminderer und Sicherheitsventil, Schlauch, Seifenspray</translation>
     </message>
     <message>
         <source>Vacuum pump with check valve, vacuum gauge in Pa, valve-core tool, short wide hoses</source>
@@ -2776,6 +2788,14 @@
         <translation>Waage mit 5 g Auflösung, Flasche und Schläuche nur für {refrigerant}</translation>
     </message>
     <message>
+        <source>Brazing set, filler rods, nitrogen flow meter, extinguisher</source>
+        <translation>Lötgerät, Hartlot, Durchflussmesser für Stickstoff, Löscher</translation>
+    </message>
+    <message>
+        <source>Dry nitrogen with regulator and safety valve, hose, soap spray</source>
+        <translation>Trockener Stickstoff mit Druckminderer und Sicherheitsventil, Schlauch, Seifenspray</translation>
+    </message>
+    <message>
         <source>Continuity meter, torque wrench for the flange</source>
         <translation>Durchgangsprüfer, Drehmomentschlüssel für den Flansch</translation>
     </message>
@@ -2784,8 +2804,44 @@
         <translation>Anlegethermometer, Stromzange, Prüfgerät für Isolation, Schleife und Fehlerstrom</translation>
     </message>
     <message>
-        <source>Personal: helmet, goggles, gloves for sheet edges and for refrigerant, shoes with grip</source>
-        <translation>Persönlich: Helm, Schutzbrille, Handschuhe gegen Blechkanten und gegen Kältemittel, trittsichere Schuhe</translation>
+        <source>On edge along the side wall, padded</source>
+        <translation>Hochkant an der Seitenwand, gepolstert</translation>
+    </message>
+    <message>
+        <source>Upright at the bulkhead, strapped</source>
+        <translation>Stehend an der Trennwand, gesichert</translation>
+    </message>
+    <message>
+        <source>Water crate</source>
+        <translation>Sanitärkiste</translation>
+    </message>
+    <message>
+        <source>Tools to load</source>
+        <translation>Werkzeug für den Wagen</translation>
+    </message>
+    <message>
+        <source>Parts to load</source>
+        <translation>Teile für den Wagen</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Wofür</translation>
+    </message>
+    <message>
+        <source>On van</source>
+        <translation>Geladen</translation>
+    </message>
+    <message>
+        <source>No parts are listed.</source>
+        <translation>Keine Teile aufgeführt.</translation>
     </message>
     <message>
         <source>left-hand (connections on the left)</source>
@@ -2858,10 +2914,6 @@
     <message>
         <source>Caution</source>
         <translation>Achtung</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Hinweis</translation>
     </message>
 </context>
 </TS>

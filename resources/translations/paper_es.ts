@@ -568,6 +568,22 @@
         <translation>temperatura de descarga</translation>
     </message>
     <message>
+        <source>suction gas</source>
+        <translation>gas de aspiración</translation>
+    </message>
+    <message>
+        <source>suction pressure</source>
+        <translation>presión de aspiración</translation>
+    </message>
+    <message>
+        <source>discharge gas</source>
+        <translation>gas de descarga</translation>
+    </message>
+    <message>
+        <source>discharge pressure</source>
+        <translation>presión de descarga</translation>
+    </message>
+    <message>
         <source>supply current</source>
         <translation>corriente absorbida</translation>
     </message>
@@ -1064,6 +1080,14 @@
         <translation>, inclinación %1°, orientado a %2</translation>
     </message>
     <message>
+        <source>Job %1, revision %2, mark %3</source>
+        <translation>Trabajo %1, revisión %2, marca %3</translation>
+    </message>
+    <message>
+        <source>Before work: scan this, or type the mark, under Fitting, 'Code of a print'. It tells whether this print is still the plan. Do not build from an outdated one.</source>
+        <translation>Antes de trabajar: escanea esto o escribe la marca en «Fitting», «Code of a print». Dice si esta copia sigue siendo el plan. No montes con una copia anticuada.</translation>
+    </message>
+    <message>
         <source>The job</source>
         <translation>La obra</translation>
     </message>
@@ -1186,6 +1210,190 @@
     <message>
         <source>Electrician</source>
         <translation>Electricista</translation>
+    </message>
+    <message>
+        <source>not worked out</source>
+        <translation>no calculado</translation>
+    </message>
+    <message>
+        <source>not reached: </source>
+        <translation>no se alcanza: </translation>
+    </message>
+    <message>
+        <source> to </source>
+        <translation> a </translation>
+    </message>
+    <message>
+        <source>Usual day in %1: air %2, light on the plate %3, wind %4</source>
+        <translation>Día normal de %1: aire %2, luz sobre el captador %3, viento %4</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Expected</source>
+        <translation>Esperado</translation>
+    </message>
+    <message>
+        <source>Read</source>
+        <translation>Leído</translation>
+    </message>
+    <message>
+        <source>Instrument, time</source>
+        <translation>Instrumento, hora</translation>
+    </message>
+    <message>
+        <source>First heating, %1 to %2</source>
+        <translation>Primer calentamiento, de %1 a %2</translation>
+    </message>
+    <message>
+        <source>Readings on the day</source>
+        <translation>Lecturas del día</translation>
+    </message>
+    <message>
+        <source>Pressure hold, start: bar and °C</source>
+        <translation>Prueba de presión, inicio: bar y °C</translation>
+    </message>
+    <message>
+        <source>bar gauge</source>
+        <translation>bar manométricos</translation>
+    </message>
+    <message>
+        <source>Pressure hold, end: bar and °C</source>
+        <translation>Prueba de presión, final: bar y °C</translation>
+    </message>
+    <message>
+        <source>as start, after correction for temperature</source>
+        <translation>como al inicio, corregida la temperatura</translation>
+    </message>
+    <message>
+        <source>Vacuum at the end: Pa and °C</source>
+        <translation>Vacío al final: Pa y °C</translation>
+    </message>
+    <message>
+        <source>%1 or lower</source>
+        <translation>%1 o menos</translation>
+    </message>
+    <message>
+        <source>Vacuum after shut-off: Pa and °C</source>
+        <translation>Vacío tras cerrar: Pa y °C</translation>
+    </message>
+    <message>
+        <source>%1 or lower after %2 minutes</source>
+        <translation>%1 o menos a los %2 minutos</translation>
+    </message>
+    <message>
+        <source>Extra charge weighed in</source>
+        <translation>Carga añadida según báscula</translation>
+    </message>
+    <message>
+        <source>Insulation resistance</source>
+        <translation>Resistencia de aislamiento</translation>
+    </message>
+    <message>
+        <source>1 MΩ or more at 500 V</source>
+        <translation>1 MΩ o más a 500 V</translation>
+    </message>
+    <message>
+        <source>Earth resistance</source>
+        <translation>Resistencia de tierra</translation>
+    </message>
+    <message>
+        <source>as the local rule asks</source>
+        <translation>como pide la norma local</translation>
+    </message>
+    <message>
+        <source>Residual current device, trip time</source>
+        <translation>Diferencial, tiempo de disparo</translation>
+    </message>
+    <message>
+        <source>300 ms or less at %1</source>
+        <translation>300 ms o menos a %1</translation>
+    </message>
+    <message>
+        <source>Supply current, running</source>
+        <translation>Corriente absorbida en marcha</translation>
+    </message>
+    <message>
+        <source>up to %1</source>
+        <translation>hasta %1</translation>
+    </message>
+    <message>
+        <source>Suction temperature</source>
+        <translation>Temperatura de aspiración</translation>
+    </message>
+    <message>
+        <source>below the plate's surroundings</source>
+        <translation>por debajo del entorno del captador</translation>
+    </message>
+    <message>
+        <source>Discharge temperature</source>
+        <translation>Temperatura de descarga</translation>
+    </message>
+    <message>
+        <source>Outdoor temperature</source>
+        <translation>Temperatura exterior</translation>
+    </message>
+    <message>
+        <source>note it</source>
+        <translation>anotarla</translation>
+    </message>
+    <message>
+        <source>Water temperature, set-point</source>
+        <translation>Temperatura del agua, consigna</translation>
+    </message>
+    <message>
+        <source>From cold to set-point without draw-off</source>
+        <translation>De frío a consigna sin consumo</translation>
+    </message>
+    <message>
+        <source>Good light: 800 W/m², 20 °C</source>
+        <translation>Buena luz: 800 W/m², 20 °C</translation>
+    </message>
+    <message>
+        <source>Fair light: 400 W/m², 15 °C</source>
+        <translation>Luz media: 400 W/m², 15 °C</translation>
+    </message>
+    <message>
+        <source>Poor: night, 2 °C</source>
+        <translation>Mala: noche, 2 °C</translation>
+    </message>
+    <message>
+        <source>Shown or given to the client</source>
+        <translation>Mostrado o entregado al cliente</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Where to switch off: breaker, isolator, control</source>
+        <translation>Dónde se apaga: magnetotérmico, seccionador, mando</translation>
+    </message>
+    <message>
+        <source>Mixing valve: what it is for, set to, °C</source>
+        <translation>Válvula mezcladora: para qué sirve, ajustada a, °C</translation>
+    </message>
+    <message>
+        <source>Safety valve: lifted, drips while heating, never shut or plugged</source>
+        <translation>Válvula de seguridad: accionada, gotea al calentar, nunca cerrar ni tapar</translation>
+    </message>
+    <message>
+        <source>Papers handed over: booklet, record, makers' sheets</source>
+        <translation>Papeles entregados: cuaderno, registro, hojas de los fabricantes</translation>
+    </message>
+    <message>
+        <source>Whom to call: name, telephone</source>
+        <translation>A quién llamar: nombre, teléfono</translation>
+    </message>
+    <message>
+        <source>Next service: month and year</source>
+        <translation>Próximo mantenimiento: mes y año</translation>
+    </message>
+    <message>
+        <source>Hand-over to the client</source>
+        <translation>Entrega al cliente</translation>
     </message>
     <message>
         <source>%1 wall</source>
@@ -1324,14 +1532,6 @@
         <translation>no hay</translation>
     </message>
     <message>
-        <source>not worked out</source>
-        <translation>no calculado</translation>
-    </message>
-    <message>
-        <source>not reached: </source>
-        <translation>no se alcanza: </translation>
-    </message>
-    <message>
         <source>Fixing points, in millimetres along the surface from the edges named</source>
         <translation>Puntos de fijación, en milímetros sobre la superficie desde los bordes indicados</translation>
     </message>
@@ -1412,20 +1612,8 @@
         <translation>Presión de prueba</translation>
     </message>
     <message>
-        <source>bar gauge</source>
-        <translation>bar manométricos</translation>
-    </message>
-    <message>
         <source>Never above</source>
         <translation>Nunca más de</translation>
-    </message>
-    <message>
-        <source>Run, one way</source>
-        <translation>Trazado, solo ida</translation>
-    </message>
-    <message>
-        <source>Lift</source>
-        <translation>Subida</translation>
     </message>
     <message>
         <source>Extra charge</source>
@@ -1438,10 +1626,6 @@
     <message>
         <source>As carbon dioxide</source>
         <translation>En dióxido de carbono</translation>
-    </message>
-    <message>
-        <source>Rated current</source>
-        <translation>Corriente nominal</translation>
     </message>
     <message>
         <source>Breaker</source>
@@ -1458,10 +1642,6 @@
     <message>
         <source>%1, %2, drop %3 %</source>
         <translation>%1, %2, caída %3 %</translation>
-    </message>
-    <message>
-        <source>Set-point</source>
-        <translation>Consigna</translation>
     </message>
     <message>
         <source>Safety valve</source>
@@ -1542,6 +1722,10 @@
     <message>
         <source>Oil traps</source>
         <translation>Sifones de aceite</translation>
+    </message>
+    <message>
+        <source>Lift</source>
+        <translation>Subida</translation>
     </message>
     <message>
         <source>Lengths run along the centre line from collector to block. Both tubes have the same legs. Cut when the place is measured, not from this list alone.</source>
@@ -1658,198 +1842,6 @@
     <message>
         <source>none seen</source>
         <translation>ninguno visto</translation>
-    </message>
-    <message>
-        <source>Bottles upright, ventilated, strapped</source>
-        <translation>Botellas en pie, ventiladas y sujetas</translation>
-    </message>
-    <message>
-        <source>On edge along the side wall, padded</source>
-        <translation>De canto contra el lateral, protegido</translation>
-    </message>
-    <message>
-        <source>Upright at the bulkhead, strapped</source>
-        <translation>En pie contra el mamparo, sujeto</translation>
-    </message>
-    <message>
-        <source>Roof rack and long tray</source>
-        <translation>Baca y bandeja larga</translation>
-    </message>
-    <message>
-        <source>Electrical case</source>
-        <translation>Maletín eléctrico</translation>
-    </message>
-    <message>
-        <source>Water crate</source>
-        <translation>Caja de fontanería</translation>
-    </message>
-    <message>
-        <source>Workshop drawers</source>
-        <translation>Cajones de taller</translation>
-    </message>
-    <message>
-        <source>Parts to load</source>
-        <translation>Material para cargar</translation>
-    </message>
-    <message>
-        <source>Part</source>
-        <translation>Pieza</translation>
-    </message>
-    <message>
-        <source>Quantity</source>
-        <translation>Cantidad</translation>
-    </message>
-    <message>
-        <source>Why</source>
-        <translation>Para qué</translation>
-    </message>
-    <message>
-        <source>On van</source>
-        <translation>Cargado</translation>
-    </message>
-    <message>
-        <source>No parts are listed.</source>
-        <translation>No hay piezas en la lista.</translation>
-    </message>
-    <message>
-        <source>Tools to load</source>
-        <translation>Herramienta para cargar</translation>
-    </message>
-    <message>
-        <source> to </source>
-        <translation> a </translation>
-    </message>
-    <message>
-        <source>Usual day in %1: air %2, light on the plate %3, wind %4</source>
-        <translation>Día normal de %1: aire %2, luz sobre el captador %3, viento %4</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Qué</translation>
-    </message>
-    <message>
-        <source>Expected</source>
-        <translation>Esperado</translation>
-    </message>
-    <message>
-        <source>Read</source>
-        <translation>Leído</translation>
-    </message>
-    <message>
-        <source>Instrument, time</source>
-        <translation>Instrumento, hora</translation>
-    </message>
-    <message>
-        <source>First heating, %1 to %2</source>
-        <translation>Primer calentamiento, de %1 a %2</translation>
-    </message>
-    <message>
-        <source>Readings on the day</source>
-        <translation>Lecturas del día</translation>
-    </message>
-    <message>
-        <source>Pressure hold, start: bar and °C</source>
-        <translation>Prueba de presión, inicio: bar y °C</translation>
-    </message>
-    <message>
-        <source>Pressure hold, end: bar and °C</source>
-        <translation>Prueba de presión, final: bar y °C</translation>
-    </message>
-    <message>
-        <source>as start, after correction for temperature</source>
-        <translation>como al inicio, corregida la temperatura</translation>
-    </message>
-    <message>
-        <source>Vacuum at the end: Pa and °C</source>
-        <translation>Vacío al final: Pa y °C</translation>
-    </message>
-    <message>
-        <source>%1 or lower</source>
-        <translation>%1 o menos</translation>
-    </message>
-    <message>
-        <source>Vacuum after shut-off: Pa and °C</source>
-        <translation>Vacío tras cerrar: Pa y °C</translation>
-    </message>
-    <message>
-        <source>%1 or lower after %2 minutes</source>
-        <translation>%1 o menos a los %2 minutos</translation>
-    </message>
-    <message>
-        <source>Extra charge weighed in</source>
-        <translation>Carga añadida según báscula</translation>
-    </message>
-    <message>
-        <source>Insulation resistance</source>
-        <translation>Resistencia de aislamiento</translation>
-    </message>
-    <message>
-        <source>1 MΩ or more at 500 V</source>
-        <translation>1 MΩ o más a 500 V</translation>
-    </message>
-    <message>
-        <source>Earth resistance</source>
-        <translation>Resistencia de tierra</translation>
-    </message>
-    <message>
-        <source>as the local rule asks</source>
-        <translation>como pide la norma local</translation>
-    </message>
-    <message>
-        <source>Residual current device, trip time</source>
-        <translation>Diferencial, tiempo de disparo</translation>
-    </message>
-    <message>
-        <source>300 ms or less at %1</source>
-        <translation>300 ms o menos a %1</translation>
-    </message>
-    <message>
-        <source>Supply current, running</source>
-        <translation>Corriente absorbida en marcha</translation>
-    </message>
-    <message>
-        <source>up to %1</source>
-        <translation>hasta %1</translation>
-    </message>
-    <message>
-        <source>Suction temperature</source>
-        <translation>Temperatura de aspiración</translation>
-    </message>
-    <message>
-        <source>below the plate's surroundings</source>
-        <translation>por debajo del entorno del captador</translation>
-    </message>
-    <message>
-        <source>Discharge temperature</source>
-        <translation>Temperatura de descarga</translation>
-    </message>
-    <message>
-        <source>Outdoor temperature</source>
-        <translation>Temperatura exterior</translation>
-    </message>
-    <message>
-        <source>note it</source>
-        <translation>anotarla</translation>
-    </message>
-    <message>
-        <source>Water temperature, set-point</source>
-        <translation>Temperatura del agua, consigna</translation>
-    </message>
-    <message>
-        <source>From cold to set-point without draw-off</source>
-        <translation>De frío a consigna sin consumo</translation>
-    </message>
-    <message>
-        <source>Good light: 800 W/m², 20 °C</source>
-        <translation>Buena luz: 800 W/m², 20 °C</translation>
-    </message>
-    <message>
-        <source>Fair light: 400 W/m², 15 °C</source>
-        <translation>Luz media: 400 W/m², 15 °C</translation>
-    </message>
-    <message>
-        <source>Poor: night, 2 °C</source>
-        <translation>Mala: noche, 2 °C</translation>
     </message>
     <message>
         <source>Hazards and access</source>
@@ -2704,8 +2696,36 @@
         <translation>Registro anotado, obra limpia, cliente informado. Firmas en la última página.</translation>
     </message>
     <message>
+        <source>To hand at the side door</source>
+        <translation>A mano junto a la puerta lateral</translation>
+    </message>
+    <message>
+        <source>Roof rack and long tray</source>
+        <translation>Baca y bandeja larga</translation>
+    </message>
+    <message>
+        <source>Workshop drawers</source>
+        <translation>Cajones de taller</translation>
+    </message>
+    <message>
+        <source>Refrigeration case</source>
+        <translation>Maleta de frigorista</translation>
+    </message>
+    <message>
+        <source>Bottles upright, ventilated, strapped</source>
+        <translation>Botellas en pie, ventiladas y sujetas</translation>
+    </message>
+    <message>
+        <source>Electrical case</source>
+        <translation>Maletín eléctrico</translation>
+    </message>
+    <message>
         <source>Spirit level, tape, chalk line, square, pencil; compass, inclinometer; camera</source>
         <translation>Nivel, cinta métrica, tiralíneas, escuadra, lápiz; brújula, inclinómetro; cámara</translation>
+    </message>
+    <message>
+        <source>Personal: helmet, goggles, gloves for sheet edges and for refrigerant, shoes with grip</source>
+        <translation>Personal: casco, gafas, guantes para cantos de chapa y para refrigerante, calzado antideslizante</translation>
     </message>
     <message>
         <source>Harness, lanyard and anchor; roof ladder; edge protection</source>
@@ -2714,6 +2734,10 @@
     <message>
         <source>Ladder or tower with ties</source>
         <translation>Escalera o torre con ataduras</translation>
+    </message>
+    <message>
+        <source>Broom, scale for the ballast, hoist or barrow for the slabs</source>
+        <translation>Escoba, báscula para el lastre, elevador o carretilla para las losas</translation>
     </message>
     <message>
         <source>Drill, wood bits, impact driver, torque bits for the fixing screws</source>
@@ -2732,10 +2756,6 @@
         <translation>Taladro percutor, brocas de obra, soplador, cepillo, llave dinamométrica para los anclajes</translation>
     </message>
     <message>
-        <source>Broom, scale for the ballast, hoist or barrow for the slabs</source>
-        <translation>Escoba, báscula para el lastre, elevador o carretilla para las losas</translation>
-    </message>
-    <message>
         <source>Core bit or hole saw and sleeves for the passages</source>
         <translation>Corona o sierra de copa y casquillos para los pasos</translation>
     </message>
@@ -2750,14 +2770,6 @@
     <message>
         <source>Torque wrench with open jaws for the flare nuts, second spanner</source>
         <translation>Llave dinamométrica de boca abierta para las tuercas de abocardar, segunda llave</translation>
-    </message>
-    <message>
-        <source>Brazing set, filler rods, nitrogen flow meter, extinguisher</source>
-        <translation>Equipo de soldar, varillas, caudalímetro de nitrógeno, extintor</translation>
-    </message>
-    <message>
-        <source>Dry nitrogen with regulator and safety valve, hose, soap spray</source>
-        <translation>Nitrógeno seco con manorreductor y válvula de seguridad, latiguillo, espray de jabón</translation>
     </message>
     <message>
         <source>Vacuum pump with check valve, vacuum gauge in Pa, valve-core tool, short wide hoses</source>
@@ -2776,6 +2788,14 @@
         <translation>Báscula con lectura de 5 g, botella y latiguillos solo para {refrigerant}</translation>
     </message>
     <message>
+        <source>Brazing set, filler rods, nitrogen flow meter, extinguisher</source>
+        <translation>Equipo de soldar, varillas, caudalímetro de nitrógeno, extintor</translation>
+    </message>
+    <message>
+        <source>Dry nitrogen with regulator and safety valve, hose, soap spray</source>
+        <translation>Nitrógeno seco con manorreductor y válvula de seguridad, latiguillo, espray de jabón</translation>
+    </message>
+    <message>
         <source>Continuity meter, torque wrench for the flange</source>
         <translation>Comprobador de continuidad, llave dinamométrica para la brida</translation>
     </message>
@@ -2784,8 +2804,44 @@
         <translation>Termómetro de contacto, pinza amperimétrica, comprobador de aislamiento, bucle y diferencial</translation>
     </message>
     <message>
-        <source>Personal: helmet, goggles, gloves for sheet edges and for refrigerant, shoes with grip</source>
-        <translation>Personal: casco, gafas, guantes para cantos de chapa y para refrigerante, calzado antideslizante</translation>
+        <source>On edge along the side wall, padded</source>
+        <translation>De canto contra el lateral, protegido</translation>
+    </message>
+    <message>
+        <source>Upright at the bulkhead, strapped</source>
+        <translation>En pie contra el mamparo, sujeto</translation>
+    </message>
+    <message>
+        <source>Water crate</source>
+        <translation>Caja de fontanería</translation>
+    </message>
+    <message>
+        <source>Tools to load</source>
+        <translation>Herramienta para cargar</translation>
+    </message>
+    <message>
+        <source>Parts to load</source>
+        <translation>Material para cargar</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Pieza</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Para qué</translation>
+    </message>
+    <message>
+        <source>On van</source>
+        <translation>Cargado</translation>
+    </message>
+    <message>
+        <source>No parts are listed.</source>
+        <translation>No hay piezas en la lista.</translation>
     </message>
     <message>
         <source>left-hand (connections on the left)</source>
@@ -2858,10 +2914,6 @@
     <message>
         <source>Caution</source>
         <translation>Atención</translation>
-    </message>
-    <message>
-        <source>Note</source>
-        <translation>Nota</translation>
     </message>
 </context>
 </TS>

@@ -266,47 +266,32 @@ void Flow::cautions(const std::vector<Notice>& notices) {
     }
 }
 
-void Flow::step(int number, const QString& text, const QString& why) {
-    const double number_x = margin + tick_side + 2.0 * mm;
-    const double text_x = number_x + sheet().grown(8.0 * mm);
-    const double width = margin + body_width() - text_x;
-    const Style& reason = type_.reason;
-    const QStringList lines = wrap(text, type_.body, width);
-    const QStringList reasons = why.isEmpty() ? QStringList() : wrap(why, reason, width);
-    const double height = static_cast<double>(lines.size()) * line_height(type_.body) +
-                          static_cast<double>(reasons.size()) * line_height(reason) + 1.6 * mm;
-    keep(height);
-    page().text += QString::number(number) + QLatin1String(". ") + text;
-    if (!why.isEmpty()) page().text += why;
-    page().boxes.push_back({QRectF(margin + 0.2 * mm, y_ + 0.2 * mm, tick_side, tick_side), firm_rule});
-    letter(number_x, y_, QString::number(number), type_.strong, sheet().grown(6.0 * mm), true);
-    double top = y_;
-    lines_at(text_x, top, lines, type_.body);
-    lines_at(text_x, top, reasons, reason);
-    y_ += height;
-}
-
 void Flow::hold_point(const QString& title, const QString& text) {
     sign_off(say("HOLD POINT: ") + title, text, {say("Checked and may go on")});
 }
 
 void Flow::sign_off(const QString& title, const QString& text, const QStringList& roles) {
-    const double pad = 2.0 * mm;
+    const double pad = 1.6 * mm;
     // In large print the role stands over what is written in.
     const bool two_lines = sheet().large_print;
-    const double row = two_lines ? 2.0 * line_height(type_.small) + 6.0 * mm : 9.5 * mm;
+    const double row = two_lines ? 2.0 * line_height(type_.small) + 6.0 * mm : (roles.size() > 1 ? 9.5 : 8.0) * mm;
     const QStringList head = wrap(title, type_.strong, body_width() - 2.0 * pad);
     const QStringList lines = text.isEmpty() ? QStringList() : wrap(text, type_.body, body_width() - 2.0 * pad);
-    const double height = static_cast<double>(head.size() + lines.size()) * line_height(type_.body) +
+    // With one to sign, title and text share a line where they fit one.
+    const double beside = text_width(title, type_.strong) + 3.0 * mm;
+    const bool one_line =
+        roles.size() == 1 && !text.isEmpty() && beside + text_width(text, type_.body) < body_width() - 2.0 * pad;
+    const double height = static_cast<double>(one_line ? 1 : head.size() + lines.size()) * line_height(type_.body) +
                           static_cast<double>(roles.size()) * row + 2.0 * pad;
-    keep(height + gap_block);
+    keep(height + gap_small);
     y_ += 1.0 * mm;
     page().text += title;
     if (!text.isEmpty()) page().text += text;
     page().boxes.push_back({QRectF(margin, y_, body_width(), height), 0.5 * mm});
     double top = y_ + pad;
+    if (one_line) letter(margin + pad + beside, top, text, type_.body);
     lines_at(margin + pad, top, head, type_.strong);
-    lines_at(margin + pad, top, lines, type_.body);
+    if (!one_line) lines_at(margin + pad, top, lines, type_.body);
     for (const QString& role : roles) {
         const double foot = top + row - 2.0 * mm;
         struct Part {
@@ -334,7 +319,7 @@ void Flow::sign_off(const QString& title, const QString& text, const QStringList
         page().text += role;
         top += row;
     }
-    y_ += height + gap_block;
+    y_ += height + gap_small;
 }
 
 void Flow::picture(const QString& name, double height, double units_per_m,

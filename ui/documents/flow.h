@@ -75,8 +75,14 @@ class Flow {
     void caution(const Notice& notice);
     /// The same, two beside each other.
     void cautions(const std::vector<Notice>& notices);
-    /// A box to tick, a number, what to do and, smaller, why.
-    void step(int number, const QString& text, const QString& why);
+    /// A step, or with number 0 the title of those that follow.
+    struct Work {
+        int number = 0;
+        QString text;
+        QString why;
+    };
+    /// Steps in two columns, down the left one first; in large print one below the other.
+    void work(const std::vector<Work>& steps);
     /// Work stops here until somebody has signed.
     void hold_point(const QString& title, const QString& text);
     /// Lines to sign on, one for each role.
@@ -128,6 +134,9 @@ class Flow {
     void notice_at(double x, double width, double height, const Notice& notice);
     [[nodiscard]] double notice_height(double width, const Notice& notice) const;
     void dress(Page& page, std::size_t index, std::size_t count) const;
+
+    [[nodiscard]] double work_height(const Work& work, double width) const;
+    void work_at(double x, double width, const Work& work);
 
     [[nodiscard]] double mark_room() const;
     void code_at_foot(Page& page, double body_end);

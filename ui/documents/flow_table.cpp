@@ -45,7 +45,7 @@ std::vector<double> widths_of(const Table& table, const Sheet& sheet) {
     double spare = 0.0;
     const Style head = sheet.lettered({least_pt, true, false});
     for (std::size_t i = 0; i < widths.size(); ++i) {
-        double word = table.columns[i].tick ? 4.5 * mm : widest_word(table.columns[i].title, head);
+        double word = std::max(table.columns[i].tick ? 4.5 * mm : 0.0, widest_word(table.columns[i].title, head));
         for (const Row& row : table.rows) {
             const auto at = static_cast<qsizetype>(i);
             if (row.kind == Row::Kind::group || at >= row.cells.size()) continue;
@@ -181,13 +181,22 @@ void Flow::body_row(const Table& table, const std::vector<double>& widths, const
 void Flow::table(const Table& table) {
     const std::vector<double> widths = widths_of(table, sheet());
     // The header goes with at least the first three rows.
-    double wanted = 2.0 * (line_height(type_.body) + row_pad);
+    const Style head = sheet().lettered({least_pt, true, false});
+    qsizetype head_lines = 0;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+        const QString& title = table.columns[i].title;
+        if (!title.isEmpty())
+            head_lines = std::max(head_lines, wrap(title, head, widths[i] - inset_of(table, i) - cell_pad).size());
+    }
+    double wanted = static_cast<double>(head_lines) * line_height(head) + 1.0 * mm;
+    // First rows too long for any page: at least the header with two lines.
+    const double header_and_two = wanted + 2.0 * line_height(type_.body) + row_pad;
     std::size_t together = table.whole ? table.rows.size() : std::min<std::size_t>(table.rows.size(), 3);
     if (!table.whole && !table.rows.empty() && table.rows.front().kind == Row::Kind::group) ++together;
     for (std::size_t i = 0; i < std::min(together, table.rows.size()); ++i) {
         wanted += height_of(table, widths, table.rows[i]);
     }
-    keep(wanted <= full_height() ? wanted : 0.0);
+    keep(wanted <= full_height() ? wanted : header_and_two);
     header_row(table, widths);
     for (const Row& row : table.rows)
         body_row(table, widths, row);

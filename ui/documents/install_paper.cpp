@@ -4,6 +4,7 @@
 #include "ui/common/format.h"
 #include "ui/common/paper_words.h"
 #include "ui/documents/drawings.h"
+#include "ui/documents/filled_words.h"
 #include "ui/documents/install_steps.h"
 #include "ui/documents/install_tables.h"
 #include "ui/documents/papers.h"
@@ -31,12 +32,10 @@ QString placements_in_words(const PaperInput& input) {
 /// What this print is told by, to scan and to read.
 void code_box(Flow& flow, const PaperInput& input) {
     const plan::Plan& plan = input.plan;
-    flow.code({QStringLiteral("Job %1, revision %2, mark %3")
-                   .arg(qs(input.job.number))
-                   .arg(plan.job_revision)
-                   .arg(qs(plan.plan_mark)),
-               QStringLiteral("Before work: scan this, or type the mark, under Fitting, 'Code of a print'. It tells "
-                              "whether this print is still the plan. Do not build from an outdated one.")});
+    flow.code(
+        {say("Job %1, revision %2, mark %3").arg(qs(input.job.number)).arg(plan.job_revision).arg(qs(plan.plan_mark)),
+         say("Before work: scan this, or type the mark, under Fitting, 'Code of a print'. It tells "
+             "whether this print is still the plan. Do not build from an outdated one.")});
 }
 
 void overview(Flow& flow, const PaperInput& input) {
@@ -111,14 +110,21 @@ QString with_who(const Step& step) {
 
 void steps(Flow& flow, const PaperInput& input) {
     flow.heading(say("The work in order"));
+    flow.keep(60.0 * mm);  // some steps with it
     flow.paragraph(say("Tick each step when it is done. At a hold point the work stops until it is signed."));
+    // Each hold point goes across the page: what comes before it is above it.
+    std::vector<Flow::Work> until_hold;
     for (const Step& step : steps_for(input.job, input.plan)) {
-        switch (step.kind) {
-            case Step::Kind::section: flow.subheading(step.text); break;
-            case Step::Kind::work: flow.step(step.number, with_who(step), step.why); break;
-            case Step::Kind::hold: flow.hold_point(with_who(step), step.why); break;
+        if (step.kind == Step::Kind::hold) {
+            flow.work(until_hold);
+            until_hold.clear();
+            flow.hold_point(with_who(step), step.why);
+        } else {
+            until_hold.push_back(
+                {step.number, step.kind == Step::Kind::section ? step.text : with_who(step), step.why});
         }
     }
+    flow.work(until_hold);
 }
 
 }  // namespace
@@ -141,6 +147,7 @@ std::vector<Page> lay_out_install_sheet(const SharedInput& input) {
     load_list(flow, *input);
     steps(flow, *input);
     readings_table(flow, *input);
+    hand_over_list(flow, *input);
     flow.sign_off(say("Hand over"),
                   say("The system was fitted and tested as on this sheet; deviations are written on it."),
                   {say("Fitter"), say("Electrician"), say("Client")});

@@ -225,12 +225,12 @@ std::vector<Step> steps_for(const Job& job, const plan::Plan& plan) {
     return steps;
 }
 
-QStringList tools_for(const Job& job, const plan::Plan& plan) {
+std::vector<Tool> tools_for(const Job& job, const plan::Plan& plan) {
     const StepFacts facts = facts_of(job, plan);
     const auto figures = figures_of(plan);
-    QStringList tools;
+    std::vector<Tool> tools;
     for (const ToolText& tool : tool_texts()) {
-        if (tool.applies(facts)) tools += filled(tool.text, figures);
+        if (tool.applies(facts)) tools.push_back({say(tool.place), filled(tool.text, figures)});
     }
     return tools;
 }

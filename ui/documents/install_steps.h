@@ -70,8 +70,12 @@ struct Step {
 
 [[nodiscard]] std::vector<Flow::Notice> warnings_for(const Job& job, const plan::Plan& plan);
 
-/// Hand tools and instruments that the steps ask for.
-[[nodiscard]] QStringList tools_for(const Job& job, const plan::Plan& plan);
+struct Tool {
+    QString place;  ///< in the van
+    QString text;
+};
+/// Hand tools and instruments that the steps ask for, those of one place together.
+[[nodiscard]] std::vector<Tool> tools_for(const Job& job, const plan::Plan& plan);
 
 // Evacuation as the steps and the table of readings state it: 500 micron is common practice of makers; 270 Pa is the
 // level EN 378-4 names before charging (from memory).

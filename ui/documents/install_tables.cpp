@@ -1,8 +1,5 @@
 #include "ui/documents/install_tables.h"
 
-#include <QLocale>
-#include <cmath>
-
 #include "core/job/words.h"
 #include "ui/common/format.h"
 #include "ui/common/paper_words.h"
@@ -43,18 +40,12 @@ QString fixing_words(const plan::Plan& plan) {
     return words;
 }
 
+}  // namespace
+
 QString extra_words(const plan::Plan& plan) {
     return plan.run.extra_charge_kg > 0.0005 ? quantity(plan.run.extra_charge_kg, QStringLiteral("kg"), 3)
                                              : say("none");
 }
-
-QString warm_up_words(const std::optional<season::WarmUp>& warm_up) {
-    if (!warm_up) return say("not worked out");
-    if (!warm_up->reached) return say("not reached: ") + say_filled(warm_up->why_not);
-    return say("about %1").arg(quantity(warm_up->hours, QStringLiteral("h"), 1));
-}
-
-}  // namespace
 
 void set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) {
     const QStringList edges = edge_names(surface.outline);
@@ -97,6 +88,7 @@ void set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) 
         flow.paragraph(say("No fixing points are worked out for this surface."));
         return;
     }
+    table.size_pt = least_pt;
     flow.table(table);
     if (!method.steps.empty()) flow.paragraph(say("Fixing: ") + qs(method.steps));
     QString hole = method.drill_mm > 0.0 ? say("Hole: drill x depth, as the method's data ask; verify with its maker. ")
@@ -116,18 +108,14 @@ void values_table(Flow& flow, const PaperInput& input) {
     flow.heading(say("Values"));
     flow.pairs({{say("Test pressure"), quantity(p.expected.test_pressure_bar, say("bar gauge"), 1)},
                 {say("Never above"), quantity(p.expected.max_pressure_bar, say("bar gauge"), 1)},
-                {say("Run, one way"), quantity(p.run.length_m, QStringLiteral("m"), 1)},
-                {say("Lift"), quantity(p.run.lift_m, QStringLiteral("m"), 1)},
                 {say("Extra charge"), extra_words(p)},
                 {say("Total charge"), quantity(p.run.total_charge_kg, QStringLiteral("kg"), 3)},
                 {say("As carbon dioxide"), quantity(p.run.total_charge_t_co2e, QStringLiteral("t"), 3)},
-                {say("Rated current"), quantity(p.expected.rated_current_a, QStringLiteral("A"), 1)},
                 {say("Breaker"), qs(e.breaker_curve) + QLatin1Char(' ') + quantity(e.breaker_a, QStringLiteral("A"))},
                 {say("Residual current"), quantity(e.residual_current_ma, QStringLiteral("mA"))},
                 {say("Cable"), say("%1, %2, drop %3 %")
                                    .arg(quantity(e.cable_mm2, QStringLiteral("mm²"), 1),
                                         quantity(e.cable_m, QStringLiteral("m")), number(e.drop_percent, 1))},
-                {say("Set-point"), temperature(p.expected.set_point_c)},
                 {say("Safety valve"), quantity(w.safety_valve_bar, QStringLiteral("bar"), 1)},
                 {say("Expansion vessel"), say("%1, pre-charge %2")
                                               .arg(quantity(w.vessel_l, QStringLiteral("l")),
@@ -155,6 +143,8 @@ void cut_list(Flow& flow, const PaperInput& input) {
                      {say("Rise"), 30.0, true},
                      {say("Ends at"), 0.0},
                      {say("Cut"), 20.0, false, true}};
+    table.size_pt = least_pt;
+    table.whole = true;
     for (std::size_t i = 0; i < run.legs.size(); ++i) {
         const pipework::Leg& leg = run.legs[i];
         const bool last = i + 1 == run.legs.size();
@@ -197,7 +187,9 @@ void spot_table(Flow& flow, const PaperInput& input) {
     const CylinderModel& cylinder = input.plan.cylinder;
     Table table;
     table.columns = {
-        {say("Service"), 40.0}, {say("As surveyed"), 0.0}, {say("Needed"), 62.0}, {say("Checked"), 20.0, false, true}};
+        {say("Service"), 40.0}, {say("As surveyed"), 0.0}, {say("Needed"), 74.0}, {say("Checked"), 20.0, false, true}};
+    table.whole = true;
+    table.size_pt = least_pt;
     const auto& e = input.plan.services.electrical;
     const auto row = [&](const QString& what, const QString& found, const QString& needed) {
         table.rows.push_back({QStringList{what, found, needed, QString()}});
@@ -224,163 +216,6 @@ void spot_table(Flow& flow, const PaperInput& input) {
     row(say("Ventilated"), spot->ventilated ? say("yes") : say("no"), QString());
     row(say("Ignition source"), spot->ignition_source ? say("yes") : say("none seen"), QString());
     flow.table(table);
-}
-
-namespace {
-
-/// Where a part travels: by its kind, told by its id.
-QString van_place(const std::string& id) {
-    struct Place {
-        const char* in_id;
-        const char* words;
-    };
-    static const Place places[] = {{"refrigerant", marked("Bottles upright, ventilated, strapped")},
-                                   {"nitrogen", marked("Bottles upright, ventilated, strapped")},
-                                   {"collector", marked("On edge along the side wall, padded")},
-                                   {"block", marked("Upright at the bulkhead, strapped")},
-                                   {"cylinder", marked("Upright at the bulkhead, strapped")},
-                                   {"tube", marked("Roof rack and long tray")},
-                                   {"pipe", marked("Roof rack and long tray")},
-                                   {"insulation", marked("Roof rack and long tray")},
-                                   {"frame", marked("Roof rack and long tray")},
-                                   {"cable", marked("Electrical case")},
-                                   {"breaker", marked("Electrical case")},
-                                   {"residual", marked("Electrical case")},
-                                   {"isolator", marked("Electrical case")},
-                                   {"valve", marked("Water crate")},
-                                   {"vessel", marked("Water crate")},
-                                   {"tundish", marked("Water crate")},
-                                   {"drain", marked("Water crate")}};
-    for (const Place& place : places)
-        if (id.find(place.in_id) != std::string::npos) return say(place.words);
-    return say("Workshop drawers");
-}
-
-/// The model's own id says nothing of its kind.
-QString van_place_of(const parts::Line& line, const plan::Plan& plan) {
-    if (line.item_id == plan.collector.id) return van_place("collector");
-    if (line.item_id == plan.block.id || line.item_id == plan.cylinder.id) return van_place("cylinder");
-    return van_place(line.item_id);
-}
-
-}  // namespace
-
-void load_list(Flow& flow, const PaperInput& input) {
-    flow.heading(say("Parts to load"));
-    Table table;
-    table.columns = {
-        {say("Part"), 0.0}, {say("Quantity"), 26.0, true}, {say("Why"), 66.0}, {say("On van"), 16.0, false, true}};
-    QStringList places;
-    for (const parts::Line& line : input.plan.parts.lines) {
-        const QString place = van_place_of(line, input.plan);
-        if (!line.labour && !places.contains(place)) places += place;
-    }
-    for (const QString& place : places) {
-        table.rows.push_back({QStringList{place}, Row::Kind::group});
-        for (const parts::Line& line : input.plan.parts.lines) {
-            if (line.labour || van_place_of(line, input.plan) != place) continue;
-            table.rows.push_back({QStringList{say_name(line.text), amount_words(line.to_buy, line.unit),
-                                              say_filled(line.why), QString()}});
-        }
-    }
-    if (table.rows.empty())
-        flow.paragraph(say("No parts are listed."));
-    else
-        flow.table(table);
-    flow.subheading(say("Tools to load"));
-    Table tools;
-    const QStringList all = tools_for(input.job, input.plan);
-    if (flow.sheet().large_print) {
-        tools.columns = {{QString(), 9.0, false, true}, {QString(), 0.0}};
-        for (const QString& tool : all)
-            tools.rows.push_back({QStringList{QString(), tool}});
-    } else {
-        tools.columns = {
-            {QString(), 7.0, false, true}, {QString(), 0.0}, {QString(), 7.0, false, true}, {QString(), 0.0}};
-        const qsizetype half = (all.size() + 1) / 2;
-        // An odd one out leaves a box for what the firm adds.
-        for (qsizetype i = 0; i < half; ++i)
-            tools.rows.push_back(
-                {QStringList{QString(), all[i], QString(), i + half < all.size() ? all[i + half] : QString()}});
-    }
-    flow.table(tools);
-}
-
-namespace {
-
-QString month_words(int month) {
-    const QLocale locale(PaperLanguage::now() == Language::german    ? QLocale::German
-                         : PaperLanguage::now() == Language::spanish ? QLocale::Spanish
-                                                                     : QLocale::English);
-    return locale.standaloneMonthName(month);
-}
-
-QString band_words(const commissioning::Band& band) {
-    if (!std::isfinite(band.low) || !std::isfinite(band.high)) return QStringLiteral("\u2013");
-    return number(band.low, band.decimals) + say(" to ") + quantity(band.high, qs(band.unit), band.decimals);
-}
-
-/// What the running system should show in the month printed, or by the season when that is not known.
-void forecast_table(Flow& flow, const PaperInput& input) {
-    std::vector<const commissioning::MonthForecast*> shown;
-    for (const auto& month : input.plan.forecasts)
-        if (input.printed_on.isValid() ? month.month == input.printed_on.month() : month.month % 3 == 1)
-            shown.push_back(&month);
-    for (const commissioning::MonthForecast* month : shown) {
-        flow.subheading(say("Usual day in %1: air %2, light on the plate %3, wind %4")
-                            .arg(month_words(month->month), temperature(month->air_c),
-                                 quantity(month->light_w_m2, QStringLiteral("W/m²")),
-                                 quantity(month->wind_m_s, QStringLiteral("m/s"), 1)));
-        Table table;
-        table.columns = {
-            {say("What"), 52.0}, {say("Expected"), 0.0}, {say("Read"), 30.0}, {say("Instrument, time"), 34.0}};
-        table.least_row_mm = 7.5;
-        table.grid = true;
-        for (const commissioning::Band& band : month->bands)
-            table.rows.push_back({QStringList{say_name(band.label), band_words(band)}});
-        if (month->hours_mid > 0.0)
-            table.rows.push_back({QStringList{
-                say("First heating, %1 to %2").arg(temperature(month->water_from_c), temperature(month->water_to_c)),
-                number(month->hours_low, 1) + say(" to ") + quantity(month->hours_high, QStringLiteral("h"), 1)}});
-        flow.table(table);
-    }
-}
-
-}  // namespace
-
-void readings_table(Flow& flow, const PaperInput& input) {
-    const plan::Plan& p = input.plan;
-    flow.heading(say("Readings on the day"));
-    Table table;
-    table.columns = {{say("What"), 52.0}, {say("Expected"), 0.0}, {say("Read"), 30.0}, {say("Instrument, time"), 34.0}};
-    table.least_row_mm = 7.5;
-    table.grid = true;
-    const auto row = [&](const QString& what, const QString& expected) {
-        table.rows.push_back({QStringList{what, expected}});
-    };
-    row(say("Pressure hold, start: bar and °C"), quantity(p.expected.test_pressure_bar, say("bar gauge"), 1));
-    row(say("Pressure hold, end: bar and °C"), say("as start, after correction for temperature"));
-    row(say("Vacuum at the end: Pa and °C"), say("%1 or lower").arg(quantity(vacuum_target_pa, QStringLiteral("Pa"))));
-    row(say("Vacuum after shut-off: Pa and °C"),
-        say("%1 or lower after %2 minutes").arg(quantity(vacuum_limit_pa, QStringLiteral("Pa"))).arg(vacuum_wait_min));
-    row(say("Extra charge weighed in"), extra_words(p));
-    row(say("Insulation resistance"), say("1 MΩ or more at 500 V"));
-    row(say("Earth resistance"), say("as the local rule asks"));
-    row(say("Residual current device, trip time"),
-        say("300 ms or less at %1").arg(quantity(p.services.electrical.residual_current_ma, QStringLiteral("mA"))));
-    row(say("Supply current, running"),
-        say("up to %1").arg(quantity(p.expected.rated_current_a, QStringLiteral("A"), 1)));
-    row(say("Suction temperature"), say("below the plate's surroundings"));
-    row(say("Discharge temperature"), say("up to %1").arg(temperature(p.block.discharge_max_c)));
-    row(say("Outdoor temperature"), say("note it"));
-    row(say("Water temperature, set-point"), temperature(p.expected.set_point_c));
-    flow.table(table);
-    forecast_table(flow, input);
-    flow.subheading(say("From cold to set-point without draw-off"));
-    flow.pairs({{say("Good light: 800 W/m², 20 °C"), warm_up_words(p.warm_up_good)},
-                {say("Fair light: 400 W/m², 15 °C"), warm_up_words(p.warm_up_fair)},
-                {say("Poor: night, 2 °C"), warm_up_words(p.warm_up_poor)}},
-               false);
 }
 
 }  // namespace wg::ui::paper

@@ -28,6 +28,7 @@ struct StepText {
 [[nodiscard]] std::vector<StepText> step_texts();
 
 struct ToolText {
+    const char* place = "";  ///< in the van
     const char* text = "";
     bool (*applies)(const StepFacts&) = [](const StepFacts&) { return true; };
 };

@@ -260,34 +260,43 @@ std::vector<StepText> step_texts() {
 }
 
 const std::vector<ToolText>& tool_texts() {
+    static const char* const to_hand = marked("To hand at the side door");
+    static const char* const rack = marked("Roof rack and long tray");
+    static const char* const drawers = marked("Workshop drawers");
+    static const char* const cold_case = marked("Refrigeration case");
+    static const char* const bottles = marked("Bottles upright, ventilated, strapped");
+    static const char* const meters = marked("Electrical case");
     static const std::vector<ToolText> tools = {
-        {marked("Spirit level, tape, chalk line, square, pencil; compass, inclinometer; camera")},
-        {marked("Harness, lanyard and anchor; roof ladder; edge protection"), [](Facts f) { return f.on_roof; }},
-        {marked("Ladder or tower with ties"), [](Facts f) { return f.on_wall; }},
-        {marked("Drill, wood bits, impact driver, torque bits for the fixing screws"),
-         [](Facts f) { return f.into_timber; }},
-        {marked("Angle grinder with stone disc for the tiles, goggles, dust mask"),
-         [](Facts f) { return f.hook_on_tiles(); }},
-        {marked("Torque wrench for the clamps"), [](Facts f) { return f.kind == FixingKind::seam_clamp; }},
-        {marked("Hammer drill, masonry bits, blow-out pump, brush, torque wrench for the anchors"),
-         [](Facts f) { return f.wall_anchor() || f.frame_anchor(); }},
-        {marked("Broom, scale for the ballast, hoist or barrow for the slabs"),
+        {to_hand, marked("Spirit level, tape, chalk line, square, pencil; compass, inclinometer; camera")},
+        {to_hand, marked("Personal: helmet, goggles, gloves for sheet edges and for refrigerant, shoes with grip")},
+        {rack, marked("Harness, lanyard and anchor; roof ladder; edge protection"), [](Facts f) { return f.on_roof; }},
+        {rack, marked("Ladder or tower with ties"), [](Facts f) { return f.on_wall; }},
+        {rack, marked("Broom, scale for the ballast, hoist or barrow for the slabs"),
          [](Facts f) { return f.kind == FixingKind::ballast; }},
-        {marked("Core bit or hole saw and sleeves for the passages"), [](Facts f) { return f.passages; }},
-        {marked("Tube cutter, deburrer, bender, flaring tool, refrigeration oil"), [](Facts f) { return f.flared; }},
-        {marked("Tube cutter, deburrer, bender, refrigeration oil"), [](Facts f) { return !f.flared; }},
-        {marked("Torque wrench with open jaws for the flare nuts, second spanner"), [](Facts f) { return f.flared; }},
-        {marked("Brazing set, filler rods, nitrogen flow meter, extinguisher"), [](Facts f) { return f.brazed; }},
-        {marked("Dry nitrogen with regulator and safety valve, hose, soap spray")},
-        {marked("Vacuum pump with check valve, vacuum gauge in Pa, valve-core tool, short wide hoses")},
-        {marked("Pump and detector fit for flammable gas, bonding lead, vent hose, warning signs"),
+        {drawers, marked("Drill, wood bits, impact driver, torque bits for the fixing screws"),
+         [](Facts f) { return f.into_timber; }},
+        {drawers, marked("Angle grinder with stone disc for the tiles, goggles, dust mask"),
+         [](Facts f) { return f.hook_on_tiles(); }},
+        {drawers, marked("Torque wrench for the clamps"), [](Facts f) { return f.kind == FixingKind::seam_clamp; }},
+        {drawers, marked("Hammer drill, masonry bits, blow-out pump, brush, torque wrench for the anchors"),
+         [](Facts f) { return f.wall_anchor() || f.frame_anchor(); }},
+        {drawers, marked("Core bit or hole saw and sleeves for the passages"), [](Facts f) { return f.passages; }},
+        {cold_case, marked("Tube cutter, deburrer, bender, flaring tool, refrigeration oil"),
+         [](Facts f) { return f.flared; }},
+        {cold_case, marked("Tube cutter, deburrer, bender, refrigeration oil"), [](Facts f) { return !f.flared; }},
+        {cold_case, marked("Torque wrench with open jaws for the flare nuts, second spanner"),
+         [](Facts f) { return f.flared; }},
+        {cold_case, marked("Vacuum pump with check valve, vacuum gauge in Pa, valve-core tool, short wide hoses")},
+        {cold_case, marked("Pump and detector fit for flammable gas, bonding lead, vent hose, warning signs"),
          [](Facts f) { return f.flammable(); }},
-        {marked("Leak detector made for {refrigerant}")},
-        {marked("Scale reading to 5 g, bottle and hoses kept for {refrigerant}"),
+        {cold_case, marked("Leak detector made for {refrigerant}")},
+        {cold_case, marked("Scale reading to 5 g, bottle and hoses kept for {refrigerant}"),
          [](Facts f) { return f.extra_charge; }},
-        {marked("Continuity meter, torque wrench for the flange"), [](Facts f) { return f.immersed; }},
-        {marked("Contact thermometer, clamp ammeter, insulation, loop and residual-current tester")},
-        {marked("Personal: helmet, goggles, gloves for sheet edges and for refrigerant, shoes with grip")},
+        {bottles, marked("Brazing set, filler rods, nitrogen flow meter, extinguisher"),
+         [](Facts f) { return f.brazed; }},
+        {bottles, marked("Dry nitrogen with regulator and safety valve, hose, soap spray")},
+        {meters, marked("Continuity meter, torque wrench for the flange"), [](Facts f) { return f.immersed; }},
+        {meters, marked("Contact thermometer, clamp ammeter, insulation, loop and residual-current tester")},
     };
     return tools;
 }

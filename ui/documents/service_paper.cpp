@@ -235,13 +235,10 @@ void service_work(Flow& flow, const PaperInput& input) {
     flow.heading(QStringLiteral("The work in order"));
     flow.keep(32.0 * mm);  // the first step with it
     flow.paragraph(QStringLiteral("Tick what is done; strike out what was not and write why."));
-    for (const Step& step : service_steps(input.job, input.plan)) {
-        if (step.kind == Step::Kind::section) {
-            flow.subheading(step.text);
-        } else {
-            flow.step(step.number, step.text, step.why);
-        }
-    }
+    std::vector<Flow::Work> work;
+    for (const Step& step : service_steps(input.job, input.plan))
+        work.push_back({step.number, step.text, step.why});
+    flow.work(work);
 }
 
 }  // namespace

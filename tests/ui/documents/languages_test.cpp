@@ -50,8 +50,10 @@ TEST(PaperLanguages, every_step_tool_and_phrase_of_core_is_told_in_each_language
                 EXPECT_TRUE(can_say(QString::fromUtf8(line.why))) << line.why;
             }
         }
-        for (const paper::ToolText& tool : paper::tool_texts())
+        for (const paper::ToolText& tool : paper::tool_texts()) {
             EXPECT_TRUE(can_say(QString::fromUtf8(tool.text))) << tool.text;
+            EXPECT_TRUE(can_say(QString::fromUtf8(tool.place))) << tool.place;
+        }
         for (const char* phrase : paper::core_phrases())
             EXPECT_TRUE(can_say(QString::fromUtf8(phrase))) << phrase;
     }

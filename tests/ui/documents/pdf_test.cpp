@@ -8,6 +8,7 @@
 #include <QTransform>
 
 #include "tests/ui/documents/sample.h"
+#include "ui/documents/drawings.h"
 #include "ui/documents/print_check.h"
 
 namespace wg::ui {
@@ -195,6 +196,93 @@ TEST(PaperPdf, the_roof_in_the_file_is_true_to_the_scale_it_states_within_half_a
             EXPECT_LT(nearest, 0.5) << look_key(look).toStdString();
         }
         EXPECT_TRUE(stated) << look_key(look).toStdString();
+    }
+}
+
+/// The page that states a scale: its number, the denominator and its paths; `page` is 0 when no page does.
+struct ScaledPage {
+    int page = 0;
+    double denominator = 0.0;
+    std::vector<QRectF> boxes;
+};
+std::optional<ScaledPage> first_scaled_page(const QString& path) {
+    for (int page = 1; page <= 30; ++page) {
+        const QString n = QString::number(page);
+        const auto words = run(QStringLiteral("pdftotext"),
+                               {QStringLiteral("-f"), n, QStringLiteral("-l"), n, path, QStringLiteral("-")});
+        if (!words) return std::nullopt;
+        const auto scale = QRegularExpression(QStringLiteral("Scale\\s1:(\\d+)\\son\\s")).match(*words);
+        if (!scale.hasMatch()) continue;
+        const auto svg = run(QStringLiteral("pdftocairo"), {QStringLiteral("-svg"), QStringLiteral("-f"), n,
+                                                            QStringLiteral("-l"), n, path, QStringLiteral("-")});
+        if (!svg) return std::nullopt;
+        return ScaledPage{page, scale.captured(1).toDouble(), path_boxes(*svg)};
+    }
+    return ScaledPage{};
+}
+
+TEST(PaperPdf, fixing_points_and_scale_bar_in_the_file_are_true_within_half_a_millimetre) {
+    QTemporaryDir folder;
+    for (const PaperLook& look : pdf_looks()) {
+        const std::string name = look_key(look).toStdString();
+        PaperInput input = sample::input();
+        input.look = look;
+        const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
+        ASSERT_TRUE(write_pdf(Paper::install_sheet, input, path).ok());
+        const auto found = first_scaled_page(path);
+        if (!found) GTEST_SKIP() << "poppler's pdftotext and pdftocairo are not installed";
+        ASSERT_GT(found->page, 0) << name;
+        const double mm_per_m = 1000.0 / found->denominator;
+        // The sample's roof is 9.2 m by 5.6 m; its lower left corner is where the points are measured from.
+        const QRectF* roof = nullptr;
+        for (const QRectF& box : found->boxes)
+            if (std::abs(box.width() - 9.2 * mm_per_m) < 0.5 && std::abs(box.height() - 5.6 * mm_per_m) < 0.5)
+                roof = &box;
+        ASSERT_NE(roof, nullptr) << name;
+        for (const fixing::FixingPoint& point : input.plan.placements.front().fixing.points) {
+            const QPointF wanted(roof->left() + point.position.x_m * mm_per_m,
+                                 roof->bottom() - point.position.y_m * mm_per_m);
+            double nearest = 1e9;
+            for (const QRectF& box : found->boxes) {
+                if (std::max(box.width(), box.height()) > 6.0) continue;  // a mark, no line or plate
+                nearest = std::min(nearest, std::hypot(box.center().x() - wanted.x(), box.center().y() - wanted.y()));
+            }
+            EXPECT_LT(nearest, 0.5) << name << ", point " << point.number;
+        }
+        // The bar is the row of equal boxes 1.6 mm high; together they are its length at the stated scale.
+        const paper::ScaleBar bar = paper::scale_bar_for({static_cast<int>(found->denominator)});
+        const double part = bar.length_m / bar.parts * mm_per_m;
+        QRectF all;
+        int parts = 0;
+        for (const QRectF& box : found->boxes) {
+            if (std::abs(box.height() - 1.6) > 0.1 || std::abs(box.width() - part) > 0.2) continue;
+            all = all.united(box);
+            ++parts;
+        }
+        EXPECT_GE(parts, bar.parts) << name;
+        EXPECT_NEAR(all.width(), bar.length_m * mm_per_m, 0.5) << name;
+    }
+}
+
+TEST(PaperPdf, no_lettering_in_the_file_is_smaller_than_the_least) {
+    QTemporaryDir folder;
+    for (const PaperLook& look : pdf_looks()) {
+        PaperInput input = sample::input();
+        input.look = look;
+        const QString path = folder.filePath(QStringLiteral("sheet.pdf"));
+        ASSERT_TRUE(write_pdf(Paper::install_sheet, input, path).ok());
+        // At zoom 3 a size of 9 pt is told as 27.
+        const auto xml =
+            run(QStringLiteral("pdftohtml"), {QStringLiteral("-xml"), QStringLiteral("-zoom"), QStringLiteral("3"),
+                                              QStringLiteral("-i"), QStringLiteral("-stdout"), path});
+        if (!xml) GTEST_SKIP() << "poppler's pdftohtml is not installed";
+        static const QRegularExpression size(QStringLiteral("<fontspec [^>]*size=\"(\\d+)\""));
+        int sizes = 0;
+        for (auto it = size.globalMatch(*xml); it.hasNext(); ++sizes) {
+            const int told = it.next().captured(1).toInt();
+            EXPECT_GE(told, look.large_print ? 42 : 27) << look_key(look).toStdString();
+        }
+        EXPECT_GE(sizes, 3) << "headings, text and drawings differ";
     }
 }
 

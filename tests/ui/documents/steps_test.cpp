@@ -173,7 +173,9 @@ TEST(InstallSteps, no_brace_is_left_unfilled) {
             PaperInput input = input_at(site);
             input.plan.block.refrigerant = refrigerant;
             input.plan.run.extra_charge_kg = 0.08;
-            const QString text = steps_text(input) + tools_for(input.job, input.plan).join(QLatin1Char('\n'));
+            QString text = steps_text(input);
+            for (const Tool& tool : tools_for(input.job, input.plan))
+                text += tool.place + QLatin1Char('\n') + tool.text + QLatin1Char('\n');
             EXPECT_FALSE(text.contains(QLatin1Char('{'))) << text.toStdString();
         }
     }
