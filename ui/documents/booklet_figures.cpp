@@ -1,6 +1,7 @@
 // Hot water and bills in the hand-over booklet.
 
 #include <QLocale>
+#include <algorithm>
 #include <cmath>
 
 #include "core/cylinder/mixed_water.h"
@@ -141,9 +142,10 @@ void booklet_bills(Flow& flow, const SharedInput& input) {
                  ranged(plan.figures.seasonal_factor, QStringLiteral("kWh"), 1)),
         booklet_text);
     flow.picture(QStringLiteral("electricity by month"), month_chart_height, 0.0,
-                 [bills](QPainter& painter, const QRectF& frame) {
-                     paint_bars(painter, month_picture(bills, paper_theme()), frame, paper_theme(),
-                                text_units(month_chart_pt));
+                 [bills, sheet = flow.sheet()](QPainter& painter, const QRectF& frame) {
+                     const Theme theme = sheet.theme();
+                     paint_bars(painter, month_picture(bills, theme), frame, theme,
+                                text_units(std::max(month_chart_pt, sheet.least())));
                  });
     month_table(flow, *input, bills);
     flow.paragraph(

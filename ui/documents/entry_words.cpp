@@ -149,6 +149,7 @@ QDate qdate(const CivilDate& date) {
 QString with_signs(const std::string& core_words) {
     QString text = qs(core_words);
     text.replace(QStringLiteral(" deg C"), QStringLiteral("\u202f°C"));
+    text.replace(QStringLiteral("deg C"), QStringLiteral("°C"));  // after a bracket or a line break
     text.replace(QStringLiteral("MOhm"), QStringLiteral("MΩ"));
     text.replace(QStringLiteral("kOhm"), QStringLiteral("kΩ"));
     text.replace(QStringLiteral(" ohm"), QStringLiteral(" Ω"));

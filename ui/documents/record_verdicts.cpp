@@ -46,7 +46,7 @@ QString reckoned_by(const Working& working) {
     if (!working.formula.empty()) parts += with_signs(working.formula);
     QStringList inputs;
     for (const auto& [name, value] : working.inputs)
-        inputs += qs(name) + QStringLiteral(": ") + with_signs(value);
+        inputs += with_signs(name) + QStringLiteral(": ") + with_signs(value);
     if (!inputs.isEmpty()) parts += inputs.join(QStringLiteral("; "));
     if (!working.result.empty()) parts += QStringLiteral("Result: %1").arg(with_signs(working.result));
     return parts.isEmpty() ? QStringLiteral("the reading alone") : parts.join(QLatin1Char('\n'));
@@ -87,7 +87,7 @@ void workings_of_verdicts(Flow& flow, const plan::Plan& plan) {
     table.columns = {
         {QStringLiteral("Subject"), 34.0}, {QStringLiteral("Reckoned by"), 0.0}, {QStringLiteral("Source"), 56.0}};
     for (const commissioning::Assessment& one : plan.assessments) {
-        QString source = one.working.source.empty() ? QStringLiteral("not told") : qs(one.working.source);
+        QString source = one.working.source.empty() ? QStringLiteral("not told") : with_signs(one.working.source);
         if (one.working.assumed) source += QStringLiteral(". At least one input is assumed");
         table.rows.push_back({QStringList{qs(one.subject), reckoned_by(one.working), source}});
     }

@@ -148,7 +148,7 @@ inline PaperInput recorded_input() {
             curve.limit = 270.0;
             curve.limit_label = "limit after 20 min";
             one.curve = curve;
-        } else if (one.subject == "Running temperatures") {
+        } else if (one.subject == "Running pump") {
             one.bands = {{"suction temperature", "deg C", 1, -1.0, 3.5, 7.0, 4.2},
                          {"discharge temperature", "deg C", 1, 58.0, 64.0, 70.0, 71.5},
                          {"supply current", "A", 1, 2.2, 2.7, 3.3, std::nullopt}};
