@@ -86,6 +86,7 @@ std::vector<GaugePoint> thinned(const std::vector<GaugePoint>& points, std::size
         between.insert(between.begin() + k + 1, farthest(points, curves, at, to));
     }
     std::vector<GaugePoint> out;
+    out.reserve(kept.size());
     for (const std::size_t i : kept)
         out.push_back(points[i]);
     return out;

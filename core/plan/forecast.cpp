@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <future>
 
 #include "core/commissioning/conditions.h"
@@ -48,7 +49,7 @@ Daylight daylight_of(const season::Input& input, int month) {
 /// One day in ten is darker, one in ten brighter.
 commissioning::LightRange tenths(const std::vector<double>& sorted, double mean) {
     const double last = static_cast<double>(sorted.size()) - 1.0;
-    const auto at = [&](double share) { return sorted[static_cast<std::size_t>(share * last + 0.5)]; };
+    const auto at = [&](double share) { return sorted[static_cast<std::size_t>(std::lround(share * last))]; };
     return {std::min(at(0.1), mean), mean, std::max(at(0.9), mean)};
 }
 
