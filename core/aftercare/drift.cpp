@@ -188,6 +188,7 @@ std::vector<DriftRow> drift(const std::vector<Reading>& record, const ModelAtDay
     const std::vector<Reading> standing = commissioning::standing(record);
     const std::vector<Day> days = days_of(standing);
     std::vector<DayBands> bands;
+    bands.reserve(days.size());
     for (const Day& day : days)
         bands.push_back(model ? model(conditions_of(day)) : DayBands());
     std::vector<DriftRow> rows;
