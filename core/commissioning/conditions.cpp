@@ -130,17 +130,29 @@ std::vector<Band> start_bands(const std::array<StartBand, start_quantities>& ban
     return out;
 }
 
-HeatingHours heating_hours(const season::Input& input, double from_c, double to_c, const season::WarmUpConditions& at,
-                           const LightRange& light) {
+Result<HeatingSets> HeatingSets::make(const season::Input& input) {
+    HeatingSets out;
     season::Input bare = without_hours(input);
-    bare.demand.set_point_c = to_c;
+    for (const ModelVariation& by : {ModelVariation{}, better_set, poorer_set}) {
+        season::Input set = moved(bare, by);
+        auto pump = heatpump::HeatPump::make(set.block, *set.refrigerant);
+        if (!pump) return pump.problems();
+        out.sets_.push_back({std::move(set), std::move(pump.value())});
+    }
+    return out;
+}
+
+HeatingHours HeatingSets::hours(double from_c, double to_c, const season::WarmUpConditions& at,
+                                const LightRange& light) const {
     HeatingHours out;
-    const auto run = [&](const season::Input& set, double light_w_m2, double air_k) -> double {
+    const auto run = [&](const Set& set, double light_w_m2, double air_k) -> double {
+        season::Input input = set.input;
+        input.demand.set_point_c = to_c;
         season::WarmUpConditions c = at;
         c.start_c = from_c;
         c.light_w_m2 = light_w_m2;
         c.air_c += air_k;
-        const Result<season::WarmUp> warm = season::warm_up(set, c, quarter_hours());
+        const Result<season::WarmUp> warm = season::warm_up(input, set.pump, c, quarter_hours());
         if (!warm) {
             out.why_not = text_of(warm.problems());
             return 0.0;
@@ -148,10 +160,10 @@ HeatingHours heating_hours(const season::Input& input, double from_c, double to_
         if (!warm.value().reached) out.why_not = warm.value().why_not;
         return warm.value().reached ? warm.value().hours : 0.0;
     };
-    out.mid = run(bare, light.mid, 0.0);
+    out.mid = run(sets_[0], light.mid, 0.0);
     if (!(out.mid > 0.0)) return out;
-    out.low = run(moved(bare, better_set), light.high, air_known_k);
-    out.high = run(moved(bare, poorer_set), light.low, -air_known_k);
+    out.low = run(sets_[1], light.high, air_known_k);
+    out.high = run(sets_[2], light.low, -air_known_k);
     if (!(out.low > 0.0)) out.low = out.mid;
     return out;
 }

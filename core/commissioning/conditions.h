@@ -6,8 +6,10 @@
 #include <string>
 #include <vector>
 
+#include "core/commissioning/commissioning.h"
 #include "core/commissioning/model.h"
 #include "core/commissioning/start.h"
+#include "core/season/warm_up.h"
 
 namespace wg::commissioning {
 
@@ -41,7 +43,21 @@ struct HeatingHours {
     double low = 0.0, mid = 0.0, high = 0.0;
     std::string why_not;  ///< with mid 0
 };
-[[nodiscard]] HeatingHours heating_hours(const season::Input& input, double from_c, double to_c,
-                                         const season::WarmUpConditions& at, const LightRange& light);
+/// The plan's set as it is, and at the ends of what the model can be wrong by: made once, asked for many days.
+class HeatingSets {
+   public:
+    /// Of the input's equipment; its hourly series are not read. Its refrigerant must outlive the sets.
+    [[nodiscard]] static Result<HeatingSets> make(const season::Input& input);
+    [[nodiscard]] HeatingHours hours(double from_c, double to_c, const season::WarmUpConditions& at,
+                                     const LightRange& light) const;
+
+   private:
+    struct Set {
+        season::Input input;
+        heatpump::HeatPump pump;
+    };
+    HeatingSets() = default;
+    std::vector<Set> sets_;  ///< as it is, better, poorer
+};
 
 }  // namespace wg::commissioning

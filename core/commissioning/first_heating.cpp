@@ -104,7 +104,9 @@ void judge_time(Assessment& a, const Standing& record, const Reading& start, con
                  "Enter the light on the plate, or plan the year");
         return;
     }
-    const HeatingHours should = heating_hours(*model.input, start.value, end.value, at, *light);
+    const Result<HeatingSets> sets = HeatingSets::make(*model.input);
+    const HeatingHours should = sets ? sets.value().hours(start.value, end.value, at, *light)
+                                     : HeatingHours{0.0, 0.0, 0.0, text_of(sets.problems())};
     if (!(should.mid > 0.0)) {
         conclude(a, Verdict::cannot_tell, words + "; by the model the pump does not get there: " + should.why_not,
                  "Check the temperatures entered");

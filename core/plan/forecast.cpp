@@ -62,7 +62,8 @@ void widen(std::array<commissioning::StartBand, commissioning::start_quantities>
     }
 }
 
-commissioning::MonthForecast of_month(const commissioning::Model& model, int month, double cold_c) {
+commissioning::MonthForecast of_month(const commissioning::Model& model,
+                                      const Result<commissioning::HeatingSets>& heating, int month, double cold_c) {
     const season::Input& input = *model.input;
     commissioning::MonthForecast f;
     f.month = month;
@@ -92,14 +93,13 @@ commissioning::MonthForecast of_month(const commissioning::Model& model, int mon
         }
         f.bands = commissioning::start_bands(usual.bands);
     }
-    if (f.water_from_c >= f.water_to_c) return f;
+    if (!heating || f.water_from_c >= f.water_to_c) return f;
     season::WarmUpConditions at;
     at.rear_light_w_m2 = day.rear / day.hours;
     at.air_c = f.air_c;
     at.wind_m_s = f.wind_m_s;
     at.sky_below_air_k = std::clamp(day.sky_below / day.hours, -5.0, 60.0);
-    const commissioning::HeatingHours hours =
-        commissioning::heating_hours(input, f.water_from_c, f.water_to_c, at, light);
+    const commissioning::HeatingHours hours = heating.value().hours(f.water_from_c, f.water_to_c, at, light);
     f.hours_low = hours.low;
     f.hours_mid = hours.mid;
     f.hours_high = hours.high;
@@ -111,6 +111,7 @@ commissioning::MonthForecast of_month(const commissioning::Model& model, int mon
 std::vector<commissioning::MonthForecast> forecasts(const commissioning::Model& model) {
     if (model.pump == nullptr || model.input == nullptr) return {};
     const std::array<double, 365> inflow = season::cold_inflow_c(model.input->air_c, model.input->demand);
+    const auto heating = commissioning::HeatingSets::make(*model.input);
     std::vector<commissioning::MonthForecast> out(12);
     // Months are independent of each other: the order of finishing changes nothing.
     const auto half = [&](int from) {
@@ -119,7 +120,7 @@ std::vector<commissioning::MonthForecast> forecasts(const commissioning::Model& 
             const int first = first_hour_of_month(month) / 24, end = first_hour_of_month(month + 1) / 24;
             for (int day = first; day < end; ++day)
                 cold += inflow[static_cast<std::size_t>(day)] / (end - first);
-            out[static_cast<std::size_t>(month - 1)] = of_month(model, month, cold);
+            out[static_cast<std::size_t>(month - 1)] = of_month(model, heating, month, cold);
         }
     };
     auto second = std::async(std::launch::async, half, 7);

@@ -5,8 +5,8 @@
 
 #include "core/quantity/constants.h"
 #include "core/season/schedule.h"
-#include "core/season/season.h"
 #include "core/season/simulation.h"
+#include "core/season/warm_up.h"
 
 namespace wg::season {
 
@@ -39,22 +39,35 @@ double dew_point_c(double air_c, double relative_humidity) {
     return 243.12 * x / (17.62 - x);
 }
 
-}  // namespace
-
-Result<WarmUp> warm_up(const Input& equipment, const WarmUpConditions& conditions, const Options& options) {
+std::vector<Problem> all_problems_of(const Input& equipment, const WarmUpConditions& conditions,
+                                     const Options& options) {
     auto problems = problems_of(equipment, options, false);
     for (auto& problem : problems_of(conditions))
         problems.push_back(std::move(problem));
     if (problems.empty() && conditions.start_c >= equipment.demand.set_point_c)
         problems.push_back({"warm-up conditions.start_c", "the water is at the set-point already",
                             "Choose a start below the set-point"});
+    return problems;
+}
+
+}  // namespace
+
+Result<WarmUp> warm_up(const Input& equipment, const WarmUpConditions& conditions, const Options& options) {
+    auto problems = all_problems_of(equipment, conditions, options);
     if (!problems.empty()) return problems;
-    const auto made = heatpump::HeatPump::make(equipment.block, *equipment.refrigerant);
-    if (!made) return made.problems();
+    const auto pump = heatpump::HeatPump::make(equipment.block, *equipment.refrigerant);
+    if (!pump) return pump.problems();
+    return warm_up(equipment, pump.value(), conditions, options);
+}
+
+Result<WarmUp> warm_up(const Input& equipment, const heatpump::HeatPump& pump, const WarmUpConditions& conditions,
+                       const Options& options) {
+    auto problems = all_problems_of(equipment, conditions, options);
+    if (!problems.empty()) return problems;
 
     Input input = equipment;
     input.cylinder.immersion_w = 0.0;  // the pump's own time
-    Simulation simulation(input, made.value(), options, conditions.start_c);
+    Simulation simulation(input, pump, options, conditions.start_c);
     const heatpump::Surroundings surroundings{
         conditions.light_w_m2, conditions.rear_light_w_m2,
         conditions.air_c,      dew_point_c(conditions.air_c, conditions.relative_humidity),

@@ -3,9 +3,12 @@
 #include <benchmark/benchmark.h>
 
 #include <chrono>
+#include <cstdlib>
 
+#include "core/commissioning/conditions.h"
 #include "core/plan/best_places.h"
 #include "core/plan/plan.h"
+#include "core/plan/prepared_choice.h"
 #include "tests/tools/load_reference.h"
 
 namespace {
@@ -27,6 +30,22 @@ void plan_full(benchmark::State& state) {
         benchmark::DoNotOptimize(wg::plan::plan(job, reference));
 }
 BENCHMARK(plan_full)->Unit(benchmark::kMillisecond)->UseRealTime();
+
+// What a full plan spends on the first heating of each month: three sets made once, 36 warm-ups.
+void heating_hours_of_months(benchmark::State& state) {
+    const wg::plan::Reference reference = wg::test::reference();
+    const wg::Job job = wg::test::demo_job();
+    const auto prepared = wg::plan::detail::prepared_choice(job, reference, job.chosen_choice_id);
+    for (auto _ : state) {
+        const auto sets = wg::commissioning::HeatingSets::make(prepared.value().input);
+        wg::season::WarmUpConditions at;
+        for (int month = 0; month < 12; ++month) {
+            at.air_c = 20.0 - 20.0 * std::abs(month - 6) / 6.0;
+            benchmark::DoNotOptimize(sets.value().hours(10.0, 50.0, at, {150.0, 300.0, 500.0}));
+        }
+    }
+}
+BENCHMARK(heating_hours_of_months)->Unit(benchmark::kMillisecond);
 
 // What follows each step of a drag: a collector of the demonstration lies a centimetre further on, the first figures
 // are planned and then the whole year with its range. The window runs the two beside each other; here one after the
