@@ -5,6 +5,7 @@
 #include <map>
 #include <set>
 
+#include "core/job/after_corrections.h"
 #include "core/job/words.h"
 #include "core/quantity/text.h"
 
@@ -132,19 +133,7 @@ std::vector<RefrigerantEntry> entries_of(const Job& job, const std::string& refr
 }
 
 std::vector<RefrigerantEntry> standing(const std::vector<RefrigerantEntry>& entries) {
-    std::vector<RefrigerantEntry> out;
-    for (const RefrigerantEntry& entry : entries) {
-        const auto named = entry.corrects_id.empty()
-                               ? out.end()
-                               : std::find_if(out.begin(), out.end(),
-                                              [&](const RefrigerantEntry& e) { return e.id == entry.corrects_id; });
-        if (named == out.end()) {
-            out.push_back(entry);
-        } else {
-            *named = entry;
-        }
-    }
-    return out;
+    return after_corrections(entries);
 }
 
 std::vector<YearReport> year_reports(const std::vector<RefrigerantEntry>& entries) {

@@ -4,43 +4,50 @@
 #include <cmath>
 
 #include "core/commissioning/checks.h"
+#include "core/commissioning/weighed.h"
 #include "core/quantity/text.h"
 
-namespace wg::commissioning::checks {
+namespace wg::commissioning {
+
+Weighed weighed(const std::vector<Reading>& standing) {
+    Weighed out;
+    for (const Reading& reading : standing) {
+        double* into = nullptr;
+        if (reading.kind == ReadingKind::charge_added) into = &out.added_kg;
+        if (reading.kind == ReadingKind::refrigerant_recovered) into = &out.recovered_kg;
+        if (reading.kind == ReadingKind::refrigerant_lost) into = &out.lost_kg;
+        if (into == nullptr) continue;
+        out.reading_ids.push_back(reading.id);
+        if (std::isfinite(reading.value) && reading.value >= 0.0) {
+            *into += reading.value;
+        } else if (out.unreadable == nullptr) {
+            out.unreadable = &reading;
+        }
+    }
+    return out;
+}
+
+namespace checks {
 namespace {
 
 constexpr double charge_scale_kg = 0.02;  // resolution of a charging scale with hose, practice
 constexpr double charge_share = 0.05;     // of what was planned beyond the factory charge, practice
 
-struct Weighed {
-    double added_kg = 0.0, recovered_kg = 0.0, lost_kg = 0.0;
-    [[nodiscard]] double net_kg() const { return added_kg - recovered_kg - lost_kg; }
-};
-
 }  // namespace
 
 std::optional<Assessment> charge(const Standing& record, const Expected& expected) {
-    // Refrigerant may be weighed in several goes, and taken out for a repair: all of them count.
-    Weighed w;
+    const Weighed w = weighed(record);
     Assessment a;
     a.subject = "Charge";
-    for (const Reading& reading : record) {
-        double* into = nullptr;
-        if (reading.kind == ReadingKind::charge_added) into = &w.added_kg;
-        if (reading.kind == ReadingKind::refrigerant_recovered) into = &w.recovered_kg;
-        if (reading.kind == ReadingKind::refrigerant_lost) into = &w.lost_kg;
-        if (into == nullptr) continue;
-        a.reading_ids.push_back(reading.id);
-        if (!std::isfinite(reading.value) || reading.value < 0.0) {
-            conclude(a, Verdict::cannot_tell, "A charge of " + fixed(reading.value, 3) + " kg cannot be weighed",
-                     "Correct the entry; refrigerant taken out is entered as recovered");
-            return a;
-        }
-        *into += reading.value;
+    a.reading_ids = w.reading_ids;
+    if (w.unreadable != nullptr) {
+        conclude(a, Verdict::cannot_tell, "A charge of " + fixed(w.unreadable->value, 3) + " kg cannot be weighed",
+                 "Correct the entry; refrigerant taken out is entered as recovered");
+        return a;
     }
     if (a.reading_ids.empty()) return std::nullopt;
     const double planned_kg = expected.factory_charge_kg + expected.extra_charge_kg;
-    const double held_kg = expected.factory_charge_kg + w.net_kg();
+    const double held_kg = w.in_system_kg(expected.factory_charge_kg);
     const double tolerance_kg = std::max(charge_scale_kg, charge_share * expected.extra_charge_kg);
     a.working.key = "commissioning.charge";
     a.working.title = "Refrigerant in the circuit";
@@ -74,4 +81,5 @@ std::optional<Assessment> charge(const Standing& record, const Expected& expecte
     return a;
 }
 
-}  // namespace wg::commissioning::checks
+}  // namespace checks
+}  // namespace wg::commissioning

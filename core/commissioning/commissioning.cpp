@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "core/commissioning/checks.h"
+#include "core/job/after_corrections.h"
 #include "core/quantity/time.h"
 
 namespace wg::commissioning {
@@ -20,21 +21,7 @@ const char* word(Verdict verdict) noexcept {
 }
 
 std::vector<Reading> standing(const std::vector<Reading>& record) {
-    std::vector<Reading> out;
-    for (const Reading& reading : record) {
-        // A correction names an entry that was there before it; anything else it names is left alone, so that no
-        // circle of corrections can make readings vanish.
-        const auto named =
-            reading.corrects_id.empty()
-                ? out.end()
-                : std::find_if(out.begin(), out.end(), [&](const Reading& r) { return r.id == reading.corrects_id; });
-        if (named == out.end()) {
-            out.push_back(reading);
-        } else {
-            *named = reading;  // keeps the place, so that pairs stay pairs
-        }
-    }
-    return out;
+    return after_corrections(record);
 }
 
 namespace {
