@@ -44,6 +44,11 @@ class Checker {
     void integer(const char* key, I value, std::int64_t low, std::int64_t high) {
         check_integer(problems_, at(key), value, low, high);
     }
+    void optional_integer(const char* key, const std::optional<std::int64_t>& value, std::int64_t low,
+                          std::int64_t high) {
+        const Path path = at(key);
+        if (value) check_integer(problems_, path, *value, low, high);
+    }
     template <class E>
     void word(const char* key, E value, Presence = may_be_empty) {
         const Path path = at(key);
@@ -189,6 +194,10 @@ void check_unique_ids(ProblemList& problems, const Job& job) {
         ids.add_list(job.choices[i].route, choice, "route");
         ids.add_list(job.choices[i].extras, choice, "extras");
     }
+    const Path offer{&root, "offer", 0, nullptr};
+    ids.add_list(job.offer.changes, offer, "changes");
+    ids.add_list(job.offer.lines, offer, "lines");
+    ids.add_list(job.offer.instalments, offer, "instalments");
     ids.add_list(job.record, root, "record");
     ids.add_list(job.photographs, root, "photographs");
     const Path photographs{&root, "photographs", 0, nullptr};
@@ -230,6 +239,20 @@ void check_choices(ProblemList& problems, const Job& job) {
     }
     check_known(problems, {nullptr, "chosen_choice_id", 0, nullptr}, job.chosen_choice_id, ids_of(job.choices),
                 "the choice");
+}
+
+void check_offer(ProblemList& problems, const Job& job) {
+    const auto choices = ids_of(job.choices);
+    const Path offer{nullptr, "offer", 0, nullptr};
+    const auto named = [&](const auto& list, const char* key) {
+        const Path path{&offer, key, 0, nullptr};
+        for (std::size_t i = 0; i < list.size(); ++i) {
+            const Path element{&path, nullptr, i, label_of(list[i])};
+            check_known(problems, {&element, "choice_id", 0, nullptr}, list[i].choice_id, choices, "the choice");
+        }
+    };
+    named(job.offer.changes, "changes");
+    named(job.offer.lines, "lines");
 }
 
 void check_buildings(ProblemList& problems, const Job& job) {
@@ -306,6 +329,7 @@ void check_references(ProblemList& problems, const Job& job) {
     check_unique_ids(problems, job);
     check_buildings(problems, job);
     check_choices(problems, job);
+    check_offer(problems, job);
     check_corrections(problems, job.record);
 }
 

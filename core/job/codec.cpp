@@ -95,6 +95,15 @@ class Reader {
         check_integer(problems_, at(key), read, low, high);
         if (read >= low && read <= high) value = static_cast<I>(read);
     }
+    void optional_integer(const char* key, std::optional<std::int64_t>& value, std::int64_t low, std::int64_t high) {
+        std::int64_t read = 0;
+        if (!object_.contains(key)) {
+            known_.push_back(key);
+            return;
+        }
+        integer(key, read, low, high);
+        value = read;
+    }
     template <class E>
     void word(const char* key, E& value, Presence presence = may_be_empty) {
         std::string read;
@@ -277,6 +286,13 @@ class Writer {
     void integer(const char* key, I value, std::int64_t, std::int64_t) {
         out_[key] = static_cast<std::int64_t>(value);
     }
+    void optional_integer(const char* key, const std::optional<std::int64_t>& value, std::int64_t, std::int64_t) {
+        if (value) {
+            out_[key] = *value;
+        } else {
+            left_out_.push_back(key);
+        }
+    }
     template <class E>
     void word(const char* key, E value, Presence = may_be_empty) {
         out_[key] = key_of(value);
@@ -429,8 +445,10 @@ std::string plan_mark(const Job& job) {
     json tree = job_tree(job);
     // What comes after the plan, and what is only kept beside it.
     for (const char* key : {"revision", "created_at", "changed_at", "base_sha256", "base_revision", "state", "record",
-                            "photographs", "notes", "aftercare"})
+                            "photographs", "notes", "aftercare", "offer"})
         tree.erase(key);
+    for (json& choice : tree["choices"])
+        choice.erase("on_offer");
     std::string digits = sha256_hex(dumped(tree, -1)).substr(0, 8);
     for (char& c : digits) {
         if (c >= 'a' && c <= 'f') c = static_cast<char>(c - 'a' + 'A');

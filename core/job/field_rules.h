@@ -47,6 +47,15 @@ struct Range {
 
 enum class Presence { may_be_empty, needed };
 
+inline constexpr Presence needed = Presence::needed;
+inline constexpr Presence may_be_empty = Presence::may_be_empty;
+inline constexpr Range bearing{0.0, 360.0};
+inline constexpr Range turn{-360.0, 360.0};
+inline constexpr Range size{0.0, max_coordinate_m};
+inline constexpr Range share{0.0, 1.0};
+/// Of a length that has to be there: a millimetre at least.
+inline constexpr Range extent{0.001, max_coordinate_m};
+
 void check_number(ProblemList& problems, const Path& path, double value, Range range);
 void check_integer(ProblemList& problems, const Path& path, std::int64_t value, std::int64_t low, std::int64_t high);
 void check_text(ProblemList& problems, const Path& path, const std::string& value, std::size_t max_bytes);

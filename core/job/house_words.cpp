@@ -13,6 +13,16 @@ const std::vector<Word<HillKind>>& words<HillKind>() {
 }
 
 template <>
+const std::vector<Word<OfferLineKind>>& words<OfferLineKind>() {
+    static const std::vector<Word<OfferLineKind>> list = {
+        {OfferLineKind::part, "part", "part"},
+        {OfferLineKind::labour, "labour", "labour"},
+        {OfferLineKind::subsidy, "subsidy", "subsidy"},
+    };
+    return list;
+}
+
+template <>
 const std::vector<Word<EarthingSystem>>& words<EarthingSystem>() {
     static const std::vector<Word<EarthingSystem>> list = {
         {EarthingSystem::unknown, "unknown", "not known"},

@@ -41,6 +41,8 @@ const std::vector<Word<BuildingShape>>& words<BuildingShape>();
 template <>
 const std::vector<Word<MarkKind>>& words<MarkKind>();
 template <>
+const std::vector<Word<OfferLineKind>>& words<OfferLineKind>();
+template <>
 const std::vector<Word<HillKind>>& words<HillKind>();
 template <>
 const std::vector<Word<EarthingSystem>>& words<EarthingSystem>();

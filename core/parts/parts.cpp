@@ -13,6 +13,7 @@ constexpr double insulation_waste = 0.05;
 constexpr double smallest_elbow_od_mm = 15.0;  ///< thinner tube from the coil is bent by hand
 constexpr double refrigerant_step_kg = 0.01;
 constexpr double hour_step = 0.1;
+constexpr double quantity_step = 0.001;  ///< in which money counts quantities
 constexpr double quantity_noise = 1e-9;  ///< 15.000000000000002 m still fit a coil of 15 m
 
 double up_to_step(double quantity, double step) {
@@ -58,7 +59,7 @@ class Lister {
         line.text = text;
         line.unit = unit;
         line.quantity = needed;
-        line.to_buy = to_buy;
+        line.to_buy = up_to_step(to_buy, quantity_step);
         line.why = std::move(why);
         const PriceItem* item = find_item(in_.prices, id);
         if (item != nullptr) {
@@ -73,7 +74,7 @@ class Lister {
                 }
                 line.to_buy = packed;
             }
-            line.net = scaled(line.unit_price, line.to_buy);
+            line.net = line_net(line.unit_price, line.to_buy);
         } else {
             line.priced = false;
             line.tax_class = in_.prices.labour_tax_class;
@@ -252,7 +253,7 @@ class Lister {
             line.quantity = hours;
             line.to_buy = up_to_step(hours, hour_step);
             line.unit_price = in_.prices.labour_hour;
-            line.net = scaled(line.unit_price, line.to_buy);
+            line.net = line_net(line.unit_price, line.to_buy);
             line.tax_class = in_.prices.labour_tax_class;
             line.labour = true;
             line.why = reason(task);

@@ -1,6 +1,22 @@
 #include "core/plan/parts_of_plan.h"
 
+#include <algorithm>
+
 namespace wg::plan::steps {
+namespace {
+
+/// An item that the price list lacks is no concern once the office has priced it or left it out.
+void drop_answered(Plan& plan) {
+    for (std::size_t i = 0; i < plan.parts.lines.size(); ++i) {
+        const quote::OfferedLine& offered = plan.offered->lines[i];  // planned lines come first, in their order
+        if (!offered.line.priced && !offered.left_out) continue;
+        const std::string& place = plan.parts.lines[i].text;
+        std::erase_if(plan.parts.findings,
+                      [&](const Finding& f) { return f.code == "parts.unpriced" && f.place == place; });
+    }
+}
+
+}  // namespace
 
 void money(const Job& job, const Selection& with, Plan& plan) {
     parts::Input input;
@@ -21,11 +37,16 @@ void money(const Job& job, const Selection& with, Plan& plan) {
     input.prices = *with.prices;
     plan.parts = parts::list_parts(input);
 
-    const Result<quote::Quote> priced = quote::price(plan.parts.lines, with.prices->currency, with.rules->tax);
+    const Result<quote::Offered> priced =
+        quote::offered(plan.parts.lines, job.offer, with.choice->id, with.prices->currency, with.rules->tax);
     if (priced) {
-        plan.quote = priced.value();
-        plan.figures.price_net = priced.value().net;
-        plan.figures.price_gross = priced.value().gross;
+        plan.offered = priced.value();
+        plan.quote = priced.value().quote;
+        plan.figures.price_net = priced.value().quote.net;
+        plan.figures.price_gross = priced.value().quote.gross;
+        drop_answered(plan);
+        const std::vector<Finding>& against = priced.value().findings;
+        plan.findings.insert(plan.findings.end(), against.begin(), against.end());
     } else {
         for (const Problem& problem : priced.problems()) {
             plan.findings.push_back({"quote.cannot-be-priced", Severity::stop, Stage::offer, "", with.prices->label,
@@ -44,7 +65,8 @@ void money(const Job& job, const Selection& with, Plan& plan) {
     economy.electricity_high_kwh = plan.figures.electricity_kwh.high;
     economy.demand = job.demand;
     economy.tariffs = with.prices->tariffs;
-    economy.investment = plan.figures.price_gross;
+    // What is granted need not be earned back.
+    economy.investment = plan.offered ? plan.offered->to_bring : plan.figures.price_gross;
     plan.economy = economy::evaluate(economy);
     const double minor_kwh = economy::mean_price_minor_kwh(economy);
     const Ranged& electricity = plan.figures.electricity_kwh;

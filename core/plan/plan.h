@@ -16,7 +16,7 @@
 #include "core/pipework/suggest.h"
 #include "core/plan/charge_duties.h"
 #include "core/plan/reference.h"
-#include "core/quote/quote.h"
+#include "core/quote/offered.h"
 #include "core/season/season.h"
 #include "core/services/services.h"
 #include "core/site/geometry.h"
@@ -130,7 +130,8 @@ struct Plan {
     std::optional<double> run_loss_percent;  ///< of the seasonal factor, against a year without the suction line
     services::Outcome services;
     parts::Outcome parts;
-    std::optional<quote::Quote> quote;
+    std::optional<quote::Quote> quote;      ///< over what is offered: `offered->quote`
+    std::optional<quote::Offered> offered;  ///< the parts list with the office's changes and lines
     economy::Outcome economy;
     PressureTests pressure_tests;
     ChargeDuty duty;

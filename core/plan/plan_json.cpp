@@ -206,6 +206,11 @@ Json money_json(const Plan& plan) {
                              {"tax_minor", tax.tax.minor}});
         }
         quote = {{"net_minor", plan.quote->net.minor}, {"taxes", taxes}, {"gross_minor", plan.quote->gross.minor}};
+        if (plan.quote->discount.minor != 0) quote["discount_minor"] = plan.quote->discount.minor;
+        if (plan.offered && plan.offered->granted.minor != 0) {
+            quote["granted_minor"] = plan.offered->granted.minor;
+            quote["to_bring_minor"] = plan.offered->to_bring.minor;
+        }
     }
     return {{"currency", plan.currency}, {"parts", lines}, {"labour_h", num(plan.parts.labour_h, 2)}, {"quote", quote}};
 }

@@ -22,6 +22,31 @@ Money scaled(Money amount, double factor, Rounding rounding) {
     return {static_cast<std::int64_t>(exact < 0.0 ? -rounded : rounded)};
 }
 
+Money scaled_exact(Money amount, std::int64_t numerator, std::int64_t denominator, Rounding rounding) {
+    __extension__ using Wide = __int128;
+    assert(denominator > 0);
+    const Wide product = static_cast<Wide>(amount.minor) * numerator;
+    const bool negative = product < 0;
+    const Wide magnitude = negative ? -product : product;
+    Wide whole = magnitude / denominator;
+    const Wide twice_rest = 2 * (magnitude % denominator);
+    const bool tie_goes_up = rounding == Rounding::half_up || whole % 2 != 0;
+    if (twice_rest > denominator || (twice_rest == denominator && tie_goes_up)) ++whole;
+    return {static_cast<std::int64_t>(negative ? -whole : whole)};
+}
+
+std::int64_t in_last_place(double value, int decimals) {
+    double places = 1.0;
+    for (int i = 0; i < decimals; ++i)
+        places *= 10.0;
+    assert(std::isfinite(value) && std::fabs(value) * places < 9e15);
+    return std::llround(value * places);
+}
+
+Money line_net(Money unit_price, double quantity, Rounding rounding) {
+    return scaled_exact(unit_price, in_last_place(quantity, 3), 1000, rounding);
+}
+
 std::string text(Money amount, const std::string& currency) {
     const bool negative = amount.minor < 0;
     const auto magnitude =

@@ -31,10 +31,19 @@ std::vector<Problem> check(const std::vector<parts::Line>& lines, const TaxRules
     return problems;
 }
 
+constexpr std::int64_t million = 1'000'000;
+
+Money tax_on(Money net, const TaxRate& rate, const TaxRules& rules) {
+    return scaled_exact(net, in_last_place(rate.rate, 6), million, rules.rounding);
+}
+
 }  // namespace
 
-Result<Quote> price(const std::vector<parts::Line>& lines, const std::string& currency, const TaxRules& rules) {
+Result<Quote> price(const std::vector<parts::Line>& lines, const std::string& currency, const TaxRules& rules,
+                    double discount_percent) {
     std::vector<Problem> problems = check(lines, rules);
+    if (!(discount_percent >= 0.0 && discount_percent <= 100.0))
+        problems.push_back({"discount", "lies outside 0 to 100 %", "Enter a share of the price"});
     if (!problems.empty()) return problems;
 
     Quote quote;
@@ -42,17 +51,27 @@ Result<Quote> price(const std::vector<parts::Line>& lines, const std::string& cu
     quote.lines = lines;
     std::stable_partition(quote.lines.begin(), quote.lines.end(), [](const parts::Line& line) { return !line.labour; });
 
+    const std::int64_t hundredths = in_last_place(discount_percent, 2);
     for (const TaxRate& rate : rules.rates) {
-        TaxSum sum{rate, {}, {}};
+        TaxSum sum;
+        sum.rate = rate;
         bool used = false;
         for (const parts::Line& line : quote.lines) {
             if (line.tax_class != rate.tax_class) continue;
             used = true;
-            sum.net += line.net;
-            if (!rules.tax_by_total) sum.tax += scaled(line.net, rate.rate, rules.rounding);
+            sum.lines += line.net;
+            if (!rules.tax_by_total) sum.tax += tax_on(line.net, rate, rules);
         }
         if (!used) continue;
-        if (rules.tax_by_total) sum.tax = scaled(sum.net, rate.rate, rules.rounding);
+        sum.discount = scaled_exact(sum.lines, hundredths, 10'000, rules.rounding);
+        sum.net = sum.lines - sum.discount;
+        if (rules.tax_by_total) {
+            sum.tax = tax_on(sum.net, rate, rules);
+        } else {
+            sum.tax -= tax_on(sum.discount, rate, rules);
+        }
+        quote.lines_net += sum.lines;
+        quote.discount += sum.discount;
         quote.net += sum.net;
         quote.gross += sum.net + sum.tax;
         quote.taxes.push_back(std::move(sum));

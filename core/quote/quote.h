@@ -12,7 +12,7 @@ namespace wg::quote {
 struct TaxRate {
     std::string tax_class;
     std::string label;
-    double rate = 0.0;  ///< 0..1
+    double rate = 0.0;  ///< 0..1, counted in millionths
     friend bool operator==(const TaxRate&, const TaxRate&) = default;
 };
 
@@ -25,21 +25,27 @@ struct TaxRules {
 
 struct TaxSum {
     TaxRate rate;
-    Money net;
+    Money lines;     ///< of the rate, net
+    Money discount;  ///< its share of the discount
+    Money net;       ///< taxable amount: lines less discount
     Money tax;
 };
 
 struct Quote {
     std::string currency;
     std::vector<parts::Line> lines;  ///< in the order shown: equipment, material, labour
+    Money lines_net;                 ///< before the discount
+    Money discount;
     Money net;
     std::vector<TaxSum> taxes;
     Money gross;
     int valid_days = 30;
 };
 
-/// Lines of unknown tax class are a problem, not tax-free.
+/// Lines of unknown tax class are a problem, not tax-free. The discount, in percent of all lines with two decimals, is
+/// an allowance on the document by tax rate (EN 16931-1, BG-20): each rate's share is rounded once, taxable amounts and
+/// taxes follow from it (BR-CO-13, BR-CO-17), also where tax goes line by line.
 [[nodiscard]] Result<Quote> price(const std::vector<parts::Line>& lines, const std::string& currency,
-                                  const TaxRules& rules);
+                                  const TaxRules& rules, double discount_percent = 0.0);
 
 }  // namespace wg::quote

@@ -112,8 +112,21 @@ std::string duplicate_choice(JobSession& session, const std::string& choice_id) 
         point.id = new_id();
     for (ExtraItem& extra : copy.extras)
         extra.id = new_id();
-    session.edit(QObject::tr("Duplicate choice %1").arg(qs(original->label)),
-                 [&](Job& job) { job.choices.push_back(copy); });
+    copy.on_offer = false;
+    session.edit(QObject::tr("Duplicate choice %1").arg(qs(original->label)), [&](Job& job) {
+        job.choices.push_back(copy);
+        const auto copy_those_of_it = [&](auto& list) {
+            for (std::size_t i = 0, count = list.size(); i < count; ++i) {
+                if (list[i].choice_id != choice_id) continue;
+                auto further = list[i];
+                further.id = new_id();
+                further.choice_id = copy.id;
+                list.push_back(std::move(further));
+            }
+        };
+        copy_those_of_it(job.offer.changes);
+        copy_those_of_it(job.offer.lines);
+    });
     session.set_current_choice(copy.id);
     return copy.id;
 }
@@ -147,6 +160,9 @@ void remove_choice(JobSession& session, const std::string& choice_id) {
     if (choice == nullptr) return;
     session.edit(QObject::tr("Remove choice %1").arg(qs(choice->label)), [&](Job& job) {
         erase_id(job.choices, choice_id);
+        const auto of_choice = [&](const auto& element) { return element.choice_id == choice_id; };
+        std::erase_if(job.offer.changes, of_choice);
+        std::erase_if(job.offer.lines, of_choice);
         if (job.chosen_choice_id == choice_id) {
             job.chosen_choice_id = job.choices.empty() ? std::string() : job.choices.front().id;
         }

@@ -40,5 +40,21 @@ TEST(Money, TextGroupsThousandsAndKeepsTwoDecimals) {
     EXPECT_EQ(text({std::numeric_limits<std::int64_t>::min()}, ""), "-92,233,720,368,547,758.08");
 }
 
+// Twelve decimals cannot be held by a double; whole numbers have no such ties.
+TEST(Money, whole_numbers_round_exactly_at_ties_and_beside_them) {
+    EXPECT_EQ(scaled_exact({1'000'000'000'001}, 500'000, 1'000'000).minor, 500'000'000'001);
+    EXPECT_EQ(scaled_exact({5}, 1, 10).minor, 1);
+    EXPECT_EQ(scaled_exact({5}, 1, 10, Rounding::half_even).minor, 0);
+    EXPECT_EQ(scaled_exact({15}, 1, 10, Rounding::half_even).minor, 2);
+    EXPECT_EQ(scaled_exact({-5}, 1, 10).minor, -1);
+    EXPECT_EQ(scaled_exact({-4}, 1, 10).minor, 0);
+    EXPECT_EQ(scaled_exact({49}, 1, 100).minor, 0);
+    EXPECT_EQ(scaled_exact({51}, 1, 100).minor, 1);
+    EXPECT_EQ(line_net({100}, 1.005).minor, 101) << "1.005 is a tie as typed";
+    EXPECT_EQ(line_net({740}, 12.345).minor, 9135) << "9135.3";
+    EXPECT_EQ(in_last_place(0.29, 2), 29);
+    EXPECT_EQ(in_last_place(1.1, 6), 1'100'000);
+}
+
 }  // namespace
 }  // namespace wg
