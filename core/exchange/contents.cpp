@@ -1,0 +1,226 @@
+#include "core/exchange/contents.h"
+
+#include <algorithm>
+#include <map>
+#include <nlohmann/json.hpp>
+
+#include "core/job/field_rules.h"
+#include "core/job/json_text.h"
+#include "core/quantity/sha256.h"
+#include "core/quantity/time.h"
+#include "core/quantity/utf8.h"
+
+namespace wg::exchange {
+namespace {
+
+using nlohmann::json;
+
+constexpr const char* format_word = "warmgable-exchange";
+constexpr std::string_view quotes_folder = "quotes/", pictures_folder = "pictures/", json_ending = ".json";
+constexpr std::size_t max_contents_bytes = std::size_t{4} << 20U;
+constexpr std::size_t max_name_bytes = 200;
+
+bool is_uuid(const std::string& text) {
+    constexpr std::size_t uuid_size = 36;
+    if (text.size() != uuid_size) return false;
+    for (std::size_t i = 0; i < uuid_size; ++i) {
+        const bool dash = i == 8 || i == 13 || i == 18 || i == 23;
+        const char c = text[i];
+        const bool hex = (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f');
+        if (dash ? c != '-' : !hex) return false;
+    }
+    return true;
+}
+
+/// Reads members of one object and remembers which there were.
+class Members {
+   public:
+    Members(const json& object, std::string where, std::vector<Problem>& problems)
+        : object_(object), where_(std::move(where)), problems_(problems) {}
+
+    std::string text(const char* key, std::size_t most = max_name_bytes) {
+        ++taken_;
+        const auto found = object_.find(key);
+        if (found == object_.end() || !found->is_string()) return wrong(key, "is not there or no text"), std::string();
+        auto value = found->get<std::string>();
+        if (value.size() > most) return wrong(key, "is too long"), std::string();
+        return value;
+    }
+    std::int64_t whole(const char* key, std::int64_t low, std::int64_t high) {
+        ++taken_;
+        const auto found = object_.find(key);
+        if (found == object_.end() || !found->is_number_integer())
+            return wrong(key, "is not there or no whole number"), low;
+        const bool huge = found->is_number_unsigned() && found->get<std::uint64_t>() > (~std::uint64_t{0} >> 1U);
+        const std::int64_t value = huge ? high : found->get<std::int64_t>();
+        if (huge || value < low || value > high) return wrong(key, "is out of range"), low;
+        return value;
+    }
+    void wrong(const char* key, const std::string& what) {
+        problems_.push_back({where_ + ": " + key, what, "Ask for the file to be exported and sent again"});
+    }
+    void passed_over(std::size_t count) { taken_ += count; }
+    void done() {
+        if (object_.size() != taken_) wrong("members", "are more than this version has");
+    }
+
+   private:
+    const json& object_;
+    std::string where_;
+    std::vector<Problem>& problems_;
+    std::size_t taken_ = 0;
+};
+
+std::vector<Problem> damaged(const std::string& where, std::string what) {
+    return {{where, std::move(what), "Ask for the file to be exported and sent again"}};
+}
+
+/// Every entry listed once, with its size and hash, and none beside.
+std::vector<Problem> hold_against(const json& list, const std::vector<Entry>& entries, const std::string& file_name) {
+    std::map<std::string, const Entry*> there;
+    for (const Entry& entry : entries)
+        if (entry.name != contents_name) there[entry.name] = &entry;
+    std::vector<Problem> problems;
+    for (const json& item : list) {
+        if (!item.is_object()) return damaged(file_name, "has a list of contents that cannot be read");
+        Members members(item, file_name + ": " + contents_name, problems);
+        const std::string name = members.text("name");
+        const auto size =
+            static_cast<std::uint64_t>(members.whole("size", 0, static_cast<std::int64_t>(max_unpacked_bytes)));
+        const std::string sha256 = members.text("sha256");
+        members.done();
+        if (!problems.empty()) return problems;
+        const auto found = there.find(name);
+        if (found == there.end()) return damaged(file_name, "lacks the entry " + for_message(name));
+        if (found->second->bytes.size() != size || sha256_hex(found->second->bytes) != sha256)
+            return damaged(file_name + ": " + name, "is not what the list of contents says: it was damaged or altered");
+        there.erase(found);
+    }
+    if (!there.empty())
+        return damaged(file_name, "has an entry that its list of contents does not name: " + there.begin()->first);
+    return {};
+}
+
+}  // namespace
+
+EntryKind kind_of(const std::string& name) noexcept {
+    if (name == contents_name) return EntryKind::contents;
+    if (name == job_name) return EntryKind::job;
+    if (name == base_name) return EntryKind::base;
+    if (name == versions_name) return EntryKind::versions;
+    if (name.compare(0, quotes_folder.size(), quotes_folder) == 0 &&
+        name.size() > quotes_folder.size() + json_ending.size()) {
+        const std::size_t end = name.size() - json_ending.size();
+        if (name.compare(end, json_ending.size(), json_ending) == 0 &&
+            is_uuid(name.substr(quotes_folder.size(), end - quotes_folder.size())))
+            return EntryKind::quote;
+    }
+    if (name.compare(0, pictures_folder.size(), pictures_folder) == 0 &&
+        is_sha256_hex(name.substr(pictures_folder.size())))
+        return EntryKind::picture;
+    return EntryKind::unknown;
+}
+
+std::size_t most_bytes(EntryKind kind) noexcept {
+    if (kind == EntryKind::contents) return max_contents_bytes;
+    return kind == EntryKind::picture ? max_picture_bytes : max_json_bytes;
+}
+
+std::string quote_name(const std::string& id) {
+    return std::string(quotes_folder) + id + std::string(json_ending);
+}
+
+std::string picture_name(const std::string& sha256) {
+    return std::string(pictures_folder) + sha256;
+}
+
+std::string contents_json(const Parcel& parcel, const std::vector<Entry>& entries) {
+    json list = json::array();
+    for (const Entry& entry : entries)
+        list.push_back({{"name", entry.name}, {"size", entry.bytes.size()}, {"sha256", sha256_hex(entry.bytes)}});
+    return json{{"format", format_word},     {"schema", file_schema},     {"made_at", parcel.made_at},
+                {"made_by", parcel.made_by}, {"seat_id", parcel.seat_id}, {"seat_name", parcel.seat_name},
+                {"entries", std::move(list)}}
+               .dump(1) +
+           '\n';
+}
+
+std::vector<Problem> check_contents(const std::string& text, const std::vector<Entry>& entries,
+                                    const std::string& file_name, Parcel& into) {
+    const std::string where = file_name + ": " + contents_name;
+    const Result<json> read = parse_json(text, where, {max_contents_bytes, 8, 10 * max_entries});
+    if (!read) return read.problems();
+    const json& object = read.value();
+    if (!object.is_object() || object.value("format", json()) != format_word)
+        return {{file_name, "is no exchange file of this program", "Choose a file that was exported as a job"}};
+    const json schema = object.value("schema", json());
+    if (!schema.is_number_integer() || schema.get<double>() < 1.0) return damaged(where, "does not tell its version");
+    if (schema.get<double>() > file_schema)
+        return {{file_name, "was written by a newer program",
+                 "Install the newer version of this program and open it again"}};
+    std::vector<Problem> problems;
+    Members members(object, where, problems);
+    into.made_at = members.text("made_at");
+    into.made_by = members.text("made_by");
+    into.seat_id = members.text("seat_id");
+    into.seat_name = members.text("seat_name");
+    members.passed_over(3);  // format, schema, entries
+    members.done();
+    if (problems.empty() && !is_uuid(into.seat_id)) members.wrong("seat_id", "is no id");
+    if (problems.empty() && !instant_from_iso8601(into.made_at)) members.wrong("made_at", "is no time");
+    if (!problems.empty()) return problems;
+    const json list = object.value("entries", json());
+    if (!list.is_array() || list.size() > max_entries) return damaged(where, "has no list of entries");
+    return hold_against(list, entries, file_name);
+}
+
+std::string quote_json(const SentQuote& quote) {
+    return json{{"id", quote.id},
+                {"job_revision", quote.job_revision},
+                {"number", quote.number},
+                {"issued_at", quote.issued_at},
+                {"plan", quote.plan_json},
+                {"plan_sha256", quote.plan_sha256},
+                {"gross_minor", quote.gross_minor},
+                {"currency", quote.currency}}
+               .dump(1) +
+           '\n';
+}
+
+Result<SentQuote> quote_from_json(const std::string& text, const std::string& where) {
+    const Result<json> read = parse_json(text, where, {max_json_bytes, 4, 100});
+    if (!read) return read.problems();
+    if (!read.value().is_object()) return damaged(where, "is no quote");
+    std::vector<Problem> problems;
+    Members members(read.value(), where, problems);
+    SentQuote quote;
+    quote.id = members.text("id");
+    quote.job_revision = members.whole("job_revision", 0, 1'000'000'000);
+    quote.number = members.text("number");
+    quote.issued_at = members.text("issued_at");
+    quote.plan_json = members.text("plan", max_json_bytes);
+    quote.plan_sha256 = members.text("plan_sha256");
+    quote.gross_minor = members.whole("gross_minor", -1'000'000'000'000, 1'000'000'000'000);
+    quote.currency = members.text("currency");
+    members.done();
+    if (problems.empty() && !is_uuid(quote.id)) members.wrong("id", "is no id");
+    if (problems.empty() && !instant_from_iso8601(quote.issued_at)) members.wrong("issued_at", "is no time");
+    if (problems.empty() && sha256_hex(quote.plan_json) != quote.plan_sha256)
+        members.wrong("plan", "is not what its hash says: it was altered");
+    if (!problems.empty()) return problems;
+    return quote;
+}
+
+std::vector<std::string> named_pictures(const Job& job) {
+    std::vector<std::string> out;
+    out.reserve(job.photographs.size());
+    for (const Photograph& photograph : job.photographs)
+        out.push_back(photograph.sha256);
+    for (const Reading& reading : job.record)
+        if (!reading.attachment_sha256.empty()) out.push_back(reading.attachment_sha256);
+    std::sort(out.begin(), out.end());
+    out.erase(std::unique(out.begin(), out.end()), out.end());
+    return out;
+}
+
+}  // namespace wg::exchange

@@ -1,0 +1,44 @@
+#pragma once
+// Names and list of contents of an exchange file. Internal to core/exchange.
+
+#include <string>
+#include <vector>
+
+#include "core/exchange/parcel.h"
+
+namespace wg::exchange {
+
+/// One entry of the archive.
+struct Entry {
+    std::string name;
+    std::string bytes;
+};
+
+enum class EntryKind { contents, job, base, versions, quote, picture, unknown };
+[[nodiscard]] EntryKind kind_of(const std::string& name) noexcept;
+[[nodiscard]] std::size_t most_bytes(EntryKind kind) noexcept;
+
+inline constexpr const char* contents_name = "contents.json";
+inline constexpr const char* job_name = "job.json";
+inline constexpr const char* base_name = "base.json";
+inline constexpr const char* versions_name = "versions.json";
+[[nodiscard]] std::string quote_name(const std::string& id);
+[[nodiscard]] std::string picture_name(const std::string& sha256);
+
+/// The list of contents: who made the file, and size and hash of every other entry.
+[[nodiscard]] std::string contents_json(const Parcel& parcel, const std::vector<Entry>& entries);
+/// Takes what the list tells of the parcel, and holds it against the entries that are there.
+[[nodiscard]] std::vector<Problem> check_contents(const std::string& text, const std::vector<Entry>& entries,
+                                                  const std::string& file_name, Parcel& into);
+
+[[nodiscard]] std::string quote_json(const SentQuote& quote);
+[[nodiscard]] Result<SentQuote> quote_from_json(const std::string& text, const std::string& where);
+
+/// Hashes that the job names: of photographs and of attachments, sorted, each once.
+[[nodiscard]] std::vector<std::string> named_pictures(const Job& job);
+
+// The archive itself: archive.cpp is the only file that knows libzip.
+[[nodiscard]] Result<std::string> archive_of(const std::vector<Entry>& entries);
+[[nodiscard]] Result<std::vector<Entry>> entries_of(std::string_view bytes, const std::string& file_name);
+
+}  // namespace wg::exchange

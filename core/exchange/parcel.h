@@ -1,0 +1,67 @@
+#pragma once
+// One job as one file: the job, the copy it was taken from, versions of its fields, issued quotes and photographs.
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/job/job.h"
+#include "core/quantity/result.h"
+
+namespace wg::exchange {
+
+inline constexpr int file_schema = 1;
+
+/// A quote as it was issued, frozen.
+struct SentQuote {
+    std::string id;  ///< UUID
+    std::int64_t job_revision = 0;
+    std::string number;
+    std::string issued_at;    ///< ISO 8601 UTC
+    std::string plan_json;    ///< frozen snapshot
+    std::string plan_sha256;  ///< of plan_json
+    std::int64_t gross_minor = 0;
+    std::string currency;
+    friend bool operator==(const SentQuote&, const SentQuote&) = default;
+};
+
+/// Bytes that the job names by their hash: photographs, and attachments of the record.
+struct SentPicture {
+    std::string sha256;
+    std::string bytes;
+    friend bool operator==(const SentPicture&, const SentPicture&) = default;
+};
+
+struct Parcel {
+    std::string made_at;    ///< ISO 8601 UTC
+    std::string made_by;    ///< program and its version
+    std::string seat_id;    ///< UUID of the machine it comes from
+    std::string seat_name;  ///< for people
+    Job job;
+    std::optional<Job> base;    ///< content that this copy was taken from, when it had travelled before
+    std::string versions_json;  ///< versions of the job's fields as JSON text (docs/exchange-format.md); empty: none
+    std::vector<SentQuote> quotes;
+    std::vector<SentPicture> pictures;
+    friend bool operator==(const Parcel&, const Parcel&) = default;
+};
+
+inline constexpr std::size_t max_file_bytes = std::size_t{1} << 30U;
+inline constexpr std::size_t max_unpacked_bytes = std::size_t{1} << 30U;
+inline constexpr std::size_t max_entries = 5000;
+inline constexpr std::size_t max_picture_bytes = std::size_t{60} << 20U;
+inline constexpr std::size_t max_json_bytes = std::size_t{64} << 20U;
+
+/// The file's bytes. Equal parcels give equal bytes. Refused: a job that is not valid, a picture that has not its hash
+/// or that the job does not name, ids or hashes that are none, more than the limits above.
+[[nodiscard]] Result<std::string> pack(const Parcel& parcel);
+
+/// All or nothing. Refused, with what is wrong and what to do: not such a file, a newer one, damaged or altered entries
+/// (each has its SHA-256 in the list of contents), names beside those of docs/exchange-format.md (so no path leads
+/// anywhere), entries that are encrypted, doubled, not listed, larger than they say or than the limits above, JSON that
+/// is not what core/job/codec.h reads. `file_name` only serves messages.
+[[nodiscard]] Result<Parcel> unpack(std::string_view bytes, const std::string& file_name);
+
+}  // namespace wg::exchange
