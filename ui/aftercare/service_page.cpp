@@ -174,11 +174,14 @@ void ServicePage::fill_terms(const plan::Plan& plan) {
     } else {
         words = tr("No warranty terms in the job.");
     }
-    if (!terms.warranty_words.empty()) words += QLatin1Char(' ') + qs(terms.warranty_words);
-    if (terms.service_contract) {
-        words += QLatin1Char('\n') + tr("Service contract.");
-        if (!terms.contract_words.empty()) words += QLatin1Char(' ') + qs(terms.contract_words);
-    }
+    // What was agreed follows as it was written, whether or not it begins a sentence.
+    const auto with = [](QString sentence, const std::string& agreed) {
+        if (agreed.empty()) return sentence;
+        if (sentence.endsWith(QLatin1Char('.'))) sentence.chop(1);
+        return QString(sentence + QStringLiteral(": ") + qs(agreed));
+    };
+    words = with(words, terms.warranty_words);
+    if (terms.service_contract) words += QLatin1Char('\n') + with(tr("Service contract."), terms.contract_words);
     warranty_->setText(words);
 }
 

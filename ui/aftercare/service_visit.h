@@ -15,6 +15,7 @@ class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
 class QPushButton;
+class QScrollArea;
 
 namespace wg::ui {
 
@@ -52,6 +53,7 @@ class ServiceVisit : public QWidget {
     [[nodiscard]] std::string taken_at() const;
 
     std::vector<Row> rows_;
+    QScrollArea* scroll_ = nullptr;
     QDateEdit* date_ = nullptr;
     QLineEdit* by_ = nullptr;
     QLineEdit* instrument_ = nullptr;

@@ -121,7 +121,9 @@ QIcon mark_icon(Mark mark, const Theme& theme, int size_px) {
         paint_mark(painter, pixmap.rect(), mark, theme);
         painter.end();
         pixmap.setDevicePixelRatio(scale);
-        icon.addPixmap(pixmap);
+        // In a chosen row as well: the colour of the choice must not mix with that of the mark.
+        for (const QIcon::Mode mode : {QIcon::Normal, QIcon::Selected})
+            icon.addPixmap(pixmap, mode);
     }
     return icon;
 }

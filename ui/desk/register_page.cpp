@@ -94,10 +94,11 @@ QWidget* RegisterPage::make_years() {
     year_ = new QLabel(part);
     year_->setWordWrap(true);
     year_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    auto* save_years = new QPushButton(tr("Save the years"), part);
+    year_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    save_years_ = new QPushButton(tr("Save the years"), part);
     auto* head = new QHBoxLayout;
     head->addWidget(register_title(tr("Balance by year, in kg"), part), 1);
-    head->addWidget(save_years);
+    head->addWidget(save_years_);
     auto* column = new QVBoxLayout(part);
     column->setContentsMargins(0, 0, 8, 0);
     column->setSpacing(8);
@@ -105,7 +106,7 @@ QWidget* RegisterPage::make_years() {
     column->addWidget(years_, 1);
     column->addWidget(year_);
     connect(years_, &QTableWidget::currentCellChanged, this, [this] { explain_year(); });
-    connect(save_years, &QPushButton::clicked, this,
+    connect(save_years_, &QPushButton::clicked, this,
             [this] { save(QStringLiteral("refrigerant-years.csv"), aftercare::year_reports_csv(reports_)); });
     return part;
 }
@@ -125,11 +126,11 @@ QWidget* RegisterPage::make_entries() {
     correct_->setToolTip(
         tr("Takes the selected entry into the form; the new one stands for it, the old one stays to be "
            "read"));
-    auto* save_all = new QPushButton(tr("Save the register"), part);
+    save_all_ = new QPushButton(tr("Save the register"), part);
     auto* head = new QHBoxLayout;
     head->addWidget(register_title(tr("Entries"), part), 1);
     head->addWidget(correct_);
-    head->addWidget(save_all);
+    head->addWidget(save_all_);
     auto* column = new QVBoxLayout(part);
     column->setContentsMargins(0, 8, 8, 0);
     column->setSpacing(8);
@@ -137,7 +138,7 @@ QWidget* RegisterPage::make_entries() {
     column->addWidget(none_);
     column->addWidget(table_, 1);
     column->addStretch(0);
-    connect(save_all, &QPushButton::clicked, this,
+    connect(save_all_, &QPushButton::clicked, this,
             [this] { save(QStringLiteral("refrigerant-register.csv"), aftercare::register_csv(entries_)); });
     connect(correct_, &QPushButton::clicked, this, [this] {
         const QTableWidgetItem* item = table_->item(table_->currentRow(), 0);
@@ -195,6 +196,7 @@ void RegisterPage::fill_years() {
         year->setIcon(mark_icon(mark, current_theme()));
     }
     years_->setVisible(!reports_.empty());
+    save_years_->setEnabled(!reports_.empty());
     if (!reports_.empty() && years_->currentRow() < 0) years_->setCurrentCell(0, 0);
     explain_year();
 }
@@ -233,6 +235,7 @@ void RegisterPage::explain_year() {
 void RegisterPage::fill_entries() {
     none_->setVisible(entries_.empty());
     table_->setVisible(!entries_.empty());
+    save_all_->setEnabled(!entries_.empty());
     table_->setRowCount(static_cast<int>(entries_.size()));
     for (int row = 0; row < table_->rowCount(); ++row) {
         const RefrigerantEntry& e = entries_[entries_.size() - 1 - static_cast<std::size_t>(row)];

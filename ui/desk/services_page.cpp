@@ -17,6 +17,7 @@
 #include "ui/common/format.h"
 #include "ui/common/mark.h"
 #include "ui/common/theme.h"
+#include "ui/common/wrapped_cells.h"
 
 namespace wg::ui {
 namespace {
@@ -72,7 +73,7 @@ ServicesPage::ServicesPage(store::Store& store, QWidget* parent) : QWidget(paren
     table_->setAccessibleName(tr("Services due"));
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setMinimumSectionSize(service_row_px);
-    table_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    WrappedCells::use_in(*table_);
     QHeaderView* header = table_->horizontalHeader();
     header->setHighlightSections(false);
     header->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
