@@ -130,7 +130,7 @@ QWidget* ServiceVisit::make_rows() {
     valve_label->setBuddy(valve_);
     valve_label->setWordWrap(true);
     grid->addWidget(valve_label, line, 0);
-    grid->addWidget(valve_, line, 1, 1, 3);
+    grid->addWidget(valve_, line, 1, 1, 2);
     for (Row& row : rows_) {
         ++line;
         const QString name = capital(text_of(row.kind));
@@ -141,15 +141,11 @@ QWidget* ServiceVisit::make_rows() {
         row.edit->setAlignment(Qt::AlignRight);
         row.edit->setAccessibleName(QStringLiteral("%1, %2").arg(name, row.unit));
         label->setBuddy(row.edit);
-        auto* unit = new QLabel(row.unit, part);
-        unit->setProperty("role", QStringLiteral("muted"));
-        row.before = new QLabel(part);
+        row.before = new QLabel(row.unit, part);
         row.before->setProperty("role", QStringLiteral("muted"));
-        row.before->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
         grid->addWidget(label, line, 0);
         grid->addWidget(row.edit, line, 1);
-        grid->addWidget(unit, line, 2);
-        grid->addWidget(row.before, line, 3);
+        grid->addWidget(row.before, line, 2);
         connect(row.edit, &QLineEdit::returnPressed, this, &ServiceVisit::add_asked);
     }
     return part;
@@ -160,7 +156,9 @@ void ServiceVisit::set_record(const std::vector<Reading>& record) {
     for (Row& row : rows_) {
         const auto last = std::find_if(standing.rbegin(), standing.rend(),
                                        [&](const Reading& reading) { return reading.kind == row.kind; });
-        row.before->setText(last == standing.rend() ? QString() : tr("was %1").arg(number(last->value, row.decimals)));
+        row.before->setText(last == standing.rend()
+                                ? row.unit
+                                : row.unit + QLatin1Char('\n') + tr("was %1").arg(number(last->value, row.decimals)));
         row.before->setToolTip(last == standing.rend() ? QString() : date_words(aftercare::day_of(*last)));
     }
 }

@@ -46,7 +46,7 @@ class ServiceVisit : public QWidget {
         int decimals = 1;
         double least = 0.0, most = 0.0;
         QLineEdit* edit = nullptr;
-        QLabel* before = nullptr;
+        QLabel* before = nullptr;  ///< unit, and below it what was read before
     };
     QWidget* make_rows();
     void say(const QString& text, QWidget* where);

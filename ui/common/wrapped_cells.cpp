@@ -42,10 +42,13 @@ QSize WrappedCells::sizeHint(const QStyleOptionViewItem& option, const QModelInd
     if (text.isEmpty() || table_->columnSpan(index.row(), index.column()) > 1) return hint;
     QStyleOptionViewItem cell = option;
     initStyleOption(&cell, index);
-    int width = table_->columnWidth(index.column()) - cell_padding_px - cell_margin_px + rounding_px;
+    int width = table_->columnWidth(index.column()) - cell_padding_px - cell_margin_px;
     if (cell.features.testFlag(QStyleOptionViewItem::HasDecoration)) width -= cell.decorationSize.width() + 4;
     if (cell.features.testFlag(QStyleOptionViewItem::HasCheckIndicator)) width -= 24;
     if (width <= 0) return hint;
+    // A line that just fits its column needs no second one; where lines break, the style may break them a word earlier.
+    const int longest = cell.fontMetrics.size(0, text).width();
+    width += longest <= width + rounding_px ? rounding_px : -2 * rounding_px;
     const QRect whole = cell.fontMetrics.boundingRect(QRect(0, 0, width, very_high_px), Qt::TextWordWrap, text);
     hint.setHeight(std::max(hint.height(), whole.height() + above_and_below_px));
     return hint;

@@ -13,6 +13,7 @@
 #include "ui/common/format.h"
 #include "ui/common/mark.h"
 #include "ui/common/theme.h"
+#include "ui/common/wrapped_cells.h"
 #include "ui/desk/register_form.h"
 
 namespace wg::ui {
@@ -40,7 +41,9 @@ QTableWidget* register_table(const QStringList& heads, QWidget* parent) {
     table->setTabKeyNavigation(false);
     table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     table->verticalHeader()->hide();
-    table->verticalHeader()->setDefaultSectionSize(register_row_px);
+    table->verticalHeader()->setMinimumSectionSize(register_row_px);
+    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    WrappedCells::use_in(*table);
     table->horizontalHeader()->setHighlightSections(false);
     return table;
 }
@@ -48,7 +51,10 @@ QTableWidget* register_table(const QStringList& heads, QWidget* parent) {
 QTableWidgetItem* register_cell(QTableWidget& table, int row, int column, const QString& text, bool figure = false) {
     auto* item = new QTableWidgetItem(text);
     item->setToolTip(text);
-    if (figure) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    if (figure) {
+        item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+        table.horizontalHeaderItem(column)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    }
     table.setItem(row, column, item);
     return item;
 }
@@ -113,10 +119,10 @@ QWidget* RegisterPage::make_years() {
 
 QWidget* RegisterPage::make_entries() {
     auto* part = new QWidget(this);
-    table_ = register_table(
-        {tr("Day"), tr("Refrigerant"), tr("Move"), tr("Mass"), tr("Bottle"), tr("By"), tr("From"), tr("Note")}, part);
+    table_ = register_table({tr("Day"), tr("Refrigerant"), tr("Move"), tr("Mass"), tr("Bottle"), tr("By"), tr("Note")},
+                            part);
     table_->setAccessibleName(tr("Entries, newest first"));
-    table_->horizontalHeader()->setSectionResizeMode(7, QHeaderView::Stretch);
+    table_->horizontalHeader()->setSectionResizeMode(6, QHeaderView::Stretch);
     none_ = new QLabel(tr("No entry yet. What is weighed in or recovered in a job comes here by itself when the job is "
                           "saved; bottles received, given back and counted are entered at the right."),
                        part);
@@ -247,15 +253,14 @@ void RegisterPage::fill_entries() {
         register_cell(*table_, row, 3, kg_words(e.kg), true);
         register_cell(*table_, row, 4, qs(e.bottle));
         register_cell(*table_, row, 5, qs(e.by));
-        register_cell(*table_, row, 6, e.job_id.empty() ? tr("entered here") : tr("a job"));
-        QString note = qs(e.note);
+        QString note = e.job_id.empty() ? qs(e.note) : e.note.empty() ? tr("a job") : tr("a job: %1").arg(qs(e.note));
         if (!e.corrects_id.empty()) note.prepend(tr("(correction) "));
         const bool corrected = std::any_of(entries_.begin(), entries_.end(),
                                            [&](const RefrigerantEntry& other) { return other.corrects_id == e.id; });
         if (corrected) note.prepend(tr("(corrected since) "));
-        register_cell(*table_, row, 7, note);
+        register_cell(*table_, row, 6, note);
     }
-    for (int column = 0; column < 7; ++column)
+    for (int column = 0; column < 6; ++column)
         table_->resizeColumnToContents(column);
     correct_->setEnabled(false);
 }

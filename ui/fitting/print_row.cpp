@@ -51,7 +51,7 @@ PrintRow::PrintRow(QWidget* parent) : QWidget(parent) {
     words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     words_->setAccessibleName(tr("Whether the print is present"));
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(8, 1, 8, 1);
+    row->setContentsMargins(8, 2, 8, 2);
     row->setSpacing(8);
     row->addWidget(name);
     row->addWidget(field_);
