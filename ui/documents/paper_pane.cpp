@@ -17,6 +17,11 @@
 #include "ui/documents/papers.h"
 
 namespace wg::ui {
+namespace {
+
+constexpr int sign_px = 36;
+
+}  // namespace
 
 PaperPane::PaperPane(Paper paper, QWidget* parent) : QWidget(parent), paper_(paper), shown_(paper) {
     view_ = new PageView(this);
@@ -39,6 +44,8 @@ PaperPane::PaperPane(Paper paper, QWidget* parent) : QWidget(parent), paper_(pap
     QToolButton* larger = tool(QStringLiteral("+"), tr("Zoom in (plus, or Ctrl and wheel)"));
     smaller->setAccessibleName(tr("Zoom out"));
     larger->setAccessibleName(tr("Zoom in"));
+    for (QToolButton* sign : {back, next, smaller, larger})
+        sign->setFixedWidth(sign_px);
     QToolButton* fit = tool(tr("Fit"), tr("Whole width of the page (0)"));
     save_ = new QPushButton(tr("Save PDF"), this);
     print_ = new QPushButton(tr("Print"), this);
@@ -46,7 +53,7 @@ PaperPane::PaperPane(Paper paper, QWidget* parent) : QWidget(parent), paper_(pap
     // Wide words go on in a further line.
     tools_ = new FlowLayout;
     tools_->setContentsMargins(8, 8, 8, 8);
-    tools_->setSpacing(8);
+    tools_->setSpacing(4);
     for (QWidget* widget : std::initializer_list<QWidget*>{back, page_words_, next, smaller, zoom_words_, larger, fit,
                                                            save_, print_, look_})
         tools_->addWidget(widget);

@@ -67,6 +67,8 @@ TEST(PaperTools, stand_in_one_row_on_a_notebook_and_say_what_is_set) {
     ASSERT_TRUE(window.open_job_text(*resource_text("demo/job.json"), "demo/job.json"));
     ASSERT_TRUE(QTest::qWaitFor([&] { return window.session()->settled(); }, patience_ms));
     window.show_stage(offer);
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
+    EXPECT_EQ(rows(rows_of_tools(*window.findChild<OfferStage*>()->findChild<PaperPane*>())), 1);
     window.show_stage(fitting);
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
     ASSERT_EQ(window.size(), notebook);
