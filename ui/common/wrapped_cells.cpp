@@ -22,8 +22,16 @@ void WrappedCells::use_in(QTableView& table) {
     auto* cells = new WrappedCells(table);
     table.setItemDelegate(cells);
     table.setWordWrap(true);
-    table.verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    QObject::connect(table.horizontalHeader(), &QHeaderView::sectionResized, cells, &WrappedCells::fit_rows_soon);
+    // Once after all of a change: with ResizeToContents every cell put in measures the whole table anew.
+    table.verticalHeader()->setSectionResizeMode(QHeaderView::Interactive);
+    table.verticalHeader()->setDefaultSectionSize(table.verticalHeader()->minimumSectionSize());
+    const QAbstractItemModel* model = table.model();
+    const auto soon = [cells] { cells->fit_rows_soon(); };
+    QObject::connect(table.horizontalHeader(), &QHeaderView::sectionResized, cells, soon);
+    QObject::connect(model, &QAbstractItemModel::dataChanged, cells, soon);
+    QObject::connect(model, &QAbstractItemModel::rowsInserted, cells, soon);
+    QObject::connect(model, &QAbstractItemModel::modelReset, cells, soon);
+    QObject::connect(model, &QAbstractItemModel::layoutChanged, cells, soon);
 }
 
 void WrappedCells::fit_rows_soon() {

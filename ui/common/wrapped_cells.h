@@ -11,7 +11,7 @@ namespace wg::ui {
 class WrappedCells : public QStyledItemDelegate {
     Q_OBJECT
    public:
-    /// Takes over the cells of the table and keeps its rows as high as they need.
+    /// Takes over the cells of a table that has its model, and keeps its rows as high as they need.
     static void use_in(QTableView& table);
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override;
 

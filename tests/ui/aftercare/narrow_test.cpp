@@ -7,6 +7,7 @@
 #include <QLineEdit>
 #include <QScrollArea>
 #include <QScrollBar>
+#include <QStyledItemDelegate>
 #include <QTabWidget>
 #include <QTableWidget>
 #include <QTest>
@@ -39,6 +40,17 @@ std::unique_ptr<JobSession> session_of(const Job& job) {
     EXPECT_TRUE(QTest::qWaitFor([&] { return made->settled(); }, 5000));
     return made;
 }
+
+/// Counts how often a cell is measured.
+class CountingCells : public QStyledItemDelegate {
+   public:
+    using QStyledItemDelegate::QStyledItemDelegate;
+    QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+        ++measured;
+        return QStyledItemDelegate::sizeHint(option, index);
+    }
+    mutable int measured = 0;
+};
 
 /// What the text of a cell needs by the font, with the padding that the style sheet gives it.
 int needed_px(const QTableWidget& table, int row, int column) {
@@ -87,6 +99,41 @@ TEST(NarrowAftercare, services_are_whole_and_the_visit_lies_within_its_pane) {
     EXPECT_TRUE(scroll->viewport()->rect().contains(at)) << at.top() << ' ' << scroll->viewport()->height();
     stage.set_session(nullptr);
     qApp->setStyleSheet(QString());
+}
+
+TEST(NarrowAftercare, a_long_record_is_filled_without_measuring_the_table_for_every_cell) {
+    Job job = sample::job();
+    job.record.clear();
+    for (int i = 0; i < 150; ++i) {
+        Reading r;
+        r.id = sample::uuid(1000 + i);
+        r.kind = ReadingKind::remark;
+        r.note = "Leaves behind the collector cleared; two fixing points of the lower rail tightened";
+        r.taken_by = "A. Reed";
+        r.taken_at = "2027-06-01T10:00:00+01:00";
+        job.record.push_back(r);
+    }
+    const auto session = session_of(job);
+    AftercareStage stage;
+    stage.set_session(session.get());
+    stage.resize(large_type);
+    stage.tabs()->setCurrentIndex(4);
+    stage.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&stage));
+    QTableWidget* record = nullptr;
+    for (QTableWidget* table : stage.findChildren<QTableWidget*>())
+        if (table->isVisible()) record = table;
+    ASSERT_NE(record, nullptr);
+    ASSERT_EQ(record->rowCount(), 150);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return record->rowHeight(75) >= needed_px(*record, 75, 1); }, 5000));
+    auto* cells = new CountingCells(record);
+    record->setItemDelegate(cells);
+    stage.tabs()->setCurrentIndex(0);
+    stage.tabs()->setCurrentIndex(4);
+    QTest::qWait(300);
+    EXPECT_GT(cells->measured, record->rowCount());
+    EXPECT_LE(cells->measured, 10 * record->rowCount() * record->columnCount());
+    stage.set_session(nullptr);
 }
 
 TEST(NarrowAftercare, an_altered_entry_is_named_in_the_record) {
