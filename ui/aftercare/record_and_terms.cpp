@@ -41,6 +41,17 @@ QString figure_of(const Reading& reading) {
         case ReadingKind::safety_valve_lift:
         case ReadingKind::water_vented:
             return reading.value > 0.0 ? RecordAndTerms::tr("yes") : RecordAndTerms::tr("no");
+        case ReadingKind::pressure_hold_start:
+        case ReadingKind::pressure_hold_end: return quantity(reading.value, QStringLiteral("bar"), 2);
+        case ReadingKind::vacuum_level:
+        case ReadingKind::vacuum_after_rise: return quantity(reading.value, QStringLiteral("Pa"), 0);
+        case ReadingKind::heating_start:
+        case ReadingKind::heating_end:
+        case ReadingKind::set_point:
+        case ReadingKind::hygiene_setting: return quantity(reading.value, QStringLiteral("\u00b0C"), 1);
+        case ReadingKind::wall_contact: return quantity(reading.value, QStringLiteral("k\u03a9"), 1);
+        case ReadingKind::hold_point:
+            return reading.value > 0.0 ? RecordAndTerms::tr("released") : RecordAndTerms::tr("held");
         default: break;
     }
     const aftercare::Measured* kind = aftercare::measured(reading.kind);
