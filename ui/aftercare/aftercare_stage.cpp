@@ -1,5 +1,6 @@
 #include "ui/aftercare/aftercare_stage.h"
 
+#include <QEvent>
 #include <QStackedWidget>
 #include <QTabWidget>
 #include <QTimer>
@@ -75,6 +76,12 @@ void AftercareStage::set_session(JobSession* session) {
 
 void AftercareStage::set_library(LibraryYears library) {
     performance_->set_library(std::move(library));
+}
+
+void AftercareStage::changeEvent(QEvent* event) {
+    StageWidget::changeEvent(event);
+    // Signs are painted in the colours of their theme.
+    if (event->type() == QEvent::PaletteChange && timer_ != nullptr) refresh_soon();
 }
 
 void AftercareStage::showEvent(QShowEvent* event) {

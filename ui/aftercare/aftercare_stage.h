@@ -35,6 +35,7 @@ class AftercareStage : public StageWidget {
     [[nodiscard]] QString register_words() const;
 
    protected:
+    void changeEvent(QEvent* event) override;
     void showEvent(QShowEvent* event) override;
     void hideEvent(QHideEvent* event) override;
 

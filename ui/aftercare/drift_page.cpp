@@ -91,8 +91,9 @@ void DriftPage::set_session(JobSession* session) {
 
 void DriftPage::show_plan(const plan::Plan& plan) {
     // Typing elsewhere brings the same plan and record again: the model of the pump is not made anew for that.
-    const std::string now =
-        plan.plan_mark + plan.choice_id + plan.block.id + " " + std::to_string(session_->job().record.size());
+    const std::string now = plan.plan_mark + plan.choice_id + plan.block.id + " " +
+                            std::to_string(session_->job().record.size()) + " " +
+                            std::to_string(static_cast<int>(current_theme().kind));
     if (now == shown_) return;
     shown_ = now;
     const auto reference = session_->shared_reference();

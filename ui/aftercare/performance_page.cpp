@@ -1,6 +1,7 @@
 #include "ui/aftercare/performance_page.h"
 
 #include <QComboBox>
+#include <QGridLayout>
 #include <QHBoxLayout>
 #include <QHeaderView>
 #include <QLabel>
@@ -98,16 +99,18 @@ QWidget* PerformancePage::make_head() {
     progress_->setTextVisible(false);
     progress_->setFixedWidth(90);
     progress_->hide();
-    auto* row = new QHBoxLayout(head);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(8);
-    row->addWidget(of_period);
-    row->addWidget(period_, 3);
-    row->addSpacing(8);
-    row->addWidget(of_weather);
-    row->addWidget(weather_, 2);
-    row->addWidget(compare_);
-    row->addWidget(progress_);
+    // One below the other: both say a whole line.
+    auto* grid = new QGridLayout(head);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(12);
+    grid->setVerticalSpacing(8);
+    grid->setColumnStretch(1, 1);
+    grid->addWidget(of_period, 0, 0);
+    grid->addWidget(period_, 0, 1);
+    grid->addWidget(of_weather, 1, 0);
+    grid->addWidget(weather_, 1, 1);
+    grid->addWidget(compare_, 1, 2);
+    grid->addWidget(progress_, 1, 3);
     connect(compare_, &QPushButton::clicked, this, &PerformancePage::compare);
     const auto outdated = [this] {
         check_.reset();
@@ -202,8 +205,9 @@ void PerformancePage::fill_weather() {
 void PerformancePage::say(const QString& text) {
     mark_->clear();
     verdict_->setText(text);
+    verdict_->setVisible(!text.isEmpty());
     table_->hide();
-    look_->clear();
+    look_->hide();
     basis_->clear();
 }
 
@@ -268,6 +272,7 @@ void PerformancePage::show_check() {
     QString words = qs(c.words);
     if (!words.isEmpty()) words[0] = words[0].toUpper();
     verdict_->setText(words);
+    verdict_->show();
     const QString kwh = QStringLiteral("kWh");
     const QString none = tr("not metered");
     put_cell(*table_, 0, 0, tr("Electricity"));
@@ -289,6 +294,7 @@ void PerformancePage::show_check() {
     QStringList look;
     for (const std::string& line : c.look_at)
         look.append(QStringLiteral("\u2013 ") + qs(line));
+    look_->setVisible(!look.isEmpty());
     look_->setText(look.isEmpty() ? QString() : tr("Look at:") + QLatin1Char('\n') + look.join(QLatin1Char('\n')));
     QString basis = qs(c.weather_words);
     basis += QLatin1Char('\n') + (c.use_metered ? tr("Hot water is drawn in the model as the meter shows.")

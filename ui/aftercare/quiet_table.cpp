@@ -2,6 +2,8 @@
 
 #include <QHeaderView>
 
+#include "ui/common/wrapped_cells.h"
+
 namespace wg::ui {
 namespace {
 
@@ -18,12 +20,11 @@ QTableWidget* quiet_table(const QStringList& heads, QWidget* parent) {
     table->setSelectionMode(QAbstractItemView::SingleSelection);
     table->setAlternatingRowColors(true);
     table->setShowGrid(false);
-    table->setWordWrap(true);
     table->setTabKeyNavigation(false);
     table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     table->verticalHeader()->hide();
     table->verticalHeader()->setMinimumSectionSize(row_px);
-    table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    WrappedCells::use_in(*table);
     table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table->horizontalHeader()->setHighlightSections(false);
     return table;
@@ -32,7 +33,12 @@ QTableWidget* quiet_table(const QStringList& heads, QWidget* parent) {
 QTableWidgetItem* put_cell(QTableWidget& table, int row, int column, const QString& text, bool figure) {
     auto* item = new QTableWidgetItem(text);
     item->setToolTip(text);
-    if (figure) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    if (figure) {
+        // Right under the head of their column.
+        item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+        if (QTableWidgetItem* head = table.horizontalHeaderItem(column))
+            head->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    }
     table.setItem(row, column, item);
     return item;
 }

@@ -14,8 +14,11 @@
 #include "core/job/words.h"
 #include "ui/aftercare/quiet_table.h"
 #include "ui/common/edits.h"
+#include "ui/common/entry_breaks.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
+#include "ui/common/mark.h"
+#include "ui/common/theme.h"
 #include "ui/drawing/fields.h"
 
 namespace wg::ui {
@@ -38,6 +41,17 @@ QString figure_of(const Reading& reading) {
         case ReadingKind::safety_valve_lift:
         case ReadingKind::water_vented:
             return reading.value > 0.0 ? RecordAndTerms::tr("yes") : RecordAndTerms::tr("no");
+        case ReadingKind::pressure_hold_start:
+        case ReadingKind::pressure_hold_end: return quantity(reading.value, QStringLiteral("bar"), 2);
+        case ReadingKind::vacuum_level:
+        case ReadingKind::vacuum_after_rise: return quantity(reading.value, QStringLiteral("Pa"), 0);
+        case ReadingKind::heating_start:
+        case ReadingKind::heating_end:
+        case ReadingKind::set_point:
+        case ReadingKind::hygiene_setting: return quantity(reading.value, QStringLiteral("\u00b0C"), 1);
+        case ReadingKind::wall_contact: return quantity(reading.value, QStringLiteral("k\u03a9"), 1);
+        case ReadingKind::hold_point:
+            return reading.value > 0.0 ? RecordAndTerms::tr("released") : RecordAndTerms::tr("held");
         default: break;
     }
     const aftercare::Measured* kind = aftercare::measured(reading.kind);
@@ -61,8 +75,8 @@ RecordAndTerms::RecordAndTerms(QWidget* parent) : QWidget(parent) {
 
 QWidget* RecordAndTerms::make_record() {
     auto* part = new QWidget(this);
-    record_ = quiet_table({tr("When"), tr("Entry"), tr("Figure"), tr("By"), tr("Note")}, part);
-    record_->horizontalHeader()->setSectionResizeMode(4, QHeaderView::Stretch);
+    record_ = quiet_table({tr("When"), tr("Entry"), tr("Figure"), tr("By")}, part);
+    record_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Stretch);
     record_->setAccessibleName(tr("Record, newest first"));
     no_record_ = new QLabel(tr("Nothing yet. Readings of the day are entered on the Fitting stage, those of services "
                                "under Services."),
@@ -143,6 +157,7 @@ void RecordAndTerms::refresh() {
 
 void RecordAndTerms::fill_record() {
     const std::vector<Reading>& record = session_->job().record;
+    const EntryBreaks breaks = entry_breaks(record);
     no_record_->setVisible(record.empty());
     record_->setVisible(!record.empty());
     record_->setRowCount(static_cast<int>(record.size()));
@@ -154,14 +169,25 @@ void RecordAndTerms::fill_record() {
                  at.isValid() ? at.toLocalTime().toString(QStringLiteral("yyyy-MM-dd HH:mm")) : qs(reading.taken_at));
         QString entry = QString::fromUtf8(text_of(reading.kind));
         if (!reading.subject.empty()) entry += QStringLiteral(": ") + qs(reading.subject);
+        if (!reading.corrects_id.empty()) entry += tr(" (correction)");
+        // Below: a column of its own would leave it a few words' width.
+        if (!reading.note.empty()) entry += QLatin1Char('\n') + qs(reading.note);
         put_cell(*record_, row, 1, entry);
         put_cell(*record_, row, 2, figure_of(reading), true);
         put_cell(*record_, row, 3, qs(reading.taken_by));
-        QString note = qs(reading.note);
-        if (!reading.corrects_id.empty()) note.prepend(tr("(correction) "));
-        put_cell(*record_, row, 4, note);
+        if (const auto broken = breaks.find(reading.id); broken != breaks.end()) mark_broken(row, broken->second);
     }
-    fit_columns(*record_, {0, 1, 2, 3}, 220);
+    fit_columns(*record_, {0, 2, 3}, 220);
+}
+
+void RecordAndTerms::mark_broken(int row, const EntryBreak& broken) {
+    QTableWidgetItem* entry = record_->item(row, 1);
+    entry->setIcon(mark_icon(Mark::stop, current_theme()));
+    entry->setText(tr("%1: %2").arg(broken.word, entry->text()));
+    for (int column = 0; column < record_->columnCount(); ++column) {
+        record_->item(row, column)->setForeground(current_theme().stop);
+        record_->item(row, column)->setToolTip(broken.meaning);
+    }
 }
 
 void RecordAndTerms::keep_terms() {

@@ -12,6 +12,7 @@ class QTableWidget;
 namespace wg::ui {
 
 class JobSession;
+struct EntryBreak;
 class NumberField;
 class TextField;
 
@@ -26,6 +27,7 @@ class RecordAndTerms : public QWidget {
     QWidget* make_record();
     QWidget* make_terms();
     void fill_record();
+    void mark_broken(int row, const EntryBreak& broken);
     void keep_terms();
 
     QPointer<JobSession> session_;

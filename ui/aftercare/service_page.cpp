@@ -22,7 +22,7 @@
 namespace wg::ui {
 namespace {
 
-enum Column { done_column, due_column, service_column, last_column };
+enum Column { done_column, due_column, service_column };
 
 QString interval_words(int months) {
     if (months % 12 == 0) {
@@ -79,7 +79,7 @@ QWidget* ServicePage::make_list() {
     auto* part = new QWidget(this);
     started_ = new QLabel(part);
     started_->setWordWrap(true);
-    table_ = quiet_table({tr("Done"), tr("Due"), tr("Service"), tr("Last done")}, part);
+    table_ = quiet_table({tr("Done"), tr("Due"), tr("Service")}, part);
     table_->horizontalHeader()->setSectionResizeMode(service_column, QHeaderView::Stretch);
     table_->setAccessibleName(tr("Services due"));
     warranty_ = new QLabel(part);
@@ -141,15 +141,15 @@ void ServicePage::fill(const plan::Plan&) {
         QString due = date.due_on ? date_words(date.due_on) : QString();
         if (const QString state = state_words(date); !state.isEmpty())
             due += due.isEmpty() ? state : QLatin1Char('\n') + state;
+        // When it was last done stands below: the words of the service need the width.
+        due += QLatin1Char('\n') + interval_words(date.service.every_months) + QLatin1Char('\n') +
+               (date.last_done_on ? tr("last %1").arg(date_words(date.last_done_on)) : tr("not done yet"));
         put_cell(*table_, row, due_column, due)->setIcon(mark_icon(mark_of(date.state), theme));
         const QString text = qs(date.service.text);
         put_cell(*table_, row, service_column, text)
             ->setToolTip(tr("%1\nWhy: %2. Source: %3").arg(text, qs(date.service.why), qs(date.service.source)));
-        put_cell(*table_, row, last_column,
-                 (date.last_done_on ? date_words(date.last_done_on) : tr("not yet")) + QLatin1Char('\n') +
-                     interval_words(date.service.every_months));
     }
-    fit_columns(*table_, {done_column, due_column, last_column});
+    fit_columns(*table_, {done_column, due_column});
 }
 
 void ServicePage::fill_terms(const plan::Plan& plan) {
@@ -174,11 +174,14 @@ void ServicePage::fill_terms(const plan::Plan& plan) {
     } else {
         words = tr("No warranty terms in the job.");
     }
-    if (!terms.warranty_words.empty()) words += QLatin1Char(' ') + qs(terms.warranty_words);
-    if (terms.service_contract) {
-        words += QLatin1Char('\n') + tr("Service contract.");
-        if (!terms.contract_words.empty()) words += QLatin1Char(' ') + qs(terms.contract_words);
-    }
+    // What was agreed follows as it was written, whether or not it begins a sentence.
+    const auto with = [](QString sentence, const std::string& agreed) {
+        if (agreed.empty()) return sentence;
+        if (sentence.endsWith(QLatin1Char('.'))) sentence.chop(1);
+        return QString(sentence + QStringLiteral(": ") + qs(agreed));
+    };
+    words = with(words, terms.warranty_words);
+    if (terms.service_contract) words += QLatin1Char('\n') + with(tr("Service contract."), terms.contract_words);
     warranty_->setText(words);
 }
 

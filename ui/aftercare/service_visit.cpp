@@ -11,6 +11,7 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
+#include <QWheelEvent>
 
 #include "core/aftercare/drift.h"
 #include "core/aftercare/service.h"
@@ -32,12 +33,21 @@ QString capital(const char* text) {
     return words;
 }
 
+/// Scrolling past the day must not change it.
+class CalmDate : public QDateEdit {
+   public:
+    using QDateEdit::QDateEdit;
+
+   protected:
+    void wheelEvent(QWheelEvent* event) override { event->ignore(); }
+};
+
 }  // namespace
 
 ServiceVisit::ServiceVisit(QWidget* parent) : QWidget(parent) {
     auto* title = new QLabel(tr("This visit"), this);
     title->setProperty("role", QStringLiteral("title"));
-    date_ = new QDateEdit(QDate::currentDate(), this);
+    date_ = new CalmDate(QDate::currentDate(), this);
     date_->setDisplayFormat(QStringLiteral("d MMM yyyy"));
     date_->setCalendarPopup(true);
     date_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
@@ -52,10 +62,6 @@ ServiceVisit::ServiceVisit(QWidget* parent) : QWidget(parent) {
     form->addRow(tr("&Day"), date_);
     form->addRow(tr("Done &by"), by_);
     form->addRow(tr("&Instruments"), instrument_);
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidget(make_rows());
-    scroll->setWidgetResizable(true);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     note_ = new QPlainTextEdit(this);
     note_->setPlaceholderText(tr("What was found and done"));
     note_->setAccessibleName(tr("What was found and done"));
@@ -70,13 +76,25 @@ ServiceVisit::ServiceVisit(QWidget* parent) : QWidget(parent) {
     problem_->hide();
     add_ = new QPushButton(tr("Add the visit to the record"), this);
     add_->setProperty("role", QStringLiteral("primary"));
+    // All that is filled in scrolls together: on a low screen the readings have the whole height.
+    auto* inside = new QWidget(this);
+    auto* filled_in = new QVBoxLayout(inside);
+    filled_in->setContentsMargins(0, 0, 8, 0);
+    filled_in->setSpacing(8);
+    filled_in->addLayout(form);
+    filled_in->addWidget(make_rows());
+    filled_in->addWidget(note_);
+    filled_in->addStretch(1);
+    scroll_ = new QScrollArea(this);
+    scroll_->setWidget(inside);
+    scroll_->setWidgetResizable(true);
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(8, 16, 16, 16);
+    column->setContentsMargins(8, 16, 8, 16);
     column->setSpacing(8);
     column->addWidget(title);
-    column->addLayout(form);
-    column->addWidget(scroll, 1);
-    column->addWidget(note_);
+    column->addWidget(scroll_, 1);
     column->addWidget(chosen_);
     column->addWidget(problem_);
     column->addWidget(add_, 0, Qt::AlignLeft);
@@ -99,12 +117,12 @@ QWidget* ServiceVisit::make_rows() {
     further(K::water_meter, "m\u00b3", 3, 1e8);
     auto* part = new QWidget(this);
     auto* grid = new QGridLayout(part);
-    grid->setContentsMargins(8, 8, 8, 8);
+    grid->setContentsMargins(0, 8, 0, 8);
     grid->setHorizontalSpacing(8);
     grid->setVerticalSpacing(4);
     grid->setColumnStretch(0, 1);
     int line = 0;
-    valve_ = new QComboBox(part);
+    valve_ = new CalmCombo(part);
     valve_->addItem(tr("not tried"), -1);
     valve_->addItem(tr("lifts and closes"), 1);
     valve_->addItem(tr("does not"), 0);
@@ -112,7 +130,7 @@ QWidget* ServiceVisit::make_rows() {
     valve_label->setBuddy(valve_);
     valve_label->setWordWrap(true);
     grid->addWidget(valve_label, line, 0);
-    grid->addWidget(valve_, line, 1, 1, 3);
+    grid->addWidget(valve_, line, 1, 1, 2);
     for (Row& row : rows_) {
         ++line;
         const QString name = capital(text_of(row.kind));
@@ -123,15 +141,11 @@ QWidget* ServiceVisit::make_rows() {
         row.edit->setAlignment(Qt::AlignRight);
         row.edit->setAccessibleName(QStringLiteral("%1, %2").arg(name, row.unit));
         label->setBuddy(row.edit);
-        auto* unit = new QLabel(row.unit, part);
-        unit->setProperty("role", QStringLiteral("muted"));
-        row.before = new QLabel(part);
+        row.before = new QLabel(row.unit, part);
         row.before->setProperty("role", QStringLiteral("muted"));
-        row.before->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
         grid->addWidget(label, line, 0);
         grid->addWidget(row.edit, line, 1);
-        grid->addWidget(unit, line, 2);
-        grid->addWidget(row.before, line, 3);
+        grid->addWidget(row.before, line, 2);
         connect(row.edit, &QLineEdit::returnPressed, this, &ServiceVisit::add_asked);
     }
     return part;
@@ -142,7 +156,9 @@ void ServiceVisit::set_record(const std::vector<Reading>& record) {
     for (Row& row : rows_) {
         const auto last = std::find_if(standing.rbegin(), standing.rend(),
                                        [&](const Reading& reading) { return reading.kind == row.kind; });
-        row.before->setText(last == standing.rend() ? QString() : tr("was %1").arg(number(last->value, row.decimals)));
+        row.before->setText(last == standing.rend()
+                                ? row.unit
+                                : row.unit + QLatin1Char('\n') + tr("was %1").arg(number(last->value, row.decimals)));
         row.before->setToolTip(last == standing.rend() ? QString() : date_words(aftercare::day_of(*last)));
     }
 }
@@ -165,7 +181,9 @@ QString ServiceVisit::problem() const {
 void ServiceVisit::say(const QString& text, QWidget* where) {
     problem_->setText(text);
     problem_->setVisible(!text.isEmpty());
-    if (where != nullptr) where->setFocus();
+    if (where == nullptr) return;
+    where->setFocus();
+    scroll_->ensureWidgetVisible(where);
 }
 
 std::string ServiceVisit::taken_at() const {

@@ -15,6 +15,7 @@ class QLabel;
 class QLineEdit;
 class QPlainTextEdit;
 class QPushButton;
+class QScrollArea;
 
 namespace wg::ui {
 
@@ -45,13 +46,14 @@ class ServiceVisit : public QWidget {
         int decimals = 1;
         double least = 0.0, most = 0.0;
         QLineEdit* edit = nullptr;
-        QLabel* before = nullptr;
+        QLabel* before = nullptr;  ///< unit, and below it what was read before
     };
     QWidget* make_rows();
     void say(const QString& text, QWidget* where);
     [[nodiscard]] std::string taken_at() const;
 
     std::vector<Row> rows_;
+    QScrollArea* scroll_ = nullptr;
     QDateEdit* date_ = nullptr;
     QLineEdit* by_ = nullptr;
     QLineEdit* instrument_ = nullptr;

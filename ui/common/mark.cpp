@@ -114,14 +114,18 @@ void paint_mark(QPainter& painter, const QRectF& area, Mark mark, const Theme& t
 
 QIcon mark_icon(Mark mark, const Theme& theme, int size_px) {
     QIcon icon;
-    for (const int scale : {1, 2, 3}) {
-        QPixmap pixmap(size_px * scale, size_px * scale);
+    // The scales that screens have: one that is scaled down afterwards has ragged edges.
+    for (const double scale : {1.0, 1.25, 1.5, 1.75, 2.0, 3.0}) {
+        const auto side = static_cast<int>(std::lround(size_px * scale));
+        QPixmap pixmap(side, side);
         pixmap.fill(Qt::transparent);
         QPainter painter(&pixmap);
         paint_mark(painter, pixmap.rect(), mark, theme);
         painter.end();
         pixmap.setDevicePixelRatio(scale);
-        icon.addPixmap(pixmap);
+        // In a chosen row as well: the colour of the choice must not mix with that of the mark.
+        for (const QIcon::Mode mode : {QIcon::Normal, QIcon::Selected})
+            icon.addPixmap(pixmap, mode);
     }
     return icon;
 }

@@ -67,8 +67,8 @@ QLineEdit:focus, QComboBox:focus, QAbstractSpinBox:focus, QDateEdit:focus, QDate
 QPlainTextEdit:focus, QTextEdit:focus, QTextBrowser:focus { border: 2px solid <accent>; padding: 3px; }
 QLineEdit:disabled, QComboBox:disabled, QAbstractSpinBox:disabled { background: <ground>; color: <muted>; }
 QLineEdit[role="search"] { min-height: 40px; font-size: 12pt; padding: 0 12px; }
-QLineEdit[touch="large"], QComboBox[touch="large"] { min-height: 46px; font-size: 12pt; }
-QLineEdit[touch="large"]:focus, QComboBox[touch="large"]:focus { min-height: 44px; }
+QLineEdit[touch="large"], QComboBox[touch="large"], QDateTimeEdit[touch="large"] { min-height: 46px; font-size: 12pt; }
+QLineEdit[touch="large"]:focus, QComboBox[touch="large"]:focus, QDateTimeEdit[touch="large"]:focus { min-height: 44px; }
 QComboBox { padding-right: 26px; }
 QComboBox::drop-down, QDateEdit::drop-down { border: none; width: 24px; }
 QComboBox::down-arrow, QDateEdit::down-arrow { image: none; width: 0; height: 0; border-left: 5px solid <panel>;
@@ -141,6 +141,7 @@ QScrollBar::handle:horizontal { min-width: 36px; }
 QScrollBar::handle:hover { background: <muted>; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QAbstractScrollArea::corner { background: transparent; border: none; }
 QSlider { min-height: 34px; }
 QSlider::groove:horizontal { height: 4px; background: <line>; border-radius: 2px; }
 QSlider::sub-page:horizontal { background: <accent>; border-radius: 2px; }

@@ -165,11 +165,11 @@ QWidget* DeskPage::make_table() {
     header->setSectionResizeMode(QHeaderView::Interactive);
     header->setSectionResizeMode(JobTableModel::title_column, QHeaderView::Stretch);
     header->setMinimumSectionSize(60);
-    table_->setColumnWidth(JobTableModel::number_column, 104);
-    table_->setColumnWidth(JobTableModel::client_column, 190);
-    table_->setColumnWidth(JobTableModel::town_column, 150);
-    table_->setColumnWidth(JobTableModel::state_column, 100);
-    table_->setColumnWidth(JobTableModel::changed_column, 120);
+    table_->setColumnWidth(JobTableModel::number_column, 92);
+    table_->setColumnWidth(JobTableModel::client_column, 176);
+    table_->setColumnWidth(JobTableModel::town_column, 132);
+    table_->setColumnWidth(JobTableModel::state_column, 92);
+    table_->setColumnWidth(JobTableModel::changed_column, 112);
     count_ = new QLabel(left);
     count_->setProperty("role", QStringLiteral("muted"));
     due_ = new QPushButton(left);

@@ -5,6 +5,7 @@
 #include <QLocale>
 #include <QPainter>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QStackedLayout>
 #include <QStyle>
 #include <QVBoxLayout>
@@ -35,7 +36,7 @@ QString joined(std::initializer_list<std::string> lines) {
 }  // namespace
 
 SketchThumbnail::SketchThumbnail(QWidget* parent) : QWidget(parent) {
-    setMinimumSize(220, 180);
+    setMinimumSize(200, 120);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setAccessibleName(tr("Site sketch"));
 }
@@ -73,9 +74,11 @@ JobPreview::JobPreview(QWidget* parent) : QFrame(parent) {
     nothing_ = new EmptyPane({}, {}, {}, this);
     pages_->addWidget(nothing_);
 
-    auto* page = new QWidget(this);
+    // On a low screen the words scroll rather than run into each other; the buttons stay.
+    auto* whole = new QWidget(this);
+    auto* page = new QWidget(whole);
     auto* column = new QVBoxLayout(page);
-    column->setContentsMargins(16, 16, 16, 16);
+    column->setContentsMargins(16, 16, 16, 0);
     column->setSpacing(8);
     title_ = add_line(page, QStringLiteral("title"));
     invented_ = add_line(page, QStringLiteral("caution"));
@@ -86,14 +89,24 @@ JobPreview::JobPreview(QWidget* parent) : QFrame(parent) {
     column->addWidget(sketch_, 1);
     state_ = add_line(page, QString());
     due_ = add_line(page, QString());
-    auto* open = new QPushButton(tr("Open the job"), page);
+    auto* scroll = new QScrollArea(whole);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setWidget(page);
+    auto* open = new QPushButton(tr("Open the job"), whole);
     open->setProperty("role", QStringLiteral("primary"));
-    auto* remove = new QPushButton(tr("Remove"), page);
+    auto* remove = new QPushButton(tr("Remove"), whole);
     auto* foot = new QHBoxLayout;
+    foot->setContentsMargins(16, 0, 16, 16);
     foot->addWidget(open, 1);
     foot->addWidget(remove);
-    column->addLayout(foot);
-    pages_->addWidget(page);
+    auto* parts = new QVBoxLayout(whole);
+    parts->setContentsMargins(0, 0, 0, 0);
+    parts->setSpacing(8);
+    parts->addWidget(scroll, 1);
+    parts->addLayout(foot);
+    pages_->addWidget(whole);
 
     connect(open, &QPushButton::clicked, this, &JobPreview::open_asked);
     connect(remove, &QPushButton::clicked, this, &JobPreview::remove_asked);

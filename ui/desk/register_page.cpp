@@ -13,6 +13,7 @@
 #include "ui/common/format.h"
 #include "ui/common/mark.h"
 #include "ui/common/theme.h"
+#include "ui/common/wrapped_cells.h"
 #include "ui/desk/register_form.h"
 
 namespace wg::ui {
@@ -40,7 +41,9 @@ QTableWidget* register_table(const QStringList& heads, QWidget* parent) {
     table->setTabKeyNavigation(false);
     table->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     table->verticalHeader()->hide();
-    table->verticalHeader()->setDefaultSectionSize(register_row_px);
+    table->verticalHeader()->setMinimumSectionSize(register_row_px);
+    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    WrappedCells::use_in(*table);
     table->horizontalHeader()->setHighlightSections(false);
     return table;
 }
@@ -48,7 +51,10 @@ QTableWidget* register_table(const QStringList& heads, QWidget* parent) {
 QTableWidgetItem* register_cell(QTableWidget& table, int row, int column, const QString& text, bool figure = false) {
     auto* item = new QTableWidgetItem(text);
     item->setToolTip(text);
-    if (figure) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    if (figure) {
+        item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+        table.horizontalHeaderItem(column)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    }
     table.setItem(row, column, item);
     return item;
 }
@@ -94,10 +100,11 @@ QWidget* RegisterPage::make_years() {
     year_ = new QLabel(part);
     year_->setWordWrap(true);
     year_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    auto* save_years = new QPushButton(tr("Save the years"), part);
+    year_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    save_years_ = new QPushButton(tr("Save the years"), part);
     auto* head = new QHBoxLayout;
     head->addWidget(register_title(tr("Balance by year, in kg"), part), 1);
-    head->addWidget(save_years);
+    head->addWidget(save_years_);
     auto* column = new QVBoxLayout(part);
     column->setContentsMargins(0, 0, 8, 0);
     column->setSpacing(8);
@@ -105,17 +112,17 @@ QWidget* RegisterPage::make_years() {
     column->addWidget(years_, 1);
     column->addWidget(year_);
     connect(years_, &QTableWidget::currentCellChanged, this, [this] { explain_year(); });
-    connect(save_years, &QPushButton::clicked, this,
+    connect(save_years_, &QPushButton::clicked, this,
             [this] { save(QStringLiteral("refrigerant-years.csv"), aftercare::year_reports_csv(reports_)); });
     return part;
 }
 
 QWidget* RegisterPage::make_entries() {
     auto* part = new QWidget(this);
-    table_ = register_table(
-        {tr("Day"), tr("Refrigerant"), tr("Move"), tr("Mass"), tr("Bottle"), tr("By"), tr("From"), tr("Note")}, part);
+    table_ = register_table({tr("Day"), tr("Refrigerant"), tr("Move"), tr("Mass"), tr("Bottle"), tr("By"), tr("Note")},
+                            part);
     table_->setAccessibleName(tr("Entries, newest first"));
-    table_->horizontalHeader()->setSectionResizeMode(7, QHeaderView::Stretch);
+    table_->horizontalHeader()->setSectionResizeMode(6, QHeaderView::Stretch);
     none_ = new QLabel(tr("No entry yet. What is weighed in or recovered in a job comes here by itself when the job is "
                           "saved; bottles received, given back and counted are entered at the right."),
                        part);
@@ -125,11 +132,11 @@ QWidget* RegisterPage::make_entries() {
     correct_->setToolTip(
         tr("Takes the selected entry into the form; the new one stands for it, the old one stays to be "
            "read"));
-    auto* save_all = new QPushButton(tr("Save the register"), part);
+    save_all_ = new QPushButton(tr("Save the register"), part);
     auto* head = new QHBoxLayout;
     head->addWidget(register_title(tr("Entries"), part), 1);
     head->addWidget(correct_);
-    head->addWidget(save_all);
+    head->addWidget(save_all_);
     auto* column = new QVBoxLayout(part);
     column->setContentsMargins(0, 8, 8, 0);
     column->setSpacing(8);
@@ -137,7 +144,7 @@ QWidget* RegisterPage::make_entries() {
     column->addWidget(none_);
     column->addWidget(table_, 1);
     column->addStretch(0);
-    connect(save_all, &QPushButton::clicked, this,
+    connect(save_all_, &QPushButton::clicked, this,
             [this] { save(QStringLiteral("refrigerant-register.csv"), aftercare::register_csv(entries_)); });
     connect(correct_, &QPushButton::clicked, this, [this] {
         const QTableWidgetItem* item = table_->item(table_->currentRow(), 0);
@@ -195,6 +202,7 @@ void RegisterPage::fill_years() {
         year->setIcon(mark_icon(mark, current_theme()));
     }
     years_->setVisible(!reports_.empty());
+    save_years_->setEnabled(!reports_.empty());
     if (!reports_.empty() && years_->currentRow() < 0) years_->setCurrentCell(0, 0);
     explain_year();
 }
@@ -233,6 +241,7 @@ void RegisterPage::explain_year() {
 void RegisterPage::fill_entries() {
     none_->setVisible(entries_.empty());
     table_->setVisible(!entries_.empty());
+    save_all_->setEnabled(!entries_.empty());
     table_->setRowCount(static_cast<int>(entries_.size()));
     for (int row = 0; row < table_->rowCount(); ++row) {
         const RefrigerantEntry& e = entries_[entries_.size() - 1 - static_cast<std::size_t>(row)];
@@ -244,15 +253,14 @@ void RegisterPage::fill_entries() {
         register_cell(*table_, row, 3, kg_words(e.kg), true);
         register_cell(*table_, row, 4, qs(e.bottle));
         register_cell(*table_, row, 5, qs(e.by));
-        register_cell(*table_, row, 6, e.job_id.empty() ? tr("entered here") : tr("a job"));
-        QString note = qs(e.note);
+        QString note = e.job_id.empty() ? qs(e.note) : e.note.empty() ? tr("a job") : tr("a job: %1").arg(qs(e.note));
         if (!e.corrects_id.empty()) note.prepend(tr("(correction) "));
         const bool corrected = std::any_of(entries_.begin(), entries_.end(),
                                            [&](const RefrigerantEntry& other) { return other.corrects_id == e.id; });
         if (corrected) note.prepend(tr("(corrected since) "));
-        register_cell(*table_, row, 7, note);
+        register_cell(*table_, row, 6, note);
     }
-    for (int column = 0; column < 7; ++column)
+    for (int column = 0; column < 6; ++column)
         table_->resizeColumnToContents(column);
     correct_->setEnabled(false);
 }

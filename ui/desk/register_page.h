@@ -52,6 +52,8 @@ class RegisterPage : public QWidget {
     QTableWidget* table_ = nullptr;
     QLabel* none_ = nullptr;
     QPushButton* correct_ = nullptr;
+    QPushButton* save_years_ = nullptr;
+    QPushButton* save_all_ = nullptr;
     RegisterForm* form_ = nullptr;
 };
 

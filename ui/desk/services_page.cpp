@@ -17,14 +17,16 @@
 #include "ui/common/format.h"
 #include "ui/common/mark.h"
 #include "ui/common/theme.h"
+#include "ui/common/wrapped_cells.h"
 
 namespace wg::ui {
 namespace {
 
 constexpr int job_role = Qt::UserRole;
 constexpr int service_row_px = 40;
+constexpr int most_column_px = 200;  ///< names wrap: what is to be done has the width
 
-enum Column { day_column, what_column, who_column, where_column, phone_column, last_column, column_count };
+enum Column { day_column, what_column, who_column, where_column, last_column, column_count };
 
 QString short_day(CivilDate date) {
     return QLocale(QLocale::English, QLocale::UnitedKingdom)
@@ -61,8 +63,7 @@ QString joined_words(std::initializer_list<std::string> parts, const QString& be
 ServicesPage::ServicesPage(store::Store& store, QWidget* parent) : QWidget(parent), store_(store) {
     table_ = new QTableWidget(this);
     table_->setColumnCount(column_count);
-    table_->setHorizontalHeaderLabels(
-        {tr("Due"), tr("Service"), tr("Job and client"), tr("Where"), tr("Telephone"), tr("Last done")});
+    table_->setHorizontalHeaderLabels({tr("Due"), tr("Service"), tr("Job and client"), tr("Where"), tr("Last done")});
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -72,7 +73,7 @@ ServicesPage::ServicesPage(store::Store& store, QWidget* parent) : QWidget(paren
     table_->setAccessibleName(tr("Services due"));
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setMinimumSectionSize(service_row_px);
-    table_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    WrappedCells::use_in(*table_);
     QHeaderView* header = table_->horizontalHeader();
     header->setHighlightSections(false);
     header->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
@@ -165,9 +166,9 @@ void ServicesPage::fill() {
         for (const DueVisit& visit : week.visits)
             add_visit(visit);
     }
-    for (const int column : {day_column, who_column, where_column, phone_column, last_column}) {
+    for (const int column : {day_column, who_column, where_column, last_column}) {
         table_->resizeColumnToContents(column);
-        table_->setColumnWidth(column, std::min(table_->columnWidth(column) + 8, 220));
+        table_->setColumnWidth(column, std::min(table_->columnWidth(column) + 8, most_column_px));
     }
     none_->setText(rows_.empty() ? tr("Nothing is due. Services of a job appear here once its record holds readings of "
                                       "the running system and it is saved.")
@@ -203,12 +204,11 @@ void ServicesPage::add_visit(const DueVisit& visit) {
     }
     const store::ServiceDueRow& house = visit.house;
     const QString cells[column_count] = {
-        short_day(visit.on),
-        what.join(QLatin1Char('\n')),
+        short_day(visit.on), what.join(QLatin1Char('\n')),
         joined_words({house.number, house.client}, QStringLiteral("\n")),
-        joined_words({house.street, joined_words({house.postcode, house.town}, QStringLiteral(" ")).toStdString()},
-                     QStringLiteral("\n")),
-        qs(house.phone),
+        joined_words(
+            {house.street, joined_words({house.postcode, house.town}, QStringLiteral(" ")).toStdString(), house.phone},
+            QStringLiteral("\n")),
         last.join(QLatin1Char('\n'))};
     for (int column = 0; column < column_count; ++column) {
         auto* item = new QTableWidgetItem(cells[column]);

@@ -1,6 +1,5 @@
 #include "ui/documents/paper_pane.h"
 
-#include <QComboBox>
 #include <QFileDialog>
 #include <QLabel>
 #include <QPrintDialog>
@@ -13,41 +12,51 @@
 
 #include "ui/common/flow_layout.h"
 #include "ui/common/format.h"
+#include "ui/documents/look_button.h"
 #include "ui/documents/page_view.h"
 #include "ui/documents/papers.h"
 
 namespace wg::ui {
+namespace {
+
+constexpr int sign_px = 36;
+
+}  // namespace
 
 PaperPane::PaperPane(Paper paper, QWidget* parent) : QWidget(parent), paper_(paper), shown_(paper) {
     view_ = new PageView(this);
     page_words_ = new QLabel(this);
-    page_words_->setMinimumWidth(96);
     zoom_words_ = new QLabel(this);
-    zoom_words_->setMinimumWidth(48);
+    zoom_words_->setAlignment(Qt::AlignCenter);
+    zoom_words_->setMinimumWidth(fontMetrics().horizontalAdvance(percent(1.0)) + 4);
     const auto tool = [this](const QString& words, const QString& tip) {
         auto* button = new QToolButton(this);
         button->setText(words);
         button->setToolTip(tip);
         return button;
     };
-    QToolButton* back = tool(tr("Back"), tr("Page before (Page up)"));
-    QToolButton* next = tool(tr("Next"), tr("Page after (Page down)"));
-    QToolButton* smaller = tool(tr("Smaller"), tr("Zoom out (minus, or Ctrl and wheel)"));
-    QToolButton* larger = tool(tr("Larger"), tr("Zoom in (plus, or Ctrl and wheel)"));
-    QToolButton* fit = tool(tr("Fit width"), tr("Whole width of the page (0)"));
-    save_ = new QPushButton(tr("Save %1 PDF").arg(title_of(paper).toLower()), this);
+    // Signs rather than words, on both sides of what they change: all tools stand in one row.
+    QToolButton* back = tool(QStringLiteral("\u2039"), tr("Page before (Page up)"));
+    QToolButton* next = tool(QStringLiteral("\u203a"), tr("Page after (Page down)"));
+    back->setAccessibleName(tr("Page before"));
+    next->setAccessibleName(tr("Page after"));
+    QToolButton* smaller = tool(QStringLiteral("\u2212"), tr("Zoom out (minus, or Ctrl and wheel)"));
+    QToolButton* larger = tool(QStringLiteral("+"), tr("Zoom in (plus, or Ctrl and wheel)"));
+    smaller->setAccessibleName(tr("Zoom out"));
+    larger->setAccessibleName(tr("Zoom in"));
+    for (QToolButton* sign : {back, next, smaller, larger})
+        sign->setFixedWidth(sign_px);
+    QToolButton* fit = tool(tr("Fit"), tr("Whole width of the page (0)"));
+    save_ = new QPushButton(tr("Save PDF"), this);
     print_ = new QPushButton(tr("Print"), this);
+    look_ = new LookButton(this);
     // Wide words go on in a further line.
     tools_ = new FlowLayout;
     tools_->setContentsMargins(8, 8, 8, 8);
-    tools_->setSpacing(8);
-    for (QWidget* widget :
-         std::initializer_list<QWidget*>{back, next, page_words_, smaller, larger, fit, zoom_words_}) {
+    tools_->setSpacing(4);
+    for (QWidget* widget : std::initializer_list<QWidget*>{back, page_words_, next, smaller, zoom_words_, larger, fit,
+                                                           save_, print_, look_})
         tools_->addWidget(widget);
-    }
-    tools_->addWidget(save_);
-    tools_->addWidget(print_);
-    add_look_choosers();
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
@@ -62,60 +71,21 @@ PaperPane::PaperPane(Paper paper, QWidget* parent) : QWidget(parent), paper_(pap
     connect(view_, &PageView::view_changed, this, &PaperPane::refresh_words);
     connect(save_, &QPushButton::clicked, this, &PaperPane::ask_and_save);
     connect(print_, &QPushButton::clicked, this, &PaperPane::ask_and_print);
+    connect(look_, &LookButton::look_chosen, this, [this](const PaperLook& look) {
+        set_input(input_);
+        Q_EMIT look_changed(look);
+    });
     refresh_words();
 }
 
-void PaperPane::add_look_choosers() {
-    form_ = new QComboBox(this);
-    form_->addItem(tr("A4"), static_cast<int>(PageForm::a4));
-    form_->addItem(tr("Letter"), static_cast<int>(PageForm::letter));
-    form_->setToolTip(tr("Paper size"));
-    form_->setAccessibleName(tr("Paper size"));
-    language_ = new QComboBox(this);
-    // Each by its own name, whatever the window speaks.
-    language_->addItem(QStringLiteral("English"), static_cast<int>(Language::english));
-    language_->addItem(QStringLiteral("Español"), static_cast<int>(Language::spanish));
-    language_->addItem(QStringLiteral("Deutsch"), static_cast<int>(Language::german));
-    language_->setToolTip(tr("Language of the paper"));
-    language_->setAccessibleName(tr("Language of the paper"));
-    const auto toggle = [this](const QString& words, const QString& tip) {
-        auto* button = new QToolButton(this);
-        button->setText(words);
-        button->setToolTip(tip);
-        button->setCheckable(true);
-        connect(button, &QToolButton::toggled, this, &PaperPane::take_look);
-        return button;
-    };
-    large_ = toggle(tr("Large print"), tr("Nothing lettered below 14 pt"));
-    plain_ = toggle(tr("Black and white"), tr("No tints and no colours"));
-    for (QComboBox* box : {form_, language_})
-        connect(box, &QComboBox::currentIndexChanged, this, &PaperPane::take_look);
-    for (QWidget* widget : std::initializer_list<QWidget*>{form_, large_, plain_, language_})
-        tools_->addWidget(widget);
-}
-
-void PaperPane::take_look() {
-    PaperLook look;
-    look.form = static_cast<PageForm>(form_->currentData().toInt());
-    look.language = static_cast<Language>(language_->currentData().toInt());
-    look.large_print = large_->isChecked();
-    look.black_and_white = plain_->isChecked();
-    if (look == look_) return;
-    look_ = look;
-    set_input(input_);
-    Q_EMIT look_changed(look_);
-}
-
 void PaperPane::set_look(const PaperLook& look) {
-    if (look == look_) return;
-    look_ = look;
-    const QSignalBlocker blocked[] = {QSignalBlocker(form_), QSignalBlocker(language_), QSignalBlocker(large_),
-                                      QSignalBlocker(plain_)};
-    form_->setCurrentIndex(form_->findData(static_cast<int>(look.form)));
-    language_->setCurrentIndex(language_->findData(static_cast<int>(look.language)));
-    large_->setChecked(look.large_print);
-    plain_->setChecked(look.black_and_white);
+    if (look == look_->look()) return;
+    look_->set_look(look);
     set_input(input_);
+}
+
+const PaperLook& PaperPane::look() const {
+    return look_->look();
 }
 
 void PaperPane::offer_also(Paper other) {
@@ -138,7 +108,6 @@ void PaperPane::offer_also(Paper other) {
 
 void PaperPane::show_paper(Paper paper) {
     shown_ = paper;
-    save_->setText(tr("Save %1 PDF").arg(title_of(shown_).toLower()));
     set_input(input_);
     view_->go_to_page(1);
 }
@@ -148,9 +117,9 @@ void PaperPane::add_button(QPushButton* button) {
 }
 
 void PaperPane::set_input(std::shared_ptr<const PaperInput> input) {
-    if (input != nullptr && input->look != look_) {
+    if (input != nullptr && input->look != look()) {
         auto looked = std::make_shared<PaperInput>(*input);
-        looked->look = look_;
+        looked->look = look();
         input = std::move(looked);
     }
     input_ = std::move(input);
@@ -160,9 +129,7 @@ void PaperPane::set_input(std::shared_ptr<const PaperInput> input) {
 
 void PaperPane::set_ready(bool ready, const QString& why_not) {
     ready_ = ready;
-    for (QPushButton* button : {save_, print_}) {
-        button->setToolTip(ready ? QString() : why_not);
-    }
+    why_not_ = ready ? QString() : why_not;
     refresh_words();
 }
 
@@ -173,6 +140,9 @@ void PaperPane::refresh_words() {
     const bool possible = ready_ && input_ != nullptr;
     save_->setEnabled(possible);
     print_->setEnabled(possible);
+    const QString paper = title_of(shown_).toLower();
+    save_->setToolTip(ready_ ? tr("Save the %1 as PDF").arg(paper) : why_not_);
+    print_->setToolTip(ready_ ? tr("Print the %1").arg(paper) : why_not_);
 }
 
 bool PaperPane::save_to(const QString& path) {
@@ -201,7 +171,7 @@ void PaperPane::ask_and_save() {
 void PaperPane::ask_and_print() {
     if (input_ == nullptr) return;
     QPrinter printer(QPrinter::HighResolution);
-    printer.setPageSize(QPageSize(look_.form == PageForm::letter ? QPageSize::Letter : QPageSize::A4));
+    printer.setPageSize(QPageSize(look().form == PageForm::letter ? QPageSize::Letter : QPageSize::A4));
     printer.setDocName(title_of(shown_) + QLatin1Char(' ') + qs(input_->job.number));
     QPrintDialog dialog(&printer, this);
     dialog.setWindowTitle(tr("Print %1").arg(title_of(shown_).toLower()));

@@ -8,7 +8,6 @@
 
 #include "ui/documents/documents.h"
 
-class QComboBox;
 class QLabel;
 class QPushButton;
 class QToolButton;
@@ -16,6 +15,7 @@ class QToolButton;
 namespace wg::ui {
 
 class FlowLayout;
+class LookButton;
 class PageView;
 
 class PaperPane : public QWidget {
@@ -31,9 +31,10 @@ class PaperPane : public QWidget {
     /// A button that shows another paper of the same input in its place; saving and printing are of what is shown.
     void offer_also(Paper other);
     [[nodiscard]] Paper shown() const { return shown_; }
+    [[nodiscard]] LookButton& look_button() { return *look_; }
     /// How papers look; what the input says of it is replaced. Set from outside without a signal.
     void set_look(const PaperLook& look);
-    [[nodiscard]] const PaperLook& look() const { return look_; }
+    [[nodiscard]] const PaperLook& look() const;
     /// More buttons of the stage, right of those for the paper.
     void add_button(QPushButton* button);
 
@@ -50,24 +51,19 @@ class PaperPane : public QWidget {
     void ask_and_print();
     void refresh_words();
     void show_paper(Paper paper);
-    void add_look_choosers();
-    void take_look();
 
     Paper paper_;  ///< the pane's own
     Paper shown_;
     std::vector<QToolButton*> others_;  ///< of papers that stand in its place when asked for
     std::shared_ptr<const PaperInput> input_;
-    PaperLook look_;
     bool ready_ = true;
+    QString why_not_;
     PageView* view_ = nullptr;
     QLabel* page_words_ = nullptr;
     QLabel* zoom_words_ = nullptr;
     QPushButton* save_ = nullptr;
     QPushButton* print_ = nullptr;
-    QComboBox* form_ = nullptr;
-    QComboBox* language_ = nullptr;
-    QToolButton* large_ = nullptr;
-    QToolButton* plain_ = nullptr;
+    LookButton* look_ = nullptr;
     FlowLayout* tools_ = nullptr;
 };
 

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <map>
 
+#include "core/job/words.h"
 #include "ui/common/format.h"
 
 namespace wg::ui {
@@ -36,7 +37,9 @@ ChainWords chain_words(const std::vector<Reading>& record) {
     out.mark = Mark::stop;
     out.lines << chain_tr("The chain is not whole: the record was altered outside this program");
     for (const ChainBreak& one : report.breaks)
-        out.lines << chain_tr("Entry %1 %2").arg(one.index + 1).arg(qs(one.what));
+        out.lines << chain_tr("Entry %1 (%2) %3")
+                         .arg(one.index + 1)
+                         .arg(QString::fromUtf8(text_of(record[one.index].kind)), qs(one.what));
     return out;
 }
 

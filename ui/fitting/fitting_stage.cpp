@@ -42,10 +42,14 @@ FittingStage::FittingStage(QWidget* parent) : StageWidget(parent) {
     tabs_->addTab(make_sheet_tab(), tr("Install sheet"));
     tabs_->addTab(day_, tr("Day's work"));
     tabs_->addTab(record_, tr("Record"));
+    // Beside the tabs: the paper has the height.
+    print_row_ = new PrintRow(tabs_);
+    tabs_->setCornerWidget(print_row_);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     column->addWidget(notice_);
+    column->addWidget(print_row_->answer_line());
     column->addWidget(tabs_, 1);
     connect(day_, &WorkPage::status_text, this, &StageWidget::status_text);
     connect(day_, &WorkPage::failed, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
@@ -74,7 +78,6 @@ FittingStage::FittingStage(QWidget* parent) : StageWidget(parent) {
 
 QWidget* FittingStage::make_sheet_tab() {
     auto* tab = new QWidget(this);
-    print_row_ = new PrintRow(tab);
     sheet_stack_ = new QStackedWidget(tab);
     empty_ = new EmptyPane(QString(), QString(), QString(), sheet_stack_);
     paper_ = new PaperPane(Paper::install_sheet, sheet_stack_);
@@ -92,7 +95,6 @@ QWidget* FittingStage::make_sheet_tab() {
     auto* column = new QVBoxLayout(tab);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    column->addWidget(print_row_);
     column->addWidget(sheet_stack_, 1);
     return tab;
 }

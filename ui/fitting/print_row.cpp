@@ -33,6 +33,7 @@ QString role_of_print(Mark mark) {
 }  // namespace
 
 PrintRow::PrintRow(QWidget* parent) : QWidget(parent) {
+    setAutoFillBackground(true);  // over the line that tabs draw behind what stands beside them
     auto* name = new QLabel(tr("Code of a print"), this);
     field_ = new QLineEdit(this);
     field_->setMaxLength(longest_code);
@@ -41,20 +42,24 @@ PrintRow::PrintRow(QWidget* parent) : QWidget(parent) {
         tr("The square on the install sheet, or the mark in the head of any paper: whether the print is "
            "of the plan as it is"));
     field_->setAccessibleName(name->text());
-    field_->setFixedWidth(240);
+    field_->setFixedWidth(220);
     name->setBuddy(field_);
-    sign_ = new QLabel(this);
-    words_ = new QLabel(this);
+    line_ = new QWidget(this);
+    sign_ = new QLabel(line_);
+    words_ = new QLabel(line_);
     words_->setWordWrap(true);
     words_->setTextInteractionFlags(Qt::TextSelectableByMouse);
     words_->setAccessibleName(tr("Whether the print is present"));
     auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(8, 8, 8, 0);
+    row->setContentsMargins(8, 2, 8, 2);
     row->setSpacing(8);
     row->addWidget(name);
     row->addWidget(field_);
-    row->addWidget(sign_);
-    row->addWidget(words_, 1);
+    auto* answered = new QHBoxLayout(line_);
+    answered->setContentsMargins(12, 8, 12, 8);
+    answered->setSpacing(8);
+    answered->addWidget(sign_, 0, Qt::AlignTop);
+    answered->addWidget(words_, 1);
     connect(field_, &QLineEdit::textChanged, this, &PrintRow::answer_typed);
     connect(field_, &QLineEdit::returnPressed, this, [this] {
         answer_whole();
@@ -87,16 +92,17 @@ QString PrintRow::answer() const {
 /// While a code is still being typed it is no mistake yet.
 void PrintRow::answer_typed() {
     if (read_print_code(field_->text())) return answer_whole();
+    say_nothing();
+}
+
+void PrintRow::say_nothing() {
     sign_->clear();
     words_->clear();
+    line_->hide();
 }
 
 void PrintRow::answer_whole() {
-    if (mark_.empty() || field_->text().trimmed().isEmpty()) {
-        sign_->clear();
-        words_->clear();
-        return;
-    }
+    if (mark_.empty() || field_->text().trimmed().isEmpty()) return say_nothing();
     const PrintCheck check = check_print(field_->text(), job_id_, revision_, mark_);
     const Mark mark = mark_of_print(check.state);
     sign_->setPixmap(mark_icon(mark, current_theme(), 20).pixmap(20, 20));
@@ -104,6 +110,7 @@ void PrintRow::answer_whole() {
     words_->style()->unpolish(words_);
     words_->style()->polish(words_);
     words_->setText(check.words);
+    line_->show();
 }
 
 }  // namespace wg::ui

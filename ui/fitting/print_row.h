@@ -20,6 +20,9 @@ class PrintRow : public QWidget {
     /// The answer on screen; empty: none.
     [[nodiscard]] QString answer() const;
     [[nodiscard]] QLineEdit& field() { return *field_; }
+    /// Where the answer stands, there only while there is one: the stage gives it a place of its own, the field has
+    /// none.
+    [[nodiscard]] QWidget* answer_line() { return line_; }
 
    protected:
     void changeEvent(QEvent* event) override;
@@ -27,11 +30,13 @@ class PrintRow : public QWidget {
    private:
     void answer_typed();
     void answer_whole();
+    void say_nothing();
 
     std::string job_id_;
     std::int64_t revision_ = 0;
     std::string mark_;
     QLineEdit* field_ = nullptr;
+    QWidget* line_ = nullptr;
     QLabel* sign_ = nullptr;
     QLabel* words_ = nullptr;
 };

@@ -109,6 +109,7 @@ class ReadingForm : public QWidget {
     Row kind_row_, value_row_, second_row_, indoors_row_, plate_row_, subject_row_, answer_row_, signature_row_,
         photo_row_, note_row_, instrument_row_, calibrated_row_, corrects_row_;
     QLabel* who_label_ = nullptr;
+    QLabel* at_label_ = nullptr;
     QLineEdit* value_ = nullptr;
     UnitSwitch* unit_ = nullptr;
     QLabel* echo_ = nullptr;

@@ -223,7 +223,7 @@ void ReadingForm::build_kept() {
     who_label_ = static_cast<QLabel*>(who.label);
     instrument_row_ = add_row(tr("Instrument"), instrument_);
     calibrated_row_ = add_row(tr("Calibrated on"), calibrated_, calibrated_words_);
-    add_row(tr("Read at"), at_);
+    at_label_ = static_cast<QLabel*>(add_row(tr("Read at"), at_).label);
     corrects_row_ = add_row(tr("Corrects"), corrects_);
     corrects_->addItem(tr("nothing: an entry of its own"), QString());
 }
@@ -264,6 +264,7 @@ void ReadingForm::refresh_fields() {
     who_label_->setText(w.manner == EntryManner::signature ? tr("Name of who signs")
                         : figure                           ? tr("Read by")
                                                            : tr("Entered by"));
+    at_label_->setText(w.manner == EntryManner::signature ? tr("Signed at") : figure ? tr("Read at") : tr("When"));
     subject_->clear();
     if (w.kind == ReadingKind::service_done) {
         for (const plan::ServiceDue& service : services_)

@@ -1,6 +1,7 @@
 #include "ui/fitting/reading_words.h"
 
 #include <QCoreApplication>
+#include <QDateTime>
 #include <cmath>
 
 #include "ui/common/format.h"
@@ -180,6 +181,17 @@ QString value_words(const Reading& reading) {
             reading.kind == ReadingKind::hygiene_setting ? words(" every %1").arg(second) : words(" at %1").arg(second);
     }
     return text;
+}
+
+QString entered_words(const Reading& reading, const QDate& today) {
+    const QDateTime at = QDateTime::fromString(qs(reading.taken_at), Qt::ISODate).toLocalTime();
+    QString value = reading.kind == ReadingKind::serial_number ? qs(reading.note) : value_words(reading);
+    // The row names the role already.
+    if (reading.kind == ReadingKind::signature && !reading.taken_by.empty())
+        value = words("signed by %1").arg(qs(reading.taken_by));
+    if (value.isEmpty()) value = words("entered");
+    const QString form = at.date() == today ? QStringLiteral("HH:mm") : QStringLiteral("yyyy-MM-dd HH:mm");
+    return QStringLiteral("%1, %2").arg(value, at.toString(form));
 }
 
 bool plausible(ReadingKind kind, double value) {

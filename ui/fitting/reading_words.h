@@ -1,6 +1,7 @@
 #pragma once
 // What each kind of reading is called, its units, how it is entered, and the range in which an entry can be meant.
 
+#include <QDate>
 #include <QString>
 #include <QStringList>
 #include <vector>
@@ -37,6 +38,8 @@ struct ReadingWords {
 [[nodiscard]] const ReadingWords& words_of(ReadingKind kind);
 /// "25.00 bar at 18.0 °C", "yes", or the note.
 [[nodiscard]] QString value_words(const Reading& reading);
+/// What was entered and when: "25.00 bar, 09:40"; with the day unless it is today.
+[[nodiscard]] QString entered_words(const Reading& reading, const QDate& today);
 /// Finite and within the range a reading of this kind can have.
 [[nodiscard]] bool plausible(ReadingKind kind, double value);
 

@@ -2,6 +2,7 @@
 
 #include <QDateTime>
 #include <QFont>
+#include <algorithm>
 
 #include "core/job/words.h"
 #include "ui/common/format.h"
@@ -25,11 +26,20 @@ QString value_shown(const Reading& reading) {
     return {};
 }
 
-/// What the other columns do not say: occasion, what it is about, how it was read, then the note.
+/// What was read or done and of what; a remark says itself, for it has no figure.
+QString kind_shown(const Reading& reading) {
+    QString kind = QString::fromUtf8(text_of(reading.kind));
+    if (!reading.subject.empty() && reading.kind != ReadingKind::signature)
+        kind += QStringLiteral(": ") + qs(reading.subject);
+    else if (reading.kind == ReadingKind::remark && !reading.note.empty())
+        kind += QStringLiteral(": ") + qs(reading.note);
+    return kind;
+}
+
+/// What the other columns do not say: occasion, how it was read, then the note.
 QString note_shown(const Reading& reading) {
     QStringList parts;
     if (reading.occasion != Occasion::fitting) parts << QString::fromUtf8(text_of(reading.occasion));
-    if (!reading.subject.empty() && reading.kind != ReadingKind::signature) parts << qs(reading.subject);
     if (reading.indoors_c)
         parts << RecordModel::tr("indoors %1").arg(quantity(*reading.indoors_c, QStringLiteral("°C"), 1));
     if (reading.plate != PlateState::not_told)
@@ -44,6 +54,7 @@ void RecordModel::set_record(const std::vector<Reading>& record) {
     beginResetModel();
     record_.assign(record.rbegin(), record.rend());
     corrected_.clear();
+    breaks_ = entry_breaks(record);
     for (const Reading& reading : record_) {
         if (!reading.corrects_id.empty()) corrected_.insert(reading.corrects_id);
     }
@@ -58,6 +69,12 @@ void RecordModel::set_plan_mark(const std::string& mark) {
 
 const Reading* RecordModel::reading_at(int row) const {
     return row >= 0 && row < rowCount() ? &record_[static_cast<std::size_t>(row)] : nullptr;
+}
+
+int RecordModel::first_broken_row() const {
+    const auto at = std::find_if(record_.begin(), record_.end(),
+                                 [this](const Reading& reading) { return breaks_.count(reading.id) > 0; });
+    return at == record_.end() ? -1 : static_cast<int>(at - record_.begin());
 }
 
 int RecordModel::rowCount(const QModelIndex& parent) const {
@@ -77,6 +94,12 @@ QVariant RecordModel::data(const QModelIndex& index, int role) const {
         font.setStrikeOut(true);
         return font;
     }
+    const auto broken = breaks_.find(reading->id);
+    if (broken != breaks_.end()) {
+        if (role == Qt::DecorationRole && index.column() == column_chain) return mark_icon(Mark::stop, current_theme());
+        if (role == Qt::ForegroundRole) return current_theme().stop;
+        if (role == Qt::ToolTipRole) return broken->second.meaning;
+    }
     if (role == Qt::ForegroundRole && corrected) return current_theme().muted;
     const bool other_plan = !reading->plan_mark.empty() && !plan_mark_.empty() && reading->plan_mark != plan_mark_;
     if (role == Qt::DecorationRole && index.column() == column_plan && other_plan)
@@ -89,11 +112,12 @@ QVariant RecordModel::data(const QModelIndex& index, int role) const {
     if (role != Qt::DisplayRole && role != Qt::ToolTipRole) return {};
     switch (index.column()) {
         case column_number: return rowCount() - index.row();
+        case column_chain: return broken == breaks_.end() ? QString() : broken->second.word;
         case column_when: {
             const QDateTime at = QDateTime::fromString(qs(reading->taken_at), Qt::ISODate);
             return at.isValid() ? at.toLocalTime().toString(QStringLiteral("yyyy-MM-dd HH:mm")) : qs(reading->taken_at);
         }
-        case column_kind: return QString::fromUtf8(text_of(reading->kind));
+        case column_kind: return kind_shown(*reading);
         case column_value: return value_shown(*reading);
         case column_instrument:
             if (role == Qt::ToolTipRole && !reading->calibrated_on.empty())
@@ -120,6 +144,7 @@ QVariant RecordModel::headerData(int section, Qt::Orientation orientation, int r
     if (role != Qt::DisplayRole) return {};
     switch (section) {
         case column_number: return tr("No.");
+        case column_chain: return tr("Chain");
         case column_when: return tr("When");
         case column_kind: return tr("Reading");
         case column_value: return tr("Value");

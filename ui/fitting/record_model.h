@@ -1,11 +1,13 @@
 #pragma once
-// The record as a table, newest first; entries that a later one corrects are marked, never hidden.
+// The record as a table, newest first; entries that a later one corrects, and those that the chain says were altered,
+// are marked, never hidden.
 
 #include <QAbstractTableModel>
 #include <set>
 #include <vector>
 
 #include "core/job/job.h"
+#include "ui/common/entry_breaks.h"
 
 namespace wg::ui {
 
@@ -14,6 +16,7 @@ class RecordModel : public QAbstractTableModel {
    public:
     enum Column {
         column_number,
+        column_chain,  ///< what the chain says against an entry; nothing while it is whole
         column_kind,
         column_value,
         column_when,
@@ -29,6 +32,8 @@ class RecordModel : public QAbstractTableModel {
     /// Mark of the plan as it is now: entries made for another one are marked.
     void set_plan_mark(const std::string& mark);
     [[nodiscard]] const Reading* reading_at(int row) const;
+    /// The newest entry that the chain speaks against; -1: the chain is whole.
+    [[nodiscard]] int first_broken_row() const;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -38,6 +43,7 @@ class RecordModel : public QAbstractTableModel {
    private:
     std::vector<Reading> record_;  ///< newest first
     std::set<std::string> corrected_;
+    EntryBreaks breaks_;
     std::string plan_mark_;
 };
 

@@ -12,12 +12,24 @@
 #include "ui/common/format.h"
 #include "ui/documents/entry_words.h"
 #include "ui/drawing/readings_painter.h"
+#include "ui/fitting/work_stages.h"
 
 namespace wg::ui {
 namespace {
 
 double text_units_of(const QWidget& widget) {
     return QFontInfo(widget.font()).pixelSize();
+}
+
+/// The entries under the verdict that the chain speaks against.
+std::vector<EntryBreak> breaks_under(const commissioning::Assessment& assessment, const EntryBreaks& breaks) {
+    std::vector<EntryBreak> out;
+    out.reserve(assessment.reading_ids.size());
+    for (const std::string& id : assessment.reading_ids) {
+        const auto at = breaks.find(id);
+        if (at != breaks.end()) out.push_back(at->second);
+    }
+    return out;
 }
 
 }  // namespace
@@ -99,8 +111,14 @@ QWidget* VerdictColumn::label(const QString& text, const QString& role) {
     return made;
 }
 
-void VerdictColumn::add(const commissioning::Assessment& a) {
-    const Mark mark = mark_of(a.verdict);
+void VerdictColumn::add(const commissioning::Assessment& a, const EntryBreaks& breaks) {
+    const std::vector<EntryBreak> altered = breaks_under(a, breaks);
+    const Mark mark = altered.empty() ? mark_of(a.verdict) : Mark::stop;
+    QString verdict = QString::fromUtf8(commissioning::word(a.verdict));
+    QStringList entries;
+    for (const EntryBreak& one : altered)
+        entries << tr("entry %1, %2").arg(one.number).arg(one.word);
+    if (of_the_chain(a) && !altered.empty()) verdict = altered.front().word;
     auto* row = new QHBoxLayout;
     row->setSpacing(8);
     auto* sign = new QLabel(inside_);
@@ -108,9 +126,12 @@ void VerdictColumn::add(const commissioning::Assessment& a) {
     row->addWidget(sign, 0, Qt::AlignTop);
     auto* words = new QVBoxLayout;
     words->setSpacing(6);
-    words->addWidget(
-        label(QStringLiteral("%1: %2").arg(qs(a.subject), QString::fromUtf8(commissioning::word(a.verdict))),
-              mark == Mark::ready ? QStringLiteral("ready") : word_of(mark)));
+    words->addWidget(label(QStringLiteral("%1: %2").arg(qs(a.subject), verdict),
+                           mark == Mark::ready ? QStringLiteral("ready") : word_of(mark)));
+    if (!altered.empty() && !of_the_chain(a))
+        words->addWidget(label(
+            tr("Proves nothing as it stands: it rests on %1. Read it again.").arg(entries.join(QStringLiteral("; "))),
+            QStringLiteral("stop")));
     if (!a.words.empty()) words->addWidget(label(on_screen(a.words), QString()));
     if (!a.next.empty()) {
         // What to do now stands out of all that was found.
@@ -146,7 +167,8 @@ void VerdictColumn::add(const commissioning::Assessment& a) {
     column_->addLayout(row);
 }
 
-void VerdictColumn::set_assessments(const std::vector<commissioning::Assessment>& assessments, const QString& none) {
+void VerdictColumn::set_assessments(const std::vector<commissioning::Assessment>& assessments, const QString& none,
+                                    const EntryBreaks& breaks) {
     // A fresh inside each time: a dozen labels, rebuilt once a plan.
     delete inside_;
     inside_ = new QWidget(this);
@@ -155,10 +177,11 @@ void VerdictColumn::set_assessments(const std::vector<commissioning::Assessment>
     column_->setSpacing(16);
     lines_.clear();
     for (const commissioning::Assessment& one : assessments)
-        add(one);
+        add(one, breaks);
     if (assessments.empty() && !none.isEmpty()) column_->addWidget(label(none, QStringLiteral("muted")));
     column_->addStretch(1);
     outer_->addWidget(inside_);
+    inside_->show();
 }
 
 VerdictList::VerdictList(QWidget* parent) : QScrollArea(parent) {
@@ -171,9 +194,10 @@ VerdictList::VerdictList(QWidget* parent) : QScrollArea(parent) {
     set_assessments({});
 }
 
-void VerdictList::set_assessments(const std::vector<commissioning::Assessment>& assessments) {
+void VerdictList::set_assessments(const std::vector<commissioning::Assessment>& assessments,
+                                  const EntryBreaks& breaks) {
     column_->set_assessments(assessments,
-                             tr("No verdict yet. Enter the readings as the work goes: pressure hold first."));
+                             tr("No verdict yet. Enter the readings as the work goes: pressure hold first."), breaks);
 }
 
 }  // namespace wg::ui

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/commissioning/commissioning.h"
+#include "ui/common/entry_breaks.h"
 #include "ui/common/mark.h"
 
 class QVBoxLayout;
@@ -54,8 +55,9 @@ class VerdictColumn : public QWidget {
     Q_OBJECT
    public:
     explicit VerdictColumn(QWidget* parent = nullptr);
-    /// `none`: what to say when there are none.
-    void set_assessments(const std::vector<commissioning::Assessment>& assessments, const QString& none);
+    /// `none`: what to say when there are none. What rests on one of the entries in `breaks` says so.
+    void set_assessments(const std::vector<commissioning::Assessment>& assessments, const QString& none,
+                         const EntryBreaks& breaks = {});
     /// All words shown, for tests and for copying.
     [[nodiscard]] QString text() const { return lines_.join(QLatin1Char('\n')); }
 
@@ -64,7 +66,7 @@ class VerdictColumn : public QWidget {
 
    private:
     QWidget* label(const QString& text, const QString& role);
-    void add(const commissioning::Assessment& assessment);
+    void add(const commissioning::Assessment& assessment, const EntryBreaks& breaks);
 
     QVBoxLayout* outer_ = nullptr;
     QWidget* inside_ = nullptr;
@@ -76,7 +78,7 @@ class VerdictList : public QScrollArea {
     Q_OBJECT
    public:
     explicit VerdictList(QWidget* parent = nullptr);
-    void set_assessments(const std::vector<commissioning::Assessment>& assessments);
+    void set_assessments(const std::vector<commissioning::Assessment>& assessments, const EntryBreaks& breaks = {});
     [[nodiscard]] QString text() const { return column_->text(); }
 
    Q_SIGNALS:

@@ -5,6 +5,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QStyle>
@@ -181,8 +182,11 @@ void WholeRecordPage::refresh() {
     // A new model forgets what was chosen; entries only come on top.
     const Reading* was = selected();
     const std::string chosen = was == nullptr ? std::string() : was->id;
+    const QPoint scrolled(view_->horizontalScrollBar()->value(), view_->verticalScrollBar()->value());
     model_->set_record(record);
     model_->set_plan_mark(mark);
+    const int broken = model_->first_broken_row();
+    view_->setColumnHidden(RecordModel::column_chain, broken < 0);
     for (int row = 0; row < model_->rowCount(); ++row)
         if (!chosen.empty() && model_->reading_at(row)->id == chosen) view_->selectRow(row);
     if (record.size() != shown_entries_) {
@@ -193,8 +197,16 @@ void WholeRecordPage::refresh() {
         // Long names of readings are cut before their values are.
         view_->setColumnWidth(RecordModel::column_kind, std::min(view_->columnWidth(RecordModel::column_kind), 210));
     }
+    view_->horizontalScrollBar()->setValue(scrolled.x());
+    view_->verticalScrollBar()->setValue(scrolled.y());
+    // What is wrong is looked for first, however far down it stands.
+    if (broken >= 0 && chosen.empty()) {
+        view_->selectRow(broken);
+        view_->scrollTo(model_->index(broken, RecordModel::column_number), QAbstractItemView::PositionAtCenter);
+    }
     stack_->setCurrentIndex(record.empty() ? 0 : 1);
-    verdicts_->set_assessments(plan == nullptr ? std::vector<commissioning::Assessment>() : plan->assessments);
+    verdicts_->set_assessments(plan == nullptr ? std::vector<commissioning::Assessment>() : plan->assessments,
+                               entry_breaks(record));
     refresh_buttons();
 }
 

@@ -9,7 +9,6 @@
 #include <QScrollArea>
 #include <QScrollBar>
 #include <QStackedWidget>
-#include <QStyle>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -28,16 +27,6 @@ namespace {
 constexpr int list_width_px = 216;
 constexpr int list_row_px = 52;
 constexpr int least_for_all_px = 880;
-
-QString entry_words(const Reading& reading) {
-    const QDateTime at = QDateTime::fromString(qs(reading.taken_at), Qt::ISODate).toLocalTime();
-    QString value = value_words(reading);
-    if (reading.kind == ReadingKind::serial_number) value = qs(reading.note);
-    if (value.isEmpty()) value = WorkPage::tr("entered");
-    const bool today = at.date() == QDate::currentDate();
-    return QStringLiteral("%1, %2").arg(
-        value, at.toString(today ? QStringLiteral("HH:mm") : QStringLiteral("yyyy-MM-dd HH:mm")));
-}
 
 /// After these there is something to wait for, or somebody else's turn: the list shows what comes next.
 bool ends_a_row_of_entries(ReadingKind kind) {
@@ -209,6 +198,7 @@ void WorkPage::refresh() {
     const Job& job = session_ == nullptr ? none : session_->job();
     stages_ = work_stages(job, plan.get(), occasion() == Occasion::service);
     standing_ = entries_of(job.record, occasion(), QDate::currentDate());
+    breaks_ = entry_breaks(job.record);
     form_->set_record(job.record);
     form_->set_services(plan == nullptr ? std::vector<plan::ServiceDue>() : plan->service);
     fill_list();
@@ -222,7 +212,7 @@ void WorkPage::fill_list() {
         list_->addItem(new QListWidgetItem);
     for (int at = 0; at < list_->count(); ++at) {
         const WorkStage& stage = stages_[static_cast<std::size_t>(at)];
-        const WorkState state = state_of(stage, standing_, all);
+        const WorkState state = state_of(stage, standing_, all, breaks_);
         QListWidgetItem* item = list_->item(at);
         item->setText(QStringLiteral("%1. %2\n%3").arg(at + 1).arg(stage.title, state.words));
         item->setIcon(mark_icon(state.mark, current_theme(), 20));
@@ -230,102 +220,6 @@ void WorkPage::fill_list() {
         item->setSizeHint(QSize(0, std::max(list_row_px, 2 * list_->fontMetrics().lineSpacing() + 12)));
     }
     list_->setCurrentRow(current_);
-}
-
-QString WorkPage::expected_of(const Want& want) const {
-    const auto plan = session_ == nullptr ? nullptr : session_->plan();
-    return plan == nullptr ? QString() : expected_words(want.kind, *plan, QDate::currentDate());
-}
-
-void WorkPage::fill_part() {
-    const WorkStage& stage = stages_[static_cast<std::size_t>(current_)];
-    const auto own = assessments_of(stage, standing_, assessments());
-    title_->setText(stage.title);
-    const commissioning::Assessment* worst = nullptr;
-    for (const commissioning::Assessment& one : own)
-        if (one.verdict != commissioning::Verdict::passed &&
-            (worst == nullptr || worst->verdict == commissioning::Verdict::cannot_tell))
-            worst = &one;
-    worst_->setVisible(worst != nullptr);
-    if (worst != nullptr) {
-        // Said at once, without scrolling: the details stand below the readings.
-        const bool failed = worst->verdict == commissioning::Verdict::failed;
-        worst_->setProperty("role", failed ? QStringLiteral("stop") : QStringLiteral("caution"));
-        worst_->setText(QStringLiteral("%1 %2: %3. %4")
-                            .arg(failed ? QStringLiteral("\u25a0") : QStringLiteral("\u25b2"), qs(worst->subject),
-                                 QString::fromUtf8(commissioning::word(worst->verdict)), on_screen(worst->next)));
-        worst_->style()->unpolish(worst_);
-        worst_->style()->polish(worst_);
-    }
-    for (const auto& [tool, where] : tools_)
-        tool->setVisible(std::any_of(stage.wants.begin(), stage.wants.end(),
-                                     [kind = where](const Want& want) { return want.kind == kind; }));
-    QStringList shows{stage.title, QString::number(static_cast<int>(current_theme().kind))};
-    for (const Want& want : stage.wants) {
-        const Reading* entry = entry_for(want, standing_);
-        shows << want.name << (entry == nullptr ? QString() : qs(entry->id)) << expected_of(want) << want.note;
-    }
-    for (const commissioning::Assessment& one : own)
-        shows << qs(one.words) << qs(one.next) << QString::fromUtf8(commissioning::word(one.verdict))
-              << QString::number(one.bands.size());
-    const QString now = shows.join(QLatin1Char('\n'));
-    if (now == shown_) return;
-    shown_ = now;
-    auto* fresh = new QWidget(wants_->parentWidget());
-    auto* rows = new QVBoxLayout(fresh);
-    rows->setContentsMargins(0, 0, 0, 0);
-    rows->setSpacing(8);
-    column_->replaceWidget(wants_, fresh);
-    wants_->deleteLater();  // a press of one of its buttons may have led here
-    wants_->hide();
-    wants_ = fresh;
-    for (std::size_t at = 0; at < stage.wants.size(); ++at)
-        add_want(static_cast<int>(at), stage.wants[at]);
-    verdicts_->set_assessments(own, QString());
-}
-
-void WorkPage::add_want(int at, const Want& want) {
-    const Reading* entry = entry_for(want, standing_);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(8);
-    auto* sign = new QLabel(wants_);
-    const bool refused = entry != nullptr && words_of(want.kind).manner == EntryManner::yes_no && entry->value < 0.5;
-    // What belongs to a fail is no tick, though it is entered.
-    bool failed = refused;
-    if (entry != nullptr)
-        for (const commissioning::Assessment& one : assessments())
-            failed = failed ||
-                     (one.verdict == commissioning::Verdict::failed &&
-                      std::find(one.reading_ids.begin(), one.reading_ids.end(), entry->id) != one.reading_ids.end());
-    const Mark mark = failed ? Mark::stop : entry != nullptr ? Mark::ready : want.needed ? Mark::empty : Mark::note;
-    sign->setPixmap(mark_icon(mark, current_theme(), 20).pixmap(20, 20));
-    auto* words = new QVBoxLayout;
-    words->setSpacing(0);
-    auto* name = new QLabel(want.needed || entry != nullptr ? want.name : tr("%1 (optional)").arg(want.name), wants_);
-    name->setWordWrap(true);
-    words->addStretch(1);
-    words->addWidget(name);
-    const QString expected = want.note.isEmpty() ? expected_of(want) : want.note;
-    QString below = entry != nullptr ? entry_words(*entry) : expected;
-    if (entry != nullptr && !expected.isEmpty() && want.note.isEmpty())
-        below += QStringLiteral("; ") + tr("expected: %1").arg(expected);
-    if (!below.isEmpty()) {
-        auto* what = new QLabel(below, wants_);
-        what->setWordWrap(true);
-        what->setProperty("role", refused ? QStringLiteral("stop") : QStringLiteral("muted"));
-        words->addWidget(what);
-    }
-    words->addStretch(1);
-    auto* enter = new QPushButton(entry == nullptr ? tr("Enter") : tr("Again"), wants_);
-    enter->setProperty("touch", QStringLiteral("large"));
-    enter->setMinimumWidth(108);
-    enter->setAccessibleName(tr("Enter: %1").arg(want.name));
-    if (entry != nullptr) enter->setToolTip(tr("A further entry; the one that is there stays in the record"));
-    connect(enter, &QPushButton::clicked, this, [this, at] { open_want(current_, at); });
-    row->addWidget(sign, 0, Qt::AlignVCenter);
-    row->addLayout(words, 1);
-    row->addWidget(enter, 0, Qt::AlignVCenter);
-    static_cast<QVBoxLayout*>(wants_->layout())->addLayout(row);
 }
 
 void WorkPage::show_stage(int stage) {
@@ -377,7 +271,7 @@ bool WorkPage::add_reading(const QString& taken_at) {
     form_->entered(*reading);
     refresh();
     after_entry(*reading);
-    Q_EMIT status_text(tr("Entered: %1").arg(entry_words(*reading)));
+    Q_EMIT status_text(tr("Entered: %1").arg(entered_words(*reading, QDate::currentDate())));
     return true;
 }
 

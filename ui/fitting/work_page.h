@@ -60,14 +60,18 @@ class WorkPage : public QWidget {
     QWidget* make_part();
     void fill_list();
     void fill_part();
+    void say_worst(const WorkStage& stage, const std::vector<commissioning::Assessment>& own);
+    [[nodiscard]] QString shown_by(const WorkStage& stage, const std::vector<commissioning::Assessment>& own) const;
     void add_want(int at, const Want& want);
     void after_entry(const Reading& reading);
-    [[nodiscard]] QString expected_of(const Want& want) const;
+    /// On the day of the entry, else today.
+    [[nodiscard]] QString expected_of(const Want& want, const Reading* entry = nullptr) const;
     [[nodiscard]] std::vector<commissioning::Assessment> assessments() const;
 
     QPointer<JobSession> session_;
     std::vector<WorkStage> stages_;
     std::vector<Reading> standing_;
+    EntryBreaks breaks_;
     std::vector<std::pair<QPushButton*, ReadingKind>> tools_;
     int current_ = 0;
     int opened_want_ = -1;

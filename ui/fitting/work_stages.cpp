@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
+#include <QLocale>
 #include <algorithm>
 #include <array>
 
@@ -52,10 +53,10 @@ void add_holds(std::vector<WorkStage>& stages, const Job& job, const plan::Plan&
     }
 }
 
-const commissioning::Band* band_of(K kind, const plan::Plan& plan, const QDate& today) {
+const commissioning::Band* band_of(K kind, const plan::Plan& plan, const QDate& day) {
     const QString wanted = QString::fromUtf8(text_of(kind));
     for (const commissioning::MonthForecast& forecast : plan.forecasts) {
-        if (forecast.month != today.month()) continue;
+        if (forecast.month != day.month()) continue;
         for (const commissioning::Band& band : forecast.bands)
             if (qs(band.label).compare(wanted, Qt::CaseInsensitive) == 0) return &band;
     }
@@ -160,8 +161,13 @@ std::vector<commissioning::Assessment> assessments_of(const WorkStage& stage, co
     return out;
 }
 
+bool of_the_chain(const commissioning::Assessment& assessment) {
+    return assessment.subject == "Record";
+}
+
 WorkState state_of(const WorkStage& stage, const std::vector<Reading>& standing,
-                   const std::vector<commissioning::Assessment>& assessments) {
+                   const std::vector<commissioning::Assessment>& assessments, const EntryBreaks& breaks) {
+    QString altered;
     int needed = 0;
     int entered = 0;
     bool any = false;
@@ -170,6 +176,7 @@ WorkState state_of(const WorkStage& stage, const std::vector<Reading>& standing,
     for (const Want& want : stage.wants) {
         const Reading* entry = entry_for(want, standing);
         if (entry != nullptr && want.kind != K::photograph) any = true;
+        if (entry != nullptr && altered.isEmpty() && breaks.count(entry->id) > 0) altered = breaks.at(entry->id).word;
         if (entry != nullptr && want.kind == K::hold_point && entry->value < 0.5) held = true;
         if (entry != nullptr && (want.kind == K::water_vented || want.kind == K::safety_valve_lift))
             refused = refused || entry->value < 0.5;
@@ -179,8 +186,10 @@ WorkState state_of(const WorkStage& stage, const std::vector<Reading>& standing,
     }
     const std::vector<commissioning::Assessment> own = assessments_of(stage, standing, assessments);
     const auto has = [&own](commissioning::Verdict verdict) {
-        return std::any_of(own.begin(), own.end(), [verdict](const auto& a) { return a.verdict == verdict; });
+        return std::any_of(own.begin(), own.end(),
+                           [verdict](const auto& a) { return a.verdict == verdict && !of_the_chain(a); });
     };
+    if (!altered.isEmpty()) return {Mark::stop, altered};
     if (refused || has(commissioning::Verdict::failed)) return {Mark::stop, stage_words("failed")};
     if (held) return {Mark::stop, stage_words("held")};
     if (needed == 0 && !any) return {Mark::note, stage_words("nothing needed")};
@@ -190,7 +199,7 @@ WorkState state_of(const WorkStage& stage, const std::vector<Reading>& standing,
     return {Mark::ready, own.empty() ? stage_words("entered") : stage_words("passed")};
 }
 
-QString expected_words(K kind, const plan::Plan& plan, const QDate& today) {
+QString expected_words(K kind, const plan::Plan& plan, const QDate& day) {
     const commissioning::Expected& e = plan.expected;
     const QString bar = QStringLiteral("bar");
     const auto at_most = [](std::optional<double> limit, const QString& unit, int decimals) {
@@ -236,10 +245,11 @@ QString expected_words(K kind, const plan::Plan& plan, const QDate& today) {
                      quantity(e.hygiene_every_days, stage_words("days"), 0));
         default: break;
     }
-    if (const commissioning::Band* band = band_of(kind, plan, today))
-        return stage_words("about %1 (%2 to %3) this month")
+    if (const commissioning::Band* band = band_of(kind, plan, day))
+        return stage_words("about %1 (%2 to %3) in %4")
             .arg(quantity(band->mid, qs(band->unit), band->decimals), number(band->low, band->decimals),
-                 number(band->high, band->decimals));
+                 number(band->high, band->decimals),
+                 QLocale(QLocale::English, QLocale::UnitedKingdom).monthName(day.month()));
     if (kind == K::supply_current)
         return stage_words("at most %1").arg(quantity(e.rated_current_a, QStringLiteral("A"), 1));
     return {};

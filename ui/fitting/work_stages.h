@@ -8,6 +8,7 @@
 
 #include "core/job/job.h"
 #include "core/plan/plan.h"
+#include "ui/common/entry_breaks.h"
 #include "ui/common/mark.h"
 
 namespace wg::ui {
@@ -45,12 +46,18 @@ struct WorkStage {
 
 struct WorkState {
     Mark mark = Mark::empty;
-    QString words;  ///< "outstanding", "2 of 4 entered", "failed", "held", "not settled", "done"
+    QString words;  ///< "outstanding", "2 of 4 entered", "failed", "altered", "held", "not settled", "done"
 };
+/// `breaks`: a part with an entry that the chain speaks against is neither passed nor failed.
 [[nodiscard]] WorkState state_of(const WorkStage& stage, const std::vector<Reading>& standing,
-                                 const std::vector<commissioning::Assessment>& assessments);
+                                 const std::vector<commissioning::Assessment>& assessments,
+                                 const EntryBreaks& breaks = {});
 
-/// What a reading should be by plan and limits, "25.0 bar, never above 29.0 bar"; empty: nothing is expected of it.
-[[nodiscard]] QString expected_words(ReadingKind kind, const plan::Plan& plan, const QDate& today);
+/// The verdict on the record's chain: it is about the record, and no verdict on the part where the entry stands.
+[[nodiscard]] bool of_the_chain(const commissioning::Assessment& assessment);
+
+/// What a reading of that day should be by plan and limits, "25.0 bar, never above 29.0 bar"; empty: nothing is
+/// expected of it.
+[[nodiscard]] QString expected_words(ReadingKind kind, const plan::Plan& plan, const QDate& day);
 
 }  // namespace wg::ui

@@ -276,7 +276,8 @@ TEST(ChainWordsTest, tells_whole_altered_and_made_for_another_plan) {
     record[1].value = 5.1;
     const ChainWords broken = chain_words(record);
     EXPECT_EQ(broken.mark, Mark::stop);
-    EXPECT_TRUE(broken.lines.join(QStringLiteral("\n")).contains(QStringLiteral("Entry 2 is not what was entered")))
+    EXPECT_TRUE(broken.lines.join(QStringLiteral("\n"))
+                    .contains(QStringLiteral("Entry 2 (supply current) is not what was entered")))
         << broken.lines.join(QStringLiteral("\n")).toStdString();
     EXPECT_EQ(chain_words({}).mark, Mark::empty);
 }
