@@ -49,32 +49,42 @@ void overview(Flow& flow, const PaperInput& input) {
             .arg(plan.placements.size())
             .arg(qs(plan.collector.name), length_m(plan.collector.length_m), length_m(plan.collector.width_m),
                  quantity(plan.collector.mass_kg, QStringLiteral("kg")));
-    flow.pairs(
-        {{say("Client"), qs(job.client.name)},
-         {say("Address, telephone"),
-          client_address(job.client) +
-              (job.client.phone.empty() ? QString() : QStringLiteral(", ") + qs(job.client.phone))},
-         {say("Access"), qs(job.survey.access)},
-         {say("Scaffold"), job.survey.scaffold_needed ? say("needed") : say("not foreseen: decide on the place")},
-         {say("Roof condition"), qs(job.survey.roof_condition)},
-         {say("Collector"), model},
-         {say("Where"), placements_in_words(input)},
-         {say("Fixing"), qs(plan.fixing_method.label)},
-         {say("Heat pump"),
-          say("%1, %2 (%3), factory charge %4")
-              .arg(qs(plan.block.name), QString::fromLatin1(name_of(plan.block.refrigerant)),
-                   safety_class(plan.block.refrigerant), quantity(plan.block.charge_kg, QStringLiteral("kg"), 2))},
-         {say("Cylinder"), say("%1, %2, %3 filled")
-                               .arg(qs(plan.cylinder.name), quantity(plan.cylinder.volume_l, QStringLiteral("l")),
-                                    quantity(plan.services.filled_mass_kg, QStringLiteral("kg")))},
-         {say("Cylinder's place"), spot == nullptr ? QString() : qs(spot->label)}},
-        false);
+    constexpr double label_mm = 25.0;
+    const auto house = [&](Flow& part) {
+        part.pairs(
+            {{say("Client"), qs(job.client.name)},
+             {say("Address, telephone"),
+              client_address(job.client) +
+                  (job.client.phone.empty() ? QString() : QStringLiteral(", ") + qs(job.client.phone))},
+             {say("Access"), qs(job.survey.access)},
+             {say("Scaffold"), job.survey.scaffold_needed ? say("needed") : say("not foreseen: decide on the place")},
+             {say("Roof condition"), qs(job.survey.roof_condition)}},
+            false, label_mm, least_pt);
+    };
+    const auto system = [&](Flow& part) {
+        part.pairs(
+            {{say("Collector"), model},
+             {say("Where"), placements_in_words(input)},
+             {say("Fixing"), qs(plan.fixing_method.label)},
+             {say("Heat pump"),
+              say("%1, %2 (%3), factory charge %4")
+                  .arg(qs(plan.block.name), QString::fromLatin1(name_of(plan.block.refrigerant)),
+                       safety_class(plan.block.refrigerant), quantity(plan.block.charge_kg, QStringLiteral("kg"), 2))},
+             {say("Cylinder"), say("%1, %2, %3 filled")
+                                   .arg(qs(plan.cylinder.name), quantity(plan.cylinder.volume_l, QStringLiteral("l")),
+                                        quantity(plan.services.filled_mass_kg, QStringLiteral("kg")))},
+             {say("Cylinder's place"), spot == nullptr ? QString() : qs(spot->label)}},
+            false, label_mm, least_pt);
+    };
+    flow.side_by_side(0.45, house, system);
 }
 
 void hazards(Flow& flow, const PaperInput& input) {
     flow.heading(say("Before you start: hazards and checks"));
-    flow.cautions(warnings_for(input.job, input.plan));
-    flow.paragraph(say("Local codes and licensed practice decide over anything on this sheet."));
+    std::vector<Flow::Notice> warnings = warnings_for(input.job, input.plan);
+    for (Flow::Notice& warning : warnings)
+        warning.size_pt = least_pt;
+    flow.cautions(warnings);
     for (const Finding& finding : input.plan.findings)
         if (finding.severity == Severity::stop) findings_boxes(flow, {finding}, Severity::stop);
     bool first = true;
@@ -88,6 +98,7 @@ void hazards(Flow& flow, const PaperInput& input) {
 }
 
 void drawings(Flow& flow, const SharedInput& input) {
+    constexpr double beside_words = 0.55;
     QStringList done;
     for (const plan::PlacementPlan& placed : input->plan.placements) {
         if (done.contains(qs(placed.surface_id))) continue;
@@ -96,11 +107,32 @@ void drawings(Flow& flow, const SharedInput& input) {
         if (surface == nullptr) continue;
         const auto shown = draw_surface(flow, input, *surface,
                                         SurfacePicture{true, 175.0 * mm, say("Set-out: ") + qs(surface->label)});
-        // The schedule goes beside the whole surface; the close-up only helps to find the numbers.
-        set_out_table(flow, *input, *surface);
-        if (shown) draw_points_close_up(flow, input, *surface, *shown);
+        // The schedule goes below the whole surface; the close-up only helps to find the numbers and has the words on
+        // the schedule beside it where its scale allows.
+        if (!set_out_table(flow, *input, *surface)) continue;
+        const CloseUp small{(flow.room() - 6.0 * mm) * beside_words, 80.0 * mm};
+        const CloseUp large{flow.room(), 110.0 * mm};
+        const auto words = [&](Flow& part) { set_out_words(part, *input); };
+        if (shown && !flow.sheet().large_print && close_up_scale(*input, *surface, *shown, small)) {
+            flow.side_by_side(
+                beside_words, [&](Flow& part) { draw_points_close_up(part, input, *surface, *shown, small); }, words);
+        } else {
+            words(flow);
+            if (shown) draw_points_close_up(flow, input, *surface, *shown, large);
+        }
     }
     if (done.isEmpty()) flow.paragraph(say("No collector is placed in this choice."));
+}
+
+/// The drawing with its figures beside it.
+void pipe_run(Flow& flow, const SharedInput& input) {
+    flow.heading(say("Pipe run"));
+    flow.side_by_side(
+        0.5, [&](Flow& part) { draw_run(part, input, 82.0 * mm); }, [&](Flow& part) { cut_list(part, *input); });
+    flow.paragraph(
+        say("Lengths run along the centre line from collector to block. Both tubes have the same legs. Cut when "
+            "the place is measured, not from this list alone."),
+        Style{least_pt, false, false});
 }
 
 /// "Two persons: Hang the plate ..."
@@ -110,7 +142,7 @@ QString with_who(const Step& step) {
 
 void steps(Flow& flow, const PaperInput& input) {
     flow.heading(say("The work in order"));
-    flow.keep(60.0 * mm);  // some steps with it
+    flow.keep(40.0 * mm);  // some steps with it
     flow.paragraph(say("Tick each step when it is done. At a hold point the work stops until it is signed."));
     // Each hold point goes across the page: what comes before it is above it.
     std::vector<Flow::Work> until_hold;
@@ -138,12 +170,9 @@ std::vector<Page> lay_out_install_sheet(const SharedInput& input) {
     overview(flow, *input);
     hazards(flow, *input);
     code_box(flow, *input);
-    drawings(flow, input);
     spot_table(flow, *input);
-    flow.heading(say("Pipe run"));
-    draw_run(flow, input, 92.0 * mm);
-    cut_list(flow, *input);
-    values_table(flow, *input);
+    drawings(flow, input);
+    pipe_run(flow, input);
     load_list(flow, *input);
     steps(flow, *input);
     readings_table(flow, *input);

@@ -1,6 +1,7 @@
 #include "ui/drawing/run_painter.h"
 
 #include <QPainterPath>
+#include <QStringList>
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -11,6 +12,7 @@
 #include "ui/common/paper_words.h"
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
+#include "ui/drawing/run_labels.h"
 
 namespace wg::ui {
 namespace {
@@ -44,7 +46,7 @@ struct Pass {
     Isometric view;
     Lettering letters;
     Lettering bold;
-    LabelPlacer placer;
+    RunLabels labels;
     double line_units = 1.0;
     [[nodiscard]] double line(double factor) const { return line_units * theme.line_scale * factor; }
 };
@@ -65,8 +67,8 @@ bool is_shown(const Surface& surface, const plan::Plan& plan) {
                        [&](const plan::PlacementPlan& p) { return p.surface_id == surface.id; });
 }
 
-/// Everything that has to be inside the picture.
-std::vector<Point3> needed_points(const Job& job, const plan::Plan& plan) {
+/// Everything that has to be inside the picture; the house only goes as far as it is behind that.
+std::vector<Point3> needed_points(const plan::Plan& plan) {
     std::vector<Point3> points;
     for (const pipework::Leg& leg : plan.run.legs) {
         points.push_back(leg.from);
@@ -74,11 +76,6 @@ std::vector<Point3> needed_points(const Job& job, const plan::Plan& plan) {
     }
     for (const plan::PlacementPlan& placement : plan.placements) {
         points.insert(points.end(), placement.placed.corners.begin(), placement.placed.corners.end());
-    }
-    for (const Surface& surface : job.site.surfaces) {
-        if (!is_shown(surface, plan)) continue;
-        const std::vector<Point3> corners = corners_of(surface, job.site.sketch_up_azimuth_deg);
-        points.insert(points.end(), corners.begin(), corners.end());
     }
     if (!plan.run.legs.empty()) {
         Point3 top = plan.run.legs.back().to;
@@ -161,7 +158,7 @@ void ends(Pass& pass) {
         pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(2.0)));
         pass.painter.drawPolygon(plate);
         for (qsizetype i = 0; i < plate.size(); ++i) {
-            pass.placer.keep_free_line(plate[i], plate[(i + 1) % plate.size()], pass.line(3.0));
+            pass.labels.keep_free_line(plate[i], plate[(i + 1) % plate.size()], pass.line(3.0));
         }
     }
     const Choice* choice = find_choice(pass.job, pass.plan.choice_id);
@@ -183,7 +180,7 @@ void ends(Pass& pass) {
     pass.painter.drawPath(can);
     pass.painter.setBrush(Qt::NoBrush);
     pass.painter.drawEllipse(QRectF(foot.x() - rx, foot.y() - height - ry, 2 * rx, 2 * ry));
-    pass.placer.keep_free(QRectF(foot.x() - rx, foot.y() - height - ry, 2 * rx, height + 2 * ry));
+    pass.labels.keep_free(QRectF(foot.x() - rx, foot.y() - height - ry, 2 * rx, height + 2 * ry));
 }
 
 const char* passage_word(RoutePointKind kind) {
@@ -198,12 +195,12 @@ const char* passage_word(RoutePointKind kind) {
 
 void label(Pass& pass, QPointF anchor, const QString& text, const QColor& colour, bool bold = false) {
     const Lettering& letters = bold ? pass.bold : pass.letters;
-    const auto place = pass.placer.place(anchor, letters.size(text), pass.letters.line() * 0.5);
+    const RunLabels::Place place = pass.labels.place(anchor, letters.size(text), pass.letters.line(), text);
     QColor plate = pass.theme.panel;
     plate.setAlphaF(0.85F);
-    if (place.far) {
+    if (place.leader) {
         pass.painter.setPen(QPen(pass.theme.muted, pass.line(0.6)));
-        pass.painter.drawLine(anchor, place.box.center());
+        pass.painter.drawLine(place.line);
     }
     letters.draw_in(pass.painter, place.box, text, colour, plate);
 }
@@ -219,7 +216,7 @@ void pipe(Pass& pass) {
     pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(3.0), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     pass.painter.drawPolyline(line);
     for (qsizetype i = 1; i < line.size(); ++i)
-        pass.placer.keep_free_line(line[i - 1], line[i], pass.line(5.0));
+        pass.labels.keep_free_line(line[i - 1], line[i], pass.line(5.0));
 
     const double r = pass.letters.line() * 0.28;
     for (std::size_t i = 0; i < pass.plan.run.legs.size(); ++i) {
@@ -243,7 +240,7 @@ void pipe(Pass& pass) {
                 pass.painter.drawLine(bar - across * r * 2.0, bar + across * r * 2.0);
             }
         }
-        pass.placer.keep_free(QRectF(at.x() - 2 * r, at.y() - 2 * r, 4 * r, 4 * r));
+        pass.labels.keep_free(QRectF(at.x() - 2 * r, at.y() - 2 * r, 4 * r, 4 * r));
     }
 }
 
@@ -261,6 +258,20 @@ void figures(Pass& pass) {
     }
     label(pass, pass.view.map(pass.plan.run.legs.front().from), say("collector"), pass.theme.collector_line);
     label(pass, pass.view.map(pass.plan.run.legs.back().to), say("block on the cylinder"), pass.theme.text);
+}
+
+/// Broken between words to lines of at most this width.
+QStringList lines_of(const Lettering& letters, const QString& text, double width) {
+    QStringList lines{QString()};
+    for (const QString& word : text.split(QLatin1Char(' '))) {
+        QString& last = lines.back();
+        const QString longer = last.isEmpty() ? word : last + QLatin1Char(' ') + word;
+        if (last.isEmpty() || letters.width(longer) <= width)
+            last = longer;
+        else
+            lines += word;
+    }
+    return lines;
 }
 
 /// Lift as an upright dimension at the right: plumb line below the upper end, levels carried across from both.
@@ -283,13 +294,15 @@ void lift(Pass& pass, double x) {
     pass.painter.drawLine(collector, QPointF(x, collector.y()));
     pass.painter.drawLine(level, QPointF(x, level.y()));
     DimensionPen pen{&pass.letters, pass.theme.muted, pass.theme.text, QColor(), pass.line(1.0)};
-    pass.placer.keep_free(draw_dimension(pass.painter, {x, level.y()}, {x, collector.y()}, text, pen));
+    pass.labels.take(draw_dimension(pass.painter, {x, level.y()}, {x, collector.y()}, text, pen), text);
+    for (const QLineF& line : {QLineF(collector, level), QLineF(level, block), QLineF(x, level.y(), x, collector.y())})
+        pass.labels.keep_free_line(line.p1(), line.p2(), pass.line(1.5));
 }
 
 }  // namespace
 
-void paint_run(QPainter& painter, const Job& job, const plan::Plan& plan, const QRectF& area, const Theme& theme,
-               double text_units, double line_units) {
+std::vector<RunLabel> paint_run(QPainter& painter, const Job& job, const plan::Plan& plan, const QRectF& area,
+                                const Theme& theme, double text_units, double line_units) {
     const Lettering letters(text_units);
     painter.save();
     painter.setClipRect(area, Qt::IntersectClip);
@@ -298,42 +311,54 @@ void paint_run(QPainter& painter, const Job& job, const plan::Plan& plan, const 
         letters.draw(painter, area.center(), Qt::AlignCenter,
                      say("No run yet: place a collector and choose a spot for the cylinder"), theme.muted);
         painter.restore();
-        return;
+        return {};
     }
     const double line = letters.line();
-    const double head = line * 1.8;       // one line of summary on top
+    const double words = area.width() - 0.8 * line;
+    const QStringList summary =
+        lines_of(letters,
+                 say("Run %1 one way, %2, %3, %4 %5")
+                     .arg(length_m(plan.run.length_m),
+                          plan.run.bends == 1 ? say("1 bend") : say("%1 bends").arg(plan.run.bends),
+                          plan.run.passages == 1 ? say("1 passage") : say("%1 passages").arg(plan.run.passages),
+                          plan.run.lift_m >= 0.0 ? say("lift") : say("drop"), length_m(std::abs(plan.run.lift_m))),
+                 words);
+    const QStringList foot = lines_of(letters, say("Not to scale in depth; figures are true lengths"), words);
+    const double head_room = line * (0.6 + static_cast<double>(summary.size()));
+    const double foot_room = line * (0.6 + static_cast<double>(foot.size()));
     const double lift_room = line * 3.5;  // beside the picture for the lift
-    const QRectF room = area.adjusted(line * 1.5, head + line, -line - lift_room, -line * 1.5);
+    const QRectF picture = area.adjusted(line * 0.2, head_room, -line * 0.2, -foot_room);
+    const QRectF room = picture.adjusted(line * 1.5, line, -line - lift_room, -line);
     Isometric view;
     view.quarter = best_quarter(plan);
-    const QRectF flat = flat_bounds(view, needed_points(job, plan));
+    const QRectF flat = flat_bounds(view, needed_points(plan));
     view.units_per_m = std::min(std::max(room.width(), 1.0) / std::max(flat.width(), 0.1),
                                 std::max(room.height(), 1.0) / std::max(flat.height(), 0.1));
     view.shift = room.center() - flat.center() * view.units_per_m;
-    Pass pass{painter,
-              job,
-              plan,
-              theme,
-              view,
-              letters,
-              Lettering(text_units, true),
-              LabelPlacer(area.adjusted(line * 0.2, head, -line * 0.2, -line * 0.2)),
+    Pass pass{painter, job,        plan, theme, view, letters, Lettering(text_units, true), RunLabels(picture),
               line_units};
+    painter.save();
+    painter.setClipRect(picture, Qt::IntersectClip);
     house(pass);
+    painter.restore();
+    // What labels must stay clear of is drawn before the first is placed.
     ends(pass);
     lift(pass, room.right() + lift_room * 0.7);
     pipe(pass);
     figures(pass);
-    const QString summary =
-        say("Run %1 one way, %2, %3, %4 %5")
-            .arg(length_m(plan.run.length_m), plan.run.bends == 1 ? say("1 bend") : say("%1 bends").arg(plan.run.bends),
-                 plan.run.passages == 1 ? say("1 passage") : say("%1 passages").arg(plan.run.passages),
-                 plan.run.lift_m >= 0.0 ? say("lift") : say("drop"), length_m(std::abs(plan.run.lift_m)));
-    letters.draw(painter, area.topLeft() + QPointF(line * 0.4, line * 0.3), Qt::AlignLeft | Qt::AlignTop, summary,
-                 theme.text);
-    letters.draw(painter, area.bottomLeft() + QPointF(line * 0.4, -line * 0.3), Qt::AlignLeft | Qt::AlignBottom,
-                 say("Not to scale in depth; figures are true lengths"), theme.muted);
+    QPointF at = area.topLeft() + QPointF(line * 0.4, line * 0.3);
+    const auto write = [&](const QStringList& lines, const QColor& ink) {
+        for (const QString& one : lines) {
+            letters.draw(painter, at, Qt::AlignLeft | Qt::AlignTop, one, ink);
+            pass.labels.take(letters.box(at, Qt::AlignLeft | Qt::AlignTop, one), one);
+            at.ry() += line;
+        }
+    };
+    write(summary, theme.text);
+    at = QPointF(area.left() + line * 0.4, area.bottom() - line * (0.3 + static_cast<double>(foot.size())));
+    write(foot, theme.muted);
     painter.restore();
+    return pass.labels.taken();
 }
 
 }  // namespace wg::ui
