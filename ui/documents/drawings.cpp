@@ -14,7 +14,7 @@
 namespace wg::ui::paper {
 namespace {
 
-constexpr double bar_room = 12.0 * mm;    ///< under a drawing for scale bar and words
+constexpr double bar_room = 9.0 * mm;     ///< under a drawing for scale bar and words
 constexpr double line_units = 0.18 * mm;  ///< the painters' line of width 1 on paper
 
 struct Extent {

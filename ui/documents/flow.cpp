@@ -271,7 +271,7 @@ void Flow::hold_point(const QString& title, const QString& text) {
 }
 
 void Flow::sign_off(const QString& title, const QString& text, const QStringList& roles) {
-    const double pad = 1.4 * mm;
+    const double pad = 1.2 * mm;
     // In large print the role stands over what is written in.
     const bool two_lines = sheet().large_print;
     const double row = two_lines ? 2.0 * line_height(type_.small) + 6.0 * mm : (roles.size() > 1 ? 9.0 : 7.5) * mm;

@@ -153,6 +153,7 @@ class Flow {
     [[nodiscard]] RunOn work_words(const WorkRoom& room, const Work& work) const;
     [[nodiscard]] double work_height(const WorkRoom& room, const Work& work) const;
     void work_at(double x, const WorkRoom& room, const Work& work);
+    void work_columns(const std::vector<Work>& steps, double amount_mm);
     [[nodiscard]] double part_height(const Part& part, double x, double width) const;
     void banded_table(const std::vector<Table>& bands);
     [[nodiscard]] double header_height(const Table& table, const std::vector<double>& widths) const;

@@ -77,8 +77,8 @@ void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) cons
         rule_y += line_height(type_.strong);
     }
     const bool in_head = marks_in_head();
-    const double mark_side = in_head ? line_height(type_.small) + 0.4 * mm : mark_room() - 1.0 * mm;
-    const double mark_top = in_head ? margin - 0.6 * mm : rule_y + gap_small;
+    const double mark_side = in_head ? line_height(type_.small) + 0.2 * mm : mark_room() - 1.0 * mm;
+    const double mark_top = in_head ? margin - 0.5 * mm : rule_y + gap_small;
     double x = in_head ? margin + text_width(furniture_.firm.value(0), bold_small()) + 4.0 * mm : margin;
     for (const QString& mark : furniture_.marks) {
         const Style style = in_head ? bold_small() : type_.strong;
@@ -124,7 +124,7 @@ void Flow::code_at_foot(Page& on, double body_end) {
 }
 
 std::vector<Page> Flow::finish() {
-    keep(0.0);
+    if (!waiting_.empty()) keep(0.0);
     const std::size_t count = pages_.size();
     ends_.push_back(y_);
     for (std::size_t i = 0; i < count; ++i) {

@@ -70,7 +70,32 @@ void Flow::work_at(double x, const WorkRoom& room, const Work& work) {
     y_ = bottom;
 }
 
-void Flow::work(const std::vector<Work>& steps, double amount_mm) {
+void Flow::work(const std::vector<Work>& all, double amount_mm) {
+    // What is longer than a column goes across the page and over as many as it takes.
+    std::vector<Work> steps;
+    steps.reserve(all.size());
+    const WorkRoom narrow{(room_ - column_gap) / 2.0, amount_mm * mm};
+    for (const Work& one : all) {
+        if (work_height(narrow, one) < full_height() / 2.0) {
+            steps.push_back(one);
+            continue;
+        }
+        work_columns(steps, amount_mm);
+        steps.clear();
+        Work short_one = one;
+        short_one.why.clear();
+        const bool long_text = work_height(narrow, short_one) >= full_height() / 2.0;
+        if (long_text) {
+            paragraph(one.text, Style{least_pt, false, false});
+        } else {
+            work_columns({short_one}, amount_mm);
+        }
+        paragraph(one.why, Style{least_pt, false, true});
+    }
+    work_columns(steps, amount_mm);
+}
+
+void Flow::work_columns(const std::vector<Work>& steps, double amount_mm) {
     const std::size_t n = steps.size();
     const auto after_titles = [&](std::size_t from) {
         while (from < n && steps[from].number == 0)
@@ -151,7 +176,6 @@ double Flow::part_height(const Part& part, double x, double width) const {
     const std::size_t pages = trial.pages_.size();
     const double top = trial.y_;
     part(trial);
-    trial.keep(0.0);
     // A heading that leads the part stands higher on an empty page than below other blocks.
     return trial.pages_.size() == pages ? trial.y_ - top + gap_block : 2.0 * full_height();
 }

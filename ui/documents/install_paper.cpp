@@ -1,5 +1,7 @@
 // The install sheet: what the fitters carry onto the roof.
 
+#include <algorithm>
+
 #include "core/job/words.h"
 #include "ui/common/format.h"
 #include "ui/common/paper_words.h"
@@ -12,20 +14,30 @@
 namespace wg::ui::paper {
 namespace {
 
+/// Collectors that lie alike are told together.
 QString placements_in_words(const PaperInput& input) {
     const Choice* choice = find_choice(input.job, input.plan.choice_id);
-    QStringList lines;
+    struct Alike {
+        QStringList labels;
+        QString words;
+    };
+    std::vector<Alike> groups;
     for (const plan::PlacementPlan& placed : input.plan.placements) {
-        QString line = qs(placed.label.empty() ? placed.surface_label : placed.label);
-        line += say(" on ") + qs(placed.surface_label);
-        line += say(", tilt %1°, looks to %2").arg(number(placed.placed.tilt_deg), bearing(placed.placed.azimuth_deg));
+        QString words = say(" on ") + qs(placed.surface_label) +
+                        say(", tilt %1°, looks to %2")
+                            .arg(number(placed.placed.tilt_deg), bearing(placed.placed.azimuth_deg));
         if (choice != nullptr) {
             for (const Placement& placement : choice->placements) {
-                if (placement.id == placed.placement_id) line += QStringLiteral(", ") + hand_words(placement.hand);
+                if (placement.id == placed.placement_id) words += QStringLiteral(", ") + hand_words(placement.hand);
             }
         }
-        lines += line;
+        auto group = std::find_if(groups.begin(), groups.end(), [&](const Alike& g) { return g.words == words; });
+        if (group == groups.end()) group = groups.insert(group, Alike{{}, words});
+        group->labels += qs(placed.label.empty() ? placed.surface_label : placed.label);
     }
+    QStringList lines;
+    for (const Alike& group : groups)
+        lines += group.labels.join(QStringLiteral(", ")) + group.words;
     return lines.join(QStringLiteral("; "));
 }
 
@@ -41,21 +53,19 @@ void code_box(Flow& flow, const PaperInput& input) {
 void overview(Flow& flow, const PaperInput& input) {
     const Job& job = input.job;
     const plan::Plan& plan = input.plan;
-    const Choice* choice = find_choice(job, plan.choice_id);
-    const CylinderSpot* spot = choice == nullptr ? nullptr : find_spot(job.site, choice->spot_id);
     flow.heading(say("The job"));
     const QString model =
         say("%1 × %2, %3 × %4, %5 each")
             .arg(plan.placements.size())
             .arg(qs(plan.collector.name), length_m(plan.collector.length_m), length_m(plan.collector.width_m),
                  quantity(plan.collector.mass_kg, QStringLiteral("kg")));
+    QStringList who{qs(job.client.name), client_address(job.client), qs(job.client.phone)};
+    who.removeAll(QString());
+    const QString client = who.join(QStringLiteral(", "));
     constexpr double label_mm = 25.0;
     const auto house = [&](Flow& part) {
         part.pairs(
-            {{say("Client"), qs(job.client.name)},
-             {say("Address, telephone"),
-              client_address(job.client) +
-                  (job.client.phone.empty() ? QString() : QStringLiteral(", ") + qs(job.client.phone))},
+            {{say("Client"), client},
              {say("Access"), qs(job.survey.access)},
              {say("Scaffold"), job.survey.scaffold_needed ? say("needed") : say("not foreseen: decide on the place")},
              {say("Roof condition"), qs(job.survey.roof_condition)}},
@@ -72,11 +82,10 @@ void overview(Flow& flow, const PaperInput& input) {
                        safety_class(plan.block.refrigerant), quantity(plan.block.charge_kg, QStringLiteral("kg"), 2))},
              {say("Cylinder"), say("%1, %2, %3 filled")
                                    .arg(qs(plan.cylinder.name), quantity(plan.cylinder.volume_l, QStringLiteral("l")),
-                                        quantity(plan.services.filled_mass_kg, QStringLiteral("kg")))},
-             {say("Cylinder's place"), spot == nullptr ? QString() : qs(spot->label)}},
+                                        quantity(plan.services.filled_mass_kg, QStringLiteral("kg")))}},
             false, label_mm, least_pt);
     };
-    flow.side_by_side(0.45, house, system);
+    flow.side_by_side(0.49, house, system);
 }
 
 void hazards(Flow& flow, const PaperInput& input) {
@@ -93,7 +102,7 @@ void hazards(Flow& flow, const PaperInput& input) {
         if (first) flow.subheading(say("Mind besides"));
         first = false;
         const QString place = finding.place.empty() ? QString() : say_name(finding.place) + QStringLiteral(": ");
-        flow.bullet(place + say_filled(finding.message));
+        flow.bullet(place + say_filled(finding.message), Style{least_pt, false, false});
     }
 }
 
@@ -128,7 +137,7 @@ void drawings(Flow& flow, const SharedInput& input) {
 void pipe_run(Flow& flow, const SharedInput& input) {
     flow.heading(say("Pipe run"));
     flow.side_by_side(
-        0.5, [&](Flow& part) { draw_run(part, input, 82.0 * mm); }, [&](Flow& part) { cut_list(part, *input); });
+        0.46, [&](Flow& part) { draw_run(part, input, part.sheet().grown(82.0 * mm)); }, [&](Flow& part) { cut_list(part, *input); });
     flow.paragraph(
         say("Lengths run along the centre line from collector to block. Both tubes have the same legs. Cut when "
             "the place is measured, not from this list alone."),
@@ -176,7 +185,9 @@ std::vector<Page> lay_out_install_sheet(const SharedInput& input) {
     load_list(flow, *input);
     steps(flow, *input);
     readings_table(flow, *input);
-    hand_over_list(flow, *input);
+    const auto list = [&](Flow& part) { hand_over_list(part, *input); };
+    const auto times = [&](Flow& part) { warm_up_times(part, *input); };
+    flow.side_by_side(0.62, list, times);
     flow.sign_off(say("Hand over"),
                   say("The system was fitted and tested as on this sheet; deviations are written on it."),
                   {say("Fitter"), say("Electrician"), say("Client")});

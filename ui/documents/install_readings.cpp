@@ -84,13 +84,13 @@ void readings_table(Flow& flow, const PaperInput& input) {
     // A figure that a step tells stands there alone.
     const auto as_in = [&](const char* figure) { return say("as in step %1").arg(step_that_names(steps, figure)); };
     row(say("Pressure hold, start: bar and °C"), as_in("{test_pressure}"));
-    row(say("Pressure hold, end: bar and °C"), say("as start, after correction for temperature"));
+    row(say("Pressure hold, end: bar and °C"), say("as start, corrected for temperature"));
     row(say("Vacuum at the end: Pa and °C"), as_in("{vacuum}"));
     row(say("Vacuum after shut-off: Pa and °C"), as_in("{vacuum_limit}"));
     row(say("Extra charge weighed in"), p.run.extra_charge_kg > 0.0005 ? as_in("{extra_charge}") : say("none"));
     row(say("Insulation resistance"), say("1 MΩ or more at 500 V"));
     row(say("Earth resistance"), say("as the local rule asks"));
-    row(say("Residual current device, trip time"), say("300 ms or less at its rated current"));
+    row(say("Residual current device, trip time"), say("300 ms or less at rated residual current"));
     const QString current = say("up to %1").arg(quantity(p.expected.rated_current_a, QStringLiteral("A"), 1));
     row(say("Supply current, running"), current);
     row(say("Suction temperature"), say("below the plate's surroundings"));
@@ -100,19 +100,20 @@ void readings_table(Flow& flow, const PaperInput& input) {
     flow.table(table);
     for (const commissioning::MonthForecast* month : months_shown(input))
         forecast_table(flow, *month);
+}
+
+void warm_up_times(Flow& flow, const PaperInput& input) {
     flow.subheading(say("From cold to set-point without draw-off"));
-    Table warm;
-    warm.columns = {{say("Good light: 800 W/m², 20 °C"), 0.0},
-                    {say("Fair light: 400 W/m², 15 °C"), 0.0},
-                    {say("Poor: night, 2 °C"), 0.0}};
-    warm.rows.push_back(
-        {QStringList{warm_up_words(p.warm_up_good), warm_up_words(p.warm_up_fair), warm_up_words(p.warm_up_poor)}});
-    flow.table(warm);
+    flow.pairs({{say("Good light: 800 W/m², 20 °C"), warm_up_words(input.plan.warm_up_good)},
+                {say("Fair light: 400 W/m², 15 °C"), warm_up_words(input.plan.warm_up_fair)},
+                {say("Poor: night, 2 °C"), warm_up_words(input.plan.warm_up_poor)}},
+               false, 45.0, least_pt);
 }
 
 void hand_over_list(Flow& flow, const PaperInput& input) {
     Table table;
-    table.columns = {{QString(), 7.0, false, true}, {say("Shown or given to the client"), 86.0}, {say("Note"), 0.0}};
+    table.columns = {{QString(), 7.0, false, true}, {say("Shown or given to the client"), 68.0}, {say("Note"), 0.0}};
+    table.size_pt = least_pt;
     table.least_row_mm = 6.5;
     table.grid = true;
     table.whole = true;

@@ -63,10 +63,13 @@ bool set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) 
     // What all points have in common stands once, over them.
     const bool told_by_point = !on_rafter_alike(input.plan, surface);
     Table table;
-    table.columns = {{say("Point"), 13.0, true}, {say("Across, from edge"), 0.0},   {QStringLiteral("mm"), 16.0, true},
-                     {say("Up or down, from edge"), 0.0}, {QStringLiteral("mm"), 16.0, true}};
+    table.columns = {{say("Point"), 12.0, true},
+                     {say("Across, from edge"), 0.0},
+                     {QStringLiteral("mm"), 13.0, true},
+                     {say("Up or down, from edge"), 0.0},
+                     {QStringLiteral("mm"), 13.0, true}};
     if (told_by_point) table.columns.push_back({say("On rafter"), 20.0});
-    table.columns.push_back({say("Pull, shear kN"), 28.0, true});
+    table.columns.push_back({say("Pull, shear kN"), 29.0, true});
     table.columns.push_back({say("Hold used"), 30.0, true});
     for (const plan::PlacementPlan& placed : input.plan.placements) {
         if (placed.surface_id != surface.id) continue;
@@ -180,7 +183,7 @@ void spot_table(Flow& flow, const PaperInput& input) {
     const CylinderModel& cylinder = input.plan.cylinder;
     Table table;
     table.columns = {
-        {say("Service"), 32.0}, {say("As surveyed"), 0.0}, {say("Needed"), 88.0}, {say("Checked"), 18.0, false, true}};
+        {say("Service"), 31.0}, {say("As surveyed"), 0.0}, {say("Needed"), 92.0}, {say("Checked"), 15.0, false, true}};
     table.whole = true;
     table.size_pt = least_pt;
     const auto& e = input.plan.services.electrical;
@@ -197,7 +200,7 @@ void spot_table(Flow& flow, const PaperInput& input) {
             (spot->floor_load_measured ? say(", checked") : say(", assumed: check")),
         quantity(input.plan.services.filled_mass_kg, say("kg filled")));
     row(say("Own supply circuit"), service_words(spot->supply),
-        say("breaker %1, residual current %2, cable %3, %4, drop %5 %")
+        say("breaker %1, RCD %2; cable %3, %4, drop %5 %")
             .arg(qs(e.breaker_curve) + QLatin1Char(' ') + quantity(e.breaker_a, QStringLiteral("A")),
                  quantity(e.residual_current_ma, QStringLiteral("mA")),
                  quantity(e.cable_mm2, QStringLiteral("mm²"), 1), quantity(e.cable_m, QStringLiteral("m")),

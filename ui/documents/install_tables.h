@@ -17,6 +17,8 @@ void spot_table(Flow& flow, const PaperInput& input);
 void load_list(Flow& flow, const PaperInput& input);
 /// Expected values with blanks for what was read.
 void readings_table(Flow& flow, const PaperInput& input);
+/// How long the first heating takes in good and poor weather.
+void warm_up_times(Flow& flow, const PaperInput& input);
 /// What the client is shown and given, to tick.
 void hand_over_list(Flow& flow, const PaperInput& input);
 

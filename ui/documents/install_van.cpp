@@ -45,31 +45,20 @@ QString van_place_of(const parts::Line& line, const plan::Plan& plan) {
     return van_place(line.item_id);
 }
 
-/// In the order of the places they are named in.
-void tools_to_load(Flow& flow, const std::vector<Tool>& all) {
-    flow.subheading(say("Tools to load"));
-    std::vector<Flow::Work> lines;
-    QStringList places;
-    for (const Tool& tool : all)
-        if (!places.contains(tool.place)) places += tool.place;
-    for (const QString& place : places) {
-        lines.push_back({0, place, QString()});
-        for (const Tool& tool : all)
-            if (tool.place == place) lines.push_back({Flow::unnumbered, tool.text, QString()});
-    }
-    flow.work(lines, 0.0);
-}
-
 }  // namespace
 
 void load_list(Flow& flow, const PaperInput& input) {
-    flow.heading(say("Parts to load"));
-    std::vector<Flow::Work> lines;
+    flow.heading(say("Parts and tools to load"));
+    const std::vector<Tool> tools = tools_for(input.job, input.plan);
+    // In the order in which the places are named, parts before tools.
     QStringList places;
     for (const parts::Line& line : input.plan.parts.lines) {
         const QString place = van_place_of(line, input.plan);
         if (!line.labour && !places.contains(place)) places += place;
     }
+    for (const Tool& tool : tools)
+        if (!places.contains(tool.place)) places += tool.place;
+    std::vector<Flow::Work> lines;
     for (const QString& place : places) {
         lines.push_back({0, place, QString()});
         for (const parts::Line& line : input.plan.parts.lines) {
@@ -77,12 +66,10 @@ void load_list(Flow& flow, const PaperInput& input) {
             lines.push_back({Flow::unnumbered, say_name(line.text), say_filled(line.why),
                              amount_words(line.to_buy, line.unit)});
         }
+        for (const Tool& tool : tools)
+            if (tool.place == place) lines.push_back({Flow::unnumbered, tool.text, QString()});
     }
-    if (lines.empty())
-        flow.paragraph(say("No parts are listed."));
-    else
-        flow.work(lines, 10.0);
-    tools_to_load(flow, tools_for(input.job, input.plan));
+    flow.work(lines, 10.0);
 }
 
 }  // namespace wg::ui::paper

@@ -52,7 +52,7 @@ Theme Sheet::theme() const {
 }
 
 double line_height(const Style& style) {
-    return text_units(style.size_pt) * 1.22;
+    return text_units(style.size_pt) * 1.2;
 }
 
 double text_width(const QString& text, const Style& style) {

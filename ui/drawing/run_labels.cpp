@@ -49,7 +49,7 @@ double RunLabels::cost(const QRectF& box, QPointF anchor, double line) const {
     const QPointF end = nearest_on(box, anchor);
     const double away = std::hypot(end.x() - anchor.x(), end.y() - anchor.y()) / line;
     const QLineF leader(anchor, end);
-    double sum = away;
+    double sum = away > 1.0 ? 2.0 * away : away;
     for (const RunLabel& label : taken_) {
         if (label.box.intersects(box)) sum += 1e4;
         if (away > 1.0 && crosses(leader, label.box)) sum += 100.0;

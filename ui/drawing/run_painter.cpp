@@ -68,7 +68,7 @@ bool is_shown(const Surface& surface, const plan::Plan& plan) {
 }
 
 /// Everything that has to be inside the picture; the house only goes as far as it is behind that.
-std::vector<Point3> needed_points(const plan::Plan& plan) {
+std::vector<Point3> needed_points(const Job& job, const plan::Plan& plan) {
     std::vector<Point3> points;
     for (const pipework::Leg& leg : plan.run.legs) {
         points.push_back(leg.from);
@@ -76,6 +76,15 @@ std::vector<Point3> needed_points(const plan::Plan& plan) {
     }
     for (const plan::PlacementPlan& placement : plan.placements) {
         points.insert(points.end(), placement.placed.corners.begin(), placement.placed.corners.end());
+    }
+    const Choice* choice = find_choice(job, plan.choice_id);
+    const CylinderSpot* spot = choice != nullptr ? find_spot(job.site, choice->spot_id) : nullptr;
+    if (spot != nullptr) {
+        const double r = plan.cylinder.diameter_m / 2.0;
+        for (const double side : {-r, r}) {
+            points.push_back({spot->position.x_m + side, spot->position.y_m + side, spot->position.z_m});
+            points.push_back({spot->position.x_m + side, spot->position.y_m - side, spot->position.z_m});
+        }
     }
     if (!plan.run.legs.empty()) {
         Point3 top = plan.run.legs.back().to;
@@ -245,6 +254,9 @@ void pipe(Pass& pass) {
 }
 
 void figures(Pass& pass) {
+    // The longest words first: figures go in where they leave room.
+    label(pass, pass.view.map(pass.plan.run.legs.front().from), say("collector"), pass.theme.collector_line);
+    label(pass, pass.view.map(pass.plan.run.legs.back().to), say("block on the cylinder"), pass.theme.text);
     for (std::size_t i = 0; i < pass.plan.run.legs.size(); ++i) {
         const pipework::Leg& leg = pass.plan.run.legs[i];
         if (leg.ends_at != RoutePointKind::free && i + 1 < pass.plan.run.legs.size()) {
@@ -256,8 +268,6 @@ void figures(Pass& pass) {
         label(pass, (pass.view.map(leg.from) + pass.view.map(leg.to)) / 2.0, length_m(leg.length_m), pass.theme.text,
               true);
     }
-    label(pass, pass.view.map(pass.plan.run.legs.front().from), say("collector"), pass.theme.collector_line);
-    label(pass, pass.view.map(pass.plan.run.legs.back().to), say("block on the cylinder"), pass.theme.text);
 }
 
 /// Broken between words to lines of at most this width.
@@ -331,7 +341,7 @@ std::vector<RunLabel> paint_run(QPainter& painter, const Job& job, const plan::P
     const QRectF room = picture.adjusted(line * 1.5, line, -line - lift_room, -line);
     Isometric view;
     view.quarter = best_quarter(plan);
-    const QRectF flat = flat_bounds(view, needed_points(plan));
+    const QRectF flat = flat_bounds(view, needed_points(job, plan));
     view.units_per_m = std::min(std::max(room.width(), 1.0) / std::max(flat.width(), 0.1),
                                 std::max(room.height(), 1.0) / std::max(flat.height(), 0.1));
     view.shift = room.center() - flat.center() * view.units_per_m;
