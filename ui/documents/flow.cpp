@@ -10,7 +10,8 @@
 namespace wg::ui::paper {
 using namespace measures;
 
-Flow::Flow(Furniture furniture) : furniture_(std::move(furniture)), type_(furniture_.sheet), room_(furniture_.sheet.body_width()) {
+Flow::Flow(Furniture furniture)
+    : furniture_(std::move(furniture)), type_(furniture_.sheet), room_(furniture_.sheet.body_width()) {
     new_page();
 }
 
@@ -80,8 +81,8 @@ void Flow::code(const QStringList& words) {
     const double height = std::max(side, static_cast<double>(lines.size()) * line_height(type_.body)) + 2.0 * mm;
     keep(height + gap_small);
     page().boxes.push_back({QRectF(x_, y_, room_, height), firm_rule});
-    page().pictures.push_back({QRectF(x_ + 1.0 * mm, y_ + (height - side) / 2.0, side, side),
-                               QStringLiteral("code"), 0.0,
+    page().pictures.push_back({QRectF(x_ + 1.0 * mm, y_ + (height - side) / 2.0, side, side), QStringLiteral("code"),
+                               0.0,
                                [square](QPainter& painter, const QRectF& at) { paint_square(painter, square, at); }});
     double top = y_ + (height - static_cast<double>(lines.size()) * line_height(type_.body)) / 2.0;
     page().text += words;

@@ -66,12 +66,14 @@ class Flow {
     void bullet(const QString& text, const Style& style = {});
     void table(const Table& table);
     /// Pairs of what and its value, in one or two pairs of columns; an empty value leaves a line to write on.
-    void pairs(const std::vector<std::pair<QString, QString>>& entries, bool two_columns = true,
-               double label_mm = 46.0, double size_pt = body_pt);
+    void pairs(const std::vector<std::pair<QString, QString>>& entries, bool two_columns = true, double label_mm = 46.0,
+               double size_pt = body_pt);
     /// Two parts beside each other on one page, the left one with this share of the width; below each other in large
     /// print and where they are higher than a page. A part is laid out more than once.
     using Part = std::function<void(Flow&)>;
     void side_by_side(double left_share, const Part& left, const Part& right);
+    /// What a part takes across the whole width; more than a page where it does not fit one.
+    [[nodiscard]] double height_of(const Part& part) const { return part_height(part, x_, room_); }
     void caution(Sign sign, const QString& title, const QString& text);
     struct Notice {
         Sign sign = Sign::caution;

@@ -304,8 +304,7 @@ void Flow::keep_with(const Table& table, const QStringList& formula_parts, const
     double wanted =
         gap_small * 2.0 + 2.0 * (line_height(type_.body) + row_pad);  // the table asks for its header's room
     for (const QString& part : formula_parts)
-        wanted +=
-            static_cast<double>(wrap(part, type_.formula, room_ - 8.0 * mm).size()) * line_height(type_.formula);
+        wanted += static_cast<double>(wrap(part, type_.formula, room_ - 8.0 * mm).size()) * line_height(type_.formula);
     for (const Row& row : table.rows)
         wanted += height_of(table, widths, row);
     if (!below.isEmpty()) wanted += static_cast<double>(wrap(below, style, room_).size()) * line_height(style);
@@ -326,7 +325,8 @@ void Flow::pairs(const std::vector<std::pair<QString, QString>>& entries, bool t
             form.rows.push_back({cells});
         }
     } else {
-        form.columns = {{QString(), label_mm}, {QString(), 0.0}};
+        // Narrow labels grow with the lettering.
+        form.columns = {{QString(), label_mm < 40.0 ? sheet().grown(label_mm) : label_mm}, {QString(), 0.0}};
         for (const auto& [what, value] : entries)
             form.rows.push_back({QStringList{what, value}});
     }

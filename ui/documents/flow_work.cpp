@@ -27,8 +27,7 @@ const QString dash = QStringLiteral("\u2013");
 
 RunOn Flow::work_words(const WorkRoom& room, const Work& work) const {
     const double gap = text_width(QStringLiteral(" \u2013 "), type_.small);
-    return run_on(work.text, type_.small, work.why, type_.reason,
-                  room.width - words_inset(sheet(), room.amount), gap);
+    return run_on(work.text, type_.small, work.why, type_.reason, room.width - words_inset(sheet(), room.amount), gap);
 }
 
 double Flow::work_height(const WorkRoom& room, const Work& work) const {
@@ -54,8 +53,8 @@ void Flow::work_at(double x, const WorkRoom& room, const Work& work) {
     page().text += counted ? amount + QLatin1String(". ") + work.text : work.text;
     if (!counted && !amount.isEmpty()) page().text += amount;
     if (!work.why.isEmpty()) page().text += work.why;
-    page().boxes.push_back({QRectF(x + 0.2 * mm, y_ + 0.2 * mm, tick_side - 0.6 * mm, tick_side - 0.6 * mm),
-                            firm_rule});
+    page().boxes.push_back(
+        {QRectF(x + 0.2 * mm, y_ + 0.2 * mm, tick_side - 0.6 * mm, tick_side - 0.6 * mm), firm_rule});
     const Style bold = sheet().lettered({least_pt, true, false});
     letter(x + tick_side + number_gap, y_, amount, counted ? bold : type_.small, sheet().grown(room.amount), true);
     const RunOn lines = work_words(room, work);

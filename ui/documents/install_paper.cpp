@@ -14,6 +14,8 @@
 namespace wg::ui::paper {
 namespace {
 
+constexpr double most_drawing = 175.0 * mm;  ///< height of a surface
+
 /// Collectors that lie alike are told together.
 QString placements_in_words(const PaperInput& input) {
     const Choice* choice = find_choice(input.job, input.plan.choice_id);
@@ -23,9 +25,9 @@ QString placements_in_words(const PaperInput& input) {
     };
     std::vector<Alike> groups;
     for (const plan::PlacementPlan& placed : input.plan.placements) {
-        QString words = say(" on ") + qs(placed.surface_label) +
-                        say(", tilt %1°, looks to %2")
-                            .arg(number(placed.placed.tilt_deg), bearing(placed.placed.azimuth_deg));
+        QString words =
+            say(" on ") + qs(placed.surface_label) +
+            say(", tilt %1°, looks to %2").arg(number(placed.placed.tilt_deg), bearing(placed.placed.azimuth_deg));
         if (choice != nullptr) {
             for (const Placement& placement : choice->placements) {
                 if (placement.id == placed.placement_id) words += QStringLiteral(", ") + hand_words(placement.hand);
@@ -115,14 +117,16 @@ void drawings(Flow& flow, const SharedInput& input) {
         const Surface* surface = find_surface(input->job.site, placed.surface_id);
         if (surface == nullptr) continue;
         const auto shown = draw_surface(flow, input, *surface,
-                                        SurfacePicture{true, 175.0 * mm, say("Set-out: ") + qs(surface->label)});
+                                        SurfacePicture{true, most_drawing, say("Set-out: ") + qs(surface->label)});
         // The schedule goes below the whole surface; the close-up only helps to find the numbers and has the words on
         // the schedule beside it where its scale allows.
         if (!set_out_table(flow, *input, *surface)) continue;
         const CloseUp small{(flow.room() - 6.0 * mm) * beside_words, 80.0 * mm};
         const CloseUp large{flow.room(), 110.0 * mm};
         const auto words = [&](Flow& part) { set_out_words(part, *input); };
-        if (shown && !flow.sheet().large_print && close_up_scale(*input, *surface, *shown, small)) {
+        // Plates far apart get the whole width: smaller than 1:50 their numbers run into each other.
+        const auto scale = shown ? close_up_scale(*input, *surface, *shown, small) : std::nullopt;
+        if (scale && scale->denominator <= 50 && !flow.sheet().large_print) {
             flow.side_by_side(
                 beside_words, [&](Flow& part) { draw_points_close_up(part, input, *surface, *shown, small); }, words);
         } else {
@@ -133,11 +137,21 @@ void drawings(Flow& flow, const SharedInput& input) {
     if (done.isEmpty()) flow.paragraph(say("No collector is placed in this choice."));
 }
 
+double first_drawing_height(const Flow& flow, const SharedInput& input) {
+    if (input->plan.placements.empty()) return 0.0;
+    const Surface* surface = find_surface(input->job.site, input->plan.placements.front().surface_id);
+    if (surface == nullptr) return 0.0;
+    return flow.height_of([&](Flow& part) {
+        draw_surface(part, input, *surface, SurfacePicture{true, most_drawing, say("Set-out: ") + qs(surface->label)});
+    });
+}
+
 /// The drawing with its figures beside it.
 void pipe_run(Flow& flow, const SharedInput& input) {
     flow.heading(say("Pipe run"));
     flow.side_by_side(
-        0.46, [&](Flow& part) { draw_run(part, input, part.sheet().grown(82.0 * mm)); }, [&](Flow& part) { cut_list(part, *input); });
+        0.46, [&](Flow& part) { draw_run(part, input, part.sheet().grown(82.0 * mm)); },
+        [&](Flow& part) { cut_list(part, *input); });
     flow.paragraph(
         say("Lengths run along the centre line from collector to block. Both tubes have the same legs. Cut when "
             "the place is measured, not from this list alone."),
@@ -180,8 +194,12 @@ std::vector<Page> lay_out_install_sheet(const SharedInput& input) {
     hazards(flow, *input);
     code_box(flow, *input);
     spot_table(flow, *input);
+    // Where a page has room for the run but not for the first drawing, the run goes first.
+    const double run_height = flow.height_of([&](Flow& part) { pipe_run(part, input); });
+    const bool run_first = run_height <= flow.left() && first_drawing_height(flow, input) > flow.left();
+    if (run_first) pipe_run(flow, input);
     drawings(flow, input);
-    pipe_run(flow, input);
+    if (!run_first) pipe_run(flow, input);
     load_list(flow, *input);
     steps(flow, *input);
     readings_table(flow, *input);

@@ -75,9 +75,9 @@ bool set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) 
         if (placed.surface_id != surface.id) continue;
         if (placed.fixing.points.empty()) continue;
         table.rows.push_back(
-            {QStringList{qs(placed.label) + QStringLiteral(": ") + fixing_words(input.plan) +
-                         (told_by_point || !placed.fixing.points.front().on_rafter ? QString()
-                                                                                   : say("; all on rafters"))},
+            {QStringList{
+                 qs(placed.label) + QStringLiteral(": ") + fixing_words(input.plan) +
+                 (told_by_point || !placed.fixing.points.front().on_rafter ? QString() : say("; all on rafters"))},
              Row::Kind::group});
         for (const fixing::FixingPoint& point : placed.fixing.points) {
             const bool worst = point.number == placed.fixing.worst_point;
@@ -89,8 +89,8 @@ bool set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) 
             QString used = percent(point.utilisation);
             if (worst) used = say("\u25c6 worst ") + used;
             if (point.utilisation > 1.0) used += QStringLiteral(" \u25a0");
-            QStringList cells{QString::number(point.number), edge_words(name(across.edge)),
-                              whole_mm(across.distance_m), edge_words(name(up.edge)), whole_mm(up.distance_m)};
+            QStringList cells{QString::number(point.number), edge_words(name(across.edge)), whole_mm(across.distance_m),
+                              edge_words(name(up.edge)), whole_mm(up.distance_m)};
             if (told_by_point) cells << (point.on_rafter ? say("yes") : say("no"));
             cells << kilonewton(point.pull_n) + QStringLiteral(", ") + kilonewton(point.shear_n)
                   << used.replace(QLatin1Char(' '), QChar(0x00A0));  // one figure with its marks
@@ -168,7 +168,9 @@ void cut_list(Flow& flow, const PaperInput& input) {
                 {say("Oil traps"), trap_words(run.oil)},
                 {say("Total charge"), say("%1, as carbon dioxide %2")
                                           .arg(quantity(run.total_charge_kg, QStringLiteral("kg"), 3),
-                                               quantity(run.total_charge_t_co2e * 1000.0, QStringLiteral("kg"), 1))}},
+                                               run.total_charge_t_co2e < 0.1
+                                                   ? quantity(run.total_charge_t_co2e * 1000.0, QStringLiteral("kg"), 1)
+                                                   : quantity(run.total_charge_t_co2e, QStringLiteral("t"), 2))}},
                false, 24.0, least_pt);
 }
 
@@ -202,9 +204,8 @@ void spot_table(Flow& flow, const PaperInput& input) {
     row(say("Own supply circuit"), service_words(spot->supply),
         say("breaker %1, RCD %2; cable %3, %4, drop %5 %")
             .arg(qs(e.breaker_curve) + QLatin1Char(' ') + quantity(e.breaker_a, QStringLiteral("A")),
-                 quantity(e.residual_current_ma, QStringLiteral("mA")),
-                 quantity(e.cable_mm2, QStringLiteral("mm²"), 1), quantity(e.cable_m, QStringLiteral("m")),
-                 number(e.drop_percent, 1)));
+                 quantity(e.residual_current_ma, QStringLiteral("mA")), quantity(e.cable_mm2, QStringLiteral("mm²"), 1),
+                 quantity(e.cable_m, QStringLiteral("m")), number(e.drop_percent, 1)));
     row(say("Earth"), service_words(spot->earth), say("as the wiring rules ask"));
     row(say("Cold water"), service_words(spot->cold), qs(cylinder.connections));
     row(say("Hot water"), service_words(spot->hot), say("through the mixing valve"));

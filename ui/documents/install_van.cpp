@@ -63,8 +63,8 @@ void load_list(Flow& flow, const PaperInput& input) {
         lines.push_back({0, place, QString()});
         for (const parts::Line& line : input.plan.parts.lines) {
             if (line.labour || van_place_of(line, input.plan) != place) continue;
-            lines.push_back({Flow::unnumbered, say_name(line.text), say_filled(line.why),
-                             amount_words(line.to_buy, line.unit)});
+            lines.push_back(
+                {Flow::unnumbered, say_name(line.text), say_filled(line.why), amount_words(line.to_buy, line.unit)});
         }
         for (const Tool& tool : tools)
             if (tool.place == place) lines.push_back({Flow::unnumbered, tool.text, QString()});

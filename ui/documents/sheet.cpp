@@ -85,7 +85,10 @@ namespace {
 /// The first line may be narrower than the others.
 QStringList wrapped(const QString& text, const Style& style, double width, double first_width) {
     const QString clean = printable(text);
-    QTextLayout layout(with_units_held(clean), font_of(style));
+    // A unit such as W/m² is not parted behind its slash either.
+    static const QRegularExpression slash(QStringLiteral("(?<=\\b[Wm]|\\bkN|\\bkWh|\\bg)/(?=[msl]|kg)"));
+    const QString held = with_units_held(clean).replace(slash, QStringLiteral("/\u2060"));
+    QTextLayout layout(held, font_of(style));
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     option.setUseDesignMetrics(true);
@@ -94,7 +97,9 @@ QStringList wrapped(const QString& text, const Style& style, double width, doubl
     layout.beginLayout();
     for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
         line.setLineWidth(lines.isEmpty() ? first_width : width);
-        QString piece = clean.mid(line.textStart(), line.textLength());
+        QString piece = held.mid(line.textStart(), line.textLength());
+        piece.remove(QChar(0x2060));
+        piece.replace(QChar(0x00A0), QLatin1Char(' '));
         piece.remove(QChar::LineSeparator);
         while (piece.endsWith(QLatin1Char(' ')))
             piece.chop(1);

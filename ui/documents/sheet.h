@@ -61,8 +61,8 @@ struct Sheet {
 [[nodiscard]] double text_width(const QString& text, const Style& style);
 /// The text with the spaces between a figure and its unit made ones at which no line ends; as long as the text.
 [[nodiscard]] QString with_units_held(const QString& text);
-/// Breaks text into lines that fit `width`; breaks inside a word, or between a figure and its unit, only when that alone
-/// is too long. At least one line. Control characters become spaces, '\n' stays a break.
+/// Breaks text into lines that fit `width`; breaks inside a word, or between a figure and its unit, only when that
+/// alone is too long. At least one line. Control characters become spaces, '\n' stays a break.
 [[nodiscard]] QStringList wrap(const QString& text, const Style& style, double width);
 
 /// Two texts of which the second goes on where the first ends.

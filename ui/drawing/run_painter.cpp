@@ -48,6 +48,7 @@ struct Pass {
     Lettering bold;
     RunLabels labels;
     double line_units = 1.0;
+    double words_most = 0.0;  ///< wider labels go over two lines
     [[nodiscard]] double line(double factor) const { return line_units * theme.line_scale * factor; }
 };
 
@@ -87,9 +88,10 @@ std::vector<Point3> needed_points(const Job& job, const plan::Plan& plan) {
         }
     }
     if (!plan.run.legs.empty()) {
-        Point3 top = plan.run.legs.back().to;
-        top.z_m += plan.cylinder.height_m;
-        points.push_back(top);
+        const Point3 start = plan.run.legs.front().from;
+        const Point3 end = plan.run.legs.back().to;
+        points.push_back({end.x_m, end.y_m, end.z_m + plan.cylinder.height_m});
+        points.push_back({start.x_m, start.y_m, end.z_m});  // foot of the lift's plumb line
     }
     return points;
 }
@@ -202,16 +204,40 @@ const char* passage_word(RoutePointKind kind) {
     return "";
 }
 
+/// Broken between words to lines of at most this width.
+QStringList lines_of(const Lettering& letters, const QString& text, double width) {
+    QStringList lines{QString()};
+    for (const QString& word : text.split(QLatin1Char(' '))) {
+        QString& last = lines.back();
+        const QString longer = last.isEmpty() ? word : last + QLatin1Char(' ') + word;
+        if (last.isEmpty() || letters.width(longer) <= width)
+            last = longer;
+        else
+            lines += word;
+    }
+    return lines;
+}
+
 void label(Pass& pass, QPointF anchor, const QString& text, const QColor& colour, bool bold = false) {
     const Lettering& letters = bold ? pass.bold : pass.letters;
-    const RunLabels::Place place = pass.labels.place(anchor, letters.size(text), pass.letters.line(), text);
+    // Long words find a place beside the drawing more easily one below the other.
+    const QStringList lines = lines_of(letters, text, pass.words_most);
+    double width = 0.0;
+    for (const QString& one : lines)
+        width = std::max(width, letters.width(one));
+    const QSizeF size(width, letters.line() * static_cast<double>(lines.size()));
+    const RunLabels::Place place = pass.labels.place(anchor, size, pass.letters.line(), text);
     QColor plate = pass.theme.panel;
     plate.setAlphaF(0.85F);
     if (place.leader) {
         pass.painter.setPen(QPen(pass.theme.muted, pass.line(0.6)));
         pass.painter.drawLine(place.line);
     }
-    letters.draw_in(pass.painter, place.box, text, colour, plate);
+    QRectF slot(place.box.topLeft(), QSizeF(width, letters.line()));
+    for (const QString& one : lines) {
+        letters.draw_in(pass.painter, slot, one, colour, plate);
+        slot.translate(0.0, letters.line());
+    }
 }
 
 void pipe(Pass& pass) {
@@ -270,20 +296,6 @@ void figures(Pass& pass) {
     }
 }
 
-/// Broken between words to lines of at most this width.
-QStringList lines_of(const Lettering& letters, const QString& text, double width) {
-    QStringList lines{QString()};
-    for (const QString& word : text.split(QLatin1Char(' '))) {
-        QString& last = lines.back();
-        const QString longer = last.isEmpty() ? word : last + QLatin1Char(' ') + word;
-        if (last.isEmpty() || letters.width(longer) <= width)
-            last = longer;
-        else
-            lines += word;
-    }
-    return lines;
-}
-
 /// Lift as an upright dimension at the right: plumb line below the upper end, levels carried across from both.
 void lift(Pass& pass, double x) {
     const QPointF collector = pass.view.map(pass.plan.run.legs.front().from);
@@ -325,14 +337,13 @@ std::vector<RunLabel> paint_run(QPainter& painter, const Job& job, const plan::P
     }
     const double line = letters.line();
     const double words = area.width() - 0.8 * line;
-    const QStringList summary =
-        lines_of(letters,
-                 say("Run %1 one way, %2, %3, %4 %5")
-                     .arg(length_m(plan.run.length_m),
-                          plan.run.bends == 1 ? say("1 bend") : say("%1 bends").arg(plan.run.bends),
-                          plan.run.passages == 1 ? say("1 passage") : say("%1 passages").arg(plan.run.passages),
-                          plan.run.lift_m >= 0.0 ? say("lift") : say("drop"), length_m(std::abs(plan.run.lift_m))),
-                 words);
+    const QStringList summary = lines_of(
+        letters,
+        say("Run %1 one way, %2, %3, %4 %5")
+            .arg(length_m(plan.run.length_m), plan.run.bends == 1 ? say("1 bend") : say("%1 bends").arg(plan.run.bends),
+                 plan.run.passages == 1 ? say("1 passage") : say("%1 passages").arg(plan.run.passages),
+                 plan.run.lift_m >= 0.0 ? say("lift") : say("drop"), length_m(std::abs(plan.run.lift_m))),
+        words);
     const QStringList foot = lines_of(letters, say("Not to scale in depth; figures are true lengths"), words);
     const double head_room = line * (0.6 + static_cast<double>(summary.size()));
     const double foot_room = line * (0.6 + static_cast<double>(foot.size()));
@@ -345,8 +356,16 @@ std::vector<RunLabel> paint_run(QPainter& painter, const Job& job, const plan::P
     view.units_per_m = std::min(std::max(room.width(), 1.0) / std::max(flat.width(), 0.1),
                                 std::max(room.height(), 1.0) / std::max(flat.height(), 0.1));
     view.shift = room.center() - flat.center() * view.units_per_m;
-    Pass pass{painter, job,        plan, theme, view, letters, Lettering(text_units, true), RunLabels(picture),
-              line_units};
+    Pass pass{painter,
+              job,
+              plan,
+              theme,
+              view,
+              letters,
+              Lettering(text_units, true),
+              RunLabels(picture),
+              line_units,
+              0.3 * picture.width()};
     painter.save();
     painter.setClipRect(picture, Qt::IntersectClip);
     house(pass);

@@ -91,7 +91,8 @@ TEST(DemoSheet, every_step_caution_and_hold_point_is_there_with_its_box) {
     std::size_t wanted = 0;
     for (const paper::Step& step : paper::steps_for(demo().job, demo().plan)) {
         const QString words = step.who.isEmpty() ? step.text : step.who + QStringLiteral(": ") + step.text;
-        const QString line = step.kind == paper::Step::Kind::work   ? QString::number(step.number) + QStringLiteral(". ") + words
+        const QString line = step.kind == paper::Step::Kind::work
+                                 ? QString::number(step.number) + QStringLiteral(". ") + words
                              : step.kind == paper::Step::Kind::hold ? QStringLiteral("HOLD POINT: ") + words
                                                                     : words;
         EXPECT_TRUE(text.contains(line)) << line.toStdString();
@@ -157,13 +158,13 @@ TEST(PaperFlow, no_figure_is_parted_from_its_unit_and_no_word_broken_in_a_narrow
         furniture.sheet.large_print = large;
         paper::Flow flow(furniture);
         paper::Table table;
-        for (const char* title : {"Point", "Across", "mm", "Upwards", "mm", "On rafter", "Hole", "Torque", "Pull, shear",
-                                  "Utilisation"})
+        for (const char* title :
+             {"Point", "Across", "mm", "Upwards", "mm", "On rafter", "Hole", "Torque", "Pull, shear", "Utilisation"})
             table.columns.push_back({QString::fromLatin1(title), 14.0});
         table.rows.push_back({QStringList{QStringLiteral("1"), QStringLiteral("left-hand"), QStringLiteral("12 mm"),
-                                          QStringLiteral("Traufkante"), QStringLiteral("1234 mm"), QStringLiteral("yes"),
-                                          QStringLiteral("8 mm"), QStringLiteral("20 N m"), QStringLiteral("12.4 kN"),
-                                          QStringLiteral("worst 479 %")},
+                                          QStringLiteral("Traufkante"), QStringLiteral("1234 mm"),
+                                          QStringLiteral("yes"), QStringLiteral("8 mm"), QStringLiteral("20 N m"),
+                                          QStringLiteral("12.4 kN"), QStringLiteral("worst 479 %")},
                               paper::Row::Kind::total});
         flow.table(table);
         QStringList lines;
