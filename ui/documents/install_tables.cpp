@@ -168,9 +168,7 @@ void cut_list(Flow& flow, const PaperInput& input) {
                 {say("Oil traps"), trap_words(run.oil)},
                 {say("Total charge"), say("%1, as carbon dioxide %2")
                                           .arg(quantity(run.total_charge_kg, QStringLiteral("kg"), 3),
-                                               run.total_charge_t_co2e < 0.1
-                                                   ? quantity(run.total_charge_t_co2e * 1000.0, QStringLiteral("kg"), 1)
-                                                   : quantity(run.total_charge_t_co2e, QStringLiteral("t"), 2))}},
+                                               carbon_words(run.total_charge_t_co2e))}},
                false, 24.0, least_pt);
 }
 
