@@ -69,7 +69,7 @@ QString service_words(const Service& service) {
 }
 
 QString carbon_words(double tonnes) {
-    return tonnes < 0.1 ? quantity(tonnes * 1000.0, QStringLiteral("kg"), 1) : quantity(tonnes, QStringLiteral("t"), 2);
+    return tonnes < 0.1 ? quantity(tonnes * 1000.0, QStringLiteral("kg"), 1) : quantity(tonnes, QStringLiteral("t"), 3);
 }
 
 QString amount_words(double value, const std::string& unit) {
