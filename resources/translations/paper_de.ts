@@ -133,11 +133,11 @@
     </message>
     <message>
         <source>lift %1</source>
-        <translation>Steigung %1</translation>
+        <translation>Steighöhe %1</translation>
     </message>
     <message>
         <source>drop %1</source>
-        <translation>Gefälle %1</translation>
+        <translation>Fallhöhe %1</translation>
     </message>
     <message>
         <source>No run yet: place a collector and choose a spot for the cylinder</source>
@@ -165,11 +165,11 @@
     </message>
     <message>
         <source>lift</source>
-        <translation>Steigung</translation>
+        <translation>Steighöhe</translation>
     </message>
     <message>
         <source>drop</source>
-        <translation>Gefälle</translation>
+        <translation>Fallhöhe</translation>
     </message>
     <message>
         <source>Not to scale in depth; figures are true lengths</source>
@@ -421,7 +421,7 @@
     </message>
     <message>
         <source>On %1 m with a lift of %2 m the liquid loses %3 kPa, worth %4 K; it leaves the condenser only %5 K below boiling</source>
-        <translation>Auf %1 m mit %2 m Steigung verliert die Flüssigkeit %3 kPa, das sind %4 K; sie verlässt den Verflüssiger nur %5 K unterkühlt</translation>
+        <translation>Auf %1 m mit %2 m Steighöhe verliert die Flüssigkeit %3 kPa, das sind %4 K; sie verlässt den Verflüssiger nur %5 K unterkühlt</translation>
     </message>
     <message>
         <source>Ask the maker whether the expansion device takes flash gas at this height, or bring collector and block nearer in height</source>
@@ -1100,10 +1100,6 @@
         <translation>Kunde</translation>
     </message>
     <message>
-        <source>Address, telephone</source>
-        <translation>Anschrift, Telefon</translation>
-    </message>
-    <message>
         <source>Access</source>
         <translation>Zugang</translation>
     </message>
@@ -1152,16 +1148,8 @@
         <translation>%1, %2, gefüllt %3</translation>
     </message>
     <message>
-        <source>Cylinder's place</source>
-        <translation>Platz des Speichers</translation>
-    </message>
-    <message>
         <source>Before you start: hazards and checks</source>
         <translation>Vor dem Beginn: Gefahren und Prüfungen</translation>
-    </message>
-    <message>
-        <source>Local codes and licensed practice decide over anything on this sheet.</source>
-        <translation>Örtliche Vorschriften und zugelassene Fachbetriebe gehen allem auf diesem Blatt vor.</translation>
     </message>
     <message>
         <source>Mind besides</source>
@@ -1174,6 +1162,14 @@
     <message>
         <source>No collector is placed in this choice.</source>
         <translation>In dieser Wahl ist kein Kollektor gesetzt.</translation>
+    </message>
+    <message>
+        <source>Pipe run</source>
+        <translation>Leitungsführung</translation>
+    </message>
+    <message>
+        <source>Lengths run along the centre line from collector to block. Both tubes have the same legs. Cut when the place is measured, not from this list alone.</source>
+        <translation>Längen in der Rohrachse vom Kollektor zum Block. Beide Rohre haben dieselben Strecken. Erst schneiden, wenn am Ort gemessen ist, nicht allein nach dieser Liste.</translation>
     </message>
     <message>
         <source>The work in order</source>
@@ -1190,10 +1186,6 @@
     <message>
         <source>Do not build from this sheet. What must be changed is named below.</source>
         <translation>Nach diesem Blatt nicht bauen. Was zu ändern ist, steht unten.</translation>
-    </message>
-    <message>
-        <source>Pipe run</source>
-        <translation>Leitungsführung</translation>
     </message>
     <message>
         <source>Hand over</source>
@@ -1224,10 +1216,6 @@
         <translation> bis </translation>
     </message>
     <message>
-        <source>Usual day in %1: air %2, light on the plate %3, wind %4</source>
-        <translation>Üblicher Tag im %1: Luft %2, Licht auf der Platte %3, Wind %4</translation>
-    </message>
-    <message>
         <source>What</source>
         <translation>Was</translation>
     </message>
@@ -1244,6 +1232,10 @@
         <translation>Messgerät, Uhrzeit</translation>
     </message>
     <message>
+        <source>Usual day in %1: air %2, light on the plate %3, wind %4</source>
+        <translation>Üblicher Tag im %1: Luft %2, Licht auf der Platte %3, Wind %4</translation>
+    </message>
+    <message>
         <source>First heating, %1 to %2</source>
         <translation>Erstes Aufheizen, %1 bis %2</translation>
     </message>
@@ -1252,40 +1244,36 @@
         <translation>Messwerte am Tag</translation>
     </message>
     <message>
-        <source>Pressure hold, start: bar and °C</source>
-        <translation>Druckprobe, Beginn: bar und °C</translation>
+        <source>as in step %1</source>
+        <translation>wie in Schritt %1</translation>
     </message>
     <message>
-        <source>bar gauge</source>
-        <translation>bar Überdruck</translation>
+        <source>Pressure hold, start: bar and °C</source>
+        <translation>Druckprobe, Beginn: bar und °C</translation>
     </message>
     <message>
         <source>Pressure hold, end: bar and °C</source>
         <translation>Druckprobe, Ende: bar und °C</translation>
     </message>
     <message>
-        <source>as start, after correction for temperature</source>
-        <translation>wie am Beginn, nach Korrektur der Temperatur</translation>
+        <source>as start, corrected for temperature</source>
+        <translation>wie zu Beginn, temperaturkorrigiert</translation>
     </message>
     <message>
         <source>Vacuum at the end: Pa and °C</source>
         <translation>Vakuum am Ende: Pa und °C</translation>
     </message>
     <message>
-        <source>%1 or lower</source>
-        <translation>%1 oder weniger</translation>
-    </message>
-    <message>
         <source>Vacuum after shut-off: Pa and °C</source>
         <translation>Vakuum nach Absperren: Pa und °C</translation>
     </message>
     <message>
-        <source>%1 or lower after %2 minutes</source>
-        <translation>%1 oder weniger nach %2 Minuten</translation>
-    </message>
-    <message>
         <source>Extra charge weighed in</source>
         <translation>Nachgefüllt nach Waage</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
     </message>
     <message>
         <source>Insulation resistance</source>
@@ -1308,16 +1296,16 @@
         <translation>Fehlerstrom-Schutzschalter, Auslösezeit</translation>
     </message>
     <message>
-        <source>300 ms or less at %1</source>
-        <translation>300 ms oder weniger bei %1</translation>
-    </message>
-    <message>
-        <source>Supply current, running</source>
-        <translation>Stromaufnahme im Betrieb</translation>
+        <source>300 ms or less at rated residual current</source>
+        <translation>300 ms oder weniger bei Nennfehlerstrom</translation>
     </message>
     <message>
         <source>up to %1</source>
         <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>Supply current, running</source>
+        <translation>Stromaufnahme im Betrieb</translation>
     </message>
     <message>
         <source>Suction temperature</source>
@@ -1468,8 +1456,8 @@
         <translation>Druck</translation>
     </message>
     <message>
-        <source>Dry nitrogen only, regulator set, {test_pressure} gauge and never above {max_pressure}. Goggles. Stand aside when a valve opens.</source>
-        <translation>Nur trockener Stickstoff, Druckminderer eingestellt, {test_pressure} Überdruck und nie über {max_pressure}. Schutzbrille. Beim Öffnen eines Ventils zur Seite treten.</translation>
+        <source>Dry nitrogen only, regulator set, never above {max_pressure}. Goggles. Stand aside when a valve opens.</source>
+        <translation>Nur trockener Stickstoff, Druckminderer eingestellt, nie über {max_pressure}. Schutzbrille. Beim Öffnen eines Ventils zur Seite treten.</translation>
     </message>
     <message>
         <source>Highly flammable refrigerant: {refrigerant} ({safety_class})</source>
@@ -1528,8 +1516,12 @@
         <translation>, %1 Schrauben %2 × %3 mm im Holz je Punkt</translation>
     </message>
     <message>
-        <source>none</source>
-        <translation>keine</translation>
+        <source>; hole %1</source>
+        <translation>; Loch %1</translation>
+    </message>
+    <message>
+        <source>; torque %1</source>
+        <translation>; Drehmoment %1</translation>
     </message>
     <message>
         <source>Fixing points, in millimetres along the surface from the edges named</source>
@@ -1552,20 +1544,16 @@
         <translation>Im Holz</translation>
     </message>
     <message>
-        <source>Hole mm</source>
-        <translation>Loch mm</translation>
-    </message>
-    <message>
-        <source>Torque N m</source>
-        <translation>Moment N m</translation>
-    </message>
-    <message>
         <source>Pull, shear kN</source>
         <translation>Zug, Schub kN</translation>
     </message>
     <message>
         <source>Hold used</source>
         <translation>Auslastung</translation>
+    </message>
+    <message>
+        <source>; all on rafters</source>
+        <translation>; alle auf Sparren</translation>
     </message>
     <message>
         <source>◆ worst </source>
@@ -1604,58 +1592,6 @@
         <translation>Zug und Schub sind Bemessungswerte für einen Punkt, ungünstigstes aus Wind, Schnee und Gewicht; „Auslastung“ ist ihr Anteil an dem, was der Punkt hält. ◆ und fett: der höchstbelastete Punkt jedes Kollektors; ■: mehr, als er hält. Die Maße wurden auf die aufgemessenen Sparren verschoben: vor Ort prüfen.</translation>
     </message>
     <message>
-        <source>Values</source>
-        <translation>Werte</translation>
-    </message>
-    <message>
-        <source>Test pressure</source>
-        <translation>Prüfdruck</translation>
-    </message>
-    <message>
-        <source>Never above</source>
-        <translation>Nie über</translation>
-    </message>
-    <message>
-        <source>Extra charge</source>
-        <translation>Nachfüllmenge</translation>
-    </message>
-    <message>
-        <source>Total charge</source>
-        <translation>Gesamtfüllung</translation>
-    </message>
-    <message>
-        <source>As carbon dioxide</source>
-        <translation>Als Kohlendioxid</translation>
-    </message>
-    <message>
-        <source>Breaker</source>
-        <translation>LS-Schalter</translation>
-    </message>
-    <message>
-        <source>Residual current</source>
-        <translation>Fehlerstrom</translation>
-    </message>
-    <message>
-        <source>Cable</source>
-        <translation>Kabel</translation>
-    </message>
-    <message>
-        <source>%1, %2, drop %3 %</source>
-        <translation>%1, %2, Spannungsfall %3 %</translation>
-    </message>
-    <message>
-        <source>Safety valve</source>
-        <translation>Sicherheitsventil</translation>
-    </message>
-    <message>
-        <source>Expansion vessel</source>
-        <translation>Ausdehnungsgefäß</translation>
-    </message>
-    <message>
-        <source>%1, pre-charge %2</source>
-        <translation>%1, Vordruck %2</translation>
-    </message>
-    <message>
         <source>foot of leg %1</source>
         <translation>Fuß von Strecke %1</translation>
     </message>
@@ -1669,7 +1605,7 @@
     </message>
     <message>
         <source>Leg</source>
-        <translation>Strecke</translation>
+        <translation>Nr.</translation>
     </message>
     <message>
         <source>Length</source>
@@ -1677,7 +1613,7 @@
     </message>
     <message>
         <source>Rise</source>
-        <translation>Steigung</translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>Ends at</source>
@@ -1686,10 +1622,6 @@
     <message>
         <source>Cut</source>
         <translation>Fertig</translation>
-    </message>
-    <message>
-        <source>%1 bends, %2 passages</source>
-        <translation>%1 Bögen, %2 Durchführungen</translation>
     </message>
     <message>
         <source>Liquid tube</source>
@@ -1724,12 +1656,16 @@
         <translation>Ölbögen</translation>
     </message>
     <message>
-        <source>Lift</source>
-        <translation>Steigung</translation>
+        <source>Total charge</source>
+        <translation>Gesamtfüllung</translation>
     </message>
     <message>
-        <source>Lengths run along the centre line from collector to block. Both tubes have the same legs. Cut when the place is measured, not from this list alone.</source>
-        <translation>Längen in der Rohrachse vom Kollektor zum Block. Beide Rohre haben dieselben Strecken. Erst schneiden, wenn am Ort gemessen ist, nicht allein nach dieser Liste.</translation>
+        <source>%1, as carbon dioxide %2</source>
+        <translation>%1, CO₂-Äquivalent %2</translation>
+    </message>
+    <message>
+        <source>Cylinder's place</source>
+        <translation>Platz des Speichers</translation>
     </message>
     <message>
         <source>No place is chosen.</source>
@@ -1790,6 +1726,10 @@
     <message>
         <source>Own supply circuit</source>
         <translation>Eigener Stromkreis</translation>
+    </message>
+    <message>
+        <source>breaker %1, RCD %2; cable %3, %4, drop %5 %</source>
+        <translation>LS %1, FI %2; Kabel %3, %4, Spannungsfall %5 %</translation>
     </message>
     <message>
         <source>Earth</source>
@@ -2616,8 +2556,8 @@
         <translation>Elektrischer Anschluss</translation>
     </message>
     <message>
-        <source>Own protected circuit from the board: {breaker}, residual current device {rcd}, cable {cable} copper. Supply locked off and tested dead before the cover comes off.</source>
-        <translation>Eigener abgesicherter Stromkreis ab Verteilung: {breaker}, Fehlerstrom-Schutzschalter {rcd}, Kabel {cable} Kupfer. Freigeschaltet und spannungsfrei, bevor die Abdeckung abkommt.</translation>
+        <source>Own protected circuit from the board: breaker, residual current device and copper cable as listed under 'Cylinder's place'. Supply locked off and tested dead before the cover comes off.</source>
+        <translation>Eigener abgesicherter Stromkreis ab Verteilung: LS-Schalter, Fehlerstrom-Schutzschalter und Kupferkabel wie unter „Platz des Speichers“ aufgeführt. Freigeschaltet und spannungsfrei, bevor die Abdeckung abkommt.</translation>
     </message>
     <message>
         <source>A shared circuit trips at the first cold start.</source>
@@ -2816,32 +2756,8 @@
         <translation>Sanitärkiste</translation>
     </message>
     <message>
-        <source>Tools to load</source>
-        <translation>Werkzeug für den Wagen</translation>
-    </message>
-    <message>
-        <source>Parts to load</source>
-        <translation>Teile für den Wagen</translation>
-    </message>
-    <message>
-        <source>Part</source>
-        <translation>Teil</translation>
-    </message>
-    <message>
-        <source>Quantity</source>
-        <translation>Menge</translation>
-    </message>
-    <message>
-        <source>Why</source>
-        <translation>Wofür</translation>
-    </message>
-    <message>
-        <source>On van</source>
-        <translation>Geladen</translation>
-    </message>
-    <message>
-        <source>No parts are listed.</source>
-        <translation>Keine Teile aufgeführt.</translation>
+        <source>Parts and tools to load</source>
+        <translation>Teile und Werkzeug für den Wagen</translation>
     </message>
     <message>
         <source>left-hand (connections on the left)</source>

@@ -1100,10 +1100,6 @@
         <translation>Cliente</translation>
     </message>
     <message>
-        <source>Address, telephone</source>
-        <translation>Dirección, teléfono</translation>
-    </message>
-    <message>
         <source>Access</source>
         <translation>Acceso</translation>
     </message>
@@ -1152,16 +1148,8 @@
         <translation>%1, %2, %3 lleno</translation>
     </message>
     <message>
-        <source>Cylinder's place</source>
-        <translation>Sitio del acumulador</translation>
-    </message>
-    <message>
         <source>Before you start: hazards and checks</source>
         <translation>Antes de empezar: peligros y comprobaciones</translation>
-    </message>
-    <message>
-        <source>Local codes and licensed practice decide over anything on this sheet.</source>
-        <translation>Las normas locales y los profesionales habilitados mandan sobre todo lo de esta hoja.</translation>
     </message>
     <message>
         <source>Mind besides</source>
@@ -1174,6 +1162,14 @@
     <message>
         <source>No collector is placed in this choice.</source>
         <translation>No hay captador colocado en esta opción.</translation>
+    </message>
+    <message>
+        <source>Pipe run</source>
+        <translation>Trazado de tuberías</translation>
+    </message>
+    <message>
+        <source>Lengths run along the centre line from collector to block. Both tubes have the same legs. Cut when the place is measured, not from this list alone.</source>
+        <translation>Las longitudes van por el eje del tubo del captador al bloque. Los dos tubos tienen los mismos tramos. Corte cuando haya medido en obra, no solo con esta lista.</translation>
     </message>
     <message>
         <source>The work in order</source>
@@ -1190,10 +1186,6 @@
     <message>
         <source>Do not build from this sheet. What must be changed is named below.</source>
         <translation>No monte con esta hoja. Lo que hay que cambiar está abajo.</translation>
-    </message>
-    <message>
-        <source>Pipe run</source>
-        <translation>Trazado de tuberías</translation>
     </message>
     <message>
         <source>Hand over</source>
@@ -1224,10 +1216,6 @@
         <translation> a </translation>
     </message>
     <message>
-        <source>Usual day in %1: air %2, light on the plate %3, wind %4</source>
-        <translation>Día normal de %1: aire %2, luz sobre el captador %3, viento %4</translation>
-    </message>
-    <message>
         <source>What</source>
         <translation>Qué</translation>
     </message>
@@ -1244,6 +1232,10 @@
         <translation>Instrumento, hora</translation>
     </message>
     <message>
+        <source>Usual day in %1: air %2, light on the plate %3, wind %4</source>
+        <translation>Día normal de %1: aire %2, luz sobre el captador %3, viento %4</translation>
+    </message>
+    <message>
         <source>First heating, %1 to %2</source>
         <translation>Primer calentamiento, de %1 a %2</translation>
     </message>
@@ -1252,40 +1244,36 @@
         <translation>Lecturas del día</translation>
     </message>
     <message>
-        <source>Pressure hold, start: bar and °C</source>
-        <translation>Prueba de presión, inicio: bar y °C</translation>
+        <source>as in step %1</source>
+        <translation>como en el paso %1</translation>
     </message>
     <message>
-        <source>bar gauge</source>
-        <translation>bar manométricos</translation>
+        <source>Pressure hold, start: bar and °C</source>
+        <translation>Prueba de presión, inicio: bar y °C</translation>
     </message>
     <message>
         <source>Pressure hold, end: bar and °C</source>
         <translation>Prueba de presión, final: bar y °C</translation>
     </message>
     <message>
-        <source>as start, after correction for temperature</source>
-        <translation>como al inicio, corregida la temperatura</translation>
+        <source>as start, corrected for temperature</source>
+        <translation>como al inicio, corregida por temperatura</translation>
     </message>
     <message>
         <source>Vacuum at the end: Pa and °C</source>
         <translation>Vacío al final: Pa y °C</translation>
     </message>
     <message>
-        <source>%1 or lower</source>
-        <translation>%1 o menos</translation>
-    </message>
-    <message>
         <source>Vacuum after shut-off: Pa and °C</source>
         <translation>Vacío tras cerrar: Pa y °C</translation>
     </message>
     <message>
-        <source>%1 or lower after %2 minutes</source>
-        <translation>%1 o menos a los %2 minutos</translation>
-    </message>
-    <message>
         <source>Extra charge weighed in</source>
         <translation>Carga añadida según báscula</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>no hay</translation>
     </message>
     <message>
         <source>Insulation resistance</source>
@@ -1308,16 +1296,16 @@
         <translation>Diferencial, tiempo de disparo</translation>
     </message>
     <message>
-        <source>300 ms or less at %1</source>
-        <translation>300 ms o menos a %1</translation>
-    </message>
-    <message>
-        <source>Supply current, running</source>
-        <translation>Corriente absorbida en marcha</translation>
+        <source>300 ms or less at rated residual current</source>
+        <translation>300 ms o menos a su sensibilidad nominal</translation>
     </message>
     <message>
         <source>up to %1</source>
         <translation>hasta %1</translation>
+    </message>
+    <message>
+        <source>Supply current, running</source>
+        <translation>Corriente absorbida en marcha</translation>
     </message>
     <message>
         <source>Suction temperature</source>
@@ -1468,8 +1456,8 @@
         <translation>Presión</translation>
     </message>
     <message>
-        <source>Dry nitrogen only, regulator set, {test_pressure} gauge and never above {max_pressure}. Goggles. Stand aside when a valve opens.</source>
-        <translation>Solo nitrógeno seco, manorreductor regulado, {test_pressure} manométricos y nunca más de {max_pressure}. Gafas. Apártese al abrir una válvula.</translation>
+        <source>Dry nitrogen only, regulator set, never above {max_pressure}. Goggles. Stand aside when a valve opens.</source>
+        <translation>Solo nitrógeno seco, manorreductor regulado, nunca más de {max_pressure}. Gafas. Apártese al abrir una válvula.</translation>
     </message>
     <message>
         <source>Highly flammable refrigerant: {refrigerant} ({safety_class})</source>
@@ -1528,8 +1516,12 @@
         <translation>, %1 tornillos de %2 × %3 mm en la madera por punto</translation>
     </message>
     <message>
-        <source>none</source>
-        <translation>no hay</translation>
+        <source>; hole %1</source>
+        <translation>; taladro %1</translation>
+    </message>
+    <message>
+        <source>; torque %1</source>
+        <translation>; par %1</translation>
     </message>
     <message>
         <source>Fixing points, in millimetres along the surface from the edges named</source>
@@ -1552,20 +1544,16 @@
         <translation>En cabio</translation>
     </message>
     <message>
-        <source>Hole mm</source>
-        <translation>Taladro mm</translation>
-    </message>
-    <message>
-        <source>Torque N m</source>
-        <translation>Par N m</translation>
-    </message>
-    <message>
         <source>Pull, shear kN</source>
         <translation>Tiro, corte kN</translation>
     </message>
     <message>
         <source>Hold used</source>
         <translation>Uso</translation>
+    </message>
+    <message>
+        <source>; all on rafters</source>
+        <translation>; todos sobre los cabios</translation>
     </message>
     <message>
         <source>◆ worst </source>
@@ -1604,58 +1592,6 @@
         <translation>Tiro y corte son valores de cálculo de un punto, lo peor de viento, nieve y peso; «uso» es su parte de lo que aguanta el punto. ◆ y negrita: el peor punto de cada captador; ■: más de lo que aguanta. Las cotas se llevaron a los cabios medidos: compruébelas en obra.</translation>
     </message>
     <message>
-        <source>Values</source>
-        <translation>Valores</translation>
-    </message>
-    <message>
-        <source>Test pressure</source>
-        <translation>Presión de prueba</translation>
-    </message>
-    <message>
-        <source>Never above</source>
-        <translation>Nunca más de</translation>
-    </message>
-    <message>
-        <source>Extra charge</source>
-        <translation>Carga añadida</translation>
-    </message>
-    <message>
-        <source>Total charge</source>
-        <translation>Carga total</translation>
-    </message>
-    <message>
-        <source>As carbon dioxide</source>
-        <translation>En dióxido de carbono</translation>
-    </message>
-    <message>
-        <source>Breaker</source>
-        <translation>Magnetotérmico</translation>
-    </message>
-    <message>
-        <source>Residual current</source>
-        <translation>Diferencial</translation>
-    </message>
-    <message>
-        <source>Cable</source>
-        <translation>Cable</translation>
-    </message>
-    <message>
-        <source>%1, %2, drop %3 %</source>
-        <translation>%1, %2, caída %3 %</translation>
-    </message>
-    <message>
-        <source>Safety valve</source>
-        <translation>Válvula de seguridad</translation>
-    </message>
-    <message>
-        <source>Expansion vessel</source>
-        <translation>Vaso de expansión</translation>
-    </message>
-    <message>
-        <source>%1, pre-charge %2</source>
-        <translation>%1, precarga %2</translation>
-    </message>
-    <message>
         <source>foot of leg %1</source>
         <translation>pie del tramo %1</translation>
     </message>
@@ -1686,10 +1622,6 @@
     <message>
         <source>Cut</source>
         <translation>Cortado</translation>
-    </message>
-    <message>
-        <source>%1 bends, %2 passages</source>
-        <translation>%1 curvas, %2 pasos</translation>
     </message>
     <message>
         <source>Liquid tube</source>
@@ -1724,12 +1656,16 @@
         <translation>Sifones de aceite</translation>
     </message>
     <message>
-        <source>Lift</source>
-        <translation>Subida</translation>
+        <source>Total charge</source>
+        <translation>Carga total</translation>
     </message>
     <message>
-        <source>Lengths run along the centre line from collector to block. Both tubes have the same legs. Cut when the place is measured, not from this list alone.</source>
-        <translation>Las longitudes van por el eje del tubo del captador al bloque. Los dos tubos tienen los mismos tramos. Corte cuando haya medido en obra, no solo con esta lista.</translation>
+        <source>%1, as carbon dioxide %2</source>
+        <translation>%1, equivalente a %2 de CO₂</translation>
+    </message>
+    <message>
+        <source>Cylinder's place</source>
+        <translation>Sitio del acumulador</translation>
     </message>
     <message>
         <source>No place is chosen.</source>
@@ -1790,6 +1726,10 @@
     <message>
         <source>Own supply circuit</source>
         <translation>Circuito propio</translation>
+    </message>
+    <message>
+        <source>breaker %1, RCD %2; cable %3, %4, drop %5 %</source>
+        <translation>magnetotérmico %1, diferencial %2; cable %3, %4, caída %5 %</translation>
     </message>
     <message>
         <source>Earth</source>
@@ -2597,11 +2537,11 @@
     </message>
     <message>
         <source>Check once more that the cylinder is full of water. Then open the liquid valve slowly by a quarter turn, listen, wait until the pressure stands, open fully; then the suction valve. Put the caps back on: they are part of the seal.</source>
-        <translation>Compruebe otra vez que el acumulador está lleno de agua. Abra entonces la válvula de líquido despacio un cuarto de vuelta, escuche, espere a que la presión pare, abra del todo; luego la de aspiración. Vuelva a poner los tapones: son parte del cierre.</translation>
+        <translation>Compruebe otra vez que el acumulador está lleno de agua. Abra entonces la válvula de líquido despacio un cuarto de vuelta, escuche, espere a que la presión se estabilice, abra del todo; luego la de aspiración. Vuelva a poner los tapones: son parte del cierre.</translation>
     </message>
     <message>
         <source>Opened in one go, liquid strikes the compressor's oil; with an empty cylinder the condenser has nothing to give its heat to.</source>
-        <translation>Abierta de golpe, el líquido golpea el aceite del compresor; con el acumulador vacío el condensador no tiene a quién dar su calor.</translation>
+        <translation>Abierta de golpe, el líquido golpea el aceite del compresor; con el acumulador vacío el condensador no tiene a qué ceder su calor.</translation>
     </message>
     <message>
         <source>Go over all joints with a leak detector made for {refrigerant}.</source>
@@ -2616,8 +2556,8 @@
         <translation>Conexión eléctrica</translation>
     </message>
     <message>
-        <source>Own protected circuit from the board: {breaker}, residual current device {rcd}, cable {cable} copper. Supply locked off and tested dead before the cover comes off.</source>
-        <translation>Circuito propio protegido desde el cuadro: {breaker}, diferencial {rcd}, cable {cable} de cobre. Cortado, bloqueado y sin tensión antes de quitar la tapa.</translation>
+        <source>Own protected circuit from the board: breaker, residual current device and copper cable as listed under 'Cylinder's place'. Supply locked off and tested dead before the cover comes off.</source>
+        <translation>Circuito propio protegido desde el cuadro: magnetotérmico, diferencial y cable de cobre como figuran en «Sitio del acumulador». Cortado, bloqueado y sin tensión antes de quitar la tapa.</translation>
     </message>
     <message>
         <source>A shared circuit trips at the first cold start.</source>
@@ -2625,7 +2565,7 @@
     </message>
     <message>
         <source>Connect earth first, and bond plate, profiles and tubes as the local wiring rules ask.</source>
-        <translation>Conecte primero la tierra, y una captador, perfiles y tubos a la equipotencial como pida el reglamento.</translation>
+        <translation>Conecte primero la tierra, y lleve captador, perfiles y tubos a la equipotencial como pida el reglamento.</translation>
     </message>
     <message>
         <source>Metal on a roof is in reach of lightning and faults; the local rules decide how it is bonded.</source>
@@ -2816,32 +2756,8 @@
         <translation>Caja de fontanería</translation>
     </message>
     <message>
-        <source>Tools to load</source>
-        <translation>Herramienta para cargar</translation>
-    </message>
-    <message>
-        <source>Parts to load</source>
-        <translation>Material para cargar</translation>
-    </message>
-    <message>
-        <source>Part</source>
-        <translation>Pieza</translation>
-    </message>
-    <message>
-        <source>Quantity</source>
-        <translation>Cantidad</translation>
-    </message>
-    <message>
-        <source>Why</source>
-        <translation>Para qué</translation>
-    </message>
-    <message>
-        <source>On van</source>
-        <translation>Cargado</translation>
-    </message>
-    <message>
-        <source>No parts are listed.</source>
-        <translation>No hay piezas en la lista.</translation>
+        <source>Parts and tools to load</source>
+        <translation>Material y herramienta para cargar</translation>
     </message>
     <message>
         <source>left-hand (connections on the left)</source>

@@ -14,7 +14,7 @@
 namespace wg::ui::paper {
 namespace {
 
-constexpr double bar_room = 12.0 * mm;    ///< under a drawing for scale bar and words
+constexpr double bar_room = 9.0 * mm;     ///< under a drawing for scale bar and words
 constexpr double line_units = 0.18 * mm;  ///< the painters' line of width 1 on paper
 
 struct Extent {
@@ -63,7 +63,7 @@ void paint_scale_line(QPainter& painter, const DrawingScale& scale, const QRectF
 }  // namespace
 
 std::optional<DrawingScale> scale_that_fits(double width_m, double height_m, double width, double height) {
-    for (const int denominator : {20, 25, 50, 75, 100, 150, 200, 250, 500, 1000}) {
+    for (const int denominator : {20, 25, 40, 50, 75, 100, 150, 200, 250, 500, 1000}) {
         const DrawingScale scale{denominator};
         if (width_m * scale.units_per_m() <= width && height_m * scale.units_per_m() <= height) return scale;
     }
@@ -182,23 +182,40 @@ std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const
     return scale;
 }
 
-void draw_points_close_up(Flow& flow, const std::shared_ptr<const PaperInput>& input, const Surface& surface,
-                          const DrawingScale& shown) {
-    const Sheet& sheet = flow.sheet();
+namespace {
+
+Extent close_up_extent(const PaperInput& input, const Surface& surface) {
     constexpr double air_m = 0.25;
     constexpr double below_m = 0.45;  // the tubes and their words hang below the plate
     Extent extent;
-    for (const plan::PlacementPlan& placed : input->plan.placements) {
+    for (const plan::PlacementPlan& placed : input.plan.placements) {
         if (placed.surface_id != surface.id) continue;
         for (const Point2& p : placed.placed.outline) {
             extent.take(p.x_m - air_m, p.y_m - below_m);
             extent.take(p.x_m + air_m, p.y_m + air_m);
         }
     }
-    if (!extent.usable()) return;
-    const auto scale = scale_that_fits(extent.width(), extent.height(), sheet.body_width(), 110.0 * mm);
+    return extent;
+}
+
+}  // namespace
+
+std::optional<DrawingScale> close_up_scale(const PaperInput& input, const Surface& surface, const DrawingScale& shown,
+                                           const CloseUp& most) {
+    const Extent extent = close_up_extent(input, surface);
+    if (!extent.usable()) return std::nullopt;
+    const auto scale = scale_that_fits(extent.width(), extent.height(), most.width, most.height);
     // A little larger is not worth a second drawing.
-    if (!scale || 3 * scale->denominator > 2 * shown.denominator) return;
+    if (!scale || 3 * scale->denominator > 2 * shown.denominator) return std::nullopt;
+    return scale;
+}
+
+void draw_points_close_up(Flow& flow, const std::shared_ptr<const PaperInput>& input, const Surface& surface,
+                          const DrawingScale& shown, const CloseUp& most) {
+    const Sheet& sheet = flow.sheet();
+    const Extent extent = close_up_extent(*input, surface);
+    const auto scale = close_up_scale(*input, surface, shown, most);
+    if (!scale) return;
     const DrawingScale used = *scale;
     const std::string surface_id = surface.id;
     flow.subheading(say("The points close up"));

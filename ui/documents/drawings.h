@@ -44,10 +44,18 @@ struct SurfacePicture {
 /// scale (then a sentence stands instead).
 std::optional<DrawingScale> draw_surface(Flow& flow, const std::shared_ptr<const PaperInput>& input,
                                          const Surface& surface, const SurfacePicture& what);
+/// The most a close-up may take on paper.
+struct CloseUp {
+    double width = 0.0;
+    double height = 0.0;
+};
 /// The collectors of a surface alone with their points and numbers, larger than in the whole surface; nothing when that
 /// would not be much larger than at `shown`, or when they lie too far apart.
 void draw_points_close_up(Flow& flow, const std::shared_ptr<const PaperInput>& input, const Surface& surface,
-                          const DrawingScale& shown);
+                          const DrawingScale& shown, const CloseUp& most);
+/// The scale it is drawn at; nullopt: not drawn.
+[[nodiscard]] std::optional<DrawingScale> close_up_scale(const PaperInput& input, const Surface& surface,
+                                                         const DrawingScale& shown, const CloseUp& most);
 /// The site in plan under its heading: on this page where it does not get smaller for that, else on a page of its own.
 std::optional<DrawingScale> draw_site(Flow& flow, const std::shared_ptr<const PaperInput>& input);
 void draw_run(Flow& flow, const std::shared_ptr<const PaperInput>& input, double height);

@@ -98,17 +98,28 @@ std::optional<QString> told(const QString& english, int depth) {
 
 }  // namespace
 
+namespace {
+
+/// What core says has its units in plain letters.
+QString with_signs(QString text) {
+    static const QRegularExpression square(QStringLiteral("(?<![A-Za-z])(m|mm|cm)2(?![A-Za-z0-9])"));
+    text.replace(square, QStringLiteral("\\1²"));
+    return text.replace(QLatin1String("deg C"), QStringLiteral("°C"));
+}
+
+}  // namespace
+
 QString say_filled(const std::string& english) {
     const QString text = QString::fromStdString(english);
-    if (text.isEmpty() || PaperLanguage::now() == Language::english) return text;
-    if (const auto words = told(text, 0)) return *words;
-    return say("\"%1\" (in English)").arg(text);
+    if (text.isEmpty() || PaperLanguage::now() == Language::english) return with_signs(text);
+    if (const auto words = told(text, 0)) return with_signs(*words);
+    return say("\"%1\" (in English)").arg(with_signs(text));
 }
 
 QString say_name(const std::string& english) {
     const QString text = QString::fromStdString(english);
-    if (PaperLanguage::now() == Language::english) return text;
-    return told(text, 0).value_or(text);
+    if (PaperLanguage::now() == Language::english) return with_signs(text);
+    return with_signs(told(text, 0).value_or(text));
 }
 
 QString edge_words(const QString& english) {

@@ -10,7 +10,8 @@
 namespace wg::ui::paper {
 using namespace measures;
 
-Flow::Flow(Furniture furniture) : furniture_(std::move(furniture)), type_(furniture_.sheet) {
+Flow::Flow(Furniture furniture)
+    : furniture_(std::move(furniture)), type_(furniture_.sheet), room_(furniture_.sheet.body_width()) {
     new_page();
 }
 
@@ -26,7 +27,7 @@ double Flow::body_top(std::size_t page_index) const {
     }
     top += gap_small;
     if (!furniture_.headline.isEmpty()) top += line_height(type_.strong);
-    if (!furniture_.marks.isEmpty()) top += mark_room() + gap_small;
+    if (!furniture_.marks.isEmpty() && !marks_in_head()) top += mark_room() + gap_small;
     return top + head_gap;
 }
 
@@ -76,16 +77,16 @@ void Flow::code(const QStringList& words) {
     const double inset = side + 3.0 * mm;
     QStringList lines;
     for (const QString& one : words)
-        lines += wrap(one, type_.body, body_width() - inset - 2.0 * mm);
+        lines += wrap(one, type_.body, room_ - inset - 2.0 * mm);
     const double height = std::max(side, static_cast<double>(lines.size()) * line_height(type_.body)) + 2.0 * mm;
     keep(height + gap_small);
-    page().boxes.push_back({QRectF(margin, y_, body_width(), height), firm_rule});
-    page().pictures.push_back({QRectF(margin + 1.0 * mm, y_ + (height - side) / 2.0, side, side),
-                               QStringLiteral("code"), 0.0,
+    page().boxes.push_back({QRectF(x_, y_, room_, height), firm_rule});
+    page().pictures.push_back({QRectF(x_ + 1.0 * mm, y_ + (height - side) / 2.0, side, side), QStringLiteral("code"),
+                               0.0,
                                [square](QPainter& painter, const QRectF& at) { paint_square(painter, square, at); }});
     double top = y_ + (height - static_cast<double>(lines.size()) * line_height(type_.body)) / 2.0;
     page().text += words;
-    lines_at(margin + inset, top, lines, type_.body);
+    lines_at(x_ + inset, top, lines, type_.body);
     y_ += height + gap_small;
     code_page_ = pages_.size() - 1;
 }
@@ -113,11 +114,11 @@ void Flow::lines_at(double x, double& top, const QStringList& lines, const Style
 
 void Flow::heading(const QString& text, double size_pt) {
     const Style style = sheet().lettered({size_pt, true, false});
-    waiting_.push_back({wrap(text, style, body_width()), text, false, style});
+    waiting_.push_back({wrap(text, style, room_), text, false, style});
 }
 
 void Flow::subheading(const QString& text) {
-    waiting_.push_back({wrap(text, type_.subheading, body_width()), text, true, type_.subheading});
+    waiting_.push_back({wrap(text, type_.subheading, room_), text, true, type_.subheading});
 }
 
 double Flow::height_of(const Waiting& heading) const {
@@ -132,11 +133,11 @@ void Flow::set_headings() {
     for (const Waiting& heading : headings) {
         if (!at_top()) y_ += heading.sub ? gap_small : gap_block;
         page().text += heading.text;
-        lines_at(margin, y_, heading.lines, heading.style);
+        lines_at(x_, y_, heading.lines, heading.style);
         if (heading.sub) {
             y_ += 0.5 * mm;
         } else {
-            page().rules.push_back({QLineF(margin, y_ + 0.5 * mm, margin + body_width(), y_ + 0.5 * mm), firm_rule});
+            page().rules.push_back({QLineF(x_, y_ + 0.5 * mm, x_ + room_, y_ + 0.5 * mm), firm_rule});
             y_ += gap_small;
         }
     }
@@ -145,7 +146,7 @@ void Flow::set_headings() {
 void Flow::paragraph(const QString& text, const Style& asked) {
     if (text.isEmpty()) return;
     const Style style = sheet().lettered(asked);
-    const QStringList lines = wrap(text, style, body_width());
+    const QStringList lines = wrap(text, style, room_);
     const double each = line_height(style);
     keep(static_cast<double>(std::min<qsizetype>(2, lines.size())) * each);
     qsizetype at = 0;
@@ -163,7 +164,7 @@ void Flow::paragraph(const QString& text, const Style& asked) {
         }
         const qsizetype count = std::min(fit, rest);
         page().text += lines.mid(at, count).join(QLatin1Char(' '));
-        lines_at(margin, y_, lines.mid(at, count), style);
+        lines_at(x_, y_, lines.mid(at, count), style);
         at += count;
     }
     y_ += gap_small;
@@ -172,16 +173,16 @@ void Flow::paragraph(const QString& text, const Style& asked) {
 void Flow::bullet(const QString& text, const Style& style) {
     const double indent = 4.0 * mm;
     const Style drawn = sheet().lettered(style);
-    const QStringList lines = wrap(text, drawn, body_width() - indent);
+    const QStringList lines = wrap(text, drawn, room_ - indent);
     keep(std::min(static_cast<double>(lines.size()) * line_height(drawn), full_height()));
     page().text += text;
     for (qsizetype i = 0; i < lines.size(); ++i) {
         if (left() < line_height(drawn)) new_page();
         if (i == 0) {
             const double middle = y_ + line_height(drawn) * 0.52;
-            page().rules.push_back({QLineF(margin + 0.5 * mm, middle, margin + 2.5 * mm, middle), 0.3 * mm});
+            page().rules.push_back({QLineF(x_ + 0.5 * mm, middle, x_ + 2.5 * mm, middle), 0.3 * mm});
         }
-        letter(margin + indent, y_, lines[i], drawn);
+        letter(x_ + indent, y_, lines[i], drawn);
         y_ += line_height(drawn);
     }
     y_ += 0.8 * mm;
@@ -190,12 +191,12 @@ void Flow::bullet(const QString& text, const Style& style) {
 void Flow::formula(const QStringList& parts) {
     const double indent = 8.0 * mm;
     for (const QString& part : parts) {
-        const QStringList lines = wrap(part, type_.formula, body_width() - indent);
+        const QStringList lines = wrap(part, type_.formula, room_ - indent);
         const double height = static_cast<double>(lines.size()) * line_height(type_.formula);
         keep(std::min(height, full_height()));
         page().text += part;
-        page().rules.push_back({QLineF(margin + 4.0 * mm, y_, margin + 4.0 * mm, y_ + height), 0.5 * mm});
-        lines_at(margin + indent, y_, lines, type_.formula);
+        page().rules.push_back({QLineF(x_ + 4.0 * mm, y_, x_ + 4.0 * mm, y_ + height), 0.5 * mm});
+        lines_at(x_ + indent, y_, lines, type_.formula);
     }
     if (!parts.isEmpty()) y_ += gap_small / 2.0;
 }
@@ -233,7 +234,7 @@ void Flow::caution(Sign sign, const QString& title, const QString& text) {
 }
 
 void Flow::caution(const Notice& notice) {
-    const double height = notice_height(body_width(), notice);
+    const double height = notice_height(room_, notice);
     if (height > full_height()) {
         // Longer than a page: the sign and title in the box, the rest as text below it.
         caution(Notice{notice.sign, notice.title, QString(), notice.size_pt});
@@ -241,7 +242,7 @@ void Flow::caution(const Notice& notice) {
         return;
     }
     keep(height + gap_small);
-    notice_at(margin, body_width(), height, notice);
+    notice_at(x_, room_, height, notice);
     y_ += height + gap_small;
 }
 
@@ -251,7 +252,7 @@ void Flow::cautions(const std::vector<Notice>& notices) {
             caution(one.sign, one.title, one.text);
         return;
     }
-    const double width = (body_width() - gap_small) / 2.0;
+    const double width = (room_ - gap_small) / 2.0;
     for (std::size_t i = 0; i < notices.size(); i += 2) {
         const bool pair = i + 1 < notices.size();
         if (!pair) {
@@ -260,8 +261,8 @@ void Flow::cautions(const std::vector<Notice>& notices) {
         }
         const double height = std::max(notice_height(width, notices[i]), notice_height(width, notices[i + 1]));
         keep(height + gap_small);
-        notice_at(margin, width, height, notices[i]);
-        notice_at(margin + width + gap_small, width, height, notices[i + 1]);
+        notice_at(x_, width, height, notices[i]);
+        notice_at(x_ + width + gap_small, width, height, notices[i + 1]);
         y_ += height + gap_small;
     }
 }
@@ -271,45 +272,44 @@ void Flow::hold_point(const QString& title, const QString& text) {
 }
 
 void Flow::sign_off(const QString& title, const QString& text, const QStringList& roles) {
-    const double pad = 1.6 * mm;
+    const double pad = 1.2 * mm;
     // In large print the role stands over what is written in.
     const bool two_lines = sheet().large_print;
-    const double row = two_lines ? 2.0 * line_height(type_.small) + 6.0 * mm : (roles.size() > 1 ? 9.5 : 8.0) * mm;
-    const QStringList head = wrap(title, type_.strong, body_width() - 2.0 * pad);
-    const QStringList lines = text.isEmpty() ? QStringList() : wrap(text, type_.body, body_width() - 2.0 * pad);
-    // With one to sign, title and text share a line where they fit one.
-    const double beside = text_width(title, type_.strong) + 3.0 * mm;
-    const bool one_line =
-        roles.size() == 1 && !text.isEmpty() && beside + text_width(text, type_.body) < body_width() - 2.0 * pad;
-    const double height = static_cast<double>(one_line ? 1 : head.size() + lines.size()) * line_height(type_.body) +
+    const double row = two_lines ? 2.0 * line_height(type_.small) + 6.0 * mm : (roles.size() > 1 ? 9.0 : 7.5) * mm;
+    // With one to sign, the text goes on behind the title.
+    const double words = room_ - 2.0 * pad;
+    const double beside = roles.size() == 1 ? 2.5 * mm : 2.0 * words;
+    const RunOn lines = run_on(title, type_.strong, text, type_.small, words, beside);
+    const double height = static_cast<double>(lines.lines()) * line_height(type_.body) +
                           static_cast<double>(roles.size()) * row + 2.0 * pad;
     keep(height + gap_small);
-    y_ += 1.0 * mm;
+    y_ += 0.5 * mm;
     page().text += title;
     if (!text.isEmpty()) page().text += text;
-    page().boxes.push_back({QRectF(margin, y_, body_width(), height), 0.5 * mm});
+    page().boxes.push_back({QRectF(x_, y_, room_, height), 0.5 * mm});
     double top = y_ + pad;
-    if (one_line) letter(margin + pad + beside, top, text, type_.body);
-    lines_at(margin + pad, top, head, type_.strong);
-    if (!one_line) lines_at(margin + pad, top, lines, type_.body);
+    lines_at(x_ + pad, top, lines.first, type_.strong);
+    if (lines.same_line)
+        letter(x_ + pad + lines.start, top - line_height(type_.strong), lines.second.front(), type_.small);
+    lines_at(x_ + pad, top, lines.same_line ? lines.second.mid(1) : lines.second, type_.small);
     for (const QString& role : roles) {
         const double foot = top + row - 2.0 * mm;
-        struct Part {
+        struct Blank {
             double x_mm, width_mm;
             QString word;
         };
-        std::vector<Part> parts = {
+        std::vector<Blank> parts = {
             {42.0, 44.0, say("Name")}, {88.0, 50.0, say("Signature")}, {140.0, 36.0, say("Date, time")}};
         if (two_lines) {
-            letter(margin + pad, top, role, type_.small);
+            letter(x_ + pad, top, role, type_.small);
             parts[0] = {0.0, 54.0, parts[0].word};
             parts[1] = {56.0, 60.0, parts[1].word};
             parts[2] = {118.0, 58.0, parts[2].word};
         } else {
             parts.insert(parts.begin(), {0.0, 0.0, role});
         }
-        for (const Part& part : parts) {
-            const double x = margin + pad + part.x_mm * mm;
+        for (const Blank& part : parts) {
+            const double x = x_ + pad + part.x_mm * mm;
             const double word = text_width(part.word, type_.small);
             letter(x, foot - line_height(type_.small) * 0.82, part.word, type_.small);
             if (part.width_mm > 0.0) {
@@ -324,14 +324,14 @@ void Flow::sign_off(const QString& title, const QString& text, const QStringList
 
 void Flow::picture(const QString& name, double height, double units_per_m,
                    std::function<void(QPainter&, const QRectF&)> paint, const QString& caption) {
-    const QStringList lines = caption.isEmpty() ? QStringList() : wrap(caption, type_.small, body_width());
+    const QStringList lines = caption.isEmpty() ? QStringList() : wrap(caption, type_.small, room_);
     const double words = static_cast<double>(lines.size()) * line_height(type_.small);
     keep(height + words);
     page().text += name;
-    page().pictures.push_back({QRectF(margin, y_, body_width(), height), name, units_per_m, std::move(paint)});
+    page().pictures.push_back({QRectF(x_, y_, room_, height), name, units_per_m, std::move(paint)});
     y_ += height;
     if (!caption.isEmpty()) page().text += caption;
-    lines_at(margin, y_, lines, type_.small);
+    lines_at(x_, y_, lines, type_.small);
     y_ += gap_small;
 }
 

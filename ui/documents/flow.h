@@ -56,6 +56,8 @@ class Flow {
 
     [[nodiscard]] const Sheet& sheet() const { return furniture_.sheet; }
     [[nodiscard]] double body_width() const { return sheet().body_width(); }
+    /// Of where the next block goes: less than the body's in one of two parts beside each other.
+    [[nodiscard]] double room() const { return room_; }
 
     /// Headings wait for the block that follows and go to a new page together with it.
     void heading(const QString& text, double size_pt = 12.0);
@@ -64,7 +66,14 @@ class Flow {
     void bullet(const QString& text, const Style& style = {});
     void table(const Table& table);
     /// Pairs of what and its value, in one or two pairs of columns; an empty value leaves a line to write on.
-    void pairs(const std::vector<std::pair<QString, QString>>& entries, bool two_columns = true);
+    void pairs(const std::vector<std::pair<QString, QString>>& entries, bool two_columns = true, double label_mm = 46.0,
+               double size_pt = body_pt);
+    /// Two parts beside each other on one page, the left one with this share of the width; below each other in large
+    /// print and where they are higher than a page. A part is laid out more than once.
+    using Part = std::function<void(Flow&)>;
+    void side_by_side(double left_share, const Part& left, const Part& right);
+    /// What a part takes across the whole width; more than a page where it does not fit one.
+    [[nodiscard]] double height_of(const Part& part) const { return part_height(part, x_, room_); }
     void caution(Sign sign, const QString& title, const QString& text);
     struct Notice {
         Sign sign = Sign::caution;
@@ -80,9 +89,13 @@ class Flow {
         int number = 0;
         QString text;
         QString why;
+        QString amount{};  ///< of something to load: stands where steps have their number
     };
-    /// Steps in two columns, down the left one first; in large print one below the other.
-    void work(const std::vector<Work>& steps);
+    /// Number of what is ticked but not counted.
+    static constexpr int unnumbered = -1;
+    /// Steps in two columns, down the left one first; in large print one below the other. `amount_mm`: room for the
+    /// number or amount before each.
+    void work(const std::vector<Work>& steps, double amount_mm = 4.2);
     /// Work stops here until somebody has signed.
     void hold_point(const QString& title, const QString& text);
     /// Lines to sign on, one for each role.
@@ -130,15 +143,27 @@ class Flow {
     [[nodiscard]] std::vector<Cell> cells_of(const Table& table, const std::vector<double>& widths,
                                              const Row& row) const;
     [[nodiscard]] double height_of(const Table& table, const std::vector<double>& widths, const Row& row) const;
-    void body_row(const Table& table, const std::vector<double>& widths, const Row& row);
+    void body_row(const Table& table, const std::vector<double>& widths, const Row& row, bool ruled = true);
     void notice_at(double x, double width, double height, const Notice& notice);
     [[nodiscard]] double notice_height(double width, const Notice& notice) const;
     void dress(Page& page, std::size_t index, std::size_t count) const;
 
-    [[nodiscard]] double work_height(const Work& work, double width) const;
-    void work_at(double x, double width, const Work& work);
+    struct WorkRoom {
+        double width = 0.0;
+        double amount = 0.0;
+    };
+    [[nodiscard]] RunOn work_words(const WorkRoom& room, const Work& work) const;
+    [[nodiscard]] double work_height(const WorkRoom& room, const Work& work) const;
+    void work_at(double x, const WorkRoom& room, const Work& work);
+    void work_columns(const std::vector<Work>& steps, double amount_mm);
+    [[nodiscard]] double part_height(const Part& part, double x, double width) const;
+    void banded_table(const std::vector<Table>& bands);
+    [[nodiscard]] double header_height(const Table& table, const std::vector<double>& widths) const;
 
     [[nodiscard]] double mark_room() const;
+    /// The marks stand in the head's first line, where firm and number leave them room.
+    [[nodiscard]] bool marks_in_head() const;
+    [[nodiscard]] Style bold_small() const;
     void code_at_foot(Page& page, double body_end);
 
     Furniture furniture_;
@@ -148,6 +173,9 @@ class Flow {
     std::size_t code_page_ = static_cast<std::size_t>(-1);
     std::vector<Waiting> waiting_;
     double y_ = 0.0;
+    // Where blocks go: the whole body, or one of two parts beside each other.
+    double x_ = margin;
+    double room_ = 0.0;
 };
 
 }  // namespace wg::ui::paper

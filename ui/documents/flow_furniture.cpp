@@ -76,12 +76,16 @@ void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) cons
         put(margin, rule_y + gap_small / 2.0, furniture_.headline, type_.strong);
         rule_y += line_height(type_.strong);
     }
-    double x = margin;
-    const double mark_top = rule_y + gap_small;
+    const bool in_head = marks_in_head();
+    const double mark_side = in_head ? line_height(type_.small) + 0.2 * mm : mark_room() - 1.0 * mm;
+    const double mark_top = in_head ? margin - 0.5 * mm : rule_y + gap_small;
+    double x = in_head ? margin + text_width(furniture_.firm.value(0), bold_small()) + 4.0 * mm : margin;
     for (const QString& mark : furniture_.marks) {
-        const double width = text_width(mark, type_.strong) + 6.0 * mm;
-        page_to_dress.boxes.push_back({QRectF(x, mark_top, width, mark_room() - 1.0 * mm), 0.5 * mm});
-        put(x + 3.0 * mm, mark_top + (mark_room() - 1.0 * mm - line_height(type_.strong)) / 2.0, mark, type_.strong);
+        const Style style = in_head ? bold_small() : type_.strong;
+        const double width = text_width(mark, style) + (in_head ? 3.0 : 6.0) * mm;
+        page_to_dress.boxes.push_back({QRectF(x, mark_top, width, mark_side), 0.5 * mm});
+        put(x + (in_head ? 1.5 : 3.0) * mm, in_head ? margin : mark_top + (mark_side - line_height(style)) / 2.0, mark,
+            style, 0.0, width);
         x += width + 3.0 * mm;
     }
     const double foot_top = sheet().height - margin - line_height(type_.small);
@@ -96,6 +100,20 @@ void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) cons
     page_to_dress.text += furniture_.foot;
 }
 
+Style Flow::bold_small() const {
+    return sheet().lettered(Style{least_pt, true, false});
+}
+
+bool Flow::marks_in_head() const {
+    if (sheet().large_print || !furniture_.headline.isEmpty()) return false;
+    // On the right the title or the page's number.
+    double used = text_width(furniture_.firm.value(0), bold_small()) +
+                  std::max(30.0 * mm, text_width(furniture_.title, type_.title) + 6.0 * mm);
+    for (const QString& mark : furniture_.marks)
+        used += text_width(mark, bold_small()) + 6.0 * mm;
+    return used < body_width();
+}
+
 void Flow::code_at_foot(Page& on, double body_end) {
     const PrintSquare square = print_square(furniture_.code);
     const double side = square.paper_side();
@@ -106,7 +124,7 @@ void Flow::code_at_foot(Page& on, double body_end) {
 }
 
 std::vector<Page> Flow::finish() {
-    keep(0.0);
+    if (!waiting_.empty()) keep(0.0);
     const std::size_t count = pages_.size();
     ends_.push_back(y_);
     for (std::size_t i = 0; i < count; ++i) {

@@ -6,13 +6,13 @@
 namespace wg::ui::paper::measures {
 
 inline constexpr double gap_small = 2.0 * mm;
-inline constexpr double gap_block = 4.0 * mm;
-inline constexpr double head_gap = 3.0 * mm;
+inline constexpr double gap_block = 3.2 * mm;
+inline constexpr double head_gap = 2.0 * mm;
 inline constexpr double mark_height = 7.0 * mm;
 inline constexpr double cell_pad = 1.0 * mm;
-inline constexpr double row_pad = 0.7 * mm;
-inline constexpr double sign_side = 11.0 * mm;
-inline constexpr double notice_pad = 1.6 * mm;
+inline constexpr double row_pad = 0.55 * mm;
+inline constexpr double sign_side = 10.0 * mm;
+inline constexpr double notice_pad = 1.4 * mm;
 inline constexpr double tick_side = 4.0 * mm;
 
 /// Lettering of usual print; a flow letters with these as its sheet has them.

@@ -21,30 +21,17 @@ double inset_of(const Table& table, std::size_t column) {
 
 double widest_word(const QString& text, const Style& style) {
     double widest = 0.0;
-    for (const QString& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts))
+    for (const QString& word : with_units_held(text).split(QLatin1Char(' '), Qt::SkipEmptyParts))
         widest = std::max(widest, text_width(word, style));
     return widest;
 }
 
-/// Widths as the columns name them; in large print as much as the longest words ask for, in proportion to those named.
-std::vector<double> widths_of(const Table& table, const Sheet& sheet) {
-    const double room = sheet.body_width();
-    double fixed = 0.0;
-    int shared = 0;
-    for (const Column& column : table.columns) {
-        fixed += column.width_mm * mm;
-        if (column.width_mm <= 0.0) ++shared;
-    }
-    std::vector<double> widths;
-    for (const Column& column : table.columns) {
-        widths.push_back(column.width_mm > 0.0 ? column.width_mm * mm : (room - fixed) / std::max(1, shared));
-    }
-    if (!sheet.large_print) return widths;
+/// What each column needs so that none of its words, nor a figure with its unit, is broken.
+std::vector<double> least_widths(const Table& table, const Sheet& sheet, double room) {
     std::vector<double> least;
-    double needed = 0.0;
-    double spare = 0.0;
+    least.reserve(table.columns.size());
     const Style head = sheet.lettered({least_pt, true, false});
-    for (std::size_t i = 0; i < widths.size(); ++i) {
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
         double word = std::max(table.columns[i].tick ? 4.5 * mm : 0.0, widest_word(table.columns[i].title, head));
         for (const Row& row : table.rows) {
             const auto at = static_cast<qsizetype>(i);
@@ -54,15 +41,71 @@ std::vector<double> widths_of(const Table& table, const Sheet& sheet) {
         }
         // A single endless word is broken rather than given the whole row.
         least.push_back(std::min(word, room / 2.0) + inset_of(table, i) + cell_pad + 0.2 * mm);
-        needed += least.back();
-        spare += std::max(0.0, widths[i] - least.back());
     }
+    return least;
+}
+
+/// Widths as the columns name them, but at least what their longest words ask for; the others give in proportion to
+/// what they have to spare. In large print, where all words are wider than named for, all share what is left.
+std::vector<double> widths_of(const Table& table, const Sheet& sheet, double room) {
+    double fixed = 0.0;
+    int shared = 0;
+    for (const Column& column : table.columns) {
+        fixed += column.width_mm * mm;
+        if (column.width_mm <= 0.0) ++shared;
+    }
+    std::vector<double> widths;
+    widths.reserve(table.columns.size());
+    for (const Column& column : table.columns)
+        widths.push_back(column.width_mm > 0.0 ? column.width_mm * mm : (room - fixed) / std::max(1, shared));
+    const std::vector<double> least = least_widths(table, sheet, room);
+    double needed = 0.0;
+    double spare = 0.0;
+    double lacking = fixed > room + 1.0 ? 1.0 : 0.0;
+    for (std::size_t i = 0; i < widths.size(); ++i) {
+        needed += least[i];
+        spare += std::max(0.0, widths[i] - least[i]);
+        lacking += std::max(0.0, least[i] - widths[i]);
+    }
+    if (!sheet.large_print && lacking <= 0.0) return widths;
     for (std::size_t i = 0; i < widths.size(); ++i) {
         widths[i] = needed >= room || spare <= 0.0
                         ? least[i] * room / needed
                         : least[i] + (room - needed) * std::max(0.0, widths[i] - least[i]) / spare;
     }
     return widths;
+}
+
+/// The table's columns one group below the other, each group as many as stand side by side with their words whole.
+/// Tables that fit, and forms ruled as a grid, stay as they are.
+std::vector<Table> bands_of(const Table& table, const Sheet& sheet, double room) {
+    const std::vector<double> least = least_widths(table, sheet, room);
+    double used = 0.0;
+    std::vector<std::size_t> starts{0};
+    for (std::size_t i = 0; i < least.size(); ++i) {
+        if (used + least[i] > room && i > starts.back()) {
+            starts.push_back(i);
+            used = 0.0;
+        }
+        used += least[i];
+    }
+    if (starts.size() == 1 || table.grid) return {table};
+    std::vector<Table> bands;
+    bands.reserve(starts.size());
+    for (std::size_t b = 0; b < starts.size(); ++b) {
+        const std::size_t from = starts[b];
+        const std::size_t to = b + 1 < starts.size() ? starts[b + 1] : table.columns.size();
+        Table band = table;
+        band.columns.assign(table.columns.begin() + static_cast<std::ptrdiff_t>(from),
+                            table.columns.begin() + static_cast<std::ptrdiff_t>(to));
+        for (Row& row : band.rows) {
+            row.struck.clear();
+            if (row.kind != Row::Kind::group)
+                row.cells = row.cells.mid(static_cast<qsizetype>(from), static_cast<qsizetype>(to - from));
+        }
+        bands.push_back(std::move(band));
+    }
+    return bands;
 }
 
 }  // namespace
@@ -78,7 +121,7 @@ void Flow::header_row(const Table& table, const std::vector<double>& widths) {
         any = any || !table.columns[i].title.isEmpty();
     }
     if (!any) return;
-    double x = margin;
+    double x = x_;
     for (std::size_t i = 0; i < cells.size(); ++i) {
         const double inset = inset_of(table, i);
         if (!table.columns[i].title.isEmpty()) page().text += table.columns[i].title;
@@ -91,7 +134,7 @@ void Flow::header_row(const Table& table, const std::vector<double>& widths) {
         x += widths[i];
     }
     y_ += static_cast<double>(most) * line_height(style) + 0.8 * mm;
-    page().rules.push_back({QLineF(margin, y_, margin + body_width(), y_), firm_rule});
+    page().rules.push_back({QLineF(x_, y_, x_ + room_, y_), firm_rule});
 }
 
 std::vector<Flow::Cell> Flow::cells_of(const Table& table, const std::vector<double>& widths, const Row& row) const {
@@ -100,7 +143,7 @@ std::vector<Flow::Cell> Flow::cells_of(const Table& table, const std::vector<dou
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
         const auto at = static_cast<qsizetype>(i);
         const QString text = at < row.cells.size() ? row.cells[at] : QString();
-        const double width = row.kind == Row::Kind::group ? body_width() : widths[i];
+        const double width = row.kind == Row::Kind::group ? room_ : widths[i];
         cells.push_back({wrap(text, style, width - inset_of(table, i) - cell_pad), style});
         if (row.kind == Row::Kind::group) break;
     }
@@ -117,7 +160,7 @@ double Flow::height_of(const Table& table, const std::vector<double>& widths, co
     return std::max(static_cast<double>(most) * each + row_pad, table.least_row_mm * mm);
 }
 
-void Flow::body_row(const Table& table, const std::vector<double>& widths, const Row& row) {
+void Flow::body_row(const Table& table, const std::vector<double>& widths, const Row& row, bool ruled) {
     const std::vector<Cell> cells = cells_of(table, widths, row);
     qsizetype most = 1;
     for (const Cell& cell : cells)
@@ -138,7 +181,7 @@ void Flow::body_row(const Table& table, const std::vector<double>& widths, const
     while (from < most) {
         const auto room = std::max<qsizetype>(1, static_cast<qsizetype>(std::floor((left() - row_pad + 1.0) / each)));
         const qsizetype count = std::min(room, most - from);
-        double x = margin;
+        double x = x_;
         for (std::size_t i = 0; i < cells.size(); ++i) {
             const double inset = inset_of(table, i);
             double top = y_ + row_pad / 2.0;
@@ -162,15 +205,16 @@ void Flow::body_row(const Table& table, const std::vector<double>& widths, const
         from += count;
         height = std::max(static_cast<double>(count) * each + row_pad, from < most ? 0.0 : table.least_row_mm * mm);
         if (table.grid) {
-            double upright = margin;
+            double upright = x_;
             for (std::size_t i = 0; i + 1 < widths.size(); ++i) {
                 upright += widths[i];
                 page().rules.push_back({QLineF(upright, y_, upright, y_ + height), thin_rule});
             }
         }
         y_ += height;
-        page().rules.push_back(
-            {QLineF(margin, y_, margin + body_width(), y_), row.kind == Row::Kind::plain ? thin_rule : firm_rule});
+        if (ruled)
+            page().rules.push_back(
+                {QLineF(x_, y_, x_ + room_, y_), row.kind == Row::Kind::plain ? thin_rule : firm_rule});
         if (from < most) {
             new_page();
             header_row(table, widths);
@@ -178,17 +222,26 @@ void Flow::body_row(const Table& table, const std::vector<double>& widths, const
     }
 }
 
-void Flow::table(const Table& table) {
-    const std::vector<double> widths = widths_of(table, sheet());
-    // The header goes with at least the first three rows.
+double Flow::header_height(const Table& table, const std::vector<double>& widths) const {
     const Style head = sheet().lettered({least_pt, true, false});
-    qsizetype head_lines = 0;
+    qsizetype lines = 0;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
         const QString& title = table.columns[i].title;
         if (!title.isEmpty())
-            head_lines = std::max(head_lines, wrap(title, head, widths[i] - inset_of(table, i) - cell_pad).size());
+            lines = std::max(lines, wrap(title, head, widths[i] - inset_of(table, i) - cell_pad).size());
     }
-    double wanted = static_cast<double>(head_lines) * line_height(head) + 1.0 * mm;
+    return static_cast<double>(lines) * line_height(head) + 1.0 * mm;
+}
+
+void Flow::table(const Table& table) {
+    const std::vector<Table> bands = bands_of(table, sheet(), room_);
+    if (bands.size() > 1) {
+        banded_table(bands);
+        return;
+    }
+    const std::vector<double> widths = widths_of(table, sheet(), room_);
+    // The header goes with at least the first three rows.
+    double wanted = header_height(table, widths);
     // First rows too long for any page: at least the header with two lines.
     const double header_and_two = wanted + 2.0 * line_height(type_.body) + row_pad;
     std::size_t together = table.whole ? table.rows.size() : std::min<std::size_t>(table.rows.size(), 3);
@@ -203,23 +256,66 @@ void Flow::table(const Table& table) {
     y_ += gap_small;
 }
 
+void Flow::banded_table(const std::vector<Table>& bands) {
+    std::vector<std::vector<double>> widths;
+    widths.reserve(bands.size());
+    double head = 0.0;
+    for (const Table& band : bands) {
+        widths.push_back(widths_of(band, sheet(), room_));
+        head += header_height(band, widths.back());
+    }
+    const auto heads = [&] {
+        for (std::size_t b = 0; b < bands.size(); ++b)
+            header_row(bands[b], widths[b]);
+    };
+    const auto row_height = [&](std::size_t row) {
+        double height = 0.0;
+        for (std::size_t b = 0; b < bands.size(); ++b) {
+            height += height_of(bands[b], widths[b], bands[b].rows[row]);
+            if (bands[b].rows[row].kind == Row::Kind::group) break;
+        }
+        return height;
+    };
+    const std::size_t rows = bands.front().rows.size();
+    for (std::size_t i = 0; i < rows; ++i) {
+        double wanted = row_height(i);
+        // A group's title goes with its first row.
+        if (bands.front().rows[i].kind == Row::Kind::group && i + 1 < rows) wanted += row_height(i + 1);
+        if (i == 0) {
+            keep(std::min(head + wanted, full_height()));
+            heads();
+        } else if (wanted > left() && !at_top()) {
+            new_page();
+            heads();
+        }
+        if (bands.front().rows[i].kind == Row::Kind::group) {
+            body_row(bands.front(), widths.front(), bands.front().rows[i]);
+            continue;
+        }
+        for (std::size_t b = 0; b < bands.size(); ++b)
+            body_row(bands[b], widths[b], bands[b].rows[i], b + 1 == bands.size());
+    }
+    y_ += gap_small;
+}
+
 void Flow::keep_with(const Table& table, const QStringList& formula_parts, const QString& below, const Style& asked) {
     const Style style = sheet().lettered(asked);
-    const std::vector<double> widths = widths_of(table, sheet());
+    const std::vector<double> widths = widths_of(table, sheet(), room_);
     double wanted =
         gap_small * 2.0 + 2.0 * (line_height(type_.body) + row_pad);  // the table asks for its header's room
     for (const QString& part : formula_parts)
-        wanted +=
-            static_cast<double>(wrap(part, type_.formula, body_width() - 8.0 * mm).size()) * line_height(type_.formula);
+        wanted += static_cast<double>(wrap(part, type_.formula, room_ - 8.0 * mm).size()) * line_height(type_.formula);
     for (const Row& row : table.rows)
         wanted += height_of(table, widths, row);
-    if (!below.isEmpty()) wanted += static_cast<double>(wrap(below, style, body_width()).size()) * line_height(style);
+    if (!below.isEmpty()) wanted += static_cast<double>(wrap(below, style, room_).size()) * line_height(style);
     // Longer than a page: it begins where it stands and goes on.
     if (wanted <= full_height() - 4.0 * line_height(style)) keep(wanted);
 }
 
-void Flow::pairs(const std::vector<std::pair<QString, QString>>& entries, bool two_columns) {
+void Flow::pairs(const std::vector<std::pair<QString, QString>>& entries, bool two_columns, double label_mm,
+                 double size_pt) {
     Table form;
+    form.size_pt = size_pt;
     if (two_columns && !sheet().large_print) {
         form.columns = {{QString(), 34.0}, {QString(), 0.0}, {QString(), 34.0}, {QString(), 0.0}};
         const std::size_t half = (entries.size() + 1) / 2;
@@ -229,7 +325,8 @@ void Flow::pairs(const std::vector<std::pair<QString, QString>>& entries, bool t
             form.rows.push_back({cells});
         }
     } else {
-        form.columns = {{QString(), 46.0}, {QString(), 0.0}};
+        // Narrow labels grow with the lettering.
+        form.columns = {{QString(), label_mm < 40.0 ? sheet().grown(label_mm) : label_mm}, {QString(), 0.0}};
         for (const auto& [what, value] : entries)
             form.rows.push_back({QStringList{what, value}});
     }

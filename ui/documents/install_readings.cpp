@@ -26,37 +26,49 @@ QString month_words(int month) {
     return locale.standaloneMonthName(month);
 }
 
+QString capital(QString words) {
+    if (!words.isEmpty()) words[0] = words[0].toUpper();
+    return words;
+}
+
 QString band_words(const commissioning::Band& band) {
     if (!std::isfinite(band.low) || !std::isfinite(band.high)) return QStringLiteral("\u2013");
     const QString unit = band.unit == "deg C" ? QStringLiteral("°C") : qs(band.unit);
     return number(band.low, band.decimals) + say(" to ") + quantity(band.high, unit, band.decimals);
 }
 
-/// What the running system should show in the month printed, or by the season when that is not known.
-void forecast_table(Flow& flow, const PaperInput& input) {
+Table readings_form() {
+    Table table;
+    table.columns = {{say("What"), 60.0}, {say("Expected"), 0.0}, {say("Read"), 27.0}, {say("Instrument, time"), 30.0}};
+    table.least_row_mm = 6.5;
+    table.grid = true;
+    return table;
+}
+
+/// The month printed, or one of each season when that is not known.
+std::vector<const commissioning::MonthForecast*> months_shown(const PaperInput& input) {
     std::vector<const commissioning::MonthForecast*> shown;
     for (const auto& month : input.plan.forecasts)
         if (input.printed_on.isValid() ? month.month == input.printed_on.month() : month.month % 3 == 1)
             shown.push_back(&month);
-    for (const commissioning::MonthForecast* month : shown) {
-        flow.subheading(say("Usual day in %1: air %2, light on the plate %3, wind %4")
-                            .arg(month_words(month->month), temperature(month->air_c),
-                                 quantity(month->light_w_m2, QStringLiteral("W/m²")),
-                                 quantity(month->wind_m_s, QStringLiteral("m/s"), 1)));
-        Table table;
-        table.columns = {
-            {say("What"), 60.0}, {say("Expected"), 0.0}, {say("Read"), 28.0}, {say("Instrument, time"), 32.0}};
-        table.least_row_mm = 6.8;
-        table.grid = true;
-        table.whole = true;
-        for (const commissioning::Band& band : month->bands)
-            table.rows.push_back({QStringList{say_name(band.label), band_words(band)}});
-        if (month->hours_mid > 0.0)
-            table.rows.push_back({QStringList{
-                say("First heating, %1 to %2").arg(temperature(month->water_from_c), temperature(month->water_to_c)),
-                number(month->hours_low, 1) + say(" to ") + quantity(month->hours_high, QStringLiteral("h"), 1)}});
-        flow.table(table);
-    }
+    return shown;
+}
+
+/// What the running system should show on a usual day of the month.
+void forecast_table(Flow& flow, const commissioning::MonthForecast& month) {
+    flow.subheading(say("Usual day in %1: air %2, light on the plate %3, wind %4")
+                        .arg(month_words(month.month), temperature(month.air_c),
+                             quantity(month.light_w_m2, QStringLiteral("W/m²")),
+                             quantity(month.wind_m_s, QStringLiteral("m/s"), 1)));
+    Table table = readings_form();
+    table.whole = true;
+    for (const commissioning::Band& band : month.bands)
+        table.rows.push_back({QStringList{capital(say_name(band.label)), band_words(band)}});
+    if (month.hours_mid > 0.0)
+        table.rows.push_back({QStringList{
+            say("First heating, %1 to %2").arg(temperature(month.water_from_c), temperature(month.water_to_c)),
+            number(month.hours_low, 1) + say(" to ") + quantity(month.hours_high, QStringLiteral("h"), 1)}});
+    flow.table(table);
 }
 
 }  // namespace
@@ -64,42 +76,45 @@ void forecast_table(Flow& flow, const PaperInput& input) {
 void readings_table(Flow& flow, const PaperInput& input) {
     const plan::Plan& p = input.plan;
     flow.heading(say("Readings on the day"));
-    Table table;
-    table.columns = {{say("What"), 60.0}, {say("Expected"), 0.0}, {say("Read"), 28.0}, {say("Instrument, time"), 32.0}};
-    table.least_row_mm = 6.8;
-    table.grid = true;
+    Table table = readings_form();
     const auto row = [&](const QString& what, const QString& expected) {
         table.rows.push_back({QStringList{what, expected}});
     };
-    row(say("Pressure hold, start: bar and °C"), quantity(p.expected.test_pressure_bar, say("bar gauge"), 1));
-    row(say("Pressure hold, end: bar and °C"), say("as start, after correction for temperature"));
-    row(say("Vacuum at the end: Pa and °C"), say("%1 or lower").arg(quantity(vacuum_target_pa, QStringLiteral("Pa"))));
-    row(say("Vacuum after shut-off: Pa and °C"),
-        say("%1 or lower after %2 minutes").arg(quantity(vacuum_limit_pa, QStringLiteral("Pa"))).arg(vacuum_wait_min));
-    row(say("Extra charge weighed in"), extra_words(p));
+    const std::vector<Step> steps = steps_for(input.job, p);
+    // A figure that a step tells stands there alone.
+    const auto as_in = [&](const char* figure) { return say("as in step %1").arg(step_that_names(steps, figure)); };
+    row(say("Pressure hold, start: bar and °C"), as_in("{test_pressure}"));
+    row(say("Pressure hold, end: bar and °C"), say("as start, corrected for temperature"));
+    row(say("Vacuum at the end: Pa and °C"), as_in("{vacuum}"));
+    row(say("Vacuum after shut-off: Pa and °C"), as_in("{vacuum_limit}"));
+    row(say("Extra charge weighed in"), p.run.extra_charge_kg > 0.0005 ? as_in("{extra_charge}") : say("none"));
     row(say("Insulation resistance"), say("1 MΩ or more at 500 V"));
     row(say("Earth resistance"), say("as the local rule asks"));
-    row(say("Residual current device, trip time"),
-        say("300 ms or less at %1").arg(quantity(p.services.electrical.residual_current_ma, QStringLiteral("mA"))));
-    row(say("Supply current, running"),
-        say("up to %1").arg(quantity(p.expected.rated_current_a, QStringLiteral("A"), 1)));
+    row(say("Residual current device, trip time"), say("300 ms or less at rated residual current"));
+    const QString current = say("up to %1").arg(quantity(p.expected.rated_current_a, QStringLiteral("A"), 1));
+    row(say("Supply current, running"), current);
     row(say("Suction temperature"), say("below the plate's surroundings"));
     row(say("Discharge temperature"), say("up to %1").arg(temperature(p.block.discharge_max_c)));
     row(say("Outdoor temperature"), say("note it"));
-    row(say("Water temperature, set-point"), temperature(p.expected.set_point_c));
+    row(say("Water temperature, set-point"), as_in("{set_point}"));
     flow.table(table);
-    forecast_table(flow, input);
+    for (const commissioning::MonthForecast* month : months_shown(input))
+        forecast_table(flow, *month);
+}
+
+void warm_up_times(Flow& flow, const PaperInput& input) {
     flow.subheading(say("From cold to set-point without draw-off"));
-    flow.pairs({{say("Good light: 800 W/m², 20 °C"), warm_up_words(p.warm_up_good)},
-                {say("Fair light: 400 W/m², 15 °C"), warm_up_words(p.warm_up_fair)},
-                {say("Poor: night, 2 °C"), warm_up_words(p.warm_up_poor)}},
-               false);
+    flow.pairs({{say("Good light: 800 W/m², 20 °C"), warm_up_words(input.plan.warm_up_good)},
+                {say("Fair light: 400 W/m², 15 °C"), warm_up_words(input.plan.warm_up_fair)},
+                {say("Poor: night, 2 °C"), warm_up_words(input.plan.warm_up_poor)}},
+               false, 45.0, least_pt);
 }
 
 void hand_over_list(Flow& flow, const PaperInput& input) {
     Table table;
-    table.columns = {{QString(), 7.0, false, true}, {say("Shown or given to the client"), 86.0}, {say("Note"), 0.0}};
-    table.least_row_mm = 6.8;
+    table.columns = {{QString(), 7.0, false, true}, {say("Shown or given to the client"), 68.0}, {say("Note"), 0.0}};
+    table.size_pt = least_pt;
+    table.least_row_mm = 6.5;
     table.grid = true;
     table.whole = true;
     const auto row = [&](const QString& what) { table.rows.push_back({QStringList{QString(), what, QString()}}); };

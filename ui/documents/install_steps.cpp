@@ -1,5 +1,6 @@
 #include "ui/documents/install_steps.h"
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 
@@ -85,15 +86,10 @@ void add_circuit(Figures& figures, const plan::Plan& plan) {
 }
 
 void add_services(Figures& figures, const plan::Plan& plan) {
-    const auto& e = plan.services.electrical;
     const auto& w = plan.services.water;
     figures[QStringLiteral("filled_mass")] = quantity(plan.services.filled_mass_kg, QStringLiteral("kg"));
     figures[QStringLiteral("precharge")] = quantity(w.vessel_precharge_bar, QStringLiteral("bar"), 1);
     figures[QStringLiteral("safety_valve")] = quantity(w.safety_valve_bar, QStringLiteral("bar"), 1);
-    figures[QStringLiteral("breaker")] =
-        qs(e.breaker_curve) + QLatin1Char(' ') + quantity(e.breaker_a, QStringLiteral("A"));
-    figures[QStringLiteral("rcd")] = quantity(e.residual_current_ma, QStringLiteral("mA"));
-    figures[QStringLiteral("cable")] = quantity(e.cable_mm2, QStringLiteral("mm²"), 1);
     figures[QStringLiteral("set_point")] = temperature(plan.expected.set_point_c);
 }
 
@@ -217,12 +213,20 @@ std::vector<Step> steps_for(const Job& job, const plan::Plan& plan) {
         Step step;
         step.kind = line.kind;
         if (line.kind == Step::Kind::work) step.number = ++number;
+        step.pattern = QString::fromUtf8(line.text);
         step.text = filled(line.text, figures);
         step.why = filled(line.why, figures);
         step.who = who_words(line.who);
         steps.push_back(std::move(step));
     }
     return steps;
+}
+
+int step_that_names(const std::vector<Step>& steps, const char* figure) {
+    const auto found = std::find_if(steps.begin(), steps.end(), [figure](const Step& step) {
+        return step.kind == Step::Kind::work && step.pattern.contains(QLatin1String(figure));
+    });
+    return found == steps.end() ? 0 : found->number;
 }
 
 std::vector<Tool> tools_for(const Job& job, const plan::Plan& plan) {
@@ -248,8 +252,8 @@ std::vector<Flow::Notice> warnings_for(const Job& job, const plan::Plan& plan) {
                  figures)});
     }
     warnings.push_back({Sign::pressure, say("Pressure"),
-                        filled(marked("Dry nitrogen only, regulator set, {test_pressure} gauge and never above "
-                                      "{max_pressure}. Goggles. Stand aside when a valve opens."),
+                        filled(marked("Dry nitrogen only, regulator set, never above {max_pressure}. Goggles. Stand "
+                                      "aside when a valve opens."),
                                figures)});
     if (f.flammable_a3) {
         warnings.push_back(

@@ -61,12 +61,15 @@ struct StepFacts {
 struct Step {
     enum class Kind { section, work, hold };
     Kind kind = Kind::work;
-    int number = 0;  ///< of work, from 1
-    QString text;    ///< section: its title; hold: what is held
-    QString why;     ///< reason or what goes wrong; of a hold: what must be true; may be empty
-    QString who;     ///< who may do it, where not everybody may: "licensed electrician"
+    int number = 0;     ///< of work, from 1
+    QString text;       ///< section: its title; hold: what is held
+    QString why;        ///< reason or what goes wrong; of a hold: what must be true; may be empty
+    QString who;        ///< who may do it, where not everybody may: "licensed electrician"
+    QString pattern{};  ///< the text before its figures were put in
 };
 [[nodiscard]] std::vector<Step> steps_for(const Job& job, const plan::Plan& plan);
+/// Number of the step of work that tells a figure, "{vacuum}"; 0: none does.
+[[nodiscard]] int step_that_names(const std::vector<Step>& steps, const char* figure);
 
 [[nodiscard]] std::vector<Flow::Notice> warnings_for(const Job& job, const plan::Plan& plan);
 

@@ -19,11 +19,21 @@ QString kilonewton(double value_n) {
     return number(value_n / 1000.0, 2);
 }
 
-/// "8 x 70": drill and depth.
+/// "8 x 70 mm": drill and depth.
 QString hole_words(const FixingMethod& method) {
-    if (!(method.drill_mm > 0.0)) return QStringLiteral("\u2013");
-    return method.depth_mm > 0.0 ? number(method.drill_mm) + QStringLiteral(" \u00d7 ") + number(method.depth_mm)
-                                 : number(method.drill_mm);
+    const QString drill = method.depth_mm > 0.0 ? number(method.drill_mm) + QStringLiteral(" \u00d7 ") : QString();
+    return drill + quantity(method.depth_mm > 0.0 ? method.depth_mm : method.drill_mm, QStringLiteral("mm"));
+}
+
+/// All points of the surface stand on rafters, or none does.
+bool on_rafter_alike(const plan::Plan& plan, const Surface& surface) {
+    int on = 0;
+    int off = 0;
+    for (const plan::PlacementPlan& placed : plan.placements)
+        if (placed.surface_id == surface.id)
+            for (const fixing::FixingPoint& point : placed.fixing.points)
+                ++(point.on_rafter ? on : off);
+    return on == 0 || off == 0;
 }
 
 QString fixing_words(const plan::Plan& plan) {
@@ -37,34 +47,38 @@ QString fixing_words(const plan::Plan& plan) {
                      .arg(screws)
                      .arg(number(method.screw_diameter_mm, method.screw_diameter_mm < 10.0 ? 1 : 0),
                           number(method.screw_grip_mm));
+    if (method.drill_mm > 0.0) words += say("; hole %1").arg(hole_words(method));
+    if (method.torque_nm > 0.0) words += say("; torque %1").arg(quantity(method.torque_nm, QStringLiteral("N m")));
     return words;
 }
 
 }  // namespace
 
-QString extra_words(const plan::Plan& plan) {
-    return plan.run.extra_charge_kg > 0.0005 ? quantity(plan.run.extra_charge_kg, QStringLiteral("kg"), 3)
-                                             : say("none");
-}
-
-void set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) {
+bool set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) {
     const QStringList edges = edge_names(surface.outline);
     const auto name = [&](std::size_t edge) {
         return static_cast<qsizetype>(edge) < edges.size() ? edges[static_cast<qsizetype>(edge)] : QStringLiteral("?");
     };
     flow.subheading(say("Fixing points, in millimetres along the surface from the edges named"));
-    const FixingMethod& method = input.plan.fixing_method;
+    // What all points have in common stands once, over them.
+    const bool told_by_point = !on_rafter_alike(input.plan, surface);
     Table table;
-    table.columns = {{say("Point"), 11.0, true},          {say("Across, from edge"), 0.0},
-                     {QStringLiteral("mm"), 14.0, true},  {say("Up or down, from edge"), 0.0},
-                     {QStringLiteral("mm"), 14.0, true},  {say("On rafter"), 14.0},
-                     {say("Hole mm"), 16.0, true},        {say("Torque N m"), 16.0, true},
-                     {say("Pull, shear kN"), 24.0, true}, {say("Hold used"), 25.0, true}};
+    table.columns = {{say("Point"), 12.0, true},
+                     {say("Across, from edge"), 0.0},
+                     {QStringLiteral("mm"), 13.0, true},
+                     {say("Up or down, from edge"), 0.0},
+                     {QStringLiteral("mm"), 13.0, true}};
+    if (told_by_point) table.columns.push_back({say("On rafter"), 20.0});
+    table.columns.push_back({say("Pull, shear kN"), 29.0, true});
+    table.columns.push_back({say("Hold used"), 30.0, true});
     for (const plan::PlacementPlan& placed : input.plan.placements) {
         if (placed.surface_id != surface.id) continue;
         if (placed.fixing.points.empty()) continue;
         table.rows.push_back(
-            {QStringList{qs(placed.label) + QStringLiteral(": ") + fixing_words(input.plan)}, Row::Kind::group});
+            {QStringList{
+                 qs(placed.label) + QStringLiteral(": ") + fixing_words(input.plan) +
+                 (told_by_point || !placed.fixing.points.front().on_rafter ? QString() : say("; all on rafters"))},
+             Row::Kind::group});
         for (const fixing::FixingPoint& point : placed.fixing.points) {
             const bool worst = point.number == placed.fixing.worst_point;
             // One column for across and one for up, whichever edge is nearer.
@@ -75,22 +89,26 @@ void set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) 
             QString used = percent(point.utilisation);
             if (worst) used = say("\u25c6 worst ") + used;
             if (point.utilisation > 1.0) used += QStringLiteral(" \u25a0");
-            table.rows.push_back(
-                {QStringList{QString::number(point.number), edge_words(name(across.edge)), whole_mm(across.distance_m),
-                             edge_words(name(up.edge)), whole_mm(up.distance_m),
-                             point.on_rafter ? say("yes") : say("no"), hole_words(method),
-                             method.torque_nm > 0.0 ? number(method.torque_nm) : QStringLiteral("\u2013"),
-                             kilonewton(point.pull_n) + QStringLiteral(", ") + kilonewton(point.shear_n), used},
-                 worst ? Row::Kind::total : Row::Kind::plain});
+            QStringList cells{QString::number(point.number), edge_words(name(across.edge)), whole_mm(across.distance_m),
+                              edge_words(name(up.edge)), whole_mm(up.distance_m)};
+            if (told_by_point) cells << (point.on_rafter ? say("yes") : say("no"));
+            cells << kilonewton(point.pull_n) + QStringLiteral(", ") + kilonewton(point.shear_n)
+                  << used.replace(QLatin1Char(' '), QChar(0x00A0));  // one figure with its marks
+            table.rows.push_back({cells, worst ? Row::Kind::total : Row::Kind::plain});
         }
     }
     if (table.rows.empty()) {
         flow.paragraph(say("No fixing points are worked out for this surface."));
-        return;
+        return false;
     }
     table.size_pt = least_pt;
     flow.table(table);
-    if (!method.steps.empty()) flow.paragraph(say("Fixing: ") + qs(method.steps));
+    return true;
+}
+
+void set_out_words(Flow& flow, const PaperInput& input) {
+    const FixingMethod& method = input.plan.fixing_method;
+    if (!method.steps.empty()) flow.paragraph(say("Fixing: ") + qs(method.steps), Style{least_pt, false, false});
     QString hole = method.drill_mm > 0.0 ? say("Hole: drill x depth, as the method's data ask; verify with its maker. ")
                                          : say("Hole: the method's data ask for none. ");
     if (!(method.torque_nm > 0.0)) hole += say("Torque: not told in the method's data, ask its maker. ");
@@ -99,27 +117,6 @@ void set_out_table(Flow& flow, const PaperInput& input, const Surface& surface) 
                               "collector; \u25a0: over what it holds. Dimensions were moved to the rafters as "
                               "surveyed: check them on the place."),
                    Style{least_pt, false, false});
-}
-
-void values_table(Flow& flow, const PaperInput& input) {
-    const plan::Plan& p = input.plan;
-    const auto& e = p.services.electrical;
-    const auto& w = p.services.water;
-    flow.heading(say("Values"));
-    flow.pairs({{say("Test pressure"), quantity(p.expected.test_pressure_bar, say("bar gauge"), 1)},
-                {say("Never above"), quantity(p.expected.max_pressure_bar, say("bar gauge"), 1)},
-                {say("Extra charge"), extra_words(p)},
-                {say("Total charge"), quantity(p.run.total_charge_kg, QStringLiteral("kg"), 3)},
-                {say("As carbon dioxide"), quantity(p.run.total_charge_t_co2e, QStringLiteral("t"), 3)},
-                {say("Breaker"), qs(e.breaker_curve) + QLatin1Char(' ') + quantity(e.breaker_a, QStringLiteral("A"))},
-                {say("Residual current"), quantity(e.residual_current_ma, QStringLiteral("mA"))},
-                {say("Cable"), say("%1, %2, drop %3 %")
-                                   .arg(quantity(e.cable_mm2, QStringLiteral("mm²"), 1),
-                                        quantity(e.cable_m, QStringLiteral("m")), number(e.drop_percent, 1))},
-                {say("Safety valve"), quantity(w.safety_valve_bar, QStringLiteral("bar"), 1)},
-                {say("Expansion vessel"), say("%1, pre-charge %2")
-                                              .arg(quantity(w.vessel_l, QStringLiteral("l")),
-                                                   quantity(w.vessel_precharge_bar, QStringLiteral("bar"), 1))}});
 }
 
 QString wall_words(double wall_mm) {
@@ -138,11 +135,11 @@ void cut_list(Flow& flow, const PaperInput& input) {
     const pipework::Run& run = input.plan.run;
     flow.subheading(say("Cut list of the run"));
     Table table;
-    table.columns = {{say("Leg"), 14.0, true},
-                     {say("Length"), 30.0, true},
-                     {say("Rise"), 30.0, true},
+    table.columns = {{say("Leg"), 8.0, true},
+                     {say("Length"), 18.0, true},
+                     {say("Rise"), 18.0, true},
                      {say("Ends at"), 0.0},
-                     {say("Cut"), 20.0, false, true}};
+                     {say("Cut"), 8.0, false, true}};
     table.size_pt = least_pt;
     table.whole = true;
     for (std::size_t i = 0; i < run.legs.size(); ++i) {
@@ -154,7 +151,7 @@ void cut_list(Flow& flow, const PaperInput& input) {
             {QStringList{QString::number(i + 1), length_mm(leg.length_m), length_mm(leg.to.z_m - leg.from.z_m), end}});
     }
     table.rows.push_back({QStringList{QString(), length_mm(run.length_m), QString(),
-                                      say("%1 bends, %2 passages").arg(run.bends).arg(run.passages)},
+                                      run.bends == 1 ? say("1 bend") : say("%1 bends").arg(run.bends)},
                           Row::Kind::total});
     flow.table(table);
     flow.pairs({{say("Liquid tube"), say("%1, coil of %2")
@@ -169,11 +166,10 @@ void cut_list(Flow& flow, const PaperInput& input) {
                                            .arg(length_mm(pipework::collector_stub_m),
                                                 length_mm(pipework::block_stub_m), length_mm(pipework::trap_m))},
                 {say("Oil traps"), trap_words(run.oil)},
-                {say("Lift"), quantity(run.lift_m, QStringLiteral("m"), 1)}});
-    flow.paragraph(
-        say("Lengths run along the centre line from collector to block. Both tubes have the same legs. Cut when "
-            "the place is measured, not from this list alone."),
-        Style{least_pt, false, false});
+                {say("Total charge"), say("%1, as carbon dioxide %2")
+                                          .arg(quantity(run.total_charge_kg, QStringLiteral("kg"), 3),
+                                               carbon_words(run.total_charge_t_co2e))}},
+               false, 24.0, least_pt);
 }
 
 void spot_table(Flow& flow, const PaperInput& input) {
@@ -187,7 +183,7 @@ void spot_table(Flow& flow, const PaperInput& input) {
     const CylinderModel& cylinder = input.plan.cylinder;
     Table table;
     table.columns = {
-        {say("Service"), 40.0}, {say("As surveyed"), 0.0}, {say("Needed"), 74.0}, {say("Checked"), 20.0, false, true}};
+        {say("Service"), 31.0}, {say("As surveyed"), 0.0}, {say("Needed"), 92.0}, {say("Checked"), 15.0, false, true}};
     table.whole = true;
     table.size_pt = least_pt;
     const auto& e = input.plan.services.electrical;
@@ -204,9 +200,10 @@ void spot_table(Flow& flow, const PaperInput& input) {
             (spot->floor_load_measured ? say(", checked") : say(", assumed: check")),
         quantity(input.plan.services.filled_mass_kg, say("kg filled")));
     row(say("Own supply circuit"), service_words(spot->supply),
-        QStringLiteral("%1 %2, %3")
-            .arg(qs(e.breaker_curve), quantity(e.breaker_a, QStringLiteral("A")),
-                 quantity(e.cable_mm2, QStringLiteral("mm²"), 1)));
+        say("breaker %1, RCD %2; cable %3, %4, drop %5 %")
+            .arg(qs(e.breaker_curve) + QLatin1Char(' ') + quantity(e.breaker_a, QStringLiteral("A")),
+                 quantity(e.residual_current_ma, QStringLiteral("mA")), quantity(e.cable_mm2, QStringLiteral("mm²"), 1),
+                 quantity(e.cable_m, QStringLiteral("m")), number(e.drop_percent, 1)));
     row(say("Earth"), service_words(spot->earth), say("as the wiring rules ask"));
     row(say("Cold water"), service_words(spot->cold), qs(cylinder.connections));
     row(say("Hot water"), service_words(spot->hot), say("through the mixing valve"));

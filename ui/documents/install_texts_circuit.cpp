@@ -209,8 +209,9 @@ const std::vector<StepText>& texts_of_tests_and_start() {
 
         {section, anybody, marked("Electrical connection")},
         {work, electrician,
-         marked("Own protected circuit from the board: {breaker}, residual current device {rcd}, cable {cable} copper. "
-                "Supply locked off and tested dead before the cover comes off."),
+         marked(
+             "Own protected circuit from the board: breaker, residual current device and copper cable as listed under "
+             "'Cylinder's place'. Supply locked off and tested dead before the cover comes off."),
          marked("A shared circuit trips at the first cold start.")},
         {work, electrician,
          marked("Connect earth first, and bond plate, profiles and tubes as the local wiring rules ask."),

@@ -45,60 +45,31 @@ QString van_place_of(const parts::Line& line, const plan::Plan& plan) {
     return van_place(line.item_id);
 }
 
-/// In the order of the places they are named in; two beside each other where the lettering leaves room.
-void tools_to_load(Flow& flow, const std::vector<Tool>& all) {
-    flow.subheading(say("Tools to load"));
-    const bool one_column = flow.sheet().large_print;
-    Table table;
-    table.size_pt = least_pt;
-    table.columns = {{QString(), 7.0, false, true}, {QString(), 0.0}};
-    if (!one_column) table.columns.insert(table.columns.end(), {{QString(), 7.0, false, true}, {QString(), 0.0}});
-    QStringList places;
-    for (const Tool& tool : all)
-        if (!places.contains(tool.place)) places += tool.place;
-    for (const QString& place : places) {
-        table.rows.push_back({QStringList{place}, Row::Kind::group});
-        QStringList here;
-        for (const Tool& tool : all)
-            if (tool.place == place) here += tool.text;
-        // An odd one out leaves a box for what the firm adds.
-        const qsizetype each = one_column ? 1 : 2;
-        for (qsizetype i = 0; i < here.size(); i += each) {
-            QStringList cells{QString(), here[i]};
-            if (!one_column) cells << QString() << here.value(i + 1);
-            table.rows.push_back({cells});
-        }
-    }
-    flow.table(table);
-}
-
 }  // namespace
 
 void load_list(Flow& flow, const PaperInput& input) {
-    flow.heading(say("Parts to load"));
-    Table table;
-    table.columns = {
-        {say("Part"), 0.0}, {say("Quantity"), 18.0, true}, {say("Why"), 76.0}, {say("On van"), 18.0, false, true}};
-    // The reasons are long: a little smaller they mostly stay on one line.
-    table.size_pt = least_pt;
+    flow.heading(say("Parts and tools to load"));
+    const std::vector<Tool> tools = tools_for(input.job, input.plan);
+    // In the order in which the places are named, parts before tools.
     QStringList places;
     for (const parts::Line& line : input.plan.parts.lines) {
         const QString place = van_place_of(line, input.plan);
         if (!line.labour && !places.contains(place)) places += place;
     }
+    for (const Tool& tool : tools)
+        if (!places.contains(tool.place)) places += tool.place;
+    std::vector<Flow::Work> lines;
     for (const QString& place : places) {
-        table.rows.push_back({QStringList{place}, Row::Kind::group});
+        lines.push_back({0, place, QString()});
         for (const parts::Line& line : input.plan.parts.lines) {
             if (line.labour || van_place_of(line, input.plan) != place) continue;
-            table.rows.push_back({QStringList{say_name(line.text), amount_words(line.to_buy, line.unit),
-                                              say_filled(line.why), QString()}});
+            lines.push_back(
+                {Flow::unnumbered, say_name(line.text), say_filled(line.why), amount_words(line.to_buy, line.unit)});
         }
+        for (const Tool& tool : tools)
+            if (tool.place == place) lines.push_back({Flow::unnumbered, tool.text, QString()});
     }
-    if (table.rows.empty())
-        flow.paragraph(say("No parts are listed."));
-    else
-        flow.table(table);
-    tools_to_load(flow, tools_for(input.job, input.plan));
+    flow.work(lines, 10.0);
 }
 
 }  // namespace wg::ui::paper

@@ -68,6 +68,10 @@ QString service_words(const Service& service) {
                                     : say("missing");
 }
 
+QString carbon_words(double tonnes) {
+    return tonnes < 0.1 ? quantity(tonnes * 1000.0, QStringLiteral("kg"), 1) : quantity(tonnes, QStringLiteral("t"), 3);
+}
+
 QString amount_words(double value, const std::string& unit) {
     const bool whole = std::fabs(value - std::round(value)) < 1e-9;
     return quantity(value, say_name(unit), whole ? 0 : 2);

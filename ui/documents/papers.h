@@ -35,6 +35,8 @@ using SharedInput = std::shared_ptr<const PaperInput>;
 [[nodiscard]] QString client_address(const Client& client);  ///< on one line
 [[nodiscard]] QString hand_words(Hand hand);
 [[nodiscard]] QString service_words(const Service& service);  ///< "there", "bring over 9.0 m", "missing"
+/// What a charge weighs as carbon dioxide: tonnes, and below a tenth of one kilograms.
+[[nodiscard]] QString carbon_words(double tonnes);
 /// An amount of a part: whole numbers without decimals.
 [[nodiscard]] QString amount_words(double value, const std::string& unit);
 /// Findings of at least `least` severity in ruled boxes, worst first.

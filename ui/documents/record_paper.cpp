@@ -111,9 +111,9 @@ void what_was_fitted(Flow& flow, const PaperInput& input) {
     lines.push_back({QStringLiteral("Charge as planned"), quantity(planned_kg, QStringLiteral("kg"), 3)});
     if (planned_kg > 0.0) {
         lines.push_back({QStringLiteral("As carbon dioxide"),
-                         QStringLiteral("%1 by the record, %2 as planned (t CO2e)")
-                             .arg(quantity(plan.run.total_charge_t_co2e * now_kg / planned_kg, QStringLiteral("t"), 3),
-                                  quantity(plan.run.total_charge_t_co2e, QStringLiteral("t"), 3))});
+                         QStringLiteral("%1 by the record, %2 as planned (CO2e)")
+                             .arg(carbon_words(plan.run.total_charge_t_co2e * now_kg / planned_kg),
+                                  carbon_words(plan.run.total_charge_t_co2e))});
     }
     flow.pairs(lines, false);
 }

@@ -94,7 +94,7 @@ void service_overview(Flow& flow, const PaperInput& input) {
                  QStringLiteral("%1 (%2), %3 as planned, %4 of CO2e")
                      .arg(QString::fromLatin1(name_of(plan.block.refrigerant)), safety_class(plan.block.refrigerant),
                           quantity(plan.run.total_charge_kg, QStringLiteral("kg"), 3),
-                          quantity(plan.run.total_charge_t_co2e, QStringLiteral("t"), 2))},
+                          carbon_words(plan.run.total_charge_t_co2e))},
                 {QStringLiteral("Breaker"),
                  QStringLiteral("%1 %2").arg(qs(plan.services.electrical.breaker_curve),
                                              quantity(plan.services.electrical.breaker_a, QStringLiteral("A")))},

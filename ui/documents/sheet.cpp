@@ -1,6 +1,7 @@
 #include "ui/documents/sheet.h"
 
 #include <QFontMetricsF>
+#include <QRegularExpression>
 #include <QTextLayout>
 #include <QTextOption>
 #include <algorithm>
@@ -51,7 +52,7 @@ Theme Sheet::theme() const {
 }
 
 double line_height(const Style& style) {
-    return text_units(style.size_pt) * 1.32;
+    return text_units(style.size_pt) * 1.2;
 }
 
 double text_width(const QString& text, const Style& style) {
@@ -70,9 +71,24 @@ QString printable(QString text) {
 
 }  // namespace
 
-QStringList wrap(const QString& text, const Style& style, double width) {
+QString with_units_held(const QString& text) {
+    static const QRegularExpression unit(QStringLiteral(
+        "(?<=\\d) (?=(?:%|mm²|cm²|mm|cm|m²|m|bar|°C|Pa|kg|g|l|A|mA|V|K|min|minutes?|Minuten|minutos|h|MΩ|Ω|ms|W|kWh|kW"
+        "|kN|N|t|pt)(?![\\w²]))|(?<=\\dN|\\d N|\\x{202f}N) (?=m\\b)"));
+    QString held = text;
+    held.replace(unit, QStringLiteral("\u00a0"));
+    return held;
+}
+
+namespace {
+
+/// The first line may be narrower than the others.
+QStringList wrapped(const QString& text, const Style& style, double width, double first_width) {
     const QString clean = printable(text);
-    QTextLayout layout(clean, font_of(style));
+    // A unit such as W/m² is not parted behind its slash either.
+    static const QRegularExpression slash(QStringLiteral("(?<=\\b[Wm]|\\bkN|\\bkWh|\\bg)/(?=[msl]|kg)"));
+    const QString held = with_units_held(clean).replace(slash, QStringLiteral("/\u2060"));
+    QTextLayout layout(held, font_of(style));
     QTextOption option;
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     option.setUseDesignMetrics(true);
@@ -80,8 +96,10 @@ QStringList wrap(const QString& text, const Style& style, double width) {
     QStringList lines;
     layout.beginLayout();
     for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
-        line.setLineWidth(width);
-        QString piece = clean.mid(line.textStart(), line.textLength());
+        line.setLineWidth(lines.isEmpty() ? first_width : width);
+        QString piece = held.mid(line.textStart(), line.textLength());
+        piece.remove(QChar(0x2060));
+        piece.replace(QChar(0x00A0), QLatin1Char(' '));
         piece.remove(QChar::LineSeparator);
         while (piece.endsWith(QLatin1Char(' ')))
             piece.chop(1);
@@ -90,6 +108,25 @@ QStringList wrap(const QString& text, const Style& style, double width) {
     layout.endLayout();
     if (lines.isEmpty()) lines += QString();
     return lines;
+}
+
+}  // namespace
+
+QStringList wrap(const QString& text, const Style& style, double width) {
+    return wrapped(text, style, width, width);
+}
+
+RunOn run_on(const QString& first, const Style& first_style, const QString& second, const Style& second_style,
+             double width, double gap) {
+    RunOn out;
+    out.first = wrap(first, first_style, width);
+    if (second.isEmpty()) return out;
+    out.start = text_width(out.first.back(), first_style) + gap;
+    // Two words at least, where there are two: one alone looks lost.
+    const QString words = with_units_held(second).section(QLatin1Char(' '), 0, 1);
+    out.same_line = out.start + text_width(words, second_style) <= width;
+    out.second = wrapped(second, second_style, width, out.same_line ? width - out.start : width);
+    return out;
 }
 
 void paint_page(QPainter& painter, const Page& page) {

@@ -59,9 +59,23 @@ struct Sheet {
 [[nodiscard]] double text_units(double size_pt);
 [[nodiscard]] double line_height(const Style& style);
 [[nodiscard]] double text_width(const QString& text, const Style& style);
-/// Breaks text into lines that fit `width`; breaks inside a word only when the word alone is too long. At least one
-/// line. Control characters become spaces, '\n' stays a break.
+/// The text with the spaces between a figure and its unit made ones at which no line ends; as long as the text.
+[[nodiscard]] QString with_units_held(const QString& text);
+/// Breaks text into lines that fit `width`; breaks inside a word, or between a figure and its unit, only when that
+/// alone is too long. At least one line. Control characters become spaces, '\n' stays a break.
 [[nodiscard]] QStringList wrap(const QString& text, const Style& style, double width);
+
+/// Two texts of which the second goes on where the first ends.
+struct RunOn {
+    QStringList first;
+    QStringList second;
+    bool same_line = false;  ///< the first line of `second` stands on the last of `first`
+    double start = 0.0;      ///< x of that line
+    [[nodiscard]] qsizetype lines() const { return first.size() + second.size() - (same_line ? 1 : 0); }
+};
+/// `gap` lies between the two on the line they share.
+[[nodiscard]] RunOn run_on(const QString& first, const Style& first_style, const QString& second,
+                           const Style& second_style, double width, double gap);
 
 struct Lettering {
     QPointF baseline;  ///< left end

@@ -1,6 +1,7 @@
 #include "ui/drawing/run_painter.h"
 
 #include <QPainterPath>
+#include <QStringList>
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -11,6 +12,7 @@
 #include "ui/common/paper_words.h"
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
+#include "ui/drawing/run_labels.h"
 
 namespace wg::ui {
 namespace {
@@ -44,8 +46,9 @@ struct Pass {
     Isometric view;
     Lettering letters;
     Lettering bold;
-    LabelPlacer placer;
+    RunLabels labels;
     double line_units = 1.0;
+    double words_most = 0.0;  ///< wider labels go over two lines
     [[nodiscard]] double line(double factor) const { return line_units * theme.line_scale * factor; }
 };
 
@@ -65,7 +68,7 @@ bool is_shown(const Surface& surface, const plan::Plan& plan) {
                        [&](const plan::PlacementPlan& p) { return p.surface_id == surface.id; });
 }
 
-/// Everything that has to be inside the picture.
+/// Everything that has to be inside the picture; the house only goes as far as it is behind that.
 std::vector<Point3> needed_points(const Job& job, const plan::Plan& plan) {
     std::vector<Point3> points;
     for (const pipework::Leg& leg : plan.run.legs) {
@@ -75,15 +78,20 @@ std::vector<Point3> needed_points(const Job& job, const plan::Plan& plan) {
     for (const plan::PlacementPlan& placement : plan.placements) {
         points.insert(points.end(), placement.placed.corners.begin(), placement.placed.corners.end());
     }
-    for (const Surface& surface : job.site.surfaces) {
-        if (!is_shown(surface, plan)) continue;
-        const std::vector<Point3> corners = corners_of(surface, job.site.sketch_up_azimuth_deg);
-        points.insert(points.end(), corners.begin(), corners.end());
+    const Choice* choice = find_choice(job, plan.choice_id);
+    const CylinderSpot* spot = choice != nullptr ? find_spot(job.site, choice->spot_id) : nullptr;
+    if (spot != nullptr) {
+        const double r = plan.cylinder.diameter_m / 2.0;
+        for (const double side : {-r, r}) {
+            points.push_back({spot->position.x_m + side, spot->position.y_m + side, spot->position.z_m});
+            points.push_back({spot->position.x_m + side, spot->position.y_m - side, spot->position.z_m});
+        }
     }
     if (!plan.run.legs.empty()) {
-        Point3 top = plan.run.legs.back().to;
-        top.z_m += plan.cylinder.height_m;
-        points.push_back(top);
+        const Point3 start = plan.run.legs.front().from;
+        const Point3 end = plan.run.legs.back().to;
+        points.push_back({end.x_m, end.y_m, end.z_m + plan.cylinder.height_m});
+        points.push_back({start.x_m, start.y_m, end.z_m});  // foot of the lift's plumb line
     }
     return points;
 }
@@ -161,7 +169,7 @@ void ends(Pass& pass) {
         pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(2.0)));
         pass.painter.drawPolygon(plate);
         for (qsizetype i = 0; i < plate.size(); ++i) {
-            pass.placer.keep_free_line(plate[i], plate[(i + 1) % plate.size()], pass.line(3.0));
+            pass.labels.keep_free_line(plate[i], plate[(i + 1) % plate.size()], pass.line(3.0));
         }
     }
     const Choice* choice = find_choice(pass.job, pass.plan.choice_id);
@@ -183,7 +191,7 @@ void ends(Pass& pass) {
     pass.painter.drawPath(can);
     pass.painter.setBrush(Qt::NoBrush);
     pass.painter.drawEllipse(QRectF(foot.x() - rx, foot.y() - height - ry, 2 * rx, 2 * ry));
-    pass.placer.keep_free(QRectF(foot.x() - rx, foot.y() - height - ry, 2 * rx, height + 2 * ry));
+    pass.labels.keep_free(QRectF(foot.x() - rx, foot.y() - height - ry, 2 * rx, height + 2 * ry));
 }
 
 const char* passage_word(RoutePointKind kind) {
@@ -196,16 +204,40 @@ const char* passage_word(RoutePointKind kind) {
     return "";
 }
 
+/// Broken between words to lines of at most this width.
+QStringList lines_of(const Lettering& letters, const QString& text, double width) {
+    QStringList lines{QString()};
+    for (const QString& word : text.split(QLatin1Char(' '))) {
+        QString& last = lines.back();
+        const QString longer = last.isEmpty() ? word : last + QLatin1Char(' ') + word;
+        if (last.isEmpty() || letters.width(longer) <= width)
+            last = longer;
+        else
+            lines += word;
+    }
+    return lines;
+}
+
 void label(Pass& pass, QPointF anchor, const QString& text, const QColor& colour, bool bold = false) {
     const Lettering& letters = bold ? pass.bold : pass.letters;
-    const auto place = pass.placer.place(anchor, letters.size(text), pass.letters.line() * 0.5);
+    // Long words find a place beside the drawing more easily one below the other.
+    const QStringList lines = lines_of(letters, text, pass.words_most);
+    double width = 0.0;
+    for (const QString& one : lines)
+        width = std::max(width, letters.width(one));
+    const QSizeF size(width, letters.line() * static_cast<double>(lines.size()));
+    const RunLabels::Place place = pass.labels.place(anchor, size, pass.letters.line(), text);
     QColor plate = pass.theme.panel;
     plate.setAlphaF(0.85F);
-    if (place.far) {
+    if (place.leader) {
         pass.painter.setPen(QPen(pass.theme.muted, pass.line(0.6)));
-        pass.painter.drawLine(anchor, place.box.center());
+        pass.painter.drawLine(place.line);
     }
-    letters.draw_in(pass.painter, place.box, text, colour, plate);
+    QRectF slot(place.box.topLeft(), QSizeF(width, letters.line()));
+    for (const QString& one : lines) {
+        letters.draw_in(pass.painter, slot, one, colour, plate);
+        slot.translate(0.0, letters.line());
+    }
 }
 
 void pipe(Pass& pass) {
@@ -219,7 +251,7 @@ void pipe(Pass& pass) {
     pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(3.0), Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     pass.painter.drawPolyline(line);
     for (qsizetype i = 1; i < line.size(); ++i)
-        pass.placer.keep_free_line(line[i - 1], line[i], pass.line(5.0));
+        pass.labels.keep_free_line(line[i - 1], line[i], pass.line(5.0));
 
     const double r = pass.letters.line() * 0.28;
     for (std::size_t i = 0; i < pass.plan.run.legs.size(); ++i) {
@@ -243,11 +275,14 @@ void pipe(Pass& pass) {
                 pass.painter.drawLine(bar - across * r * 2.0, bar + across * r * 2.0);
             }
         }
-        pass.placer.keep_free(QRectF(at.x() - 2 * r, at.y() - 2 * r, 4 * r, 4 * r));
+        pass.labels.keep_free(QRectF(at.x() - 2 * r, at.y() - 2 * r, 4 * r, 4 * r));
     }
 }
 
 void figures(Pass& pass) {
+    // The longest words first: figures go in where they leave room.
+    label(pass, pass.view.map(pass.plan.run.legs.front().from), say("collector"), pass.theme.collector_line);
+    label(pass, pass.view.map(pass.plan.run.legs.back().to), say("block on the cylinder"), pass.theme.text);
     for (std::size_t i = 0; i < pass.plan.run.legs.size(); ++i) {
         const pipework::Leg& leg = pass.plan.run.legs[i];
         if (leg.ends_at != RoutePointKind::free && i + 1 < pass.plan.run.legs.size()) {
@@ -259,8 +294,6 @@ void figures(Pass& pass) {
         label(pass, (pass.view.map(leg.from) + pass.view.map(leg.to)) / 2.0, length_m(leg.length_m), pass.theme.text,
               true);
     }
-    label(pass, pass.view.map(pass.plan.run.legs.front().from), say("collector"), pass.theme.collector_line);
-    label(pass, pass.view.map(pass.plan.run.legs.back().to), say("block on the cylinder"), pass.theme.text);
 }
 
 /// Lift as an upright dimension at the right: plumb line below the upper end, levels carried across from both.
@@ -283,13 +316,15 @@ void lift(Pass& pass, double x) {
     pass.painter.drawLine(collector, QPointF(x, collector.y()));
     pass.painter.drawLine(level, QPointF(x, level.y()));
     DimensionPen pen{&pass.letters, pass.theme.muted, pass.theme.text, QColor(), pass.line(1.0)};
-    pass.placer.keep_free(draw_dimension(pass.painter, {x, level.y()}, {x, collector.y()}, text, pen));
+    pass.labels.take(draw_dimension(pass.painter, {x, level.y()}, {x, collector.y()}, text, pen), text);
+    for (const QLineF& line : {QLineF(collector, level), QLineF(level, block), QLineF(x, level.y(), x, collector.y())})
+        pass.labels.keep_free_line(line.p1(), line.p2(), pass.line(1.5));
 }
 
 }  // namespace
 
-void paint_run(QPainter& painter, const Job& job, const plan::Plan& plan, const QRectF& area, const Theme& theme,
-               double text_units, double line_units) {
+std::vector<RunLabel> paint_run(QPainter& painter, const Job& job, const plan::Plan& plan, const QRectF& area,
+                                const Theme& theme, double text_units, double line_units) {
     const Lettering letters(text_units);
     painter.save();
     painter.setClipRect(area, Qt::IntersectClip);
@@ -298,12 +333,23 @@ void paint_run(QPainter& painter, const Job& job, const plan::Plan& plan, const 
         letters.draw(painter, area.center(), Qt::AlignCenter,
                      say("No run yet: place a collector and choose a spot for the cylinder"), theme.muted);
         painter.restore();
-        return;
+        return {};
     }
     const double line = letters.line();
-    const double head = line * 1.8;       // one line of summary on top
+    const double words = area.width() - 0.8 * line;
+    const QStringList summary = lines_of(
+        letters,
+        say("Run %1 one way, %2, %3, %4 %5")
+            .arg(length_m(plan.run.length_m), plan.run.bends == 1 ? say("1 bend") : say("%1 bends").arg(plan.run.bends),
+                 plan.run.passages == 1 ? say("1 passage") : say("%1 passages").arg(plan.run.passages),
+                 plan.run.lift_m >= 0.0 ? say("lift") : say("drop"), length_m(std::abs(plan.run.lift_m))),
+        words);
+    const QStringList foot = lines_of(letters, say("Not to scale in depth; figures are true lengths"), words);
+    const double head_room = line * (0.6 + static_cast<double>(summary.size()));
+    const double foot_room = line * (0.6 + static_cast<double>(foot.size()));
     const double lift_room = line * 3.5;  // beside the picture for the lift
-    const QRectF room = area.adjusted(line * 1.5, head + line, -line - lift_room, -line * 1.5);
+    const QRectF picture = area.adjusted(line * 0.2, head_room, -line * 0.2, -foot_room);
+    const QRectF room = picture.adjusted(line * 1.5, line, -line - lift_room, -line);
     Isometric view;
     view.quarter = best_quarter(plan);
     const QRectF flat = flat_bounds(view, needed_points(job, plan));
@@ -317,23 +363,31 @@ void paint_run(QPainter& painter, const Job& job, const plan::Plan& plan, const 
               view,
               letters,
               Lettering(text_units, true),
-              LabelPlacer(area.adjusted(line * 0.2, head, -line * 0.2, -line * 0.2)),
-              line_units};
+              RunLabels(picture),
+              line_units,
+              0.3 * picture.width()};
+    painter.save();
+    painter.setClipRect(picture, Qt::IntersectClip);
     house(pass);
+    painter.restore();
+    // What labels must stay clear of is drawn before the first is placed.
     ends(pass);
     lift(pass, room.right() + lift_room * 0.7);
     pipe(pass);
     figures(pass);
-    const QString summary =
-        say("Run %1 one way, %2, %3, %4 %5")
-            .arg(length_m(plan.run.length_m), plan.run.bends == 1 ? say("1 bend") : say("%1 bends").arg(plan.run.bends),
-                 plan.run.passages == 1 ? say("1 passage") : say("%1 passages").arg(plan.run.passages),
-                 plan.run.lift_m >= 0.0 ? say("lift") : say("drop"), length_m(std::abs(plan.run.lift_m)));
-    letters.draw(painter, area.topLeft() + QPointF(line * 0.4, line * 0.3), Qt::AlignLeft | Qt::AlignTop, summary,
-                 theme.text);
-    letters.draw(painter, area.bottomLeft() + QPointF(line * 0.4, -line * 0.3), Qt::AlignLeft | Qt::AlignBottom,
-                 say("Not to scale in depth; figures are true lengths"), theme.muted);
+    QPointF at = area.topLeft() + QPointF(line * 0.4, line * 0.3);
+    const auto write = [&](const QStringList& lines, const QColor& ink) {
+        for (const QString& one : lines) {
+            letters.draw(painter, at, Qt::AlignLeft | Qt::AlignTop, one, ink);
+            pass.labels.take(letters.box(at, Qt::AlignLeft | Qt::AlignTop, one), one);
+            at.ry() += line;
+        }
+    };
+    write(summary, theme.text);
+    at = QPointF(area.left() + line * 0.4, area.bottom() - line * (0.3 + static_cast<double>(foot.size())));
+    write(foot, theme.muted);
     painter.restore();
+    return pass.labels.taken();
 }
 
 }  // namespace wg::ui

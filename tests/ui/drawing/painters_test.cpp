@@ -1,5 +1,7 @@
 #include <gtest/gtest.h>
 
+#include <random>
+
 #include "tests/ui/drawing/picture.h"
 #include "ui/drawing/plan_painter.h"
 #include "ui/drawing/run_painter.h"
@@ -105,6 +107,67 @@ TEST(RunPainter, KeepsInsideItsArea) {
         sheet, [&](QPainter& painter) { paint_run(painter, job, plan, QRectF(area), paper_theme(), 13.0, 1.0); });
     EXPECT_TRUE(area.contains(ink));
     EXPECT_GT(ink.height(), area.height() / 2);
+}
+
+/// Runs as routes go: from the plate through passages and bends, up, down and level, some legs short.
+plan::Plan random_run(std::mt19937& random, const plan::Plan& like) {
+    std::uniform_int_distribution<int> count(1, 8);
+    std::uniform_real_distribution<double> length(0.15, 5.0);
+    std::uniform_int_distribution<int> way(0, 5);
+    std::uniform_int_distribution<int> end(0, 3);
+    plan::Plan plan = like;
+    plan.run.legs.clear();
+    Point3 at = plan.placements.front().placed.connection_in_space;
+    const int legs = count(random);
+    plan.run.length_m = 0.0;
+    for (int i = 0; i < legs; ++i) {
+        static const double ways[6][3] = {{1, 0, 0}, {-1, 0, 0}, {0, 1, 0}, {0, -1, 0}, {0, 0, -1}, {0, 0, 1}};
+        const double* to = ways[way(random)];
+        const double l = length(random);
+        const Point3 next{at.x_m + l * to[0], at.y_m + l * to[1], at.z_m + l * to[2]};
+        static const RoutePointKind ends[] = {RoutePointKind::free, RoutePointKind::roof_passage,
+                                              RoutePointKind::wall_passage, RoutePointKind::floor_passage};
+        plan.run.legs.push_back({at, next, l, ends[end(random)]});
+        plan.run.length_m += l;
+        at = next;
+    }
+    plan.run.lift_m = plan.run.legs.front().from.z_m - at.z_m;
+    plan.run.bends = legs - 1;
+    return plan;
+}
+
+/// Returns how many labels were seen.
+std::size_t expect_labels_apart(const Job& job, const plan::Plan& plan, QSizeF size, double text, const char* what) {
+    QImage image(10, 10, QImage::Format_ARGB32_Premultiplied);
+    QPainter painter(&image);
+    const std::vector<RunLabel> labels =
+        paint_run(painter, job, plan, QRectF(QPointF(0.0, 0.0), size), paper_theme(), text, text * 0.06);
+    for (std::size_t i = 0; i < labels.size(); ++i)
+        for (std::size_t k = i + 1; k < labels.size(); ++k)
+            EXPECT_FALSE(labels[i].box.intersects(labels[k].box))
+                << what << ": " << labels[i].text.toStdString() << " over " << labels[k].text.toStdString();
+    return labels.size();
+}
+
+TEST(RunPainter, NoLabelStandsOnAnotherForManyRunsAndBothHands) {
+    Job job = sample::job();
+    std::mt19937 random(811);
+    // Half an A4 page's width, a whole one, and a window; lettering of 9 pt, of large print, and of a screen.
+    const std::pair<QSizeF, double> sheets[] = {
+        {{8750.0, 7800.0}, 318.0}, {{18000.0, 7800.0}, 494.0}, {{900.0, 560.0}, 14.0}};
+    for (const Hand hand : {Hand::left, Hand::right}) {
+        for (Placement& placement : job.choices.front().placements)
+            placement.hand = hand;
+        const plan::Plan like = picture::plan_of(job);
+        for (int i = 0; i < 40; ++i) {
+            const plan::Plan plan = random_run(random, like);
+            for (const auto& [size, text] : sheets) {
+                const std::string what = "run " + std::to_string(i) + (hand == Hand::left ? " left" : " right");
+                // Summary, foot, a figure for each leg and both ends.
+                EXPECT_GE(expect_labels_apart(job, plan, size, text, what.c_str()), plan.run.legs.size() + 4) << what;
+            }
+        }
+    }
 }
 
 TEST(RunPainter, SaysWhatIsMissingWhenThereIsNoRun) {
