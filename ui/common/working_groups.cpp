@@ -60,8 +60,10 @@ Working price_working(const quote::Quote& quote, const plan::Plan& plan) {
     Working working;
     working.key = "quote.price";
     working.title = "Price with tax";
-    working.formula = "equipment and material + labour + tax";
-    working.inputs = {{"equipment and material", text(goods)}, {"labour", text(labour)}, {"net", text(quote.net)}};
+    working.formula = "equipment and material + labour - discount + tax";
+    working.inputs = {{"equipment and material", text(goods)}, {"labour", text(labour)}};
+    if (quote.discount.minor != 0) working.inputs.emplace_back("discount", text(Money{} - quote.discount));
+    working.inputs.emplace_back("net", text(quote.net));
     for (const quote::TaxSum& tax : quote.taxes) {
         working.inputs.emplace_back(
             tax.rate.label + ", " + percent(tax.rate.rate, 1).toStdString() + " of " + text(tax.net), text(tax.tax));

@@ -128,6 +128,31 @@ bool is_equipment(const parts::Line& line, const plan::Plan& plan) {
     return line.item_id == plan.collector.id || line.item_id == plan.block.id || line.item_id == plan.cylinder.id;
 }
 
+/// What the client may add, and when the sum falls due.
+void beside_the_price(Flow& flow, const quote::Offered& offered, const QString& currency) {
+    Table options;
+    options.whole = true;
+    options.columns = {{QStringLiteral("You may add"), 0.0},
+                       {QStringLiteral("Quantity"), 26.0, true},
+                       {QStringLiteral("With tax"), 36.0, true}};
+    for (const quote::Option& option : offered.options) {
+        if (option.ticked) continue;  // stands among the lines
+        options.rows.push_back(
+            {QStringList{qs(option.line.line.text), amount_words(option.line.line.to_buy, option.line.line.unit),
+                         money(option.gross, currency)}});
+    }
+    if (!options.rows.empty()) flow.table(options);
+    Table instalments;
+    instalments.whole = true;
+    instalments.columns = {{QStringLiteral("To be paid"), 0.0},
+                           {QStringLiteral("Share"), 26.0, true},
+                           {QStringLiteral("With tax"), 36.0, true}};
+    for (const quote::InstalmentSum& part : offered.instalments)
+        instalments.rows.push_back(
+            {QStringList{qs(part.text), percent(part.percent / 100.0, 2), money(part.sum, currency)}});
+    if (!instalments.rows.empty()) flow.table(instalments);
+}
+
 void price_table(Flow& flow, const PaperInput& input) {
     const plan::Plan& plan = input.plan;
     flow.heading(QStringLiteral("Price"));
@@ -170,6 +195,13 @@ void price_table(Flow& flow, const PaperInput& input) {
     table.rows.push_back({QStringList{QStringLiteral("Fitting, tests, start and instruction"),
                                       quantity(hours, QStringLiteral("h"), 1), money(labour, currency)}});
     total(QStringLiteral("Labour"), labour);
+    if (quote.discount.minor != 0) {
+        const QString reason = qs(input.job.offer.discount_reason);
+        table.rows.push_back({QStringList{QStringLiteral("Discount of %1%2")
+                                              .arg(percent(input.job.offer.discount_percent / 100.0, 2),
+                                                   reason.isEmpty() ? QString() : QStringLiteral(": ") + reason),
+                                          QString(), money(Money{} - quote.discount, currency)}});
+    }
     total(QStringLiteral("Net"), quote.net);
     for (const quote::TaxSum& tax : quote.taxes) {
         table.rows.push_back({QStringList{
@@ -177,7 +209,15 @@ void price_table(Flow& flow, const PaperInput& input) {
             QString(), money(tax.tax, currency)}});
     }
     total(QStringLiteral("Total to pay"), quote.gross);
+    if (plan.offered) {
+        for (const quote::Subsidy& subsidy : plan.offered->subsidies)
+            table.rows.push_back(
+                {QStringList{qs(subsidy.text), QString(), money(Money{} - subsidy.granted, currency)}});
+        if (!plan.offered->subsidies.empty())
+            total(QStringLiteral("Left for you to pay when all is granted"), plan.offered->to_bring);
+    }
     flow.table(table);
+    if (plan.offered) beside_the_price(flow, *plan.offered, currency);
     const bool open =
         std::any_of(quote.lines.begin(), quote.lines.end(), [](const parts::Line& l) { return !l.priced; });
     if (open) {

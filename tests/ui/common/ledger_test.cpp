@@ -101,7 +101,7 @@ TEST(Working, the_price_has_one_that_adds_up) {
     plan.quote->lines[1].net = {40000};
     plan.quote->lines[1].labour = true;
     plan.quote->net = {100000};
-    plan.quote->taxes = {{{"standard", "Tax", 0.19}, {100000}, {19000}}};
+    plan.quote->taxes = {{{"standard", "Tax", 0.19}, {100000}, {}, {100000}, {19000}}};
     plan.quote->gross = {119000};
     const auto groups = grouped_workings(plan);
     const Working working = groups.back().workings.back().working;

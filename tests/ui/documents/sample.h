@@ -251,7 +251,8 @@ inline plan::Plan plan(const Job& job) {
     quote.lines = p.parts.lines;
     for (const parts::Line& each : quote.lines)
         quote.net += each.net;
-    quote::TaxSum tax{{"full", "Value added tax", 0.2}, quote.net, scaled(quote.net, 0.2)};
+    quote.lines_net = quote.net;
+    quote::TaxSum tax{{"full", "Value added tax", 0.2}, quote.net, {}, quote.net, scaled(quote.net, 0.2)};
     quote.taxes = {tax};
     quote.gross = quote.net + tax.tax;
     p.quote = quote;
