@@ -60,7 +60,8 @@ Working price_working(const quote::Quote& quote, const plan::Plan& plan) {
     Working working;
     working.key = "quote.price";
     working.title = "Price with tax";
-    working.formula = "equipment and material + labour - discount + tax";
+    working.formula = quote.discount.minor != 0 ? "equipment and material + labour - discount + tax"
+                                                : "equipment and material + labour + tax";
     working.inputs = {{"equipment and material", text(goods)}, {"labour", text(labour)}};
     if (quote.discount.minor != 0) working.inputs.emplace_back("discount", text(Money{} - quote.discount));
     working.inputs.emplace_back("net", text(quote.net));
