@@ -7,6 +7,9 @@
 #include <unistd.h>
 #endif
 
+#include "core/store/copy.h"
+#include "core/store/open.h"
+
 namespace wg::store {
 namespace {
 
@@ -19,6 +22,17 @@ bool flush_to_disk(const QString& path) {
     static_cast<void>(path);
     return true;
 #endif
+}
+
+// A server's contents as a file; closed again, so that nothing is left beside it.
+std::optional<Problem> copy_to_file(const Database& database, const QString& path) {
+    const Result<std::unique_ptr<Database>> file = open_file(path.toStdString(), Instant{});
+    if (!file) return file.problems().front();
+    if (std::optional<Problem> problem = copy_everything(database, *file.value())) return problem;
+    // One file and no log beside it, as VACUUM INTO leaves it.
+    const Result<QVariant> mode = file.value()->value("PRAGMA journal_mode = DELETE");
+    if (!mode) return mode.problems().front();
+    return std::nullopt;
 }
 
 std::optional<Problem> check_copy(const QString& path) {
@@ -43,7 +57,8 @@ std::optional<Problem> write_backup(const Database& database, const QString& to_
     }
     const QString part = to_path + ".part";
     QFile::remove(part);  // left by a backup that was cut short
-    std::optional<Problem> problem = database.run("VACUUM INTO ?", {part});
+    std::optional<Problem> problem =
+        database.connection() ? copy_to_file(database, part) : database.run("VACUUM INTO ?", {part});
     if (!problem) problem = check_copy(part);
     if (!problem && !flush_to_disk(part)) {
         problem = Problem{name, "could not be written to the disk", "Check the disk and its free space"};
@@ -57,6 +72,8 @@ std::optional<Problem> write_backup(const Database& database, const QString& to_
 
 Result<std::string> damage(const Database& database) {
     std::string out;
+    if (database.dialect() == Dialect::postgresql)
+        return out;  // its pages carry no marks of ours; keys it holds itself
     Result<QSqlQuery> integrity = database.query("PRAGMA integrity_check(20)");
     if (!integrity) return integrity.problems();
     while (integrity.value().next()) {

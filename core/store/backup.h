@@ -1,5 +1,5 @@
 #pragma once
-// A whole copy of the database, made while it is in use.
+// A whole copy of the database as a file, made while it is in use.
 
 #include <QString>
 #include <optional>
@@ -12,7 +12,7 @@ namespace wg::store {
 /// whole. Refused when `to_path` exists.
 [[nodiscard]] std::optional<Problem> write_backup(const Database& database, const QString& to_path);
 
-/// PRAGMA integrity_check and foreign_key_check in words; empty when whole.
+/// PRAGMA integrity_check and foreign_key_check in words; empty when whole, and always on a server.
 [[nodiscard]] Result<std::string> damage(const Database& database);
 
 }  // namespace wg::store

@@ -16,7 +16,7 @@ AutoSaver::AutoSaver(store::Store& store, QObject* parent) : QObject(parent), st
     delay_.setSingleShot(true);
     delay_.setInterval(quiet_ms);
     connect(&delay_, &QTimer::timeout, this, &AutoSaver::save_now);
-    keeper_ = new EditKeeper(store_.path(), this);
+    keeper_ = new EditKeeper(store_, this);
     connect(keeper_, &EditKeeper::failed, this, &AutoSaver::not_kept);
     keep_delay_.setSingleShot(true);
     keep_delay_.setInterval(keep_ms);
