@@ -183,13 +183,6 @@ std::optional<Problem> copy_everything(const Database& from, const Database& to)
         if (auto problem = copy_rows(from, to, table)) return problem;
     }
     if (auto problem = index_jobs(to)) return problem;
-    // The register goes on counting after the last entry; SQLite sees to that by itself.
-    if (to.dialect() == Dialect::postgresql) {
-        if (auto problem = to.run("SELECT setval(pg_get_serial_sequence('refrigerant_entry', 'seq'), "
-                                  "(SELECT coalesce(max(seq), 0) + 1 FROM refrigerant_entry), false)")) {
-            return problem;
-        }
-    }
     if (auto problem = compare(from, to)) return problem;
     return writing.commit();
 }

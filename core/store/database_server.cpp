@@ -87,6 +87,8 @@ Result<QString> Database::filled(const QString& sql, const QVariantList& values)
         } else if (value.typeId() == QMetaType::Double) {
             // As text: a plain number would be a decimal one, and lose the sign of nought.
             out += '\'' + QString::number(value.toDouble(), 'g', QLocale::FloatingPointShortest) + "'::float8";
+        } else if (value.typeId() == QMetaType::QByteArray) {
+            out += "decode('" + QString::fromLatin1(value.toByteArray().toHex()) + "', 'hex')";
         } else if (value.typeId() == QMetaType::QString && value.toString().contains(QChar(u'\0'))) {
             return Problem{name(),
                            "the text '" + for_message(value.toString().toStdString(), 40) +
@@ -103,13 +105,17 @@ Result<QString> Database::filled(const QString& sql, const QVariantList& values)
 }
 
 Result<QSqlQuery> Database::query_server(const QString& sql, const QVariantList& values, Fetch fetch) const {
+    const bool open = database_.isOpen();
+    if (!open) {
+        if (std::optional<Problem> failed = log_in()) return *failed;
+    }
     const Result<QString> text = filled(sql, values);
     if (!text) return text.problems();
     {
         QSqlQuery query(database_);
         query.setForwardOnly(fetch == Fetch::row_by_row);
         if (query.exec(text.value())) return query;
-        if (in_transaction_ || !lost(query.lastError())) return problem(query.lastError());
+        if (!open || in_transaction_ || !lost(query.lastError())) return problem(query.lastError());
     }
     // The server was started anew, or the network is back. Statements outside a transaction may run twice.
     database_.close();

@@ -2,12 +2,10 @@
 
 #include <gtest/gtest.h>
 
-#include <QElapsedTimer>
+#include <QStringList>
 
-#include "core/quantity/sha256.h"
-#include "core/store/copy.h"
-#include "core/weather/read.h"
 #include "tests/core/store/filled_store.h"
+#include "tests/core/store/script.h"
 #include "tests/core/store/server.h"
 #include "tests/core/store/store_fixture.h"
 
@@ -17,14 +15,6 @@ namespace {
 
 std::string why(const Result<bool>& result) {
     return result.ok() ? "" : text_of(result.problems());
-}
-
-Result<std::string> digest_at(const std::string& place) {
-    Result<std::unique_ptr<Database>> opened = is_address(place)
-                                                   ? Database::connect(connection_from_address(place).value())
-                                                   : Database::open(place, Access::read_only);
-    if (!opened) return opened.problems();
-    return digest_of_everything(*opened.value());
 }
 
 TEST_P(EachStore, EverythingIsCopiedRowByRowToAFile) {
@@ -39,7 +29,7 @@ TEST_P(EachStore, EverythingIsCopiedRowByRowToAFile) {
         const Result<bool> again = store->copy_to(*copy);
         EXPECT_NE(why(again).find("is not empty"), std::string::npos) << why(again);
     }
-    EXPECT_EQ(digest_at(file("copy.db")).value(), digest_at(path()).value());
+    EXPECT_EQ(digest_at(file("copy.db")), digest_at(path()));
 }
 
 TEST_F(ServerStore, AFilesContentsGoToTheServerAndBack) {
@@ -54,9 +44,9 @@ TEST_F(ServerStore, AFilesContentsGoToTheServerAndBack) {
     const Result<bool> back = server->backup(file("back.db"));
     ASSERT_TRUE(back.ok()) << why(back);
     EXPECT_EQ(files().filter("back"), QStringList{"back.db"}) << "nothing is left beside it";
-    const std::string digest = digest_at(first).value();
-    EXPECT_EQ(digest_at(path()).value(), digest);
-    EXPECT_EQ(digest_at(file("back.db")).value(), digest);
+    const std::string digest = digest_at(first);
+    EXPECT_EQ(digest_at(path()), digest);
+    EXPECT_EQ(digest_at(file("back.db")), digest);
     // Both go on from where the copy was made.
     const auto returned = open(file("back.db"));
     for (Store* each : {server.get(), returned.get()}) {
@@ -76,13 +66,13 @@ TEST_F(ServerStore, AFilesContentsGoToTheServerAndBack) {
 TEST_F(ServerStore, ADigestTellsTheSmallestDifference) {
     const auto store = open();
     fill(*store);
-    const std::string before = digest_at(path()).value();
+    const std::string before = digest_at(path());
     EXPECT_EQ(sql(path(), "UPDATE setting SET value = value || ' ' WHERE key = 'firm.name'"), "");
-    EXPECT_NE(digest_at(path()).value(), before);
+    EXPECT_NE(digest_at(path()), before);
     EXPECT_EQ(sql(path(), "UPDATE setting SET value = rtrim(value) WHERE key = 'firm.name'"), "");
-    EXPECT_EQ(digest_at(path()).value(), before);
+    EXPECT_EQ(digest_at(path()), before);
     EXPECT_EQ(sql(path(), "UPDATE weather_year SET altitude_m = altitude_m + 1e-9"), "");
-    EXPECT_NE(digest_at(path()).value(), before);
+    EXPECT_NE(digest_at(path()), before);
 }
 
 TEST_F(ServerStore, ACopyThatIsCutShortLeavesTheTargetEmpty) {
