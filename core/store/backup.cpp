@@ -3,6 +3,7 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <cstdio>
 #ifdef Q_OS_UNIX
 #include <unistd.h>
 #endif
@@ -12,17 +13,6 @@
 
 namespace wg::store {
 namespace {
-
-// VACUUM INTO does not promise that the copy has reached the disk.
-bool flush_to_disk(const QString& path) {
-#ifdef Q_OS_UNIX
-    QFile file(path);
-    return file.open(QIODevice::ReadWrite) && ::fsync(file.handle()) == 0;
-#else
-    static_cast<void>(path);
-    return true;
-#endif
-}
 
 // A server's contents as a file; closed again, so that nothing is left beside it.
 std::optional<Problem> copy_to_file(const Database& database, const QString& path) {
@@ -46,6 +36,25 @@ std::optional<Problem> check_copy(const QString& path) {
 }
 
 }  // namespace
+
+// VACUUM INTO does not promise that the copy has reached the disk.
+bool flush_to_disk(const QString& path) {
+#ifdef Q_OS_UNIX
+    QFile file(path);
+    return file.open(QIODevice::ReadWrite) && ::fsync(file.handle()) == 0;
+#else
+    static_cast<void>(path);
+    return true;
+#endif
+}
+
+bool replace_file(const QString& from, const QString& to) {
+#ifdef Q_OS_UNIX
+    return std::rename(QFile::encodeName(from).constData(), QFile::encodeName(to).constData()) == 0;
+#else
+    return (!QFile::exists(to) || QFile::remove(to)) && QFile::rename(from, to);
+#endif
+}
 
 std::optional<Problem> write_backup(const Database& database, const QString& to_path) {
     const QFileInfo target(to_path);

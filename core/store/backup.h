@@ -12,6 +12,11 @@ namespace wg::store {
 /// whole. Refused when `to_path` exists.
 [[nodiscard]] std::optional<Problem> write_backup(const Database& database, const QString& to_path);
 
+/// Whether the file's content has reached the disk.
+[[nodiscard]] bool flush_to_disk(const QString& path);
+/// Renames over what is there, at once.
+[[nodiscard]] bool replace_file(const QString& from, const QString& to);
+
 /// PRAGMA integrity_check and foreign_key_check in words; empty when whole, and always on a server.
 [[nodiscard]] Result<std::string> damage(const Database& database);
 

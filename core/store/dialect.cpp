@@ -19,9 +19,6 @@ const Wording& wording(Dialect dialect) {
             "FROM job_search s CROSS JOIN job j ON j.save_seq = s.rowid WHERE job_search MATCH ? "
             "ORDER BY s.rowid DESC LIMIT ? OFFSET ?",
         .count_matching = "SELECT count(*) FROM job_search WHERE job_search MATCH ?",
-        .unindexed_jobs =
-            "SELECT count(*) FROM job WHERE removed_at IS NULL AND save_seq NOT IN "
-            "(SELECT rowid FROM job_search)",
         .client_street = "json_extract(r.content, '$.client.street')",
         .client_postcode = "json_extract(r.content, '$.client.postcode')",
         .client_phone = "json_extract(r.content, '$.client.phone')",
@@ -42,9 +39,6 @@ const Wording& wording(Dialect dialect) {
             "FROM job_search s JOIN job j ON j.save_seq = s.save_seq WHERE s.words @@ ?::tsquery "
             "ORDER BY s.save_seq DESC LIMIT ? OFFSET ?",
         .count_matching = "SELECT count(*) FROM job_search WHERE words @@ ?::tsquery",
-        .unindexed_jobs =
-            "SELECT count(*) FROM job WHERE removed_at IS NULL AND save_seq NOT IN "
-            "(SELECT save_seq FROM job_search)",
         .client_street = "field_of_json(r.content, 'client', 'street')",
         .client_postcode = "field_of_json(r.content, 'client', 'postcode')",
         .client_phone = "field_of_json(r.content, 'client', 'phone')",

@@ -17,7 +17,6 @@ struct Wording {
     const char* unindex_job;     ///< save_seq
     const char* matching_jobs;   ///< FROM clause onwards: expression, limit, offset
     const char* count_matching;  ///< expression
-    const char* unindexed_jobs;  ///< how many of the jobs present the search does not know
     const char* client_street;   ///< of r.content
     const char* client_postcode;
     const char* client_phone;

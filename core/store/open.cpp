@@ -17,7 +17,7 @@ namespace {
 constexpr const char* in_memory = ":memory:";
 
 // Files up to this size are read through before they are opened (well under a second). Larger ones are left to
-// Store::check, which the program calls once its window stands.
+// the backup of the day, which checks before it copies.
 constexpr qint64 check_at_open_bytes = qint64{64} * 1024 * 1024;
 
 // SQLite file format, section 1.3: header of 100 bytes, application id in bytes 68..71, big-endian.

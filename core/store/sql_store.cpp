@@ -242,11 +242,6 @@ Result<std::string> SqlStore::check() {
     if (without.value().toLongLong() != 0) {
         add(std::to_string(without.value().toLongLong()) + " jobs lack their current content");
     }
-    const Result<QVariant> unindexed = database_->value(database_->words().unindexed_jobs);
-    if (!unindexed) return unindexed.problems();
-    if (unindexed.value().toLongLong() != 0) {
-        add(std::to_string(unindexed.value().toLongLong()) + " jobs are not found by the search");
-    }
     Result<QSqlQuery> contents =
         database_->query("SELECT job_id, revision, content, text_sha256 FROM job_revision", {}, Fetch::row_by_row);
     if (!contents) return contents.problems();
