@@ -88,9 +88,8 @@ void MainWindow::make_job_page() {
 
 void MainWindow::keep_daily_backup() {
     auto* keeper = new DailyBackup(store_->path(), this);
-    connect(keeper, &DailyBackup::failed, this, [this](const QString& text) {
-        notice().add(Mark::caution, tr("No backup was made today. %1").arg(text));
-    });
+    connect(keeper, &DailyBackup::failed, this,
+            [this](const QString& text) { notice().add(Mark::caution, tr("No backup was made today. %1").arg(text)); });
     keeper->begin();
 }
 
