@@ -23,6 +23,8 @@ struct Connection {
     std::string root_certificate;  ///< file; empty: ~/.postgresql/root.crt
     int connect_timeout_s = 8;
     int turn_timeout_ms = 5000;  ///< how long a save waits for those of other seats; as with a file
+    /// A server that lets one wait in vain is left alone for so long; statements fail at once meanwhile.
+    int rest_ms = 20000;
     /// Asked at each connecting, in the thread that connects. None, or an empty answer: PGPASSWORD, then the file that
     /// PGPASSFILE names, then ~/.pgpass.
     std::function<std::string(const Connection&)> password;

@@ -2,6 +2,7 @@
 // One connection to one SQLite file or PostgreSQL database: the few calls the store needs, with problems instead of
 // Qt's error objects.
 
+#include <QDeadlineTimer>
 #include <QSqlDatabase>
 #include <QSqlQuery>
 #include <QString>
@@ -58,7 +59,9 @@ class Database {
     std::string path_;
     std::optional<Connection> connection_;
     QString id_;
-    mutable QSqlDatabase database_;        ///< a handle; connecting again changes nothing that a caller sees
+    mutable QSqlDatabase database_;                ///< a handle; connecting again changes nothing that a caller sees
+    mutable std::optional<Problem> out_of_reach_;  ///< what the last attempt came to that took its time
+    mutable QDeadlineTimer rest_;                  ///< no other attempt before
     mutable bool in_transaction_ = false;  ///< then a lost connection is not made anew behind the transaction's back
 };
 

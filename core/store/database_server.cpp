@@ -1,5 +1,6 @@
 // The part of a connection that speaks to a PostgreSQL server.
 
+#include <QElapsedTimer>
 #include <QSqlDriver>
 #include <QSqlError>
 #include <QSqlField>
@@ -21,11 +22,15 @@ QString quoted_option(const std::string& text) {
     return '\'' + to_qt(text).replace('\\', "\\\\").replace('\'', "\\'") + '\'';
 }
 
-// keepalives: a network that went silent is noticed within half a minute.
-QString options_of(const Connection& connection) {
-    QString options =
-        QStringLiteral("connect_timeout=%1;application_name=warmgable;").arg(connection.connect_timeout_s) +
-        "keepalives_idle=15;keepalives_interval=5;keepalives_count=3;tcp_user_timeout=30000;";
+// Somebody sits before the window: who was connected once is not kept waiting longer than this, the least that the
+// driver knows.
+constexpr int reconnect_timeout_s = 2;
+constexpr qint64 long_wait_ms = 1000;
+
+// keepalives: a network that went silent is noticed within some ten seconds.
+QString options_of(const Connection& connection, int timeout_s) {
+    QString options = QStringLiteral("connect_timeout=%1;application_name=warmgable;").arg(timeout_s) +
+                      "keepalives_idle=5;keepalives_interval=2;keepalives_count=3;tcp_user_timeout=10000;";
     options += connection.tls == Tls::disable ? "sslmode=disable" : "sslmode=verify-full";
     if (!connection.root_certificate.empty()) options += ";sslrootcert=" + quoted_option(connection.root_certificate);
     return options;
@@ -51,8 +56,9 @@ Result<std::unique_ptr<Database>> Database::connect(const Connection& connection
     database.setHostName(to_qt(connection.host));
     database.setPort(connection.port);
     database.setDatabaseName(to_qt(connection.database));
-    database.setConnectOptions(options_of(connection));
+    database.setConnectOptions(options_of(connection, connection.connect_timeout_s));
     if (std::optional<Problem> failed = opened->log_in()) return *failed;
+    database.setConnectOptions(options_of(connection, reconnect_timeout_s));
     const Result<QVariant> encoding = opened->value("SHOW server_encoding");
     if (!encoding) return encoding.problems();
     if (encoding.value().toString() == "UTF8") return opened;
@@ -61,8 +67,19 @@ Result<std::unique_ptr<Database>> Database::connect(const Connection& connection
 }
 
 std::optional<Problem> Database::log_in() const {
+    if (out_of_reach_ && !rest_.hasExpired()) return out_of_reach_;
+    out_of_reach_.reset();
+    QElapsedTimer clock;
+    clock.start();
     const QString password = connection_->password ? to_qt(connection_->password(*connection_)) : QString();
-    if (!database_.open(to_qt(connection_->user), password)) return problem(database_.lastError());
+    if (!database_.open(to_qt(connection_->user), password)) {
+        Problem failed = problem(database_.lastError());
+        if (clock.elapsed() > long_wait_ms) {
+            out_of_reach_ = failed;
+            rest_ = QDeadlineTimer(connection_->rest_ms);
+        }
+        return failed;
+    }
     QSqlQuery query(database_);
     if (!query.exec(QString::fromLatin1(session_settings).arg(connection_->turn_timeout_ms)))
         return problem(query.lastError());
@@ -88,7 +105,12 @@ Result<QString> Database::filled(const QString& sql, const QVariantList& values)
             // As text: a plain number would be a decimal one, and lose the sign of nought.
             out += '\'' + QString::number(value.toDouble(), 'g', QLocale::FloatingPointShortest) + "'::float8";
         } else if (value.typeId() == QMetaType::QByteArray) {
-            out += "decode('" + QString::fromLatin1(value.toByteArray().toHex()) + "', 'hex')";
+            // The shortest form that a statement can carry.
+            const QByteArray coded = value.toByteArray().toBase64();
+            out.reserve(out.size() + coded.size() + sql.size());
+            out += QLatin1String("decode('");
+            out += QLatin1String(coded);
+            out += QLatin1String("', 'base64')");
         } else if (value.typeId() == QMetaType::QString && value.toString().contains(QChar(u'\0'))) {
             return Problem{name(),
                            "the text '" + for_message(value.toString().toStdString(), 40) +

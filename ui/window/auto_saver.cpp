@@ -34,7 +34,7 @@ void AutoSaver::set_session(JobSession* session) {
     problem_.clear();
     if (session_ != nullptr) {
         connect(session_, &JobSession::job_changed, this, [this] {
-            delay_.start();
+            delay_.start(quiet_ms);
             // A drag goes on for long: this one is not put off by the next edit.
             if (!keep_delay_.isActive()) keep_delay_.start();
         });
@@ -53,6 +53,7 @@ bool AutoSaver::save_now() {
         const bool news = text != problem_;
         problem_ = text;
         if (news) Q_EMIT failed(text);
+        delay_.start(again_ms_);
         return false;
     }
     const bool after_failure = !problem_.isEmpty();

@@ -203,6 +203,14 @@ void Server::kill_hard() {
     process_.reset();
 }
 
+void Server::fall_silent() const {
+    ::kill(static_cast<pid_t>(process_->processId()), SIGSTOP);
+}
+
+void Server::wake() const {
+    ::kill(static_cast<pid_t>(process_->processId()), SIGCONT);
+}
+
 void Server::stop() {
     if (process_ == nullptr) return;
     if (process_->state() == QProcess::Running) {

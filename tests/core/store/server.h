@@ -26,6 +26,9 @@ class Server {
     /// kill -9 of the postmaster, as a machine that loses its power has it.
     void kill_hard();
     void stop();
+    /// The postmaster answers nobody until it is woken.
+    void fall_silent() const;
+    void wake() const;
 
     /// postgresql://postgres@127.0.0.1:PORT/database?sslmode=disable
     [[nodiscard]] std::string address(const QString& database) const;

@@ -233,7 +233,7 @@ TEST_F(ServerStore, SeatsThatSaveTogetherLoseNothing) {
     const std::string place = path();
     const Job shared_job = open()->save(sample_job(), at(0)).value();
     constexpr unsigned seats = 4;
-    constexpr int saves = 12;
+    constexpr int saves = 8;
     std::vector<int> refused(seats, 0);
     std::vector<std::string> failed(seats);
     std::vector<std::thread> threads;
@@ -351,6 +351,33 @@ TEST_F(ServerStore, AServerStartedAnewIsConnectedToAgain) {
     const Result<Job> saved = store->save(job, at(1));
     ASSERT_TRUE(saved.ok()) << said(saved);
     EXPECT_EQ(saved.value().revision, 2);
+}
+
+TEST_F(ServerStore, AServerThatFellSilentIsNotWaitedForAgainAndAgain) {
+    const std::string place = path();
+    Connection connection = connection_from_address(place).value();
+    connection.rest_ms = 1500;
+    const auto opened = Store::connect(connection);
+    ASSERT_TRUE(opened.ok()) << said(opened);
+    Store& store = *opened.value();
+    const Job job = store.save(sample_job(), at(0)).value();
+    EXPECT_EQ(sql(place, "SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE application_name = 'warmgable'"),
+              "");
+    Server::shared()->fall_silent();
+    QElapsedTimer clock;
+    clock.start();
+    const std::string first = said(store.load(job.id));
+    const qint64 first_ms = clock.restart();
+    const std::string second = said(store.load(job.id));
+    const qint64 second_ms = clock.restart();
+    Server::shared()->wake();
+    EXPECT_TRUE(has(first, "Check that the server runs")) << first;
+    EXPECT_GE(first_ms, 1000);
+    EXPECT_LE(first_ms, 5000);
+    EXPECT_EQ(second, first);
+    EXPECT_LE(second_ms, 200) << "the window would stand still at every edit";
+    std::this_thread::sleep_for(std::chrono::milliseconds(1700));
+    EXPECT_EQ(store.load(job.id).value(), job) << "after the rest it is tried again";
 }
 
 TEST_F(ServerStore, TextsThatAServerCannotHoldAreRefusedInWords) {

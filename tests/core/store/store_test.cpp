@@ -96,7 +96,7 @@ TEST_P(EachStore, AnInvalidJobIsRefusedAndNothingIsStored) {
     EXPECT_FALSE(store->load(job.id).ok());
 }
 
-TEST_P(EachStore, AJobTooLargeToBeReadAgainIsNotStored) {
+TEST_F(StoreTest, AJobTooLargeToBeReadAgainIsNotStored) {
     const auto store = open(":memory:");
     Job job = sample_job();
     const std::string long_text(65536, 'x');
