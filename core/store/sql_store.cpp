@@ -17,6 +17,12 @@ QVariant number(std::int64_t value) {
     return QVariant::fromValue(static_cast<qlonglong>(value));
 }
 
+// 2027-06-21 12:07 UTC, of the instant as it is stored.
+std::string readable(const std::string& changed_at) {
+    if (changed_at.size() < 16) return for_message(changed_at);
+    return changed_at.substr(0, 10) + ' ' + changed_at.substr(11, 5) + " UTC";
+}
+
 std::string named(const Job& job) {
     const std::string& name = job.number.empty() ? job.title : job.number;
     return name.empty() ? "the job" : "job " + for_message(name);
@@ -66,7 +72,7 @@ std::optional<Problem> SqlStore::refuse_save(const Job& job, const std::optional
         return Problem{named(job),
                        "was read at revision " + std::to_string(job.revision) + ", but revision " +
                            std::to_string(stored->revision) + " was saved " + (who.empty() ? "" : "by " + who + " ") +
-                           "at " + stored->changed_at,
+                           "at " + readable(stored->changed_at),
                        "Read it again and bring your changes over"};
     }
     if (job.number.empty()) return std::nullopt;

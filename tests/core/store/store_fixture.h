@@ -7,6 +7,7 @@
 #include <QString>
 #include <QTemporaryDir>
 #include <memory>
+#include <ostream>
 #include <set>
 #include <string>
 
@@ -14,6 +15,15 @@
 #include "core/store/dialect.h"
 #include "core/store/store.h"
 #include "tests/core/job/sample_job.h"
+
+namespace wg::store {
+
+/// Names the kind in the tests' names.
+inline void PrintTo(Dialect dialect, std::ostream* out) {
+    *out << (dialect == Dialect::sqlite ? "file" : "server");
+}
+
+}  // namespace wg::store
 
 namespace wg::store::test {
 
