@@ -3,7 +3,6 @@
 #include <gtest/gtest.h>
 #include <signal.h>
 #include <sys/mount.h>
-#include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
 
@@ -15,6 +14,7 @@
 #include <thread>
 
 #include "core/store/connection.h"
+#include "tests/core/store/file_limit.h"
 #include "tests/core/store/script.h"
 #include "tests/core/store/server.h"
 #include "tests/core/store/store_fixture.h"
@@ -85,23 +85,6 @@ TEST_F(StoreTest, AProgramKilledInAnyWriteLosesNothingAcknowledged) {
 }
 
 // ------------------------------------------------------------------------------------ the disk is full
-
-// No file of this program grows beyond a size while it lives: the system refuses the write.
-class FileLimit {
-   public:
-    explicit FileLimit(rlim_t bytes) {
-        signal(SIGXFSZ, SIG_IGN);
-        getrlimit(RLIMIT_FSIZE, &before_);
-        const rlimit limit{bytes, before_.rlim_max};
-        setrlimit(RLIMIT_FSIZE, &limit);
-    }
-    ~FileLimit() { setrlimit(RLIMIT_FSIZE, &before_); }
-    FileLimit(const FileLimit&) = delete;
-    FileLimit& operator=(const FileLimit&) = delete;
-
-   private:
-    rlimit before_{};
-};
 
 TEST_F(StoreTest, AWriteThatFindsNoRoomChangesNothingAndWorksOnceThereIsSome) {
     Replay whole(file("whole.db"));

@@ -14,6 +14,7 @@
 #include "core/quantity/sha256.h"
 #include "core/store/migrations.h"
 #include "core/store/store.h"
+#include "tests/core/store/file_limit.h"
 #include "tests/core/store/store_fixture.h"
 
 namespace wg::store::test {
@@ -286,6 +287,28 @@ TEST_F(StoreTest, AMigrationThatFailsLeavesTheOlderDatabase) {
     EXPECT_TRUE(mentions(refusal(path()), "step 3 (search over the list of jobs)")) << refusal(path());
     EXPECT_EQ(sql(path(), "DROP TABLE job_search"), "");
     EXPECT_EQ(open()->list("lindholm", 10, 0).value().size(), 1U);
+}
+
+TEST_F(StoreTest, AMigrationThatFindsNoRoomLeavesTheOlderDatabaseForLater) {
+    int refused = 0;
+    for (rlim_t room = 0; room < 200000; room += 40000) {
+        const std::string older = path(("older" + std::to_string(room) + ".db").c_str());
+        make_version(5, older);
+        {
+            // The copy beside the file, then the log of the steps.
+            const FileLimit limit(room);
+            refused += refusal(older).empty() ? 0 : 1;
+        }
+        const auto store = open(older);
+        ASSERT_NE(store, nullptr) << room;
+        EXPECT_EQ(store->schema_version(), newest_version());
+        EXPECT_EQ(store->load(sample_job().id).value().notes, sample_job().notes);
+        EXPECT_EQ(store->quotes(sample_job().id).value().size(), 1U);
+        EXPECT_TRUE(store->has_photograph(sha256_hex("\xFF\xD8\xFF photograph")).value());
+        EXPECT_EQ(store->check().value(), "ok");
+    }
+    EXPECT_GT(refused, 2);
+    EXPECT_TRUE(files().filter(".part").isEmpty()) << files().join(' ').toStdString();
 }
 
 TEST_F(StoreTest, ABackupIsAWholeDatabaseOfItsOwn) {
