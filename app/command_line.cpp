@@ -10,6 +10,7 @@
 #include "app/arguments.h"
 #include "app/rate_command.h"
 #include "app/resources.h"
+#include "app/store_command.h"
 #include "core/job/codec.h"
 #include "core/plan/plan.h"
 #include "core/plan/weather_ensemble.h"
@@ -218,12 +219,19 @@ QString usage() {
         "                                         to the declared values in FILE, --out writes the calibrated set as "
         "an\n"
         "                                         equipment file, --equipment adds the items of such a file\n"
+        "  warmgable store check|backup FILE|restore FILE|export DIR|copy PLACE [--store PLACE]\n"
+        "                                         check: everything against its hash; backup: a whole copy, also of a\n"
+        "                                         server; restore: puts a backup in the store's place and keeps what\n"
+        "                                         was there; export: jobs, quotes, photographs and weather years as\n"
+        "                                         files; copy: everything into a new file or an empty database\n"
         "  warmgable --help | --version\n"
         "\n"
-        "  --store FILE                           keeps the jobs in this file instead of the usual place (window "
-        "only)\n"
+        "  --store PLACE                          keeps the jobs there instead of the usual place: a file, or a "
+        "server\n"
+        "                                         as postgresql://USER@HOST/DATABASE (password: ~/.pgpass)\n"
         "\n"
-        "Exit: 0 done, 1 the plan has a stop (rate: a test does not finish or a declared value is not met), 2 bad "
+        "Exit: 0 done, 1 the plan has a stop (rate: a test does not finish or a declared value is not met;\n"
+        "store: something is damaged or missing), 2 bad "
         "usage,\n"
         "3 bad input, 4 could not write.\n"
         "\n"
@@ -234,8 +242,8 @@ bool is_command(const QStringList& arguments) {
     if (arguments.isEmpty()) return false;
     const QString& first = arguments.first();
     return first == QLatin1String("plan") || first == QLatin1String("sun") || first == QLatin1String("weather") ||
-           first == QLatin1String("rate") || first == QLatin1String("--help") || first == QLatin1String("-h") ||
-           first == QLatin1String("--version");
+           first == QLatin1String("rate") || first == QLatin1String("store") || first == QLatin1String("--help") ||
+           first == QLatin1String("-h") || first == QLatin1String("--version");
 }
 
 int run_command(const QStringList& arguments, std::ostream& out, std::ostream& err) {
@@ -253,6 +261,7 @@ int run_command(const QStringList& arguments, std::ostream& out, std::ostream& e
     if (command == QLatin1String("sun")) return run_sun(rest, out, err);
     if (command == QLatin1String("weather")) return run_weather(rest, out, err);
     if (command == QLatin1String("rate")) return run_rate(rest, out, err);
+    if (command == QLatin1String("store")) return run_store(rest, out, err);
     return run_plan(rest, out, err);
 }
 

@@ -10,7 +10,7 @@ namespace wg::app {
 /// Exit codes, stable for scripts.
 enum Exit : int {
     exit_done = 0,       ///< done
-    exit_stop = 1,       ///< done, but the plan has a stop, a test does not finish, or a declared value is not met
+    exit_stop = 1,       ///< done, but the plan has a stop, a test or declared value is missed, or a store is damaged
     exit_bad_usage = 2,  ///< the command line is wrong
     exit_bad_input = 3,  ///< a file or value is wrong
     exit_failed = 4,     ///< could not write

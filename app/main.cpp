@@ -2,12 +2,11 @@
 
 #include <QApplication>
 #include <QDateTime>
-#include <QDir>
 #include <QGuiApplication>
 #include <QIcon>
 #include <QMessageBox>
-#include <QStandardPaths>
 #include <QThread>
+#include <QTimer>
 #include <clocale>
 #include <future>
 #include <iostream>
@@ -15,6 +14,7 @@
 
 #include "app/command_line.h"
 #include "app/resources.h"
+#include "app/store_command.h"
 #include "core/store/store.h"
 #include "ui/common/theme.h"
 #include "ui/window/main_window.h"
@@ -22,6 +22,8 @@
 namespace {
 
 using namespace wg;
+
+constexpr int first_paint_ms = 3000;
 
 /// Qt takes the machine's locale for the C library too; files and prints need points in numbers, whatever the locale.
 void keep_points_in_numbers() {
@@ -66,12 +68,6 @@ WindowArguments read_window_arguments(const QStringList& arguments) {
     return read;
 }
 
-QString usual_store_path() {
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::AppDataLocation);
-    QDir().mkpath(folder);
-    return QDir(folder).filePath(QStringLiteral("desk.sqlite"));
-}
-
 int cannot_start(const std::vector<Problem>& problems) {
     const QString words = QString::fromStdString(text_of(problems));
     std::cerr << words.toStdString() << '\n';
@@ -98,9 +94,9 @@ int run_window(int argc, char** argv, const QStringList& arguments) {
         std::cerr << "warmgable: unknown argument '" << given.wrong.toStdString() << "'\nSee 'warmgable --help'.\n";
         return app::exit_bad_usage;
     }
-    const QString store_path = given.store_path.isEmpty() ? usual_store_path() : given.store_path;
+    const QString store_path = given.store_path.isEmpty() ? app::usual_store_path() : given.store_path;
     const Instant now{QDateTime::currentSecsSinceEpoch()};
-    auto store = store::Store::open(store_path.toStdString(), now);
+    auto store = store::Store::open_place(store_path.toStdString(), now, app::seat_name());
     if (!store) return cannot_start(store.problems());
     auto reference = reading.get();
     if (!reference) return cannot_start(reference.problems());
@@ -115,6 +111,8 @@ int run_window(int argc, char** argv, const QStringList& arguments) {
         if (!text) return cannot_start(text.problems());
         window.open_job_text(text.value(), given.job_path.toStdString());
     }
+    // Once the window stands and has been painted.
+    QTimer::singleShot(first_paint_ms, &window, &ui::MainWindow::keep_daily_backup);
     return QApplication::exec();
 }
 

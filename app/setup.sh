@@ -16,14 +16,14 @@ esac
 
 packages_program=(
     g++ cmake ninja-build ccache
-    qt6-base-dev libqt6sql6-sqlite qt6-charts-dev qt6-svg-dev libqt6opengl6-dev libgl1-mesa-dev
+    qt6-base-dev libqt6sql6-sqlite libqt6sql6-psql qt6-charts-dev qt6-svg-dev libqt6opengl6-dev libgl1-mesa-dev
     qt6-tools-dev qt6-l10n-tools
     nlohmann-json3-dev libqrencode-dev libzip-dev
     fonts-noto-core
 )
 packages_tests=(
     libgtest-dev libbenchmark-dev clang-tidy clang-format
-    python3 python3-venv xvfb xauth poppler-utils zbar-tools unzip git libnova-dev
+    python3 python3-venv xvfb xauth poppler-utils zbar-tools unzip git libnova-dev postgresql
 )
 
 # ensure_packages NAME...: installs the missing ones; without the right to, says which and how, and ends with 4.

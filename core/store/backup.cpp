@@ -3,22 +3,26 @@
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
+#include <cstdio>
 #ifdef Q_OS_UNIX
 #include <unistd.h>
 #endif
 
+#include "core/store/copy.h"
+#include "core/store/open.h"
+
 namespace wg::store {
 namespace {
 
-// VACUUM INTO does not promise that the copy has reached the disk.
-bool flush_to_disk(const QString& path) {
-#ifdef Q_OS_UNIX
-    QFile file(path);
-    return file.open(QIODevice::ReadWrite) && ::fsync(file.handle()) == 0;
-#else
-    static_cast<void>(path);
-    return true;
-#endif
+// A server's contents as a file; closed again, so that nothing is left beside it.
+std::optional<Problem> copy_to_file(const Database& database, const QString& path) {
+    const Result<std::unique_ptr<Database>> file = open_file(path.toStdString(), Instant{});
+    if (!file) return file.problems().front();
+    if (std::optional<Problem> problem = copy_everything(database, *file.value())) return problem;
+    // One file and no log beside it, as VACUUM INTO leaves it.
+    const Result<QVariant> mode = file.value()->value("PRAGMA journal_mode = DELETE");
+    if (!mode) return mode.problems().front();
+    return std::nullopt;
 }
 
 std::optional<Problem> check_copy(const QString& path) {
@@ -33,6 +37,25 @@ std::optional<Problem> check_copy(const QString& path) {
 
 }  // namespace
 
+// VACUUM INTO does not promise that the copy has reached the disk.
+bool flush_to_disk(const QString& path) {
+#ifdef Q_OS_UNIX
+    QFile file(path);
+    return file.open(QIODevice::ReadWrite) && ::fsync(file.handle()) == 0;
+#else
+    static_cast<void>(path);
+    return true;
+#endif
+}
+
+bool replace_file(const QString& from, const QString& to) {
+#ifdef Q_OS_UNIX
+    return std::rename(QFile::encodeName(from).constData(), QFile::encodeName(to).constData()) == 0;
+#else
+    return (!QFile::exists(to) || QFile::remove(to)) && QFile::rename(from, to);
+#endif
+}
+
 std::optional<Problem> write_backup(const Database& database, const QString& to_path) {
     const QFileInfo target(to_path);
     const std::string name = target.fileName().toStdString();
@@ -43,7 +66,8 @@ std::optional<Problem> write_backup(const Database& database, const QString& to_
     }
     const QString part = to_path + ".part";
     QFile::remove(part);  // left by a backup that was cut short
-    std::optional<Problem> problem = database.run("VACUUM INTO ?", {part});
+    std::optional<Problem> problem =
+        database.connection() ? copy_to_file(database, part) : database.run("VACUUM INTO ?", {part});
     if (!problem) problem = check_copy(part);
     if (!problem && !flush_to_disk(part)) {
         problem = Problem{name, "could not be written to the disk", "Check the disk and its free space"};
@@ -57,6 +81,8 @@ std::optional<Problem> write_backup(const Database& database, const QString& to_
 
 Result<std::string> damage(const Database& database) {
     std::string out;
+    if (database.dialect() == Dialect::postgresql)
+        return out;  // its pages carry no marks of ours; keys it holds itself
     Result<QSqlQuery> integrity = database.query("PRAGMA integrity_check(20)");
     if (!integrity) return integrity.problems();
     while (integrity.value().next()) {

@@ -1,5 +1,5 @@
 #pragma once
-// A whole copy of the database, made while it is in use.
+// A whole copy of the database as a file, made while it is in use.
 
 #include <QString>
 #include <optional>
@@ -12,7 +12,12 @@ namespace wg::store {
 /// whole. Refused when `to_path` exists.
 [[nodiscard]] std::optional<Problem> write_backup(const Database& database, const QString& to_path);
 
-/// PRAGMA integrity_check and foreign_key_check in words; empty when whole.
+/// Whether the file's content has reached the disk.
+[[nodiscard]] bool flush_to_disk(const QString& path);
+/// Renames over what is there, at once.
+[[nodiscard]] bool replace_file(const QString& from, const QString& to);
+
+/// PRAGMA integrity_check and foreign_key_check in words; empty when whole, and always on a server.
 [[nodiscard]] Result<std::string> damage(const Database& database);
 
 }  // namespace wg::store

@@ -32,15 +32,26 @@ const char* remedy_for(int code) {
     }
 }
 
+// SQLSTATE (PostgreSQL, appendix A). None: the server could not be reached at all.
+const char* remedy_for_state(const QString& state) {
+    if (state.isEmpty() || state.startsWith("08") || state.startsWith("57P"))
+        return "Check that the server runs, the network, and the settings of the connection";
+    if (state == "55P03" || state == "57014") return "Another seat is writing; try again in a moment";
+    if (state == "42501") return "Ask whoever looks after the server for the right to do this";
+    if (state == "53100" || state == "53200") return "Make room on the server's disk";
+    if (state.startsWith("XX")) return "The database is damaged; go back to the last backup";
+    return "Ask whoever looks after the server";
+}
+
 }  // namespace
 
 Database::Database(std::string path)
-    : path_(std::move(path)), connection_("wg-store-" + QUuid::createUuid().toString(QUuid::WithoutBraces)) {}
+    : path_(std::move(path)), id_("wg-store-" + QUuid::createUuid().toString(QUuid::WithoutBraces)) {}
 
 Database::~Database() {
     database_.close();
     database_ = QSqlDatabase();  // removeDatabase wants no handle to be left
-    QSqlDatabase::removeDatabase(connection_);
+    QSqlDatabase::removeDatabase(id_);
 }
 
 Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access access) {
@@ -48,7 +59,7 @@ Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access
         return Problem{path, "Qt's SQLite driver is not installed", "Install the package libqt6sql6-sqlite"};
     }
     std::unique_ptr<Database> opened(new Database(path));
-    opened->database_ = QSqlDatabase::addDatabase("QSQLITE", opened->connection_);
+    opened->database_ = QSqlDatabase::addDatabase("QSQLITE", opened->id_);
     opened->database_.setDatabaseName(to_qt(path));
     QString options = "QSQLITE_BUSY_TIMEOUT=" + QString::number(busy_timeout_ms);
     if (access == Access::read_only) options += ";QSQLITE_OPEN_READONLY";
@@ -57,7 +68,8 @@ Result<std::unique_ptr<Database>> Database::open(const std::string& path, Access
     return opened;
 }
 
-Result<QSqlQuery> Database::query(const QString& sql, const QVariantList& values) const {
+Result<QSqlQuery> Database::query(const QString& sql, const QVariantList& values, Fetch fetch) const {
+    if (connection_) return query_server(sql, values, fetch);
     QSqlQuery query(database_);
     query.setForwardOnly(true);
     if (!query.prepare(sql)) return problem(query.lastError());
@@ -80,30 +92,52 @@ Result<QVariant> Database::value(const QString& sql, const QVariantList& values)
 }
 
 std::string Database::name() const {
-    return QFileInfo(to_qt(path_)).fileName().toStdString();
+    return connection_ ? connection_->name() : QFileInfo(to_qt(path_)).fileName().toStdString();
 }
 
 Problem Database::problem(const QSqlError& error) const {
-    const int code = error.nativeErrorCode().toInt() & 0xff;  // the low byte of an extended code is the primary one
     const QString text = error.databaseText().isEmpty() ? error.driverText() : error.databaseText();
+    if (connection_) {
+        const QString first = text.section('\n', 0, 0).remove(QStringLiteral("ERROR:")).trimmed();
+        return {name(), first.toStdString(), remedy_for_state(error.nativeErrorCode())};
+    }
+    const int code = error.nativeErrorCode().toInt() & 0xff;  // the low byte of an extended code is the primary one
     return {name(), text.toStdString(), remedy_for(code)};
 }
 
 Transaction::~Transaction() {
-    // Nothing can be done about a failed rollback here: SQLite rolls back at the next opening.
-    if (open_) static_cast<void>(database_.run("ROLLBACK"));
+    if (!open_) return;
+    // Nothing can be done about a failed rollback here: the database rolls back by itself when the connection goes.
+    static_cast<void>(database_.run("ROLLBACK"));
+    database_.in_transaction_ = false;
 }
 
-std::optional<Problem> Transaction::begin() {
-    std::optional<Problem> problem = database_.run("BEGIN IMMEDIATE");
+std::optional<Problem> Transaction::begin_with(const char* sql) {
+    std::optional<Problem> problem = database_.run(sql);
     open_ = !problem;
+    database_.in_transaction_ = open_;
     return problem;
+}
+
+std::optional<Problem> Transaction::begin(const char* first) {
+    if (std::optional<Problem> problem = begin_with(database_.words().begin_write)) return problem;
+    for (const char* statement : {first, database_.words().take_turn}) {
+        if (*statement == '\0') continue;
+        if (std::optional<Problem> problem = database_.run(statement)) return problem;
+    }
+    return std::nullopt;
+}
+
+std::optional<Problem> Transaction::begin_reading() {
+    return begin_with(database_.words().begin_read);
 }
 
 std::optional<Problem> Transaction::commit() {
     std::optional<Problem> problem = database_.run("COMMIT");
-    if (!problem) open_ = false;
-    return problem;
+    if (problem) return problem;
+    open_ = false;
+    database_.in_transaction_ = false;
+    return std::nullopt;
 }
 
 }  // namespace wg::store

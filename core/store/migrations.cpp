@@ -193,13 +193,24 @@ WHEN EXISTS (SELECT 1 FROM refrigerant_entry
 BEGIN SELECT RAISE(ABORT, 'an entry of the refrigerant register is never replaced'); END)sql"}};
 }
 
+// From here on both databases take the same steps, with the words of each where they differ.
+
+Migration who_saved() {
+    return {8, "who saved each revision", {"ALTER TABLE job_revision ADD COLUMN changed_by TEXT NOT NULL DEFAULT ''"}};
+}
+
 }  // namespace
 
-const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> steps = {jobs_and_history(),        issued_quotes(), search(),
-                                                 weather_years(),           photographs(),   unsaved_edits(),
-                                                 services_and_refrigerant()};
-    return steps;
+const std::vector<Migration>& migrations(Dialect dialect) {
+    static const std::vector<Migration> sqlite = {
+        jobs_and_history(),         issued_quotes(), search(), weather_years(), photographs(), unsaved_edits(),
+        services_and_refrigerant(), who_saved()};
+    static const std::vector<Migration> postgresql = {schema_of_version_7(), who_saved()};
+    return dialect == Dialect::sqlite ? sqlite : postgresql;
+}
+
+int newest_version() {
+    return migrations(Dialect::sqlite).back().version;
 }
 
 }  // namespace wg::store

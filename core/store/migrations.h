@@ -3,18 +3,27 @@
 
 #include <vector>
 
+#include "core/store/dialect.h"
+
 namespace wg::store {
 
-/// The mark by which SQLite files of this program are told from others: "WgJb".
+/// The mark by which databases of this program are told from others: "WgJb".
 inline constexpr int application_id = 0x57674a62;
 
 struct Migration {
-    int version = 0;                      ///< PRAGMA user_version after the step; steps are numbered 1, 2, 3 ...
+    int version = 0;                      ///< of the schema after the step; steps are numbered 1, 2, 3 ...
     const char* what = "";                ///< in words, for messages
     std::vector<const char*> statements;  ///< one SQL statement each
 };
 
-/// All steps, oldest first. docs/store.md describes the tables.
-[[nodiscard]] const std::vector<Migration>& migrations();
+/// All steps, oldest first; docs/store.md describes the tables. PostgreSQL begins with the schema of step 7 as one
+/// step, and from there on both have the same numbers.
+[[nodiscard]] const std::vector<Migration>& migrations(Dialect dialect);
+
+/// The newest version, of both.
+[[nodiscard]] int newest_version();
+
+/// PostgreSQL's step 7 (migrations_postgresql.cpp).
+[[nodiscard]] Migration schema_of_version_7();
 
 }  // namespace wg::store

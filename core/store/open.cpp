@@ -7,7 +7,8 @@
 #include "core/store/backup.h"
 #include "core/store/database.h"
 #include "core/store/migrations.h"
-#include "core/store/sqlite_store.h"
+#include "core/store/open.h"
+#include "core/store/sql_store.h"
 #include "core/store/text.h"
 
 namespace wg::store {
@@ -16,24 +17,13 @@ namespace {
 constexpr const char* in_memory = ":memory:";
 
 // Files up to this size are read through before they are opened (well under a second). Larger ones are left to
-// Store::check, which the program calls once its window stands.
+// the backup of the day, which checks before it copies.
 constexpr qint64 check_at_open_bytes = qint64{64} * 1024 * 1024;
 
 // SQLite file format, section 1.3: header of 100 bytes, application id in bytes 68..71, big-endian.
 constexpr qint64 header_bytes = 100;
 constexpr qsizetype application_id_at = 68;
 constexpr qsizetype user_version_at = 60;
-
-int newest_version() {
-    return migrations().back().version;
-}
-
-Problem newer(const std::string& name, qint64 version) {
-    return {name,
-            "was written by a newer program (database version " + std::to_string(version) + "; this one knows up to " +
-                std::to_string(newest_version()) + ")",
-            "Open it with the newer program"};
-}
 
 quint32 big_endian(const QByteArray& bytes, qsizetype at) {
     quint32 out = 0;
@@ -57,7 +47,7 @@ std::optional<Problem> check_header(const QString& path, const std::string& name
     }
     // Told from the header already, so that SQLite need not lay its own files beside a database that is refused.
     const qint64 version = big_endian(header, user_version_at);
-    if (version > newest_version()) return newer(name, version);
+    if (version > newest_version()) return newer_program(name, version);
     return std::nullopt;
 }
 
@@ -78,7 +68,7 @@ std::optional<Problem> inspect(const std::string& path) {
     const Result<QVariant> version = database.value("PRAGMA user_version");
     if (!version) return version.problems().front();
     // A version that still waits in the write-ahead log.
-    if (version.value().toInt() > newest_version()) return newer(name, version.value().toInt());
+    if (version.value().toInt() > newest_version()) return newer_program(name, version.value().toInt());
     if (info.size() > check_at_open_bytes) return std::nullopt;
     const Result<QVariant> checked = database.value("PRAGMA quick_check(1)");
     if (!checked) return checked.problems().front();
@@ -120,14 +110,7 @@ std::optional<Problem> apply(const Database& database, const Migration& step) {
     if (!version) return version.problems().front();
     // Another window may have taken the step since.
     if (version.value().toInt() >= step.version) return std::nullopt;
-    for (const char* statement : step.statements) {
-        if (auto problem = database.run(statement)) {
-            problem->what =
-                std::string("step ") + std::to_string(step.version) + " (" + step.what + "): " + problem->what;
-            return problem;
-        }
-    }
-    if (auto problem = database.run(QStringLiteral("PRAGMA user_version = %1").arg(step.version))) return problem;
+    if (auto problem = take_step(database, step)) return problem;
     return transaction.commit();
 }
 
@@ -138,7 +121,7 @@ std::optional<Problem> migrate(const Database& database, Instant now) {
     if (from > 0 && from < newest_version()) {
         if (auto problem = write_backup(database, backup_name(database, from, now))) return problem;
     }
-    for (const Migration& step : migrations()) {
+    for (const Migration& step : migrations(Dialect::sqlite)) {
         if (step.version <= from) continue;
         if (auto problem = apply(database, step)) return problem;
     }
@@ -147,7 +130,25 @@ std::optional<Problem> migrate(const Database& database, Instant now) {
 
 }  // namespace
 
-Result<std::unique_ptr<Store>> Store::open(const std::string& path, Instant now) {
+Problem newer_program(const std::string& name, std::int64_t version) {
+    return {name,
+            "was written by a newer program (database version " + std::to_string(version) + "; this one knows up to " +
+                std::to_string(newest_version()) + ")",
+            "Open it with the newer program"};
+}
+
+std::optional<Problem> take_step(const Database& database, const Migration& step) {
+    for (const char* statement : step.statements) {
+        if (auto problem = database.run(statement)) {
+            problem->what =
+                std::string("step ") + std::to_string(step.version) + " (" + step.what + "): " + problem->what;
+            return problem;
+        }
+    }
+    return database.run(QString::fromLatin1(database.words().set_version).arg(step.version));
+}
+
+Result<std::unique_ptr<Database>> open_file(const std::string& path, Instant now) {
     bool fresh = true;
     if (path != in_memory) {
         if (std::optional<Problem> problem = inspect(path)) return *problem;
@@ -155,10 +156,15 @@ Result<std::unique_ptr<Store>> Store::open(const std::string& path, Instant now)
     }
     Result<std::unique_ptr<Database>> opened = Database::open(path, Access::read_write);
     if (!opened) return opened.problems();
-    std::unique_ptr<Database>& database = opened.value();
-    if (std::optional<Problem> problem = prepare(*database, fresh)) return *problem;
-    if (std::optional<Problem> problem = migrate(*database, now)) return *problem;
-    return std::unique_ptr<Store>(new SqliteStore(std::move(database)));
+    if (std::optional<Problem> problem = prepare(*opened.value(), fresh)) return *problem;
+    if (std::optional<Problem> problem = migrate(*opened.value(), now)) return *problem;
+    return opened;
+}
+
+Result<std::unique_ptr<Store>> Store::open(const std::string& path, Instant now, const std::string& by) {
+    Result<std::unique_ptr<Database>> opened = open_file(path, now);
+    if (!opened) return opened.problems();
+    return std::unique_ptr<Store>(new SqlStore(std::move(opened).value(), by));
 }
 
 Result<std::unique_ptr<Store>> Store::open_beside(const std::string& path) {
@@ -168,7 +174,31 @@ Result<std::unique_ptr<Store>> Store::open_beside(const std::string& path) {
     Result<std::unique_ptr<Database>> opened = Database::open(path, Access::read_write);
     if (!opened) return opened.problems();
     if (std::optional<Problem> problem = prepare(*opened.value(), false)) return *problem;
-    return std::unique_ptr<Store>(new SqliteStore(std::move(opened.value())));
+    return std::unique_ptr<Store>(new SqlStore(std::move(opened.value()), std::string()));
+}
+
+Result<std::unique_ptr<Store>> Store::open_place(const std::string& place, Instant now, const std::string& by) {
+    if (!is_address(place)) return open(place, now, by);
+    const Result<Connection> connection = connection_from_address(place);
+    if (!connection) return connection.problems();
+    return connect(connection.value(), by);
+}
+
+std::function<Result<std::unique_ptr<Store>>()> Store::beside() const {
+    return [place = path()] { return open_beside(place); };
+}
+
+std::function<Result<std::unique_ptr<Store>>()> SqlStore::beside() const {
+    if (!database_->connection()) return Store::beside();
+    return [connection = *database_->connection(), by = by_]() -> Result<std::unique_ptr<Store>> {
+        Result<std::unique_ptr<Database>> opened = Database::connect(connection);
+        if (!opened) return opened.problems();
+        return std::unique_ptr<Store>(new SqlStore(std::move(opened).value(), by));
+    };
+}
+
+Result<bool> Store::copy_to(Store& other) {
+    return Problem{path(), "cannot be copied to " + other.path(), "Open both as files or on a server"};
 }
 
 Store::~Store() = default;

@@ -1,7 +1,9 @@
 #pragma once
-// The firm's jobs in SQLite. The only part of core that uses Qt (QtSql). One Store a thread.
+// The firm's jobs in a SQLite file or on a PostgreSQL server. The only part of core that uses Qt (QtSql). One Store a
+// thread.
 
 #include <cstdint>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
@@ -80,6 +82,8 @@ struct ServiceDueRow {
     bool invented = false;
 };
 
+struct Connection;  // core/store/connection.h
+
 inline constexpr std::size_t max_photograph_bytes = 60U << 20U;
 
 class Store {
@@ -87,13 +91,26 @@ class Store {
     /// Opens or creates the database file (":memory:" for tests), applies migrations in one transaction each after a
     /// backup beside the file, sets WAL, foreign keys, synchronous FULL. Refuses: a file that is not a database, a
     /// newer schema, a file of another program, a failed integrity check; the file stays untouched then.
-    [[nodiscard]] static Result<std::unique_ptr<Store>> open(const std::string& path, Instant now);
+    /// `by`: who saves, kept with each revision ("Ada Reed on desk-2").
+    [[nodiscard]] static Result<std::unique_ptr<Store>> open(const std::string& path, Instant now,
+                                                             const std::string& by = {});
+    /// The same on a server: an empty database gets the tables, an older one the missing steps, all or none. Refused: a
+    /// database of another program, a newer schema, an encoding other than UTF-8.
+    [[nodiscard]] static Result<std::unique_ptr<Store>> connect(const Connection& connection,
+                                                                const std::string& by = {});
+    /// A file's path, or a server's address (core/store/connection.h) whose password comes from PGPASSWORD or
+    /// ~/.pgpass.
+    [[nodiscard]] static Result<std::unique_ptr<Store>> open_place(const std::string& place, Instant now,
+                                                                   const std::string& by = {});
     /// A second connection, for another thread, to a file that `open` has opened in this program: without checks and
     /// steps.
     [[nodiscard]] static Result<std::unique_ptr<Store>> open_beside(const std::string& path);
     virtual ~Store();
-    /// As opened; ":memory:" has nothing beside it.
+    /// As opened; ":memory:" has nothing beside it. On a server: its address.
     [[nodiscard]] virtual std::string path() const = 0;
+    /// What opens a second connection, without checks and steps, in the thread that calls it; good for as long as the
+    /// program runs.
+    [[nodiscard]] virtual std::function<Result<std::unique_ptr<Store>>()> beside() const;
 
     /// Saves the job as a new revision when its content changed. Refused when the stored revision is not the one this
     /// copy was read at (somebody else saved in between). Returns the job as stored (revision, changed_at set).
@@ -162,9 +179,12 @@ class Store {
     /// In the order in which they were added.
     [[nodiscard]] virtual Result<std::vector<RefrigerantEntry>> refrigerant_entries() = 0;
 
-    /// PRAGMA integrity_check and foreign_key_check in words; "ok" when whole.
+    /// Everything against its hash, and a file's own integrity, in words; "ok" when whole.
     [[nodiscard]] virtual Result<std::string> check() = 0;
+    /// A whole SQLite file of everything, from a server too. Refused: a file that exists, a store that is not whole.
     [[nodiscard]] virtual Result<bool> backup(const std::string& to_path) = 0;
+    /// Copies everything into a store that is empty, and compares it row by row before it counts. All or nothing.
+    [[nodiscard]] virtual Result<bool> copy_to(Store& other);
     [[nodiscard]] virtual Result<std::string> next_job_number(int year) = 0;  ///< e.g. "2027-0042"
     [[nodiscard]] virtual int schema_version() const = 0;
 };

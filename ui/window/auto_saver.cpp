@@ -16,7 +16,7 @@ AutoSaver::AutoSaver(store::Store& store, QObject* parent) : QObject(parent), st
     delay_.setSingleShot(true);
     delay_.setInterval(quiet_ms);
     connect(&delay_, &QTimer::timeout, this, &AutoSaver::save_now);
-    keeper_ = new EditKeeper(store_.path(), this);
+    keeper_ = new EditKeeper(store_, this);
     connect(keeper_, &EditKeeper::failed, this, &AutoSaver::not_kept);
     keep_delay_.setSingleShot(true);
     keep_delay_.setInterval(keep_ms);
@@ -34,7 +34,7 @@ void AutoSaver::set_session(JobSession* session) {
     problem_.clear();
     if (session_ != nullptr) {
         connect(session_, &JobSession::job_changed, this, [this] {
-            delay_.start();
+            delay_.start(quiet_ms);
             // A drag goes on for long: this one is not put off by the next edit.
             if (!keep_delay_.isActive()) keep_delay_.start();
         });
@@ -53,6 +53,7 @@ bool AutoSaver::save_now() {
         const bool news = text != problem_;
         problem_ = text;
         if (news) Q_EMIT failed(text);
+        delay_.start(again_ms_);
         return false;
     }
     const bool after_failure = !problem_.isEmpty();

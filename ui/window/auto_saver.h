@@ -22,6 +22,8 @@ class AutoSaver : public QObject {
     void set_session(JobSession* session);
     /// Saves at once when there is something to save. True: nothing is left unsaved.
     bool save_now();
+    /// How long after a save that was refused it is made again: a server may be back, a disk have room.
+    void set_again_ms(int ms) { again_ms_ = ms; }
     /// The last successful save of this session; invalid: none yet.
     [[nodiscard]] QDateTime saved_at() const { return saved_at_; }
     /// What kept the last try from saving; empty: it worked.
@@ -38,6 +40,7 @@ class AutoSaver : public QObject {
     EditKeeper* keeper_ = nullptr;
     QTimer delay_;
     QTimer keep_delay_;
+    int again_ms_ = 5000;
     QDateTime saved_at_;
     QString problem_;
 };

@@ -6,8 +6,8 @@
 
 namespace wg::ui {
 
-EditKeeper::EditKeeper(std::string path, QObject* parent) : QObject(parent), path_(std::move(path)) {
-    if (path_ == ":memory:") return;
+EditKeeper::EditKeeper(const store::Store& store, QObject* parent) : QObject(parent), open_beside_(store.beside()) {
+    if (store.path() == ":memory:") return;
     in_thread_.moveToThread(&thread_);
     // A connection is closed in the thread that opened it.
     connect(
@@ -42,7 +42,7 @@ void EditKeeper::write_waiting() {
     if (!job) return;
     std::vector<Problem> problems;
     if (store_ == nullptr) {
-        Result<std::unique_ptr<store::Store>> opened = store::Store::open_beside(path_);
+        Result<std::unique_ptr<store::Store>> opened = open_beside_();
         if (opened)
             store_ = std::move(opened).value();
         else

@@ -3,10 +3,10 @@
 
 #include <QObject>
 #include <QThread>
+#include <functional>
 #include <memory>
 #include <mutex>
 #include <optional>
-#include <string>
 
 #include "core/job/job.h"
 #include "core/store/store.h"
@@ -16,8 +16,8 @@ namespace wg::ui {
 class EditKeeper : public QObject {
     Q_OBJECT
    public:
-    /// `path`: of the store, which is open already. A store in memory keeps nothing.
-    explicit EditKeeper(std::string path, QObject* parent = nullptr);
+    /// `store` is open already and is not kept hold of: a connection beside it is. A store in memory keeps nothing.
+    explicit EditKeeper(const store::Store& store, QObject* parent = nullptr);
     /// What was handed over is written first.
     ~EditKeeper() override;
     /// Hands a job over and returns at once; of several that wait, the last is written.
@@ -29,7 +29,7 @@ class EditKeeper : public QObject {
    private:
     void write_waiting();  ///< in the thread
 
-    std::string path_;
+    std::function<Result<std::unique_ptr<store::Store>>()> open_beside_;
     QThread thread_;
     QObject in_thread_;  ///< lives there, and calls are sent to it
     std::mutex mutex_;

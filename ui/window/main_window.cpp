@@ -15,6 +15,7 @@
 #include "ui/desk/new_job.h"
 #include "ui/window/aftercare_keeper.h"
 #include "ui/window/auto_saver.h"
+#include "ui/window/daily_backup.h"
 #include "ui/window/job_files.h"
 #include "ui/window/job_page.h"
 #include "ui/window/paper_preview.h"
@@ -83,6 +84,13 @@ void MainWindow::make_job_page() {
         job_page_->notice().add(Mark::caution, tr("Services due and refrigerant did not reach the desk. %1").arg(text));
     });
     connect(&job_page_->notice(), &NoticeBar::step_asked, this, &MainWindow::save_file_as);
+}
+
+void MainWindow::keep_daily_backup() {
+    auto* keeper = new DailyBackup(store_->path(), this);
+    connect(keeper, &DailyBackup::failed, this,
+            [this](const QString& text) { notice().add(Mark::caution, tr("No backup was made today. %1").arg(text)); });
+    keeper->begin();
 }
 
 MainWindow::~MainWindow() {

@@ -43,6 +43,9 @@ class MainWindow : public QMainWindow {
     /// false when it was refused.
     bool plan_with_file(const QString& path);
 
+    /// Makes today's backup of a store in a file when there is none, in a thread of its own; only a failure is told.
+    void keep_daily_backup();
+
    protected:
     void closeEvent(QCloseEvent* event) override;
 

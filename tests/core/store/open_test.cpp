@@ -14,6 +14,7 @@
 #include "core/quantity/sha256.h"
 #include "core/store/migrations.h"
 #include "core/store/store.h"
+#include "tests/core/store/file_limit.h"
 #include "tests/core/store/store_fixture.h"
 
 namespace wg::store::test {
@@ -25,13 +26,13 @@ bool mentions(const std::string& text, const std::string& words) {
 
 TEST_F(StoreTest, ANewFileIsBroughtToTheNewestVersionAndIsWhole) {
     const auto store = open();
-    EXPECT_EQ(store->schema_version(), migrations().back().version);
+    EXPECT_EQ(store->schema_version(), migrations(Dialect::sqlite).back().version);
     EXPECT_EQ(store->check().value(), "ok");
 }
 
 TEST_F(StoreTest, MigrationsAreNumberedOneByOne) {
-    for (std::size_t i = 0; i < migrations().size(); ++i) {
-        EXPECT_EQ(migrations()[i].version, static_cast<int>(i) + 1);
+    for (std::size_t i = 0; i < migrations(Dialect::sqlite).size(); ++i) {
+        EXPECT_EQ(migrations(Dialect::sqlite)[i].version, static_cast<int>(i) + 1);
     }
 }
 
@@ -42,7 +43,7 @@ TEST_F(StoreTest, AFileLeftEmptyOrUnfinishedByACrashIsCompleted) {
     EXPECT_EQ(sql(path("marked.db"), QStringLiteral("PRAGMA application_id = %1").arg(application_id)), "");
     const auto store = open(path("marked.db"));
     ASSERT_TRUE(store->save(sample_job(), at(1)).ok());
-    EXPECT_EQ(store->schema_version(), migrations().back().version);
+    EXPECT_EQ(store->schema_version(), migrations(Dialect::sqlite).back().version);
 }
 
 TEST_F(StoreTest, TheFileIsInWriteAheadModeWithOurMark) {
@@ -189,7 +190,7 @@ void make_version(int version, const std::string& file) {
         ASSERT_TRUE(database.open());
         QSqlQuery query(database);
         ASSERT_TRUE(query.exec(QStringLiteral("PRAGMA application_id = %1").arg(application_id)));
-        for (const char* statement : migrations().front().statements)
+        for (const char* statement : migrations(Dialect::sqlite).front().statements)
             ASSERT_TRUE(query.exec(statement)) << statement;
         Job job = sample_job();
         job.revision = 1;
@@ -207,7 +208,7 @@ void make_version(int version, const std::string& file) {
         }
         ASSERT_TRUE(query.exec());
         for (int step = 2; step <= version; ++step) {
-            for (const char* statement : migrations()[static_cast<std::size_t>(step) - 1].statements)
+            for (const char* statement : migrations(Dialect::sqlite)[static_cast<std::size_t>(step) - 1].statements)
                 ASSERT_TRUE(query.exec(statement)) << statement;
             if (step == 5) {
                 ASSERT_TRUE(query.prepare("INSERT INTO photograph VALUES (?, ?, ?)"));
@@ -243,7 +244,7 @@ TEST_F(StoreTest, AnOlderDatabaseIsCopiedThenBroughtUpToDate) {
     {
         const auto store = open();
         ASSERT_NE(store, nullptr);
-        EXPECT_EQ(store->schema_version(), migrations().back().version);
+        EXPECT_EQ(store->schema_version(), migrations(Dialect::sqlite).back().version);
         EXPECT_EQ(store->list("lindholm neighbour", 10, 0).value().size(), 1U);
         Job job = store->load(sample_job().id).value();
         job.notes = "later";
@@ -256,12 +257,12 @@ TEST_F(StoreTest, AnOlderDatabaseIsCopiedThenBroughtUpToDate) {
 }
 
 TEST_F(StoreTest, EveryEarlierVersionKeepsItsJobsAndQuotes) {
-    for (int version = 1; version < migrations().back().version; ++version) {
+    for (int version = 1; version < migrations(Dialect::sqlite).back().version; ++version) {
         const std::string file = path(("version" + std::to_string(version) + ".db").c_str());
         make_version(version, file);
         const auto store = open(file);
         ASSERT_NE(store, nullptr) << version;
-        EXPECT_EQ(store->schema_version(), migrations().back().version);
+        EXPECT_EQ(store->schema_version(), migrations(Dialect::sqlite).back().version);
         EXPECT_EQ(store->load(sample_job().id).value().title, sample_job().title);
         EXPECT_EQ(store->list("lindholm", 10, 0).value().size(), 1U) << version;
         EXPECT_EQ(store->quotes(sample_job().id).value().size(), version >= 2 ? 1U : 0U);
@@ -286,6 +287,28 @@ TEST_F(StoreTest, AMigrationThatFailsLeavesTheOlderDatabase) {
     EXPECT_TRUE(mentions(refusal(path()), "step 3 (search over the list of jobs)")) << refusal(path());
     EXPECT_EQ(sql(path(), "DROP TABLE job_search"), "");
     EXPECT_EQ(open()->list("lindholm", 10, 0).value().size(), 1U);
+}
+
+TEST_F(StoreTest, AMigrationThatFindsNoRoomLeavesTheOlderDatabaseForLater) {
+    int refused = 0;
+    for (rlim_t room = 0; room < 200000; room += 40000) {
+        const std::string older = path(("older" + std::to_string(room) + ".db").c_str());
+        make_version(5, older);
+        {
+            // The copy beside the file, then the log of the steps.
+            const FileLimit limit(room);
+            refused += refusal(older).empty() ? 0 : 1;
+        }
+        const auto store = open(older);
+        ASSERT_NE(store, nullptr) << room;
+        EXPECT_EQ(store->schema_version(), newest_version());
+        EXPECT_EQ(store->load(sample_job().id).value().notes, sample_job().notes);
+        EXPECT_EQ(store->quotes(sample_job().id).value().size(), 1U);
+        EXPECT_TRUE(store->has_photograph(sha256_hex("\xFF\xD8\xFF photograph")).value());
+        EXPECT_EQ(store->check().value(), "ok");
+    }
+    EXPECT_GT(refused, 2);
+    EXPECT_TRUE(files().filter(".part").isEmpty()) << files().join(' ').toStdString();
 }
 
 TEST_F(StoreTest, ABackupIsAWholeDatabaseOfItsOwn) {

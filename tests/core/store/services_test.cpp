@@ -38,7 +38,7 @@ std::vector<std::string> ids_of(const std::vector<ServiceDueRow>& rows) {
     return out;
 }
 
-TEST_F(StoreTest, ServicesOfAllJobsAreListedSoonestFirstWithTheirClients) {
+TEST_P(EachStore, ServicesOfAllJobsAreListedSoonestFirstWithTheirClients) {
     const auto store = open();
     Job first = numbered_job(1), second = numbered_job(2);
     first.client.postcode = "SW4 1AA";
@@ -63,7 +63,7 @@ TEST_F(StoreTest, ServicesOfAllJobsAreListedSoonestFirstWithTheirClients) {
     EXPECT_FALSE(store->services_due("soon").ok());
 }
 
-TEST_F(StoreTest, WhatIsDueIsReplacedAsAWholeAndOfThatJobOnly) {
+TEST_P(EachStore, WhatIsDueIsReplacedAsAWholeAndOfThatJobOnly) {
     const auto store = open();
     const Job first = numbered_job(1), second = numbered_job(2);
     ASSERT_TRUE(store->save(first, at(0)).ok());
@@ -79,7 +79,7 @@ TEST_F(StoreTest, WhatIsDueIsReplacedAsAWholeAndOfThatJobOnly) {
     EXPECT_EQ(store->services_due("").value().size(), 2U) << "what is refused changes nothing";
 }
 
-TEST_F(StoreTest, RemovedAndClosedJobsHaveNoServicesDue) {
+TEST_P(EachStore, RemovedAndClosedJobsHaveNoServicesDue) {
     const auto store = open();
     const Job first = numbered_job(1);
     Job second = store->save(numbered_job(2), at(0)).value();
@@ -95,7 +95,7 @@ TEST_F(StoreTest, RemovedAndClosedJobsHaveNoServicesDue) {
     EXPECT_EQ(store->services_due("").value().size(), 1U);
 }
 
-TEST_F(StoreTest, TheRegisterGivesBackWhatWentInAndSurvivesClosing) {
+TEST_P(EachStore, TheRegisterGivesBackWhatWentInAndSurvivesClosing) {
     RefrigerantEntry second = entry(2, RefrigerantMove::used, 0.25);
     {
         const auto store = open();
@@ -113,7 +113,7 @@ TEST_F(StoreTest, TheRegisterGivesBackWhatWentInAndSurvivesClosing) {
     EXPECT_EQ(store->check().value(), "ok");
 }
 
-TEST_F(StoreTest, TheRegisterRefusesWhatCannotBe) {
+TEST_P(EachStore, TheRegisterRefusesWhatCannotBe) {
     const auto store = open();
     ASSERT_TRUE(store->add_refrigerant_entry(entry(1, RefrigerantMove::received, 1.0), at(1)).ok());
     const auto refused = [&](const std::function<void(RefrigerantEntry&)>& spoil) {
@@ -135,7 +135,7 @@ TEST_F(StoreTest, TheRegisterRefusesWhatCannotBe) {
     EXPECT_EQ(store->refrigerant_entries().value().size(), 2U);
 }
 
-TEST_F(StoreTest, AReadingIsMirroredOnce) {
+TEST_P(EachStore, AReadingIsMirroredOnce) {
     const auto store = open();
     const Job job = store->save(sample_job(), at(0)).value();
     RefrigerantEntry first = entry(1, RefrigerantMove::used, 0.1), second = entry(2, RefrigerantMove::used, 0.2);
@@ -156,7 +156,7 @@ TEST_F(StoreTest, AReadingIsMirroredOnce) {
     EXPECT_EQ(store->refrigerant_entries().value().size(), 2U) << "all or none";
 }
 
-TEST_F(StoreTest, NoSqlChangesAnEntryOfTheRegister) {
+TEST_P(EachStore, NoSqlChangesAnEntryOfTheRegister) {
     {
         const auto store = open();
         ASSERT_TRUE(store->add_refrigerant_entry(entry(1, RefrigerantMove::received, 12.5), at(1)).ok());
@@ -166,12 +166,19 @@ TEST_F(StoreTest, NoSqlChangesAnEntryOfTheRegister) {
     };
     EXPECT_TRUE(refuses("UPDATE refrigerant_entry SET kg = 1"));
     EXPECT_TRUE(refuses("DELETE FROM refrigerant_entry"));
-    EXPECT_TRUE(
-        refuses("INSERT OR REPLACE INTO refrigerant_entry SELECT seq, id, on_day, refrigerant, move, 1, bottle, "
-                "note, entered_by, job_id, reading_id, corrects_id, entered_at FROM refrigerant_entry"));
-    EXPECT_TRUE(
-        refuses("INSERT OR REPLACE INTO refrigerant_entry SELECT seq + 1, id, on_day, refrigerant, move, 1, "
-                "bottle, note, entered_by, job_id, reading_id, corrects_id, entered_at FROM refrigerant_entry"));
+    if (dialect_ == Dialect::postgresql) {
+        EXPECT_TRUE(refuses("TRUNCATE refrigerant_entry CASCADE"));
+        EXPECT_TRUE(
+            refuses("INSERT INTO refrigerant_entry SELECT * FROM refrigerant_entry ON CONFLICT (id) DO UPDATE "
+                    "SET kg = 1"));
+    } else {
+        EXPECT_TRUE(
+            refuses("INSERT OR REPLACE INTO refrigerant_entry SELECT seq, id, on_day, refrigerant, move, 1, bottle, "
+                    "note, entered_by, job_id, reading_id, corrects_id, entered_at FROM refrigerant_entry"));
+        EXPECT_TRUE(
+            refuses("INSERT OR REPLACE INTO refrigerant_entry SELECT seq + 1, id, on_day, refrigerant, move, 1, "
+                    "bottle, note, entered_by, job_id, reading_id, corrects_id, entered_at FROM refrigerant_entry"));
+    }
     const auto store = open();
     EXPECT_DOUBLE_EQ(store->refrigerant_entries().value().at(0).kg, 12.5);
 }

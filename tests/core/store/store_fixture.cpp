@@ -1,5 +1,8 @@
 #include "tests/core/store/store_fixture.h"
 
+#include "core/store/connection.h"
+#include "tests/core/store/server.h"
+
 #include <QCoreApplication>
 #include <QDir>
 #include <QFile>
@@ -31,7 +34,10 @@ class QtEnvironment : public ::testing::Environment {
         static char* argv[] = {name, nullptr};
         application_ = std::make_unique<QCoreApplication>(argc, argv);
     }
-    void TearDown() override { application_.reset(); }
+    void TearDown() override {
+        Server::end_shared();
+        application_.reset();
+    }
 
    private:
     std::unique_ptr<QCoreApplication> application_;
@@ -41,22 +47,43 @@ const ::testing::Environment* const qt_environment = ::testing::AddGlobalTestEnv
 
 }  // namespace
 
-StoreTest::StoreTest() {
+INSTANTIATE_TEST_SUITE_P(File, EachStore, ::testing::Values(Dialect::sqlite));
+INSTANTIATE_TEST_SUITE_P(Server, EachStore, ::testing::Values(Dialect::postgresql));
+
+StoreTest::StoreTest(Dialect dialect) : dialect_(dialect) {
     static_cast<void>(qt_environment);
     qt_warnings().clear();
+}
+
+void StoreTest::SetUp() {
+    if (dialect_ == Dialect::postgresql && Server::shared() == nullptr) GTEST_SKIP() << "there is no PostgreSQL here";
 }
 
 void StoreTest::TearDown() {
     EXPECT_TRUE(qt_warnings().isEmpty()) << qt_warnings().join('\n').toStdString();
     EXPECT_TRUE(QSqlDatabase::connectionNames().isEmpty()) << "a connection was left open";
+    for (const std::string& name : made_)
+        Server::shared()->empty_database(QString::fromStdString(name));
 }
 
-std::string StoreTest::path(const char* name) const {
+std::string StoreTest::file(const char* name) const {
     return folder_.filePath(name).toStdString();
 }
 
-std::unique_ptr<Store> StoreTest::open(const std::string& file) {
-    Result<std::unique_ptr<Store>> opened = Store::open(file, at(0));
+std::string StoreTest::path(const char* name) {
+    return dialect_ == Dialect::sqlite ? file(name) : on_server(name);
+}
+
+std::string StoreTest::on_server(const std::string& name) {
+    const QString database = QString::fromStdString(name);
+    if (made_.insert(name).second) Server::shared()->have_database(database);
+    return Server::shared()->address(database);
+}
+
+std::unique_ptr<Store> StoreTest::open(const std::string& place, const std::string& by) {
+    const bool memory = place == ":memory:" && dialect_ == Dialect::postgresql;
+    const std::string where = memory ? on_server("memory" + std::to_string(++in_memory_)) : place;
+    Result<std::unique_ptr<Store>> opened = Store::open_place(where, at(0), by);
     if (!opened) {
         ADD_FAILURE() << text_of(opened.problems());
         return nullptr;
@@ -64,9 +91,13 @@ std::unique_ptr<Store> StoreTest::open(const std::string& file) {
     return std::move(opened).value();
 }
 
-std::string StoreTest::refusal(const std::string& file) {
-    const Result<std::unique_ptr<Store>> opened = Store::open(file, at(0));
+std::string StoreTest::refusal(const std::string& place) {
+    const Result<std::unique_ptr<Store>> opened = Store::open_place(place, at(0));
     return opened.ok() ? "" : text_of(opened.problems());
+}
+
+QString StoreTest::bytes_literal(const QString& hex) const {
+    return (dialect_ == Dialect::sqlite ? QStringLiteral("x'%1'") : QStringLiteral("'\\x%1'::bytea")).arg(hex);
 }
 
 QByteArray StoreTest::bytes_of(const std::string& file) {
@@ -83,6 +114,10 @@ void StoreTest::write(const std::string& file, const QByteArray& bytes) {
 
 std::string StoreTest::sql(const std::string& file, const QString& statement) {
     std::string error;
+    if (is_address(file)) {
+        const QString name = QString::fromStdString(connection_from_address(file).value().database);
+        return Server::shared()->sql(name, statement);
+    }
     {
         QSqlDatabase database = QSqlDatabase::addDatabase("QSQLITE", "test-sql");
         database.setDatabaseName(QString::fromStdString(file));

@@ -8,7 +8,7 @@ namespace wg::store::test {
 namespace unsaved_test {
 namespace {
 
-TEST_F(StoreTest, EditsAreKeptUntilTheNextSave) {
+TEST_P(EachStore, EditsAreKeptUntilTheNextSave) {
     Job edited;
     {
         const auto store = open();
@@ -32,7 +32,7 @@ TEST_F(StoreTest, EditsAreKeptUntilTheNextSave) {
     EXPECT_EQ(store->check().value(), "ok");
 }
 
-TEST_F(StoreTest, WhatASaveOvertookIsNotBroughtBack) {
+TEST_P(EachStore, WhatASaveOvertookIsNotBroughtBack) {
     const auto store = open();
     const Job first = store->save(sample_job(), at(0)).value();
     Job late = first;
@@ -47,7 +47,7 @@ TEST_F(StoreTest, WhatASaveOvertookIsNotBroughtBack) {
     EXPECT_EQ(store->load(first.id).value().notes, "saved meanwhile");
 }
 
-TEST_F(StoreTest, EditsTakenBackLeaveNothingToBringBack) {
+TEST_P(EachStore, EditsTakenBackLeaveNothingToBringBack) {
     const auto store = open();
     Job job = store->save(sample_job(), at(0)).value();
     const std::string notes = job.notes;
@@ -62,7 +62,7 @@ TEST_F(StoreTest, EditsTakenBackLeaveNothingToBringBack) {
     EXPECT_FALSE(store->unsaved(job.id).value().has_value());
 }
 
-TEST_F(StoreTest, KeptEditsOfUnknownJobsAreRefusedAndDamagedOnesSaid) {
+TEST_P(EachStore, KeptEditsOfUnknownJobsAreRefusedAndDamagedOnesSaid) {
     const auto store = open();
     EXPECT_FALSE(store->keep_unsaved(sample_job(), at(0)).ok());
     Job job = store->save(sample_job(), at(1)).value();
@@ -75,15 +75,15 @@ TEST_F(StoreTest, KeptEditsOfUnknownJobsAreRefusedAndDamagedOnesSaid) {
     EXPECT_EQ(store->load(job.id).value().notes, sample_job().notes);
 }
 
-TEST_F(StoreTest, ASecondConnectionKeepsEditsBesideTheFirst) {
+TEST_P(EachStore, ASecondConnectionKeepsEditsBesideTheFirst) {
     const auto store = open();
     Job job = store->save(sample_job(), at(0)).value();
-    auto beside = Store::open_beside(path());
+    auto beside = store->beside()();
     ASSERT_TRUE(beside.ok()) << text_of(beside.problems());
     job.notes = "from the other thread";
     ASSERT_TRUE(beside.value()->keep_unsaved(job, at(1)).ok());
     EXPECT_EQ(store->unsaved(job.id).value()->job.notes, job.notes);
-    EXPECT_FALSE(Store::open_beside(path("none.db")).ok());
+    EXPECT_FALSE(Store::open_beside(file("none.db")).ok());
     EXPECT_FALSE(Store::open_beside(":memory:").ok());
 }
 

@@ -222,6 +222,27 @@ TEST(AutoSaver, a_conflict_is_said_once_and_the_edits_stay) {
     EXPECT_EQ(store.jobs.begin()->second.revision, 9);
 }
 
+TEST(AutoSaver, a_refused_save_is_made_again_without_a_further_edit) {
+    FakeStore store;
+    store.jobs[sample::job().id] = sample::job();
+    store.refuse = true;
+    JobSession session(sample::job(), sample::reference(), &sample::quick_to_read_plan);
+    AutoSaver saver(store);
+    saver.set_again_ms(150);
+    saver.set_session(&session);
+    QSignalSpy failed(&saver, &AutoSaver::failed);
+    QSignalSpy saved(&saver, &AutoSaver::saved);
+    set_notes(session, "kept in mind");
+    ASSERT_TRUE(failed.wait(sample::patience_ms));
+    QTest::qWait(400);
+    EXPECT_EQ(failed.count(), 1) << "the same words are said once";
+    store.refuse = false;
+    ASSERT_TRUE(saved.wait(sample::patience_ms));
+    EXPECT_TRUE(saved[0][0].toBool()) << "after a failure";
+    EXPECT_EQ(store.jobs.begin()->second.notes, "kept in mind");
+    EXPECT_FALSE(session.dirty());
+}
+
 TEST(JobFiles, what_is_written_reads_back_and_knows_where_it_came_from) {
     const QTemporaryDir folder;
     const QString path = folder.filePath(QStringLiteral("job.json"));

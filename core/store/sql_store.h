@@ -1,5 +1,5 @@
 #pragma once
-// The store on SQLite. Public face: core/store/store.h.
+// The store on either database. Public face: core/store/store.h.
 
 #include <QSqlQuery>
 #include <memory>
@@ -9,11 +9,14 @@
 
 namespace wg::store {
 
-class SqliteStore final : public Store {
+class SqlStore final : public Store {
    public:
-    explicit SqliteStore(std::unique_ptr<Database> database) : database_(std::move(database)) {}
+    /// `by`: who saves, for others to read.
+    SqlStore(std::unique_ptr<Database> database, std::string by) : database_(std::move(database)), by_(std::move(by)) {}
 
     [[nodiscard]] std::string path() const override { return database_->path(); }
+    [[nodiscard]] std::function<Result<std::unique_ptr<Store>>()> beside() const override;
+    [[nodiscard]] Result<bool> copy_to(Store& other) override;
     [[nodiscard]] Result<bool> keep_unsaved(const Job& job, Instant now) override;
     [[nodiscard]] Result<std::optional<Unsaved>> unsaved(const std::string& job_id) override;
     [[nodiscard]] Result<bool> forget_unsaved(const std::string& job_id) override;
@@ -80,6 +83,7 @@ class SqliteStore final : public Store {
     [[nodiscard]] Result<std::vector<std::string>> damaged_photographs() const;
 
     std::unique_ptr<Database> database_;
+    std::string by_;
 };
 
 }  // namespace wg::store

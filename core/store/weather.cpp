@@ -4,7 +4,7 @@
 
 #include "core/quantity/sha256.h"
 #include "core/quantity/utf8.h"
-#include "core/store/sqlite_store.h"
+#include "core/store/sql_store.h"
 #include "core/store/text.h"
 #include "core/weather/read.h"
 #include "core/weather/write_plain.h"
@@ -63,12 +63,12 @@ bool whole(const QByteArray& content, const std::string& sha256) {
 
 }  // namespace
 
-Problem SqliteStore::unknown_weather_year(const std::string& id) const {
+Problem SqlStore::unknown_weather_year(const std::string& id) const {
     return {database_->name(), "there is no weather year with the id '" + for_message(id) + "'",
             "Look in the list of weather years, or import the file again"};
 }
 
-Result<std::optional<WeatherYearRow>> SqliteStore::weather_row(const std::string& id) const {
+Result<std::optional<WeatherYearRow>> SqlStore::weather_row(const std::string& id) const {
     Result<QSqlQuery> found =
         database_->query(QStringLiteral("SELECT %1 FROM weather_year WHERE id = ?").arg(columns), {to_qt(id)});
     if (!found) return found.problems();
@@ -76,7 +76,7 @@ Result<std::optional<WeatherYearRow>> SqliteStore::weather_row(const std::string
     return std::optional<WeatherYearRow>(row_of(found.value()));
 }
 
-Result<WeatherYearRow> SqliteStore::add_weather_year(const weather::Year& year, const std::string& label, Instant now) {
+Result<WeatherYearRow> SqlStore::add_weather_year(const weather::Year& year, const std::string& label, Instant now) {
     const std::string where = "weather year '" + for_message(label.empty() ? year.source : label) + "'";
     if (label.size() > max_label_bytes || !is_utf8(label)) {
         return Problem{where, "its name is longer than 200 bytes or not text", "Give it a shorter name"};
@@ -110,7 +110,7 @@ Result<WeatherYearRow> SqliteStore::add_weather_year(const weather::Year& year, 
     return row;
 }
 
-Result<std::vector<WeatherYearRow>> SqliteStore::weather_years() {
+Result<std::vector<WeatherYearRow>> SqlStore::weather_years() {
     Result<QSqlQuery> found =
         database_->query(QStringLiteral("SELECT %1 FROM weather_year ORDER BY label, id").arg(columns));
     if (!found) return found.problems();
@@ -120,7 +120,7 @@ Result<std::vector<WeatherYearRow>> SqliteStore::weather_years() {
     return out;
 }
 
-Result<weather::Year> SqliteStore::weather_year(const std::string& id) {
+Result<weather::Year> SqlStore::weather_year(const std::string& id) {
     Result<QSqlQuery> found =
         database_->query("SELECT label, sha256, content FROM weather_year WHERE id = ?", {to_qt(id)});
     if (!found) return found.problems();
@@ -135,18 +135,13 @@ Result<weather::Year> SqliteStore::weather_year(const std::string& id) {
     return weather::read_plain({content.constData(), static_cast<std::size_t>(content.size())}, where);
 }
 
-Result<bool> SqliteStore::remove_weather_year(const std::string& id) {
+Result<bool> SqlStore::remove_weather_year(const std::string& id) {
     Transaction transaction(*database_);
     if (auto problem = transaction.begin()) return *problem;
     const Result<std::optional<WeatherYearRow>> stored = weather_row(id);
     if (!stored) return stored.problems();
     if (!stored.value()) return unknown_weather_year(id);
-    // instr first: only a text that holds the id at all is parsed.
-    Result<QSqlQuery> used = database_->query(
-        "SELECT j.number, j.title FROM job j JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision "
-        "WHERE instr(r.content, ?) > 0 AND (NOT json_valid(r.content) OR json_extract(r.content, '$.weather') = ?) "
-        "ORDER BY j.save_seq DESC",
-        {to_qt(id), to_qt(id)});
+    Result<QSqlQuery> used = database_->query(database_->words().jobs_with_year, {to_qt(id), to_qt(id)});
     if (!used) return used.problems();
     std::string jobs;
     int count = 0;
@@ -167,8 +162,9 @@ Result<bool> SqliteStore::remove_weather_year(const std::string& id) {
     return true;
 }
 
-Result<std::vector<std::string>> SqliteStore::damaged_weather_years() const {
-    Result<QSqlQuery> found = database_->query("SELECT label, sha256, content FROM weather_year");
+Result<std::vector<std::string>> SqlStore::damaged_weather_years() const {
+    Result<QSqlQuery> found =
+        database_->query("SELECT label, sha256, content FROM weather_year", {}, Fetch::row_by_row);
     if (!found) return found.problems();
     std::vector<std::string> out;
     while (found.value().next()) {

@@ -4,7 +4,7 @@
 #include <QVariant>
 
 #include "core/quantity/sha256.h"
-#include "core/store/sqlite_store.h"
+#include "core/store/sql_store.h"
 #include "core/store/text.h"
 
 namespace wg::store {
@@ -24,7 +24,7 @@ std::string bytes_in(const QVariant& content) {
 
 }  // namespace
 
-Result<std::string> SqliteStore::add_photograph(std::string_view bytes, Instant now) {
+Result<std::string> SqlStore::add_photograph(std::string_view bytes, Instant now) {
     if (bytes.empty()) return Problem{"photograph", "is empty", "Choose another file"};
     if (bytes.size() > max_photograph_bytes)
         return Problem{"photograph", "is larger than " + std::to_string(max_photograph_bytes >> 20U) + " MB",
@@ -46,7 +46,7 @@ Result<std::string> SqliteStore::add_photograph(std::string_view bytes, Instant 
     return sha256;
 }
 
-Result<std::string> SqliteStore::photograph(const std::string& sha256) {
+Result<std::string> SqlStore::photograph(const std::string& sha256) {
     const Result<QVariant> content =
         database_->value(QStringLiteral("SELECT content FROM photograph WHERE sha256 = ?"), {to_qt(sha256)});
     if (!content) return content.problems();
@@ -59,15 +59,16 @@ Result<std::string> SqliteStore::photograph(const std::string& sha256) {
     return bytes;
 }
 
-Result<bool> SqliteStore::has_photograph(const std::string& sha256) {
+Result<bool> SqlStore::has_photograph(const std::string& sha256) {
     const Result<QVariant> found =
         database_->value(QStringLiteral("SELECT 1 FROM photograph WHERE sha256 = ?"), {to_qt(sha256)});
     if (!found) return found.problems();
     return found.value().isValid();
 }
 
-Result<std::vector<std::string>> SqliteStore::damaged_photographs() const {
-    Result<QSqlQuery> found = database_->query(QStringLiteral("SELECT sha256, content FROM photograph"));
+Result<std::vector<std::string>> SqlStore::damaged_photographs() const {
+    Result<QSqlQuery> found =
+        database_->query(QStringLiteral("SELECT sha256, content FROM photograph"), {}, Fetch::row_by_row);
     if (!found) return found.problems();
     std::vector<std::string> damaged;
     while (found.value().next()) {

@@ -4,7 +4,9 @@
 #include <QVariant>
 
 #include "core/job/words.h"
-#include "core/store/sqlite_store.h"
+#include "core/store/fold.h"
+#include "core/store/search.h"
+#include "core/store/sql_store.h"
 #include "core/store/text.h"
 
 namespace wg::store {
@@ -21,51 +23,64 @@ bool has_letter_or_digit(const QString& word) {
     return false;
 }
 
-// An FTS5 expression that wants every word of the query, each as the beginning of a word. Quoting makes the rest of
-// FTS5's language (AND, NEAR, column names) plain text. Empty: everything.
-Result<QString> match_expression(const std::string& query) {
+// The words of a query that can be searched for. Empty: everything.
+Result<QStringList> words_to_find(const std::string& query) {
     QStringList wanted;
     for (QString word : to_qt(query).simplified().split(' ', Qt::SkipEmptyParts)) {
         word.remove(QChar(u'\0'));
-        if (!has_letter_or_digit(word)) continue;
-        wanted << '"' + word.replace('"', "\"\"") + "\"*";
+        if (has_letter_or_digit(word)) wanted << word;
     }
-    if (wanted.size() <= max_words) return wanted.join(' ');
+    if (wanted.size() <= max_words) return wanted;
     return Problem{"search", "holds " + std::to_string(wanted.size()) + " words",
                    "Search for at most " + std::to_string(max_words) + " words"};
 }
 
+// An expression that wants every word, each as the beginning of a word. In FTS5, quoting makes the rest of its language
+// (AND, NEAR, column names) plain text.
+QString match_expression(QStringList words, Dialect dialect) {
+    if (dialect == Dialect::postgresql) return query_of(words);
+    for (QString& word : words)
+        word = '"' + word.replace('"', "\"\"") + "\"*";
+    return words.join(' ');
+}
+
 }  // namespace
 
-std::optional<Problem> SqliteStore::index(const Job& job, std::int64_t save_seq) const {
-    const auto text = [](const std::string& value) { return to_qt(value); };
-    return database_->run(
-        "INSERT INTO job_search (rowid, number, title, client, town, notes) VALUES (?, ?, ?, ?, ?, ?)",
-        {QVariant::fromValue(static_cast<qlonglong>(save_seq)), text(job.number), text(job.title),
-         text(job.client.name), text(job.client.town), text(job.notes)});
+std::optional<Problem> SqlStore::index(const Job& job, std::int64_t save_seq) const {
+    return index_job(*database_, job, save_seq);
 }
 
-std::optional<Problem> SqliteStore::unindex(std::int64_t save_seq) const {
-    return database_->run("DELETE FROM job_search WHERE rowid = ?",
-                          {QVariant::fromValue(static_cast<qlonglong>(save_seq))});
+std::optional<Problem> index_job(const Database& database, const Job& job, std::int64_t save_seq) {
+    const QStringList fields{to_qt(job.number), to_qt(job.title), to_qt(job.client.name), to_qt(job.client.town),
+                             to_qt(job.notes)};
+    QVariantList values{QVariant::fromValue(static_cast<qlonglong>(save_seq))};
+    if (database.dialect() == Dialect::postgresql) {
+        values << vector_of(fields);
+    } else {
+        for (const QString& field : fields)
+            values << field;
+    }
+    return database.run(database.words().index_job, values);
 }
 
-Result<std::vector<JobRow>> SqliteStore::list(const std::string& query, int limit, int offset) {
+std::optional<Problem> SqlStore::unindex(std::int64_t save_seq) const {
+    return database_->run(database_->words().unindex_job, {QVariant::fromValue(static_cast<qlonglong>(save_seq))});
+}
+
+Result<std::vector<JobRow>> SqlStore::list(const std::string& query, int limit, int offset) {
     if (limit < 0 || offset < 0) return Problem{"list", "limit and offset must not be negative", "Start from 0"};
-    const Result<QString> match = match_expression(query);
-    if (!match) return match.problems();
+    const Result<QStringList> words = words_to_find(query);
+    if (!words) return words.problems();
+    const QString match = match_expression(words.value(), database_->dialect());
     const QString columns =
         "SELECT j.id, j.number, j.title, j.client, j.town, j.state, j.changed_at, j.revision, j.invented ";
     QVariantList values;
     QString sql;
-    if (match.value().isEmpty()) {
+    if (match.isEmpty()) {
         sql = columns + "FROM job j WHERE j.removed_at IS NULL ORDER BY j.save_seq DESC LIMIT ? OFFSET ?";
     } else {
-        // CROSS JOIN keeps the order of the loops: the search walks backwards by rowid and stops at the limit.
-        sql = columns +
-              "FROM job_search s CROSS JOIN job j ON j.save_seq = s.rowid WHERE job_search MATCH ? "
-              "ORDER BY s.rowid DESC LIMIT ? OFFSET ?";
-        values << match.value();
+        sql = columns + database_->words().matching_jobs;
+        values << match;
     }
     values << limit << offset;
     Result<QSqlQuery> found = database_->query(sql, values);
@@ -95,18 +110,18 @@ Result<std::vector<JobRow>> SqliteStore::list(const std::string& query, int limi
     return rows;
 }
 
-Result<int> SqliteStore::count(const std::string& query) {
-    const Result<QString> match = match_expression(query);
-    if (!match) return match.problems();
-    const Result<QVariant> found =
-        match.value().isEmpty()
-            ? database_->value("SELECT count(*) FROM job WHERE removed_at IS NULL")
-            : database_->value("SELECT count(*) FROM job_search WHERE job_search MATCH ?", {match.value()});
+Result<int> SqlStore::count(const std::string& query) {
+    const Result<QStringList> words = words_to_find(query);
+    if (!words) return words.problems();
+    const QString match = match_expression(words.value(), database_->dialect());
+    const Result<QVariant> found = match.isEmpty()
+                                       ? database_->value("SELECT count(*) FROM job WHERE removed_at IS NULL")
+                                       : database_->value(database_->words().count_matching, {match});
     if (!found) return found.problems();
     return found.value().toInt();
 }
 
-Result<std::string> SqliteStore::next_job_number(int year) {
+Result<std::string> SqlStore::next_job_number(int year) {
     if (year < 1900 || year > 9999) {
         return Problem{"job number", "the year is " + std::to_string(year), "Take a year between 1900 and 9999"};
     }

@@ -1,4 +1,4 @@
-#include "core/store/sqlite_store.h"
+#include "core/store/sql_store.h"
 #include "core/store/text.h"
 
 #include <QVariant>
@@ -8,12 +8,19 @@
 #include "core/quantity/sha256.h"
 #include "core/quantity/utf8.h"
 #include "core/store/backup.h"
+#include "core/store/copy.h"
 
 namespace wg::store {
 namespace {
 
 QVariant number(std::int64_t value) {
     return QVariant::fromValue(static_cast<qlonglong>(value));
+}
+
+// 2027-06-21 12:07 UTC, of the instant as it is stored.
+std::string readable(const std::string& changed_at) {
+    if (changed_at.size() < 16) return for_message(changed_at);
+    return changed_at.substr(0, 10) + ' ' + changed_at.substr(11, 5) + " UTC";
 }
 
 std::string named(const Job& job) {
@@ -23,11 +30,11 @@ std::string named(const Job& job) {
 
 }  // namespace
 
-Problem SqliteStore::unknown_job(const std::string& job_id) const {
+Problem SqlStore::unknown_job(const std::string& job_id) const {
     return {database_->name(), "there is no job with the id '" + for_message(job_id) + "'", "Read the list again"};
 }
 
-Result<std::optional<SqliteStore::Head>> SqliteStore::head(const std::string& job_id) const {
+Result<std::optional<SqlStore::Head>> SqlStore::head(const std::string& job_id) const {
     Result<QSqlQuery> found = database_->query(
         "SELECT revision, save_seq, changed_at, content_sha256, base_sha256, base_revision, removed_at "
         "FROM job WHERE id = ?",
@@ -46,20 +53,26 @@ Result<std::optional<SqliteStore::Head>> SqliteStore::head(const std::string& jo
     return std::optional<Head>(head);
 }
 
-Result<std::int64_t> SqliteStore::next_save_seq() const {
+Result<std::int64_t> SqlStore::next_save_seq() const {
     const Result<QVariant> last = database_->value("SELECT max(save_seq) FROM job");
     if (!last) return last.problems();
     return std::int64_t{last.value().toLongLong() + 1};
 }
 
-std::optional<Problem> SqliteStore::refuse_save(const Job& job, const std::optional<Head>& stored) const {
+std::optional<Problem> SqlStore::refuse_save(const Job& job, const std::optional<Head>& stored) const {
     if (stored && !stored->removed_at.empty()) {
         return Problem{named(job), "was removed at " + stored->removed_at, "Restore it first"};
     }
     if (stored && stored->revision != job.revision) {
+        const Result<QVariant> by =
+            database_->value("SELECT changed_by FROM job_revision WHERE job_id = ? AND revision = ?",
+                             {to_qt(job.id), number(stored->revision)});
+        if (!by) return by.problems().front();
+        const std::string who = for_message(by.value().toString().toStdString());
         return Problem{named(job),
                        "was read at revision " + std::to_string(job.revision) + ", but revision " +
-                           std::to_string(stored->revision) + " was saved at " + stored->changed_at,
+                           std::to_string(stored->revision) + " was saved " + (who.empty() ? "" : "by " + who + " ") +
+                           "at " + readable(stored->changed_at),
                        "Read it again and bring your changes over"};
     }
     if (job.number.empty()) return std::nullopt;
@@ -75,18 +88,25 @@ std::optional<Problem> SqliteStore::refuse_save(const Job& job, const std::optio
                    "Give the job another number"};
 }
 
-Result<Job> SqliteStore::save(const Job& job, Instant now) {
+Result<Job> SqlStore::save(const Job& job, Instant now) {
     if (std::vector<Problem> problems = validate(job); !problems.empty()) return problems;
     Transaction transaction(*database_);
     if (auto problem = transaction.begin()) return *problem;
     const Result<std::optional<Head>> found = head(job.id);
     if (!found) return found.problems();
     const std::optional<Head>& stored = found.value();
+    const bool same = stored && stored->content_sha256 == content_sha256(job) &&
+                      stored->base_sha256 == job.base_sha256 && stored->base_revision == job.base_revision;
+    if (same && stored->removed_at.empty() && stored->revision == job.revision + 1) {
+        // The save that follows this copy says the same: its answer was lost with the connection, say.
+        if (auto problem = drop_unsaved(job.id)) return *problem;
+        if (auto problem = transaction.commit()) return *problem;
+        return load(job.id);
+    }
     if (auto problem = refuse_save(job, stored)) return *problem;
 
     Job next = job;
-    if (stored && stored->content_sha256 == content_sha256(job) && stored->base_sha256 == job.base_sha256 &&
-        stored->base_revision == job.base_revision) {
+    if (same) {
         next.changed_at = stored->changed_at;
         if (auto problem = drop_unsaved(job.id)) return *problem;
         if (auto problem = transaction.commit()) return *problem;
@@ -111,7 +131,7 @@ Result<Job> SqliteStore::save(const Job& job, Instant now) {
     return next;
 }
 
-std::optional<Problem> SqliteStore::write(const Job& job, const std::string& json, std::int64_t save_seq) const {
+std::optional<Problem> SqlStore::write(const Job& job, const std::string& json, std::int64_t save_seq) const {
     std::optional<Problem> problem = database_->run(
         "INSERT INTO job (id, save_seq, number, title, client, town, state, invented, revision, changed_at, "
         "content_sha256, base_sha256, base_revision) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) "
@@ -125,11 +145,12 @@ std::optional<Problem> SqliteStore::write(const Job& job, const std::string& jso
          to_qt(job.changed_at), to_qt(content_sha256(job)), to_qt(job.base_sha256), number(job.base_revision)});
     if (problem) return problem;
     return database_->run(
-        "INSERT INTO job_revision (job_id, revision, changed_at, content, text_sha256) VALUES (?, ?, ?, ?, ?)",
-        {to_qt(job.id), number(job.revision), to_qt(job.changed_at), to_qt(json), to_qt(sha256_hex(json))});
+        "INSERT INTO job_revision (job_id, revision, changed_at, content, text_sha256, changed_by) "
+        "VALUES (?, ?, ?, ?, ?, ?)",
+        {to_qt(job.id), number(job.revision), to_qt(job.changed_at), to_qt(json), to_qt(sha256_hex(json)), to_qt(by_)});
 }
 
-Result<Job> SqliteStore::read_job(Result<QSqlQuery> found, const std::string& what) const {
+Result<Job> SqlStore::read_job(Result<QSqlQuery> found, const std::string& what) const {
     if (!found) return found.problems();
     QSqlQuery& row = found.value();
     if (!row.next()) return Problem{database_->name(), what + " is not in the database", "Read the list again"};
@@ -141,20 +162,20 @@ Result<Job> SqliteStore::read_job(Result<QSqlQuery> found, const std::string& wh
     return job_from_json(json, what);
 }
 
-Result<Job> SqliteStore::load(const std::string& job_id) {
+Result<Job> SqlStore::load(const std::string& job_id) {
     return read_job(database_->query("SELECT r.content, r.text_sha256 FROM job j JOIN job_revision r "
                                      "ON r.job_id = j.id AND r.revision = j.revision WHERE j.id = ?",
                                      {to_qt(job_id)}),
                     "job " + for_message(job_id));
 }
 
-Result<Job> SqliteStore::load_revision(const std::string& job_id, std::int64_t revision) {
+Result<Job> SqlStore::load_revision(const std::string& job_id, std::int64_t revision) {
     return read_job(database_->query("SELECT content, text_sha256 FROM job_revision WHERE job_id = ? AND revision = ?",
                                      {to_qt(job_id), number(revision)}),
                     "revision " + std::to_string(revision) + " of job " + for_message(job_id));
 }
 
-Result<std::vector<std::pair<std::int64_t, std::string>>> SqliteStore::history(const std::string& job_id) {
+Result<std::vector<std::pair<std::int64_t, std::string>>> SqlStore::history(const std::string& job_id) {
     Result<QSqlQuery> found = database_->query(
         "SELECT revision, changed_at FROM job_revision WHERE job_id = ? ORDER BY revision DESC", {to_qt(job_id)});
     if (!found) return found.problems();
@@ -166,7 +187,7 @@ Result<std::vector<std::pair<std::int64_t, std::string>>> SqliteStore::history(c
     return out;
 }
 
-Result<bool> SqliteStore::remove(const std::string& job_id, Instant now) {
+Result<bool> SqlStore::remove(const std::string& job_id, Instant now) {
     Transaction transaction(*database_);
     if (auto problem = transaction.begin()) return *problem;
     const Result<std::optional<Head>> found = head(job_id);
@@ -182,7 +203,7 @@ Result<bool> SqliteStore::remove(const std::string& job_id, Instant now) {
     return true;
 }
 
-Result<bool> SqliteStore::restore(const std::string& job_id) {
+Result<bool> SqlStore::restore(const std::string& job_id) {
     Transaction transaction(*database_);
     if (auto problem = transaction.begin()) return *problem;
     const Result<std::optional<Head>> found = head(job_id);
@@ -198,13 +219,13 @@ Result<bool> SqliteStore::restore(const std::string& job_id) {
     return true;
 }
 
-Result<std::string> SqliteStore::setting(const std::string& key, const std::string& fallback) {
+Result<std::string> SqlStore::setting(const std::string& key, const std::string& fallback) {
     const Result<QVariant> found = database_->value("SELECT value FROM setting WHERE key = ?", {to_qt(key)});
     if (!found) return found.problems();
     return found.value().isValid() ? found.value().toString().toStdString() : fallback;
 }
 
-Result<bool> SqliteStore::set_setting(const std::string& key, const std::string& value) {
+Result<bool> SqlStore::set_setting(const std::string& key, const std::string& value) {
     if (key.empty() || !is_utf8(key) || !is_utf8(value)) {
         return Problem{"setting '" + for_message(key) + "'", "is not text", "Enter it again"};
     }
@@ -215,7 +236,7 @@ Result<bool> SqliteStore::set_setting(const std::string& key, const std::string&
     return true;
 }
 
-Result<std::string> SqliteStore::check() {
+Result<std::string> SqlStore::check() {
     Result<std::string> found = damage(*database_);
     if (!found) return found.problems();
     std::string out = found.value();
@@ -227,7 +248,8 @@ Result<std::string> SqliteStore::check() {
     if (without.value().toLongLong() != 0) {
         add(std::to_string(without.value().toLongLong()) + " jobs lack their current content");
     }
-    Result<QSqlQuery> contents = database_->query("SELECT job_id, revision, content, text_sha256 FROM job_revision");
+    Result<QSqlQuery> contents =
+        database_->query("SELECT job_id, revision, content, text_sha256 FROM job_revision", {}, Fetch::row_by_row);
     if (!contents) return contents.problems();
     while (contents.value().next()) {
         const QSqlQuery& row = contents.value();
@@ -246,7 +268,7 @@ Result<std::string> SqliteStore::check() {
     return out.empty() ? std::string("ok") : out;
 }
 
-Result<bool> SqliteStore::backup(const std::string& to_path) {
+Result<bool> SqlStore::backup(const std::string& to_path) {
     const Result<std::string> whole = check();
     if (!whole) return whole.problems();
     if (whole.value() != "ok") {
@@ -257,8 +279,15 @@ Result<bool> SqliteStore::backup(const std::string& to_path) {
     return true;
 }
 
-int SqliteStore::schema_version() const {
-    const Result<QVariant> version = database_->value("PRAGMA user_version");
+Result<bool> SqlStore::copy_to(Store& other) {
+    auto* target = dynamic_cast<SqlStore*>(&other);
+    if (target == nullptr) return Store::copy_to(other);
+    if (auto problem = copy_everything(*database_, *target->database_)) return *problem;
+    return true;
+}
+
+int SqlStore::schema_version() const {
+    const Result<QVariant> version = database_->value(database_->words().version);
     return version ? version.value().toInt() : 0;
 }
 

@@ -4,12 +4,12 @@
 
 #include "core/job/codec.h"
 #include "core/quantity/sha256.h"
-#include "core/store/sqlite_store.h"
+#include "core/store/sql_store.h"
 #include "core/store/text.h"
 
 namespace wg::store {
 
-Result<bool> SqliteStore::keep_unsaved(const Job& job, Instant now) {
+Result<bool> SqlStore::keep_unsaved(const Job& job, Instant now) {
     const std::string json = job_to_json(job);
     // A job that is not there, or has been saved on since, is none of ours to write for.
     if (auto problem = database_->run(
@@ -32,7 +32,7 @@ Result<bool> SqliteStore::keep_unsaved(const Job& job, Instant now) {
     return false;
 }
 
-Result<std::optional<Unsaved>> SqliteStore::unsaved(const std::string& job_id) {
+Result<std::optional<Unsaved>> SqlStore::unsaved(const std::string& job_id) {
     Result<QSqlQuery> found =
         database_->query(QStringLiteral("SELECT u.content, u.text_sha256, u.kept_at FROM unsaved u "
                                         "JOIN job j ON j.id = u.job_id AND j.revision = u.revision WHERE u.job_id = ?"),
@@ -52,11 +52,11 @@ Result<std::optional<Unsaved>> SqliteStore::unsaved(const std::string& job_id) {
     return std::optional<Unsaved>(Unsaved{job.value(), found.value().value(2).toString().toStdString()});
 }
 
-std::optional<Problem> SqliteStore::drop_unsaved(const std::string& job_id) const {
+std::optional<Problem> SqlStore::drop_unsaved(const std::string& job_id) const {
     return database_->run(QStringLiteral("DELETE FROM unsaved WHERE job_id = ?"), {to_qt(job_id)});
 }
 
-Result<bool> SqliteStore::forget_unsaved(const std::string& job_id) {
+Result<bool> SqlStore::forget_unsaved(const std::string& job_id) {
     if (auto problem = drop_unsaved(job_id)) return *problem;
     return true;
 }

@@ -4,7 +4,7 @@
 #include <set>
 
 #include "core/quantity/utf8.h"
-#include "core/store/sqlite_store.h"
+#include "core/store/sql_store.h"
 #include "core/store/text.h"
 
 namespace wg::store {
@@ -30,7 +30,7 @@ std::vector<Problem> check_services(const std::vector<ServiceDueRow>& rows) {
 
 }  // namespace
 
-Result<bool> SqliteStore::set_services_due(const std::string& job_id, const std::vector<ServiceDueRow>& rows) {
+Result<bool> SqlStore::set_services_due(const std::string& job_id, const std::vector<ServiceDueRow>& rows) {
     if (std::vector<Problem> problems = check_services(rows); !problems.empty()) return problems;
     Transaction transaction(*database_);
     if (auto problem = transaction.begin()) return *problem;
@@ -48,17 +48,19 @@ Result<bool> SqliteStore::set_services_due(const std::string& job_id, const std:
     return true;
 }
 
-Result<std::vector<ServiceDueRow>> SqliteStore::services_due(const std::string& until_on) {
+Result<std::vector<ServiceDueRow>> SqlStore::services_due(const std::string& until_on) {
     if (!until_on.empty() && !date_from_iso8601(until_on))
         return Problem{"services", "'" + for_message(until_on) + "' is no day", "Write it as 2027-06-21"};
     // Street, postcode and telephone stand in the job's content alone.
-    QString sql =
-        "SELECT s.job_id, s.service_id, s.text, s.due_on, s.last_done_on, j.number, j.client, "
-        "json_extract(r.content, '$.client.street'), json_extract(r.content, '$.client.postcode'), j.town, "
-        "json_extract(r.content, '$.client.phone'), j.invented "
-        "FROM service_due s JOIN job j ON j.id = s.job_id "
-        "JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision "
-        "WHERE j.removed_at IS NULL AND j.state <> 'closed'";
+    const Wording& words = database_->words();
+    QString sql = QStringLiteral(
+                      "SELECT s.job_id, s.service_id, s.text, s.due_on, s.last_done_on, j.number, j.client, "
+                      "%1, %2, j.town, %3, j.invented ")
+                      .arg(QString::fromLatin1(words.client_street), QString::fromLatin1(words.client_postcode),
+                           QString::fromLatin1(words.client_phone)) +
+                  "FROM service_due s JOIN job j ON j.id = s.job_id "
+                  "JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision "
+                  "WHERE j.removed_at IS NULL AND j.state <> 'closed'";
     QVariantList values;
     if (!until_on.empty()) {
         sql += " AND s.due_on <= ?";

@@ -5,7 +5,7 @@
 #include "core/quantity/sha256.h"
 #include "core/quantity/utf8.h"
 #include "core/quantity/uuid.h"
-#include "core/store/sqlite_store.h"
+#include "core/store/sql_store.h"
 #include "core/store/text.h"
 
 namespace wg::store {
@@ -43,7 +43,7 @@ std::vector<Problem> check_quote(const IssuedQuote& quote) {
 
 }  // namespace
 
-Result<IssuedQuote> SqliteStore::issue_quote(const IssuedQuote& quote) {
+Result<IssuedQuote> SqlStore::issue_quote(const IssuedQuote& quote) {
     if (std::vector<Problem> problems = check_quote(quote); !problems.empty()) return problems;
     const std::string where = "quote " + for_message(quote.number);
     Transaction transaction(*database_);
@@ -75,7 +75,7 @@ Result<IssuedQuote> SqliteStore::issue_quote(const IssuedQuote& quote) {
     return issued;
 }
 
-Result<std::vector<IssuedQuote>> SqliteStore::quotes(const std::string& job_id) {
+Result<std::vector<IssuedQuote>> SqlStore::quotes(const std::string& job_id) {
     Result<QSqlQuery> found = database_->query(
         "SELECT id, job_id, job_revision, number, issued_at, plan_json, sha256, gross_minor, currency "
         "FROM quote_issued WHERE job_id = ? ORDER BY issued_at DESC, number DESC",

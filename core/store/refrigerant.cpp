@@ -5,7 +5,7 @@
 
 #include "core/quantity/utf8.h"
 #include "core/quantity/uuid.h"
-#include "core/store/sqlite_store.h"
+#include "core/store/sql_store.h"
 #include "core/store/text.h"
 
 namespace wg::store {
@@ -35,18 +35,22 @@ std::vector<Problem> check_entry(const RefrigerantEntry& entry) {
 
 }  // namespace
 
-std::optional<Problem> SqliteStore::insert_refrigerant_entry(const RefrigerantEntry& entry, Instant now) const {
+std::optional<Problem> SqlStore::insert_refrigerant_entry(const RefrigerantEntry& entry, Instant now) const {
+    // Numbered here, in the turn to write: a server's own counter leaves gaps when a write is undone.
     return database_->run(
-        "INSERT INTO refrigerant_entry (id, on_day, refrigerant, move, kg, bottle, note, entered_by, job_id, "
-        "reading_id, corrects_id, entered_at) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        "INSERT INTO refrigerant_entry (seq, id, on_day, refrigerant, move, kg, bottle, note, entered_by, job_id, "
+        "reading_id, corrects_id, entered_at) "
+        "VALUES ((SELECT coalesce(max(seq), 0) + 1 FROM refrigerant_entry), ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         {to_qt(entry.id), to_qt(entry.on), to_qt(entry.refrigerant), QString(key_of(entry.move)), entry.kg,
          to_qt(entry.bottle), to_qt(entry.note), to_qt(entry.by), text_or_null(entry.job_id),
          text_or_null(entry.reading_id), text_or_null(entry.corrects_id), to_qt(iso8601(now))});
 }
 
-Result<bool> SqliteStore::add_refrigerant_entry(const RefrigerantEntry& entry, Instant now) {
+Result<bool> SqlStore::add_refrigerant_entry(const RefrigerantEntry& entry, Instant now) {
     if (std::vector<Problem> problems = check_entry(entry); !problems.empty()) return problems;
     const std::string where = "refrigerant register, entry of " + for_message(entry.on);
+    Transaction transaction(*database_);
+    if (auto problem = transaction.begin()) return *problem;
     if (!entry.corrects_id.empty()) {
         const Result<QVariant> known =
             database_->value("SELECT count(*) FROM refrigerant_entry WHERE id = ?", {to_qt(entry.corrects_id)});
@@ -55,10 +59,11 @@ Result<bool> SqliteStore::add_refrigerant_entry(const RefrigerantEntry& entry, I
             return Problem{where, "the entry it corrects is not in the register", "Read the register again"};
     }
     if (auto problem = insert_refrigerant_entry(entry, now)) return *problem;
+    if (auto problem = transaction.commit()) return *problem;
     return true;
 }
 
-Result<int> SqliteStore::mirror_refrigerant_entries(const std::vector<RefrigerantEntry>& entries, Instant now) {
+Result<int> SqlStore::mirror_refrigerant_entries(const std::vector<RefrigerantEntry>& entries, Instant now) {
     Transaction transaction(*database_);
     if (auto problem = transaction.begin()) return *problem;
     int added = 0;
@@ -76,7 +81,7 @@ Result<int> SqliteStore::mirror_refrigerant_entries(const std::vector<Refrigeran
     return added;
 }
 
-Result<std::vector<RefrigerantEntry>> SqliteStore::refrigerant_entries() {
+Result<std::vector<RefrigerantEntry>> SqlStore::refrigerant_entries() {
     Result<QSqlQuery> found = database_->query(
         "SELECT id, on_day, refrigerant, move, kg, bottle, note, entered_by, job_id, reading_id, corrects_id "
         "FROM refrigerant_entry ORDER BY seq");

@@ -1,0 +1,200 @@
+#include "core/store/copy.h"
+
+#include <QCryptographicHash>
+#include <algorithm>
+#include <array>
+#include <cstring>
+#include <string_view>
+
+#include "core/job/codec.h"
+#include "core/quantity/utf8.h"
+#include "core/store/search.h"
+#include "core/store/text.h"
+
+namespace wg::store {
+namespace {
+
+enum class Kind : char { text = 't', whole = 'i', real = 'r', bytes = 'b' };
+
+struct Table {
+    const char* name;
+    const char* columns;
+    const char* kinds;  ///< one letter a column
+    const char* order;
+};
+
+// A row stands after those that it names.
+constexpr std::array<Table, 9> tables = {{
+    {"job",
+     "id, save_seq, number, title, client, town, state, invented, revision, changed_at, content_sha256, base_sha256, "
+     "base_revision, removed_at",
+     "titttttiitttit", "id"},
+    {"job_revision", "job_id, revision, changed_at, content, text_sha256, changed_by", "titttt", "job_id, revision"},
+    {"quote_issued", "id, job_id, job_revision, number, issued_at, plan_json, sha256, gross_minor, currency",
+     "ttittttit", "id"},
+    {"weather_year",
+     "id, sha256, label, source, format, invented, latitude_deg, longitude_deg, altitude_m, utc_offset_h, "
+     "global_kwh_m2, air_mean_c, imported_at, content",
+     "tttttirrrrrrtb", "id"},
+    {"photograph", "sha256, added_at, content", "ttb", "sha256"},
+    {"unsaved", "job_id, revision, kept_at, content, text_sha256", "tittt", "job_id"},
+    {"service_due", "job_id, service_id, text, due_on, last_done_on", "ttttt", "job_id, service_id"},
+    {"refrigerant_entry",
+     "seq, id, on_day, refrigerant, move, kg, bottle, note, entered_by, job_id, reading_id, corrects_id, entered_at",
+     "ittttrttttttt", "seq"},
+    {"setting", "key, value", "tt", "key"},
+}};
+
+constexpr bool every_column_has_its_kind() {
+    for (const Table& table : tables) {
+        const std::string_view columns(table.columns);
+        const auto commas = std::count(columns.begin(), columns.end(), ',');
+        if (std::string_view(table.kinds).size() != static_cast<std::size_t>(commas) + 1) return false;
+    }
+    return true;
+}
+static_assert(every_column_has_its_kind());
+
+QString rows_of(const Table& table) {
+    return QStringLiteral("SELECT %1 FROM %2 ORDER BY %3")
+        .arg(QString::fromLatin1(table.columns), QString::fromLatin1(table.name), QString::fromLatin1(table.order));
+}
+
+// A column's value as its kind has it, whatever the driver made of it. Empty is not the same as none.
+QVariant value_of(const QSqlQuery& row, int column, Kind kind) {
+    if (row.isNull(column)) return {};
+    const QVariant value = row.value(column);
+    switch (kind) {
+        case Kind::whole: return QVariant::fromValue(value.toLongLong());
+        case Kind::real: return value.toDouble();
+        case Kind::bytes: return value.toByteArray().isNull() ? QByteArray("") : value.toByteArray();
+        case Kind::text: break;
+    }
+    return value.toString().isNull() ? QString("") : value.toString();
+}
+
+QByteArray bytes_for_digest(const QVariant& value, Kind kind) {
+    if (!value.isValid()) return {};
+    if (kind == Kind::text) return value.toString().toUtf8();
+    if (kind == Kind::bytes) return value.toByteArray();
+    QByteArray out(8, '\0');
+    const double real = value.toDouble();
+    const qlonglong whole = value.toLongLong();
+    if (kind == Kind::real)
+        std::memcpy(out.data(), &real, sizeof real);
+    else
+        std::memcpy(out.data(), &whole, sizeof whole);
+    return out;
+}
+
+Result<QByteArray> digest_of(const Database& database, const Table& table) {
+    Result<QSqlQuery> found = database.query(rows_of(table), {}, Fetch::row_by_row);
+    if (!found) return found.problems();
+    QCryptographicHash hash(QCryptographicHash::Sha256);
+    const auto columns = static_cast<int>(std::strlen(table.kinds));
+    while (found.value().next()) {
+        for (int i = 0; i < columns; ++i) {
+            const auto kind = static_cast<Kind>(table.kinds[i]);
+            const QVariant value = value_of(found.value(), i, kind);
+            const QByteArray bytes = bytes_for_digest(value, kind);
+            hash.addData(QByteArray::number(value.isValid() ? bytes.size() : -1) + table.kinds[i]);
+            hash.addData(bytes);
+        }
+    }
+    return hash.result();
+}
+
+std::optional<Problem> refuse_if_used(const Database& to) {
+    for (const Table& table : tables) {
+        const Result<QVariant> one = to.value(QStringLiteral("SELECT 1 FROM %1 LIMIT 1").arg(table.name));
+        if (!one) return one.problems().front();
+        if (one.value().isValid())
+            return Problem{to.name(), "is not empty", "Copy into a new file or an empty database"};
+    }
+    return std::nullopt;
+}
+
+std::optional<Problem> copy_rows(const Database& from, const Database& to, const Table& table) {
+    Result<QSqlQuery> found = from.query(rows_of(table), {}, Fetch::row_by_row);
+    if (!found) return found.problems().front();
+    const auto columns = static_cast<int>(std::strlen(table.kinds));
+    QString places("?");
+    for (int i = 1; i < columns; ++i)
+        places += ", ?";
+    const QString insert = QStringLiteral("INSERT INTO %1 (%2) VALUES (%3)")
+                               .arg(QString::fromLatin1(table.name), QString::fromLatin1(table.columns), places);
+    while (found.value().next()) {
+        QVariantList values;
+        for (int i = 0; i < columns; ++i)
+            values << value_of(found.value(), i, static_cast<Kind>(table.kinds[i]));
+        if (std::optional<Problem> problem = to.run(insert, values)) return problem;
+    }
+    return std::nullopt;
+}
+
+std::optional<Problem> index_jobs(const Database& database) {
+    constexpr int at_once = 100;
+    qlonglong last = 0;
+    for (int read = at_once; read == at_once;) {
+        Result<QSqlQuery> found = database.query(
+            "SELECT j.save_seq, r.content FROM job j JOIN job_revision r ON r.job_id = j.id AND r.revision = "
+            "j.revision "
+            "WHERE j.removed_at IS NULL AND j.save_seq > ? ORDER BY j.save_seq LIMIT ?",
+            {last, at_once});
+        if (!found) return found.problems().front();
+        read = 0;
+        std::vector<std::pair<qlonglong, std::string>> contents;
+        contents.reserve(at_once);
+        while (found.value().next())
+            contents.emplace_back(found.value().value(0).toLongLong(), found.value().value(1).toString().toStdString());
+        for (const auto& [save_seq, content] : contents) {
+            const Result<Job> job = job_from_json(content, "a job of " + database.name());
+            if (!job) return job.problems().front();
+            if (std::optional<Problem> problem = index_job(database, job.value(), save_seq)) return problem;
+            last = save_seq;
+            ++read;
+        }
+    }
+    return std::nullopt;
+}
+
+std::optional<Problem> compare(const Database& from, const Database& to) {
+    for (const Table& table : tables) {
+        const Result<QByteArray> there = digest_of(from, table);
+        if (!there) return there.problems().front();
+        const Result<QByteArray> here = digest_of(to, table);
+        if (!here) return here.problems().front();
+        if (there.value() != here.value())
+            return Problem{to.name(), std::string("the copy of ") + table.name + " is not the same",
+                           "Check both stores, then try again"};
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<Problem> copy_everything(const Database& from, const Database& to) {
+    Transaction reading(from);
+    if (auto problem = reading.begin_reading()) return problem;
+    Transaction writing(to);
+    if (auto problem = writing.begin()) return problem;
+    if (auto problem = refuse_if_used(to)) return problem;
+    for (const Table& table : tables) {
+        if (auto problem = copy_rows(from, to, table)) return problem;
+    }
+    if (auto problem = index_jobs(to)) return problem;
+    if (auto problem = compare(from, to)) return problem;
+    return writing.commit();
+}
+
+Result<std::string> digest_of_everything(const Database& database) {
+    QCryptographicHash hash(QCryptographicHash::Sha256);
+    for (const Table& table : tables) {
+        const Result<QByteArray> one = digest_of(database, table);
+        if (!one) return one.problems();
+        hash.addData(one.value());
+    }
+    return hash.result().toHex().toStdString();
+}
+
+}  // namespace wg::store

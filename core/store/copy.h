@@ -1,0 +1,18 @@
+#pragma once
+// Everything of one database into another, of either kind.
+
+#include <optional>
+
+#include "core/store/database.h"
+
+namespace wg::store {
+
+/// Into an empty database of the newest version, in one transaction; before it is committed every table is read again
+/// and has to give the same digest as the one it came from.
+[[nodiscard]] std::optional<Problem> copy_everything(const Database& from, const Database& to);
+
+/// SHA-256 over the rows of all tables, in the order of their keys; the same on both kinds. The search, which follows
+/// from the jobs, is left out.
+[[nodiscard]] Result<std::string> digest_of_everything(const Database& database);
+
+}  // namespace wg::store

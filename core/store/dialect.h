@@ -1,0 +1,28 @@
+#pragma once
+// Where SQLite and PostgreSQL want different words: both stand side by side in dialect.cpp, and nowhere else but in the
+// steps of migrations.
+
+namespace wg::store {
+
+enum class Dialect { sqlite, postgresql };
+
+/// Statements that say the same in each. What is not here is the same text for both.
+struct Wording {
+    const char* begin_write;  ///< nobody else writes until the end of the transaction
+    const char* take_turn;    ///< run after it; empty: not needed
+    const char* begin_read;   ///< everything read in the transaction is of one moment
+    const char* version;
+    const char* set_version;     ///< with %1
+    const char* index_job;       ///< save_seq, then the values of search_values()
+    const char* unindex_job;     ///< save_seq
+    const char* matching_jobs;   ///< FROM clause onwards: expression, limit, offset
+    const char* count_matching;  ///< expression
+    const char* client_street;   ///< of r.content
+    const char* client_postcode;
+    const char* client_phone;
+    const char* jobs_with_year;  ///< id twice; a job whose text cannot be read counts as one
+};
+
+[[nodiscard]] const Wording& wording(Dialect dialect);
+
+}  // namespace wg::store

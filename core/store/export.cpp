@@ -1,0 +1,125 @@
+#include "core/store/export.h"
+
+#include <QDir>
+#include <QSaveFile>
+#include <set>
+
+#include "core/job/codec.h"
+#include "core/quantity/utf8.h"
+#include "core/store/text.h"
+#include "core/weather/write_plain.h"
+
+namespace wg::store {
+namespace {
+
+// A name for every system's files, and each once.
+QString file_stem(const std::string& wanted, const std::string& id, std::set<QString>& taken) {
+    QString stem;
+    for (const QChar c : to_qt(wanted))
+        stem += (c.isLetterOrNumber() || c == '-' || c == '_') ? c : QChar('-');
+    stem.truncate(80);
+    if (stem.isEmpty()) stem = to_qt(id);
+    if (taken.count(stem.toCaseFolded()) > 0) stem += '-' + to_qt(id).replace(':', '-');
+    taken.insert(stem.toCaseFolded());
+    return stem;
+}
+
+std::optional<Problem> write_to(const QString& path, const std::string& content) {
+    QSaveFile file(path);
+    if (file.open(QIODevice::WriteOnly) &&
+        file.write(content.data(), static_cast<qint64>(content.size())) == static_cast<qint64>(content.size()) &&
+        file.commit()) {
+        return std::nullopt;
+    }
+    return Problem{path.toStdString(), file.errorString().toStdString(), "Check the disk and its free space"};
+}
+
+const char* ending_of(const std::string& bytes) {
+    if (bytes.rfind("\x89PNG", 0) == 0) return ".png";
+    return bytes.rfind("RIFF", 0) == 0 ? ".webp" : ".jpg";
+}
+
+struct Folders {
+    QDir jobs;
+    QDir quotes;
+    QDir photographs;
+    QDir weather;
+};
+
+Result<Folders> make_folders(const std::string& folder) {
+    const QDir root(to_qt(folder));
+    const Problem refused{folder, "is not empty", "Name a folder that is new or empty"};
+    if (root.exists() && !root.isEmpty()) return refused;
+    Folders out;
+    for (const auto& [name, dir] : {std::pair{"jobs", &out.jobs}, std::pair{"quotes", &out.quotes},
+                                    std::pair{"photographs", &out.photographs}, std::pair{"weather", &out.weather}}) {
+        if (!root.mkpath(name)) return Problem{folder, "cannot be made", "Name another folder"};
+        *dir = QDir(root.filePath(name));
+    }
+    return out;
+}
+
+std::optional<Problem> export_photographs(Store& store, const Job& job, const Folders& to, std::set<std::string>& seen,
+                                          Exported& out) {
+    for (const Photograph& photograph : job.photographs) {
+        if (!seen.insert(photograph.sha256).second) continue;
+        const Result<std::string> bytes = store.photograph(photograph.sha256);
+        if (!bytes) {
+            out.missing.push_back(for_message(photograph.file_name) + " of job " + for_message(job.number) + ": " +
+                                  bytes.problems().front().what);
+            continue;
+        }
+        if (auto problem =
+                write_to(to.photographs.filePath(to_qt(photograph.sha256) + ending_of(bytes.value())), bytes.value())) {
+            return problem;
+        }
+        ++out.photographs;
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+Result<Exported> export_everything(Store& store, const std::string& folder) {
+    const Result<Folders> made = make_folders(folder);
+    if (!made) return made.problems();
+    const Folders& to = made.value();
+    Exported out;
+    std::set<QString> names;
+    std::set<QString> quote_names;
+    std::set<QString> year_names;
+    std::set<std::string> seen;
+    constexpr int at_once = 200;
+    for (int offset = 0;; offset += at_once) {
+        const Result<std::vector<JobRow>> rows = store.list({}, at_once, offset);
+        if (!rows) return rows.problems();
+        for (const JobRow& row : rows.value()) {
+            const Result<Job> job = store.load(row.id);
+            if (!job) return job.problems();
+            const QString stem = file_stem(row.number, row.id, names);
+            if (auto problem = write_to(to.jobs.filePath(stem + ".json"), job_to_json(job.value()))) return *problem;
+            ++out.jobs;
+            const Result<std::vector<IssuedQuote>> quotes = store.quotes(row.id);
+            if (!quotes) return quotes.problems();
+            for (const IssuedQuote& quote : quotes.value()) {
+                const QString name = file_stem(quote.number, quote.id, quote_names) + ".json";
+                if (auto problem = write_to(to.quotes.filePath(name), quote.plan_json)) return *problem;
+                ++out.quotes;
+            }
+            if (auto problem = export_photographs(store, job.value(), to, seen, out)) return *problem;
+        }
+        if (rows.value().size() < static_cast<std::size_t>(at_once)) break;
+    }
+    const Result<std::vector<WeatherYearRow>> years = store.weather_years();
+    if (!years) return years.problems();
+    for (const WeatherYearRow& row : years.value()) {
+        const Result<weather::Year> year = store.weather_year(row.id);
+        if (!year) return year.problems();
+        const QString name = file_stem(row.label, row.id, year_names) + ".csv";
+        if (auto problem = write_to(to.weather.filePath(name), weather::write_plain(year.value()))) return *problem;
+        ++out.weather_years;
+    }
+    return out;
+}
+
+}  // namespace wg::store

@@ -1,0 +1,22 @@
+#pragma once
+// Everything that a firm would want to have without this program, as files that others can read.
+
+#include <string>
+
+#include "core/store/store.h"
+
+namespace wg::store {
+
+struct Exported {
+    int jobs = 0;
+    int quotes = 0;
+    int photographs = 0;
+    int weather_years = 0;
+    std::vector<std::string> missing;  ///< photographs that jobs name and the store does not have whole, in words
+};
+
+/// Into a folder that is new or empty: jobs/NUMBER.json, quotes/NUMBER.json (the frozen plan, byte for byte),
+/// photographs/SHA256.jpg (.png, .webp), weather/NAME.csv. Removed jobs are left out.
+[[nodiscard]] Result<Exported> export_everything(Store& store, const std::string& folder);
+
+}  // namespace wg::store

@@ -1,0 +1,84 @@
+#include "tests/core/store/filled_store.h"
+
+#include <gtest/gtest.h>
+
+#include "core/quantity/sha256.h"
+#include "core/weather/read.h"
+#include "core/weather/write_plain.h"
+#include "tests/core/store/store_fixture.h"
+#include "tests/core/weather/made_files.h"
+
+namespace wg::store::test {
+
+void fill(Store& store) {
+    Job job = store.save(sample_job(), at(1)).value();
+    job.notes += "\nSecond visit: it's the '?' valve, back\\slash, \xF0\x9F\x8F\xA0.";
+    job = store.save(job, at(2)).value();
+    for (unsigned n = 1; n <= 3; ++n)
+        ASSERT_TRUE(store.save(numbered_job(n), at(3)).ok());
+    ASSERT_TRUE(store.remove(numbered_job(3).id, at(4)).ok());
+    IssuedQuote quote{id(0x900), job.id,  job.revision, "Q-2027-0042-1", "2027-06-22T08:00:00Z", "{\"price\":1}",
+                      "",        -123450, "EUR"};
+    ASSERT_TRUE(store.issue_quote(quote).ok());
+    weather::Year year =
+        weather::read_epw(weather::epw_text(weather::made_year(47.4, 9.2, 520.0, 1.0)), "made.epw").value();
+    year.altitude_m = -0.0;
+    for (double& air : year.air_c)
+        air += 1.0 / 3.0;
+    ASSERT_TRUE(store.add_weather_year(year, "Works' roof", at(5)).ok());
+    std::string picture("\xFF\xD8\xFF", 3);
+    for (int i = 0; i < 70000; ++i)
+        picture += static_cast<char>(i * 7 % 256);
+    ASSERT_TRUE(store.add_photograph(picture, at(6)).ok());
+    Job edited = job;
+    edited.notes = "typed and not saved";
+    ASSERT_TRUE(store.keep_unsaved(edited, at(7)).ok());
+    ServiceDueRow due;
+    due.service_id = "look";
+    due.text = "Look at the plate";
+    due.due_on = "2028-06-01";
+    ASSERT_TRUE(store.set_services_due(job.id, {due}).ok());
+    RefrigerantEntry entry;
+    entry.id = id(0x501);
+    entry.on = "2027-06-21";
+    entry.refrigerant = "R134a";
+    entry.kg = 0.1 + 0.2;
+    entry.note = "caf\xC3\xA9";
+    ASSERT_TRUE(store.add_refrigerant_entry(entry, at(8)).ok());
+    entry.id = id(0x502);
+    entry.corrects_id = id(0x501);
+    entry.job_id = job.id;
+    entry.reading_id = id(0x503);
+    ASSERT_TRUE(store.add_refrigerant_entry(entry, at(9)).ok());
+    ASSERT_TRUE(store.set_setting("firm.name", "Alder & Sons").ok());
+    ASSERT_TRUE(store.set_setting("firm.line2", "").ok());
+}
+
+void expect_same_answers(Store& one, Store& other) {
+    for (const char* query : {"", "lindholm", "vaster", "2027-00", "second visit", "valve", "job 2", "work"}) {
+        std::vector<std::string> ids[2];
+        Store* stores[] = {&one, &other};
+        for (int i = 0; i < 2; ++i)
+            for (const JobRow& row : stores[i]->list(query, 50, 0).value())
+                ids[i].push_back(row.id);
+        EXPECT_EQ(ids[0], ids[1]) << query;
+    }
+    const std::string job_id = sample_job().id;
+    EXPECT_EQ(one.load(job_id).value(), other.load(job_id).value());
+    EXPECT_EQ(one.load_revision(job_id, 1).value(), other.load_revision(job_id, 1).value());
+    EXPECT_EQ(one.history(job_id).value(), other.history(job_id).value());
+    EXPECT_EQ(one.unsaved(job_id).value()->job, other.unsaved(job_id).value()->job);
+    EXPECT_EQ(one.quotes(job_id).value().at(0).gross_minor, other.quotes(job_id).value().at(0).gross_minor);
+    EXPECT_EQ(one.refrigerant_entries().value(), other.refrigerant_entries().value());
+    EXPECT_EQ(one.services_due("").value().at(0).street, other.services_due("").value().at(0).street);
+    const std::string year_id = one.weather_years().value().at(0).id;
+    EXPECT_EQ(weather::write_plain(one.weather_year(year_id).value()),
+              weather::write_plain(other.weather_year(year_id).value()));
+    EXPECT_EQ(one.setting("firm.line2", "fallback").value(), "");
+    EXPECT_EQ(other.setting("firm.line2", "fallback").value(), "");
+    EXPECT_FALSE(other.load(numbered_job(3).id).ok() && other.list("", 50, 0).value().size() == 4U)
+        << "a removed job stays removed";
+    EXPECT_EQ(one.next_job_number(2027).value(), other.next_job_number(2027).value());
+}
+
+}  // namespace wg::store::test

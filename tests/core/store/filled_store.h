@@ -1,0 +1,11 @@
+#pragma once
+// A store with something in every table, and what two equal stores have to answer.
+
+#include "core/store/store.h"
+
+namespace wg::store::test {
+
+void fill(Store& store);
+void expect_same_answers(Store& one, Store& other);
+
+}  // namespace wg::store::test
