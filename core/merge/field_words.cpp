@@ -88,9 +88,7 @@ std::string text_at(const Versions& versions, const std::string& path) {
     const auto found = versions.fields.find(path);
     if (found == versions.fields.end()) return {};
     const Value& value = standing(path, found->second);
-    if (!value.json) return {};
-    const json read = json::parse(*value.json, nullptr, false);
-    return read.is_string() ? read.get<std::string>() : std::string();
+    return value.json ? plain_text(*value.json) : std::string();
 }
 
 std::string label_of_element(const Versions& versions, const std::string& element) {

@@ -6,7 +6,7 @@
 #include <set>
 #include <string_view>
 
-#include "core/job/codec.h"
+#include "core/job/job_tree.h"
 #include "core/merge/path.h"
 #include "core/quantity/uuid.h"
 
@@ -63,6 +63,11 @@ bool is_list_of_elements(const json& list) {
     });
 }
 
+std::string text_of(const json& value) {
+    if (value.is_boolean()) return value.get<bool>() ? "true" : "false";
+    return value.dump(-1, ' ', false, json::error_handler_t::replace);
+}
+
 struct Part {
     const json* object = nullptr;
     std::string path;
@@ -79,7 +84,7 @@ void take_list(Flat& flat, std::vector<Part>& todo, const json& list, const std:
         ids.push_back(element["id"].get<std::string>());
         const std::string at = element_path(path, ids.back());
         if (is_entry(at)) {
-            flat.fields[at] = element.dump();
+            flat.fields[at] = text_of(element);
         } else {
             flat.fields[at] = "true";
             todo.push_back({&element, at, name, true});
@@ -93,7 +98,7 @@ Flat taken_apart(const json& tree) {
     while (!todo.empty()) {
         const Part part = std::move(todo.back());
         todo.pop_back();
-        std::map<std::string_view, json> together;
+        std::map<std::string_view, std::string> together;  // members come sorted: so do those of a group
         for (const auto& item : part.object->items()) {
             const std::string& key = item.key();
             const json& value = item.value();
@@ -102,7 +107,9 @@ Flat taken_apart(const json& tree) {
                 std::find(std::begin(of_the_copy), std::end(of_the_copy), key) != std::end(of_the_copy))
                 continue;
             if (const Group* group = group_of(part.holder, key)) {
-                together[group->segment][key] = value;
+                std::string& members = together[group->segment];
+                members += (members.empty() ? '{' : ',');
+                members += '"' + key + "\":" + text_of(value);
                 continue;
             }
             const std::string path = member_path(part.path, key);
@@ -111,17 +118,13 @@ Flat taken_apart(const json& tree) {
             } else if (value.is_array() && is_list_of_elements(value)) {
                 take_list(flat, todo, value, path, key);
             } else {
-                flat.fields[path] = value.dump();
+                flat.fields[path] = text_of(value);
             }
         }
-        for (const auto& [segment, value] : together)
-            flat.fields[special_path(part.path, segment)] = value.dump();
+        for (auto& [segment, members] : together)
+            flat.fields[special_path(part.path, segment)] = std::move(members) + '}';
     }
     return flat;
-}
-
-json tree_of(const Job& job) {
-    return json::parse(job_to_json(job));
 }
 
 /// What the members of the objects left out are when nothing is told: one that is told brings the others into the file,
@@ -135,7 +138,7 @@ Flat usual_fields() {
           &job.demand.household.extra_json, &job.demand.control.extra_json, &job.demand.tariff.extra_json,
           &job.demand.recirculation.extra_json, &job.demand.hygiene.extra_json, &job.aftercare.extra_json})
         *extra = told;
-    Flat flat = taken_apart(tree_of(job));
+    Flat flat = taken_apart(job_tree(job));
     for (auto at = flat.fields.begin(); at != flat.fields.end();) {
         const bool kept = std::any_of(std::begin(left_out_objects), std::end(left_out_objects),
                                       [&](std::string_view prefix) { return at->first.rfind(prefix, 0) == 0; });
@@ -180,7 +183,7 @@ void put_field(json& root, const std::string& path, const std::string& text) {
 
 Flat flattened(const Job& job) {
     static const Flat usual = usual_fields();
-    Flat flat = taken_apart(tree_of(job));
+    Flat flat = taken_apart(job_tree(job));
     for (const auto& [path, value] : usual.fields) {
         const auto found = flat.fields.find(path);
         if (found != flat.fields.end() && found->second == value) flat.fields.erase(found);
@@ -211,7 +214,7 @@ Result<Job> job_of(const Flat& flat) {
         }
         by_id = std::move(ordered);
     }
-    return job_from_json(root.dump(), "");
+    return job_from_tree(root, "");
 }
 
 bool is_group_value(std::string_view path, const std::string& text) {

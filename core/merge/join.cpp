@@ -98,24 +98,34 @@ std::vector<Value> placed(const std::vector<Value>& values, const std::vector<st
     return out;
 }
 
+struct Copy {
+    Versions versions;
+    Shown shown;
+};
+
 /// The versions with what the job says besides taken up.
-Result<Versions> with_edits_of(const Job& job, const Versions& versions) {
+Result<Copy> with_edits_of(const Job& job, const Versions& versions) {
     const Flat said = flattened(job);
-    const Shown now = shown(versions);
-    if (said.fields == now.flat.fields && job.id == versions.job_id) {
+    Copy out{versions, shown(versions)};
+    const Flat& now = out.shown.flat;
+    if (said.fields == now.fields && job.id == versions.job_id) {
         const bool in_order = std::all_of(said.lists.begin(), said.lists.end(), [&](const auto& list) {
-            const auto found = now.flat.lists.find(list.first);
-            return list.second.empty() || (found != now.flat.lists.end() && found->second == list.second);
+            const auto found = now.lists.find(list.first);
+            return list.second.empty() || (found != now.lists.end() && found->second == list.second);
         });
-        if (in_order) return versions;
+        if (in_order) return out;
     }
-    return of_copy(versions, job, "a copy");
+    Result<Versions> taken_up = of_copy(versions, job, "a copy");
+    if (!taken_up) return taken_up.problems();
+    out.versions = std::move(taken_up.value());
+    out.shown = shown(out.versions);
+    return out;
 }
 
 class Differences {
    public:
-    Differences(const Versions& mine, const Versions& after)
-        : mine_(mine), versions_(after), before_(shown(mine)), now_(shown(after)) {}
+    Differences(const Copy& mine, const Copy& after)
+        : mine_(mine.versions), versions_(after.versions), before_(mine.shown), now_(after.shown) {}
 
     std::vector<Change> all() {
         for (const auto& [path, value] : now_.flat.fields) {
@@ -204,8 +214,8 @@ class Differences {
 
     const Versions& mine_;
     const Versions& versions_;
-    Shown before_;
-    Shown now_;
+    const Shown& before_;
+    const Shown& now_;
     std::string added_;
     std::string removed_;
     std::vector<Change> out_;
@@ -267,13 +277,16 @@ Result<Versions> joined(const Versions& mine, const Versions& theirs) {
 }
 
 Result<Merged> join(const Job& mine, const Versions& my_versions, const Job& theirs, const Versions& their_versions) {
-    const Result<Versions> my_edits = with_edits_of(mine, my_versions);
-    if (!my_edits) return my_edits.problems();
-    const Result<Versions> their_edits = with_edits_of(theirs, their_versions);
-    if (!their_edits) return their_edits.problems();
-    Result<Versions> versions = joined(my_edits.value(), their_edits.value());
+    const Result<Copy> my_copy = with_edits_of(mine, my_versions);
+    if (!my_copy) return my_copy.problems();
+    const Result<Copy> their_copy = with_edits_of(theirs, their_versions);
+    if (!their_copy) return their_copy.problems();
+    Result<Versions> versions = joined(my_copy.value().versions, their_copy.value().versions);
     if (!versions) return versions.problems();
-    Result<Job> job = job_of(versions.value());
+    Copy both;
+    both.versions = std::move(versions.value());
+    both.shown = shown(both.versions);
+    Result<Job> job = job_of(both.shown.flat);
     if (!job) return job.problems();
     Merged out;
     out.job = std::move(job.value());
@@ -281,10 +294,11 @@ Result<Merged> join(const Job& mine, const Versions& my_versions, const Job& the
     out.job.changed_at = mine.changed_at;
     out.job.base_sha256 = mine.base_sha256;
     out.job.base_revision = mine.base_revision;
-    out.versions = std::move(versions.value());
-    out.taken = Differences(my_edits.value(), out.versions).all();
-    out.open = open_fields(out.versions);
-    out.buildings_to_remake = buildings_of_both(out.job, out.versions, my_edits.value(), their_edits.value());
+    out.taken = Differences(my_copy.value(), both).all();
+    out.open = open_fields(both.versions, both.shown);
+    out.buildings_to_remake =
+        buildings_of_both(out.job, both.versions, my_copy.value().versions, their_copy.value().versions);
+    out.versions = std::move(both.versions);
     return out;
 }
 

@@ -71,7 +71,7 @@ std::vector<std::vector<std::string>> common(const Shown& now, std::string_view 
 
 class Finder {
    public:
-    explicit Finder(const Versions& versions) : versions_(versions), now_(shown(versions)) {}
+    Finder(const Versions& versions, const Shown& now) : versions_(versions), now_(now) {}
 
     std::vector<Open> all() {
         auto at = versions_.fields.begin();
@@ -168,7 +168,7 @@ class Finder {
     }
 
     const Versions& versions_;
-    Shown now_;
+    const Shown& now_;
     std::vector<Open> out_;
 };
 
@@ -196,7 +196,11 @@ const Value* value_of_side(const Versions& versions, const Open& open, std::size
 }  // namespace
 
 std::vector<Open> open_fields(const Versions& versions) {
-    return Finder(versions).all();
+    return open_fields(versions, shown(versions));
+}
+
+std::vector<Open> open_fields(const Versions& versions, const Shown& now) {
+    return Finder(versions, now).all();
 }
 
 std::string text_of(const Open& open) {

@@ -41,6 +41,9 @@ struct Open {
 
 /// All that is open in the job of these versions, by path.
 [[nodiscard]] std::vector<Open> open_fields(const Versions& versions);
+struct Shown;
+/// With what is shown of them already made (shown.h).
+[[nodiscard]] std::vector<Open> open_fields(const Versions& versions, const Shown& now);
 
 /// In a sentence: `Surface "South roof", tilt: 35 deg (Office, 2027-03-02T09:15:00Z) or 38 deg (Tablet, ...)`.
 [[nodiscard]] std::string text_of(const Open& open);

@@ -62,8 +62,7 @@ Lists lists_of(const Versions& versions) {
             const auto member =
                 std::find_if(members.rbegin(), members.rend(), [&](const Member& m) { return m.id == id_of(element); });
             if (member == members.rend() || !value.json) continue;
-            const json read = json::parse(*value.json, nullptr, false);
-            member->after = read.is_string() ? read.get<std::string>() : std::string();
+            member->after = plain_text(*value.json);
             member->number = value.number;
             member->seat = value.seat;
         }

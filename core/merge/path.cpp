@@ -1,5 +1,7 @@
 #include "core/merge/path.h"
 
+#include <algorithm>
+
 #include "core/quantity/uuid.h"
 
 namespace wg::merge {
@@ -60,16 +62,6 @@ std::string special_path(std::string_view parent, std::string_view segment) {
     return under(parent).append(segment);
 }
 
-std::string_view parent_of(std::string_view path) noexcept {
-    const std::size_t at = path.rfind('/');
-    return at == std::string_view::npos ? std::string_view() : path.substr(0, at);
-}
-
-std::string_view last_segment(std::string_view path) noexcept {
-    const std::size_t at = path.rfind('/');
-    return at == std::string_view::npos ? path : path.substr(at + 1);
-}
-
 std::string name_of(std::string_view segment) {
     if (is_element_segment(segment)) return std::string(segment.substr(1));
     if (segment == "~4" || (!segment.empty() && segment.front() == '*')) {
@@ -83,11 +75,6 @@ std::string name_of(std::string_view segment) {
         if (escaped) ++i;
     }
     return out;
-}
-
-bool is_element(std::string_view path) noexcept {
-    const std::string_view last = last_segment(path);
-    return !last.empty() && last.front() == '=';
 }
 
 std::string id_of(std::string_view path) {

@@ -16,11 +16,19 @@ inline constexpr std::string_view after_segment = "*after";  ///< of an element:
 /// `segment` as it is: one of those with a star.
 [[nodiscard]] std::string special_path(std::string_view parent, std::string_view segment);
 
-[[nodiscard]] std::string_view parent_of(std::string_view path) noexcept;  ///< empty: the job
-[[nodiscard]] std::string_view last_segment(std::string_view path) noexcept;
+[[nodiscard]] inline std::string_view parent_of(std::string_view path) noexcept {  ///< empty: the job
+    const std::size_t at = path.rfind('/');
+    return at == std::string_view::npos ? std::string_view() : path.substr(0, at);
+}
+[[nodiscard]] inline std::string_view last_segment(std::string_view path) noexcept {
+    return path.substr(path.rfind('/') + 1);  // npos + 1 is 0: the whole
+}
 /// The member's name in the job; an element's id; a special segment as it is.
 [[nodiscard]] std::string name_of(std::string_view segment);
-[[nodiscard]] bool is_element(std::string_view path) noexcept;
+[[nodiscard]] inline bool is_element(std::string_view path) noexcept {
+    constexpr std::size_t bytes = 37;
+    return path.size() > bytes && path[path.size() - bytes] == '=' && path[path.size() - bytes - 1] == '/';
+}
 /// The id of an element's path.
 [[nodiscard]] std::string id_of(std::string_view path);
 /// The innermost element that holds the path, itself excluded; empty: none.

@@ -12,8 +12,8 @@ namespace {
 using nlohmann::json;
 
 std::string text_in(const std::string& value, const char* key) {
+    if (key == nullptr) return plain_text(value);
     const json read = json::parse(value, nullptr, false);
-    if (key == nullptr) return read.is_string() ? read.get<std::string>() : std::string();
     if (!read.is_object()) return {};
     const auto found = read.find(key);
     return found != read.end() && found->is_string() ? found->get<std::string>() : std::string();
@@ -123,6 +123,13 @@ void leave_out_lost_links(Shown& now) {
 
 }  // namespace
 
+std::string plain_text(const std::string& value) {
+    const bool text = value.size() >= 2 && value.front() == '"';
+    if (text && value.find('\\') == std::string::npos) return value.substr(1, value.size() - 2);
+    const json read = json::parse(value, nullptr, false);
+    return read.is_string() ? read.get<std::string>() : std::string();
+}
+
 std::map<std::string, std::vector<Value>, std::less<>>::const_iterator past(const Versions& versions,
                                                                             std::string_view element) {
     // '0' follows '/': every path within the element lies before.
@@ -130,6 +137,7 @@ std::map<std::string, std::vector<Value>, std::less<>>::const_iterator past(cons
 }
 
 const Value& standing(std::string_view path, const std::vector<Value>& values) noexcept {
+    if (values.size() == 1) return values.front();
     const auto earlier = [](const Value& a, const Value& b) {
         return a.number != b.number ? a.number < b.number : a.seat < b.seat;
     };

@@ -41,4 +41,7 @@ struct Shown {
 [[nodiscard]] std::map<std::string, std::vector<Value>, std::less<>>::const_iterator past(const Versions& versions,
                                                                                           std::string_view element);
 
+/// The text that compact JSON holds; empty: it is something else.
+[[nodiscard]] std::string plain_text(const std::string& value);
+
 }  // namespace wg::merge
