@@ -64,7 +64,15 @@ bool is_list_of_elements(const json& list) {
 }
 
 std::string text_of(const json& value) {
+    // As dump() writes them, without setting up its writer.
     if (value.is_boolean()) return value.get<bool>() ? "true" : "false";
+    if (value.is_number_integer() && !value.is_number_unsigned()) return std::to_string(value.get<std::int64_t>());
+    if (value.is_string()) {
+        const auto& text = value.get_ref<const std::string&>();
+        const bool plain =
+            std::all_of(text.begin(), text.end(), [](char c) { return c >= ' ' && c <= '~' && c != '"' && c != '\\'; });
+        if (plain) return '"' + text + '"';
+    }
     return value.dump(-1, ' ', false, json::error_handler_t::replace);
 }
 
