@@ -43,6 +43,16 @@ constexpr std::string_view left_out_objects[] = {
     "site/hill/",     "site/electrics/",       "site/water/",     "demand/household/", "demand/control/",
     "demand/tariff/", "demand/recirculation/", "demand/hygiene/", "aftercare/"};
 
+/// Lists that mean the same empty and left out. Others, those of newer programs, keep a field that says they are there.
+constexpr std::string_view known_lists[] = {
+    "buildings", "underlays",   "surfaces",         "obstacles",   "horizon", "spots",   "rooms",  "fixtures",
+    "dead_legs", "keep_outs",   "choices",          "placements",  "route",   "extras",  "record", "photographs",
+    "marks",     "run_windows", "set_back_windows", "low_windows", "windows", "holidays"};
+
+bool is_known_list(std::string_view name) noexcept {
+    return std::find(std::begin(known_lists), std::end(known_lists), name) != std::end(known_lists);
+}
+
 const Group* group_of(std::string_view holder, std::string_view member) noexcept {
     for (const Group& group : groups) {
         if (group.holder != holder || member.empty()) continue;
@@ -85,7 +95,8 @@ struct Part {
 
 void take_list(Flat& flat, std::vector<Part>& todo, const json& list, const std::string& path,
                const std::string& name) {
-    flat.fields[path] = "[]";
+    if (!is_known_list(name)) flat.fields[path] = "[]";
+    if (list.empty()) return;
     std::vector<std::string>& ids = flat.lists[path];
     ids.reserve(list.size());
     for (const json& element : list) {

@@ -98,34 +98,37 @@ std::vector<Value> placed(const std::vector<Value>& values, const std::vector<st
     return out;
 }
 
+/// A copy with what its job says besides its versions taken up.
 struct Copy {
-    Versions versions;
+    const Versions* versions = nullptr;
+    std::optional<Versions> taken_up;  ///< holds them where the job said more
     Shown shown;
 };
 
-/// The versions with what the job says besides taken up.
-Result<Copy> with_edits_of(const Job& job, const Versions& versions) {
+std::vector<Problem> take_copy(const Job& job, const Versions& versions, Copy& out) {
     const Flat said = flattened(job);
-    Copy out{versions, shown(versions)};
+    out.versions = &versions;
+    out.shown = shown(versions);
     const Flat& now = out.shown.flat;
     if (said.fields == now.fields && job.id == versions.job_id) {
         const bool in_order = std::all_of(said.lists.begin(), said.lists.end(), [&](const auto& list) {
             const auto found = now.lists.find(list.first);
             return list.second.empty() || (found != now.lists.end() && found->second == list.second);
         });
-        if (in_order) return out;
+        if (in_order) return {};
     }
     Result<Versions> taken_up = of_copy(versions, job, "a copy");
     if (!taken_up) return taken_up.problems();
-    out.versions = std::move(taken_up.value());
-    out.shown = shown(out.versions);
-    return out;
+    out.taken_up = std::move(taken_up.value());
+    out.versions = &*out.taken_up;
+    out.shown = shown(*out.versions);
+    return {};
 }
 
 class Differences {
    public:
     Differences(const Copy& mine, const Copy& after)
-        : mine_(mine.versions), versions_(after.versions), before_(mine.shown), now_(after.shown) {}
+        : mine_(*mine.versions), versions_(*after.versions), before_(mine.shown), now_(after.shown) {}
 
     std::vector<Change> all() {
         for (const auto& [path, value] : now_.flat.fields) {
@@ -277,15 +280,13 @@ Result<Versions> joined(const Versions& mine, const Versions& theirs) {
 }
 
 Result<Merged> join(const Job& mine, const Versions& my_versions, const Job& theirs, const Versions& their_versions) {
-    const Result<Copy> my_copy = with_edits_of(mine, my_versions);
-    if (!my_copy) return my_copy.problems();
-    const Result<Copy> their_copy = with_edits_of(theirs, their_versions);
-    if (!their_copy) return their_copy.problems();
-    Result<Versions> versions = joined(my_copy.value().versions, their_copy.value().versions);
+    Copy my_copy;
+    if (std::vector<Problem> refused = take_copy(mine, my_versions, my_copy); !refused.empty()) return refused;
+    Copy their_copy;
+    if (std::vector<Problem> refused = take_copy(theirs, their_versions, their_copy); !refused.empty()) return refused;
+    Result<Versions> versions = joined(*my_copy.versions, *their_copy.versions);
     if (!versions) return versions.problems();
-    Copy both;
-    both.versions = std::move(versions.value());
-    both.shown = shown(both.versions);
+    const Copy both{&versions.value(), std::nullopt, shown(versions.value())};
     Result<Job> job = job_of(both.shown.flat);
     if (!job) return job.problems();
     Merged out;
@@ -294,11 +295,10 @@ Result<Merged> join(const Job& mine, const Versions& my_versions, const Job& the
     out.job.changed_at = mine.changed_at;
     out.job.base_sha256 = mine.base_sha256;
     out.job.base_revision = mine.base_revision;
-    out.taken = Differences(my_copy.value(), both).all();
-    out.open = open_fields(both.versions, both.shown);
-    out.buildings_to_remake =
-        buildings_of_both(out.job, both.versions, my_copy.value().versions, their_copy.value().versions);
-    out.versions = std::move(both.versions);
+    out.taken = Differences(my_copy, both).all();
+    out.open = open_fields(*both.versions, both.shown);
+    out.buildings_to_remake = buildings_of_both(out.job, *both.versions, *my_copy.versions, *their_copy.versions);
+    out.versions = std::move(versions.value());
     return out;
 }
 

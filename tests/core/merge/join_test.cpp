@@ -367,22 +367,26 @@ TEST(Join, orders_merge_with_additions_and_are_open_when_they_contradict) {
 }
 
 TEST(Join, fields_of_newer_programs_merge_too) {
+    const auto list = [](int a, int b) {
+        return R"({"newer_empty":[],"newer_list":[{"a":)" + std::to_string(a) + R"(,"b":)" + std::to_string(b) +
+               R"(,"id":")" + id(600) + R"("}]})";
+    };
     Job from = sample_job();
     from.extra_json = R"({"newer":{"colour":"red","size":1},"odd/=*~key":1})";
-    from.site.surfaces.at(0).extra_json = R"({"newer_list":[{"id":")" + id(600) + R"(","a":1,"b":2}]})";
+    from.site.surfaces.at(0).extra_json = list(1, 2);
     Machine office("Office", from);
     Machine tablet("Tablet", from);
-    office.edit([](Job& job) {
+    office.edit([&](Job& job) {
         job.extra_json = R"({"newer":{"colour":"blue","size":1},"odd/=*~key":2})";
-        job.site.surfaces.at(0).extra_json = R"({"newer_list":[{"id":")" + id(600) + R"(","a":7,"b":2}]})";
+        job.site.surfaces.at(0).extra_json = list(7, 2);
     });
-    tablet.edit([](Job& job) {
-        job.extra_json = R"({"newer":{"colour":"red","size":3},"odd/=*~key":1,"more":null})";
-        job.site.surfaces.at(0).extra_json = R"({"newer_list":[{"id":")" + id(600) + R"(","a":1,"b":8}]})";
+    tablet.edit([&](Job& job) {
+        job.extra_json = R"({"more":null,"newer":{"colour":"red","size":3},"odd/=*~key":1})";
+        job.site.surfaces.at(0).extra_json = list(1, 8);
     });
     EXPECT_TRUE(office.take(tablet).open.empty());
     EXPECT_EQ(office.job.extra_json, R"({"more":null,"newer":{"colour":"blue","size":3},"odd/=*~key":2})");
-    EXPECT_EQ(office.job.site.surfaces.at(0).extra_json, R"({"newer_list":[{"a":7,"b":8,"id":")" + id(600) + R"("}]})");
+    EXPECT_EQ(office.job.site.surfaces.at(0).extra_json, list(7, 8));
 }
 
 TEST(Join, two_jobs_and_two_machines_under_one_id_are_refused) {

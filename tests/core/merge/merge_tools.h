@@ -70,8 +70,8 @@ struct Machine {
         if (!merged.ok()) return {};
         EXPECT_TRUE(validate(merged.value().job).empty()) << wg::text_of(validate(merged.value().job));
         job = merged.value().job;
-        versions = merged.value().versions;
-        return merged.value();
+        versions = std::move(merged.value().versions);
+        return std::move(merged.value());  // its versions are the machine's now
     }
     void decide(const std::string& path, std::size_t side) {
         Result<Versions> after = choose(versions, path, side, seat, {clock_s});

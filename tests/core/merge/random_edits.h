@@ -13,7 +13,7 @@ namespace wg::merge::test {
 
 class RandomEdits {
    public:
-    explicit RandomEdits(std::uint64_t seed) : random_(seed) {}
+    explicit RandomEdits(std::uint64_t seed) : random_(seed), theme_(seed % 8) {}
 
     std::size_t below(std::size_t n) { return n == 0 ? 0 : random_() % n; }
     double between(double low, double high) {
@@ -24,7 +24,9 @@ class RandomEdits {
     /// One edit; what it did, for messages.
     std::string apply(Job& job) {
         using Way = std::string (RandomEdits::*)(Job&);
-        static constexpr Way ways[] = {
+        using Ways = std::vector<Way>;
+        // All there is, and a few at a time, so that machines meet on the same elements.
+        static const Ways all = {
             &RandomEdits::client,         &RandomEdits::tilt,          &RandomEdits::move_surface,
             &RandomEdits::add_surface,    &RandomEdits::drop_surface,  &RandomEdits::rafters,
             &RandomEdits::add_obstacle,   &RandomEdits::drop_obstacle, &RandomEdits::shape,
@@ -35,7 +37,18 @@ class RandomEdits {
             &RandomEdits::demand,         &RandomEdits::water,         &RandomEdits::room,
             &RandomEdits::building,       &RandomEdits::photograph,    &RandomEdits::extras,
         };
-        return (this->*ways[below(std::size(ways))])(job);
+        static const Ways themes[] = {
+            {&RandomEdits::tilt, &RandomEdits::rafters, &RandomEdits::keep_out, &RandomEdits::drop_surface,
+             &RandomEdits::place, &RandomEdits::add_placement},
+            {&RandomEdits::building, &RandomEdits::building, &RandomEdits::move_surface, &RandomEdits::tilt},
+            {&RandomEdits::reorder, &RandomEdits::add_placement, &RandomEdits::drop_placement, &RandomEdits::place},
+            {&RandomEdits::add_choice, &RandomEdits::drop_choice, &RandomEdits::choose_choice, &RandomEdits::spot,
+             &RandomEdits::drop_spot, &RandomEdits::reading},
+            {&RandomEdits::shape, &RandomEdits::drop_obstacle, &RandomEdits::room, &RandomEdits::water,
+             &RandomEdits::demand, &RandomEdits::photograph},
+        };
+        const Ways& ways = theme_ < std::size(themes) ? themes[theme_] : all;
+        return (this->*ways[below(ways.size())])(job);
     }
 
    private:
@@ -303,6 +316,7 @@ class RandomEdits {
     }
 
     std::mt19937_64 random_;
+    std::size_t theme_ = 0;  ///< beyond the themes: all ways
     unsigned next_ = 0;
 };
 
