@@ -38,6 +38,14 @@ Start demo_start() {
 /// A house with one or two of everything: most of what is done at random meets.
 Start house_start() {
     Job job = wg::test::sample_job();
+    // One building of which the roof was made.
+    Building building;
+    building.id = wg::test::id(0x900);
+    unsigned corner = 0;
+    for (const Point2 at : wg::test::rectangle(0, 0, 10, 8))
+        building.edges.push_back({wg::test::id(0x901 + corner++), at, false, ""});
+    job.site.buildings = {building};
+    job.site.surfaces.at(0).footprint_edge_id = building.edges.at(0).id;
     job.site.surfaces.erase(job.site.surfaces.begin() + 1, job.site.surfaces.begin() + 3);
     job.site.obstacles.resize(2);
     job.record.resize(2);
@@ -227,7 +235,7 @@ void run(std::uint64_t seed, const Start& start, Met& met) {
     const Result<Versions> read = versions_from_json(text, "versions.json");
     ASSERT_TRUE(read.ok()) << text_of(read.problems());
     EXPECT_EQ(read.value(), right.versions);
-    if (merged.open.empty()) return;
+    if (merged.open.empty() || seed % 3 != 0) return;
     // Deciding everything that can be decided closes the list on every machine.
     Machine desk = left;
     desk.seat = test::seat("Desk");

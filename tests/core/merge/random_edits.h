@@ -1,7 +1,7 @@
 #pragma once
 // Edits as people make them, at random: each leaves a valid job valid.
 
-#include <functional>
+#include <algorithm>
 #include <random>
 #include <string>
 #include <vector>
@@ -40,7 +40,7 @@ class RandomEdits {
         static const Ways themes[] = {
             {&RandomEdits::tilt, &RandomEdits::rafters, &RandomEdits::keep_out, &RandomEdits::drop_surface,
              &RandomEdits::place, &RandomEdits::add_placement},
-            {&RandomEdits::building, &RandomEdits::building, &RandomEdits::move_surface, &RandomEdits::tilt},
+            {&RandomEdits::building, &RandomEdits::building, &RandomEdits::building, &RandomEdits::tilt},
             {&RandomEdits::reorder, &RandomEdits::add_placement, &RandomEdits::drop_placement, &RandomEdits::place},
             {&RandomEdits::add_choice, &RandomEdits::drop_choice, &RandomEdits::choose_choice, &RandomEdits::spot,
              &RandomEdits::drop_spot, &RandomEdits::reading},
@@ -159,10 +159,12 @@ class RandomEdits {
         return "drop placement";
     }
     std::string reorder(Job& job) {
+        std::shuffle(job.site.surfaces.begin(), job.site.surfaces.end(), random_);
         Choice* choice = any(job.choices);
-        if (choice == nullptr || choice->placements.size() < 2) return "nothing to reorder";
-        std::rotate(choice->placements.begin(), choice->placements.begin() + 1, choice->placements.end());
+        if (choice == nullptr) return "reorder surfaces";
         choice->joined = Joined::series;
+        std::shuffle(choice->placements.begin(), choice->placements.end(), random_);
+        std::shuffle(choice->route.begin(), choice->route.end(), random_);
         return "reorder";
     }
     std::string route(Job& job) {
@@ -271,6 +273,15 @@ class RandomEdits {
             put_in(job.site.buildings, std::move(fresh));
         } else if (below(3) == 0) {
             const std::vector<FootprintEdge> gone = old->edges;
+            const bool with_faces = below(2) == 0;
+            for (const FootprintEdge& edge : gone) {
+                const auto made_from = [&](const Surface& s) { return s.footprint_edge_id == edge.id; };
+                const auto face = std::find_if(job.site.surfaces.begin(), job.site.surfaces.end(), made_from);
+                if (!with_faces || face == job.site.surfaces.end()) continue;
+                for (Choice& choice : job.choices)
+                    std::erase_if(choice.placements, [&](const Placement& p) { return p.surface_id == face->id; });
+                job.site.surfaces.erase(face);
+            }
             for (Surface& surface : job.site.surfaces) {
                 for (const FootprintEdge& edge : gone) {
                     if (surface.footprint_edge_id == edge.id) surface.footprint_edge_id.clear();
