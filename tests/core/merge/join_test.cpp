@@ -284,6 +284,35 @@ TEST(Join, what_is_named_stays_and_is_open) {
     test::expect_same(office, tablet);
 }
 
+TEST(Join, a_link_to_an_edge_that_is_gone_is_left_out_and_open) {
+    Job from = sample_job();
+    Building house;
+    house.id = id(350);
+    unsigned next = 351;
+    for (const Point2 at : wg::test::rectangle(0, 0, 10, 8))
+        house.edges.push_back({id(next++), at, false, ""});
+    from.site.buildings = {house};
+    from.site.surfaces.at(1).footprint_edge_id = house.edges.at(2).id;
+    Machine office("Office", from);
+    Machine tablet("Tablet", from);
+    office.edit([](Job& job) {
+        job.site.buildings.clear();
+        job.site.surfaces.erase(job.site.surfaces.begin() + 1);
+    });
+    tablet.edit([](Job& job) { job.site.surfaces.at(1).tilt_deg = 33.0; });
+    const Merged merged = office.take(tablet);
+    ASSERT_EQ(merged.open.size(), 2U) << test::all_open(merged.open);
+    EXPECT_EQ(merged.open[0].kind, OpenKind::removed_changed);
+    EXPECT_EQ(merged.open[1].kind, OpenKind::link_lost);
+    EXPECT_EQ(merged.open[1].where, "surface \"North roof\", footprint edge");
+    EXPECT_EQ(office.job.site.surfaces.at(1).tilt_deg, 33.0);
+    EXPECT_TRUE(office.job.site.surfaces.at(1).footprint_edge_id.empty());
+    tablet.take(office);
+    test::expect_same(office, tablet);
+    tablet.decide(merged.open[1].path, 0);
+    EXPECT_EQ(open_fields(tablet.versions).size(), 1U);
+}
+
 TEST(Join, a_place_a_shape_and_a_range_are_one_field) {
     Job from = sample_job();
     from.site.rooms = {{id(400), "Bath", wg::test::rectangle(0, 0, 3, 2), 3.0, 5.4, true, ""}};

@@ -40,7 +40,7 @@ class RandomEdits {
         static const Ways themes[] = {
             {&RandomEdits::tilt, &RandomEdits::rafters, &RandomEdits::keep_out, &RandomEdits::drop_surface,
              &RandomEdits::place, &RandomEdits::add_placement},
-            {&RandomEdits::building, &RandomEdits::building, &RandomEdits::building, &RandomEdits::tilt},
+            {&RandomEdits::building, &RandomEdits::tilt, &RandomEdits::tilt},
             {&RandomEdits::reorder, &RandomEdits::add_placement, &RandomEdits::drop_placement, &RandomEdits::place},
             {&RandomEdits::add_choice, &RandomEdits::drop_choice, &RandomEdits::choose_choice, &RandomEdits::spot,
              &RandomEdits::drop_spot, &RandomEdits::reading},
@@ -271,9 +271,9 @@ class RandomEdits {
             face.footprint_edge_id = fresh.edges.front().id;
             put_in(job.site.surfaces, std::move(face));
             put_in(job.site.buildings, std::move(fresh));
-        } else if (below(3) == 0) {
+        } else if (below(2) == 0) {
             const std::vector<FootprintEdge> gone = old->edges;
-            const bool with_faces = below(2) == 0;
+            const bool with_faces = below(4) != 0;
             for (const FootprintEdge& edge : gone) {
                 const auto made_from = [&](const Surface& s) { return s.footprint_edge_id == edge.id; };
                 const auto face = std::find_if(job.site.surfaces.begin(), job.site.surfaces.end(), made_from);
