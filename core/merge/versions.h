@@ -6,7 +6,7 @@
 // Edits are told by a dot: the machine and a number that is above every number the machine had seen. A field holds the
 // dots that no other edit has replaced: one, or several when machines changed it without knowing of one another. What
 // is removed keeps its fields, so that it can come back whole (P. S. Almeida, A. Shoker, C. Baquero, "Delta state
-// replicated data types", J. Parallel Distrib. Comput. 111, 2018, section 7; L. Lamport, "Time, clocks, and the
+// replicated data types", J. Parallel Distrib. Comput. 111, 2018; L. Lamport, "Time, clocks, and the
 // ordering of events in a distributed system", Comm. ACM 21, 1978). docs/handbook/travel.md tells it in words.
 
 #include <cstdint>
