@@ -154,6 +154,15 @@ std::vector<Problem> record_problems(const Shown& now, const Flat& after) {
     return out;
 }
 
+/// An element that was there only because something named it, and is there still though nothing does any more: whoever
+/// edited left it. Its removal stays open.
+void confirm_what_stays(Edit& edit, const Flat& after) {
+    const Shown now = shown(edit.versions());
+    for (const auto& [path, value] : after.fields) {
+        if (is_element(path) && now.flat.fields.count(path) == 0) edit.confirm(path);
+    }
+}
+
 enum class From { program, copy };
 
 Result<Versions> taken_up(const Versions& versions, const Job& after, const Seat& seat, Instant at, From from) {
@@ -172,6 +181,7 @@ Result<Versions> taken_up(const Versions& versions, const Job& after, const Seat
     write_fields(edit, now.flat, wanted, back);
     if (from == From::copy) write_entries_beside(edit, versions, wanted);
     write_anchors(edit, versions, wanted);
+    if (!now.repairs.empty()) confirm_what_stays(edit, wanted);
     write_orders(edit, wanted, from == From::copy);
     if (edit.empty()) return versions;
     return std::move(edit).take();

@@ -284,6 +284,25 @@ TEST(Join, what_is_named_stays_and_is_open) {
     test::expect_same(office, tablet);
 }
 
+TEST(Join, what_was_named_and_is_left_stays_when_nothing_names_it_any_more) {
+    Machine office("Office", sample_job());
+    Machine tablet("Tablet", sample_job());
+    office.edit([](Job& job) { job.site.spots.pop_back(); });
+    tablet.edit([](Job& job) { job.choices.at(0).spot_id = job.site.spots.at(1).id; });
+    EXPECT_EQ(office.take(tablet).open.at(0).kind, OpenKind::removed_named);
+    // The choice goes back to the cellar; the loft stays on the sketch, and its removal stays open.
+    office.edit([](Job& job) { job.choices.at(0).spot_id = job.site.spots.at(0).id; });
+    EXPECT_EQ(office.job.site.spots.size(), 2U);
+    const std::vector<Open> open = open_fields(office.versions);
+    ASSERT_EQ(open.size(), 1U) << test::all_open(open);
+    EXPECT_EQ(open[0].kind, OpenKind::removed_changed);
+    EXPECT_EQ(open[0].where, "cylinder spot \"Loft\"");
+    tablet.take(office);
+    test::expect_same(office, tablet);
+    tablet.decide(open[0].path, 1);
+    EXPECT_EQ(tablet.job.site.spots.size(), 1U);
+}
+
 TEST(Join, a_link_to_an_edge_that_is_gone_is_left_out_and_open) {
     Job from = sample_job();
     Building house;
