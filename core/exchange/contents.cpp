@@ -9,6 +9,7 @@
 #include "core/quantity/sha256.h"
 #include "core/quantity/time.h"
 #include "core/quantity/utf8.h"
+#include "core/quantity/uuid.h"
 
 namespace wg::exchange {
 namespace {
@@ -19,18 +20,6 @@ constexpr const char* format_word = "warmgable-exchange";
 constexpr std::string_view quotes_folder = "quotes/", pictures_folder = "pictures/", json_ending = ".json";
 constexpr std::size_t max_contents_bytes = std::size_t{4} << 20U;
 constexpr std::size_t max_name_bytes = 200;
-
-bool is_uuid(const std::string& text) {
-    constexpr std::size_t uuid_size = 36;
-    if (text.size() != uuid_size) return false;
-    for (std::size_t i = 0; i < uuid_size; ++i) {
-        const bool dash = i == 8 || i == 13 || i == 18 || i == 23;
-        const char c = text[i];
-        const bool hex = (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f');
-        if (dash ? c != '-' : !hex) return false;
-    }
-    return true;
-}
 
 /// Reads members of one object and remembers which there were.
 class Members {

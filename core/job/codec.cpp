@@ -6,6 +6,7 @@
 
 #include "core/job/checker.h"
 #include "core/job/fields.h"
+#include "core/job/job_tree.h"
 #include "core/job/json_text.h"
 #include "core/job/upgrade.h"
 #include "core/job/words.h"
@@ -392,13 +393,6 @@ class Writer {
     std::vector<const char*> left_out_;
 };
 
-json job_tree(const Job& job) {
-    json tree = Writer::written(job);
-    tree["format"] = format_name;
-    tree["schema"] = job_schema;
-    return tree;
-}
-
 std::string dumped(const json& tree, int indent) {
     return tree.dump(indent, ' ', false, json::error_handler_t::replace);
 }
@@ -408,7 +402,17 @@ std::string dumped(const json& tree, int indent) {
 Result<Job> job_from_json(std::string_view text, const std::string& file_name) {
     Result<json> parsed = parse_json(text, file_name);
     if (!parsed) return parsed.problems();
-    json& tree = parsed.value();
+    return job_from_tree(parsed.value(), file_name);
+}
+
+json job_tree(const Job& job) {
+    json tree = Writer::written(job);
+    tree["format"] = format_name;
+    tree["schema"] = job_schema;
+    return tree;
+}
+
+Result<Job> job_from_tree(json& tree, const std::string& file_name) {
     if (std::optional<Problem> refused = upgrade_job_tree(tree, file_name, job_upgraders(), job_schema)) {
         return *refused;
     }

@@ -1,5 +1,6 @@
 #include "core/job/record_chain.h"
 
+#include <algorithm>
 #include <set>
 
 #include "core/job/codec.h"
@@ -31,13 +32,13 @@ ChainReport check_chain(const std::vector<Reading>& record) {
         if (reading_sha256(entry) != entry.sha256) {
             broken(i, "is not what was entered: its content and its hash do not belong together");
         }
-        if (report.chained == 0) {
-            if (!entry.previous_sha256.empty()) broken(i, "names an entry before it that is gone");
-        } else if (entry.previous_sha256.empty()) {
-            broken(i, "starts a second chain: it was put in, or what stood before it was taken out");
-        } else if (seen.count(entry.previous_sha256) == 0) {
-            broken(i, "names an entry before it that is gone or was altered");
+        if (!entry.previous_sha256.empty() && seen.count(entry.previous_sha256) == 0) {
+            broken(i, report.chained == 0 ? "names an entry before it that is gone"
+                                          : "names an entry before it that is gone or was altered");
         }
+        report.ends.erase(std::remove(report.ends.begin(), report.ends.end(), entry.previous_sha256),
+                          report.ends.end());
+        report.ends.push_back(entry.sha256);
         ++report.chained;
         seen.insert(entry.sha256);
         report.head = entry.sha256;

@@ -25,12 +25,16 @@ struct ChainReport {
     std::size_t chained = 0;  ///< entries with a hash
     std::size_t older = 0;    ///< entries without, all before the first that has one
     std::string head;         ///< hash of the last entry; empty: none is chained
+    /// Hashes of the entries that no later one names, in the record's order. A record written on one machine has one,
+    /// the head. Copies written on apart and put together have one each, for good: an entry put in later cannot hide,
+    /// it is an end that no signed print has.
+    std::vector<std::string> ends;
     [[nodiscard]] bool whole() const noexcept { return breaks.empty(); }
 };
 
-/// Every entry's own hash, that the one it names stands before it, that entries without a hash stand only at the
-/// beginning, and that only one entry starts the chain. Two entries may name the same one: copies that were written on
-/// apart and put together again.
+/// Every entry's own hash, that the one it names stands before it, and that entries without a hash stand only at the
+/// beginning. No break: several entries that name the same one, or that name none, as copies have that were written on
+/// apart and put together again; that adds to `ends`.
 [[nodiscard]] ChainReport check_chain(const std::vector<Reading>& record);
 
 }  // namespace wg

@@ -8,7 +8,15 @@
 namespace wg::plan::steps {
 
 void record_checks(const Job& job, Plan& plan) {
-    for (const ChainBreak& broken : check_chain(job.record).breaks) {
+    const ChainReport chain = check_chain(job.record);
+    if (chain.ends.size() > 1) {
+        plan.findings.push_back({"record.ends", Severity::note, Stage::fitting, "", "record",
+                                 "The record was written on " + std::to_string(chain.ends.size()) +
+                                     " copies apart and put together: its chain has as many ends",
+                                 "See that every end stands on a signed print; one that does not was put in later",
+                                 "Entries are chained by SHA-256", "FIPS 180-4; docs/handbook/travel.md"});
+    }
+    for (const ChainBreak& broken : chain.breaks) {
         plan.findings.push_back({"record.chain", Severity::caution, Stage::fitting, "",
                                  "entry " + std::to_string(broken.index + 1) + " of the record",
                                  "Entry " + std::to_string(broken.index + 1) + " of " +

@@ -210,19 +210,26 @@ void record_chain(Flow& flow, const PaperInput& input) {
     const std::vector<Reading>& record = input.job.record;
     const ChainReport chain = check_chain(record);
     flow.heading(QStringLiteral("How to tell that nothing was changed"));
-    const QString state = record.empty()   ? QStringLiteral("no entry yet")
-                          : !chain.whole() ? QStringLiteral("broken: see below")
-                          : chain.chained == 0
-                              ? QStringLiteral("no entry is chained: all come from an older program")
+    const QString state = record.empty()       ? QStringLiteral("no entry yet")
+                          : !chain.whole()     ? QStringLiteral("broken: see below")
+                          : chain.chained == 0 ? QStringLiteral("no entry is chained: all come from an older program")
+                          : chain.ends.size() > 1
+                              ? QStringLiteral(
+                                    "whole, and written on %1 copies apart: every end below has to stand on a "
+                                    "signed print")
+                                    .arg(chain.ends.size())
                               : QStringLiteral("whole: no chained entry was altered, put in or taken out");
+    QStringList ends;
+    for (const std::string& end : chain.ends)
+        ends += hash_in_groups(end);
     flow.pairs(
         {{QStringLiteral("Entries"), QStringLiteral("%1, of these %2 chained and %3 from before there was a chain")
                                          .arg(record.size())
                                          .arg(chain.chained)
                                          .arg(chain.older)},
          {QStringLiteral("State of the chain"), state},
-         {QStringLiteral("Head of the chain"),
-          chain.head.empty() ? QStringLiteral("none") : hash_in_groups(chain.head)}},
+         {ends.size() > 1 ? QStringLiteral("Ends of the chain") : QStringLiteral("Head of the chain"),
+          ends.isEmpty() ? QStringLiteral("none") : ends.join(QStringLiteral("; "))}},
         false);
     for (const ChainBreak& broken : chain.breaks) {
         flow.caution(Sign::stop, QStringLiteral("The chain is broken at entry no. %1").arg(broken.index + 1),

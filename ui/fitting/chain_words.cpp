@@ -28,6 +28,17 @@ ChainWords chain_words(const std::vector<Reading>& record) {
         out.lines << chain_tr("Not chained: %1 made before entries were chained").arg(entries(report.older));
         return out;
     }
+    if (report.whole() && report.ends.size() > 1) {
+        QStringList ends;
+        for (const std::string& end : report.ends)
+            ends << qs(end).left(8).toUpper();
+        out.mark = Mark::note;
+        out.lines << chain_tr("Chained: %1, whole, written on %2 copies apart; ends in %3")
+                         .arg(entries(report.chained))
+                         .arg(report.ends.size())
+                         .arg(ends.join(chain_tr(" and ")));
+        return out;
+    }
     if (report.whole()) {
         out.lines << chain_tr("Chained: %1, whole, ends in %2")
                          .arg(entries(report.chained), qs(report.head).left(8).toUpper());

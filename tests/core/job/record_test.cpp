@@ -42,6 +42,7 @@ TEST(RecordChain, a_record_as_entered_is_whole) {
     EXPECT_TRUE(report.whole());
     EXPECT_EQ(report.chained, 5U);
     EXPECT_EQ(report.head, record.back().sha256);
+    EXPECT_EQ(report.ends, std::vector<std::string>{report.head});
     EXPECT_TRUE(record.front().previous_sha256.empty());
 }
 
@@ -93,11 +94,6 @@ TEST(RecordChain, entries_taken_out_put_in_or_swapped_show) {
     auto put_in = five();
     put_in.insert(put_in.begin() + 2, entry(9, 25.0));
     EXPECT_EQ(check_chain(put_in).breaks.at(0).index, 2U);
-    Reading lone = entry(10, 25.0);
-    lone.sha256 = reading_sha256(lone);
-    auto second_start = five();
-    second_start.push_back(lone);
-    EXPECT_EQ(check_chain(second_start).breaks.at(0).index, 5U);
 }
 
 TEST(RecordChain, older_entries_go_on_as_a_chain_and_copies_may_part) {
@@ -106,9 +102,36 @@ TEST(RecordChain, older_entries_go_on_as_a_chain_and_copies_may_part) {
     record.push_back(chained(entry(3, 25.0), record));
     EXPECT_TRUE(check_chain(record).whole());
     EXPECT_EQ(check_chain(record).older, 2U);
-    // Two machines wrote on from the same entry; put together both stand.
+    // Two machines wrote on from the same entry; put together both stand, and both ends are told.
     record.push_back(chained(entry(4, 25.0), {record.begin(), record.begin() + 3}));
-    EXPECT_TRUE(check_chain(record).whole());
+    const ChainReport parted = check_chain(record);
+    EXPECT_TRUE(parted.whole());
+    EXPECT_EQ(parted.ends, (std::vector<std::string>{record[3].sha256, record[4].sha256}));
+    // Writing on after that ends one of them, never both.
+    record.push_back(chained(entry(5, 25.0), record));
+    EXPECT_EQ(check_chain(record).ends, (std::vector<std::string>{record[3].sha256, record[5].sha256}));
+}
+
+TEST(RecordChain, an_entry_put_in_beside_the_chain_is_an_end_that_no_signed_print_has) {
+    const auto signed_then = check_chain(five()).ends;
+    for (std::size_t behind = 0; behind <= 5; ++behind) {
+        auto record = five();
+        Reading put_in = entry(9, 25.0);
+        if (behind > 0) put_in.previous_sha256 = record[behind - 1].sha256;
+        put_in.sha256 = reading_sha256(put_in);
+        const auto at = record.begin() + static_cast<std::ptrdiff_t>(behind);
+        record.insert(at, put_in);
+        const ChainReport report = check_chain(record);
+        EXPECT_TRUE(report.whole()) << behind;
+        EXPECT_NE(report.ends, signed_then) << behind;
+        EXPECT_EQ(report.ends.size(), behind == 5 ? 1U : 2U) << behind;
+    }
+    // Two technicians who both made the first entry: two beginnings, two ends, no break.
+    std::vector<Reading> both = five();
+    const std::vector<Reading> none;
+    both.push_back(chained(entry(10, 25.0), none));
+    EXPECT_TRUE(check_chain(both).whole());
+    EXPECT_EQ(check_chain(both).ends.size(), 2U);
 }
 
 TEST(RecordChain, the_hash_survives_the_file_and_a_byte_in_the_file_shows) {
