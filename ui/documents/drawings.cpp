@@ -95,12 +95,23 @@ void paint_scale_bar(QPainter& painter, const ScaleBar& bar, QPointF left_foot, 
         painter.drawRect(QRectF(left_foot.x() + i * part, left_foot.y() - height, part, height));
     }
     const int decimals = std::fabs(bar.length_m / bar.parts - std::round(bar.length_m / bar.parts)) < 1e-9 ? 0 : 2;
-    for (int i = 0; i <= bar.parts; ++i) {
+    // Both ends are always told, what lies between where its figure has room.
+    const double gap = text_width(QStringLiteral("0"), style) * 0.6;
+    std::vector<QPair<double, double>> taken;
+    std::vector<int> order{0, bar.parts};
+    for (int i = 1; i < bar.parts; ++i)
+        order.push_back(i);
+    for (const int i : order) {
         const double metres = bar.length_m * i / bar.parts;
         QString word = number(metres, i == 0 || i == bar.parts || decimals == 0 ? 0 : decimals);
-        const double half = text_width(word, style) / 2.0;
+        const double left = left_foot.x() + i * part - text_width(word, style) / 2.0;
         if (i == bar.parts) word += QStringLiteral(" m");
-        painter.drawText(QPointF(left_foot.x() + i * part - half, left_foot.y() - height - 1.0 * mm), word);
+        const double right = left + text_width(word, style);
+        if (std::any_of(taken.begin(), taken.end(),
+                        [&](const auto& one) { return left < one.second + gap && one.first < right + gap; }))
+            continue;
+        taken.emplace_back(left, right);
+        painter.drawText(QPointF(left, left_foot.y() - height - 1.0 * mm), word);
     }
     painter.restore();
 }
@@ -252,6 +263,7 @@ void draw_points_close_up(Flow& flow, const std::shared_ptr<const PaperInput>& i
             drawing.job = &job;
             drawing.dimensions = false;
             drawing.rafters = true;
+            drawing.cut_out = area;
             painter.save();
             painter.setClipRect(area, Qt::IntersectClip);
             paint_surface(painter, drawing, view, sheet.theme());

@@ -120,7 +120,8 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     f.choice = label.empty() ? say("No choice yet") : say("Choice: ") + qs(label);
     QStringList foot;
     if (input.printed_on.isValid()) foot += say("Printed %1").arg(date_words(input.printed_on));
-    if (planned && !plan.content_sha256.empty()) {
+    // One line, and the caution on it is never cut: in large print the mark in the head has to do.
+    if (planned && !plan.content_sha256.empty() && !input.look.large_print) {
         foot += say("content %1").arg(qs(plan.content_sha256.substr(0, 12)));
     }
     foot += say("local codes and licensed practice decide");

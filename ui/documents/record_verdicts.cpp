@@ -4,6 +4,7 @@
 #include <map>
 
 #include "core/commissioning/attempts.h"
+#include "ui/common/entry_breaks.h"
 #include "ui/common/format.h"
 #include "ui/common/theme.h"
 #include "ui/documents/entry_words.h"
@@ -22,6 +23,18 @@ QString verdict_words(commissioning::Verdict verdict) {
         case commissioning::Verdict::cannot_tell: return QStringLiteral("cannot tell");
     }
     return {};
+}
+
+/// The entries of those that the chain speaks against: "no. 3 altered"; empty: none. What the chain itself is judged by
+/// is no verdict that rests on them.
+QString broken_among(const EntryBreaks& breaks, const commissioning::Assessment& one) {
+    QStringList broken;
+    if (one.subject == "Record") return {};
+    for (const std::string& id : one.reading_ids) {
+        if (const auto found = breaks.find(id); found != breaks.end())
+            broken += QStringLiteral("no. %1 %2").arg(found->second.number).arg(found->second.word);
+    }
+    return broken.join(QStringLiteral(", "));
 }
 
 QString full_stop(QString text) {
@@ -153,9 +166,16 @@ void record_verdicts(Flow& flow, const SharedInput& input) {
                          {QStringLiteral("Verdict"), 24.0},
                          {QStringLiteral("What was found"), 0.0},
                          {QStringLiteral("Entries"), 26.0}};
+        const EntryBreaks breaks = entry_breaks(input->job.record);
         for (const commissioning::Assessment& one : plan.assessments) {
-            table.rows.push_back({QStringList{qs(one.subject), verdict_words(one.verdict), found_words(one),
-                                              numbers_of(input->job.record, one.reading_ids)}});
+            const QString broken = broken_among(breaks, one);
+            QString verdict = verdict_words(one.verdict), found = found_words(one);
+            if (!broken.isEmpty()) {
+                verdict = QStringLiteral("\u25a0 proves nothing");
+                found = QStringLiteral("It rests on entry %1. Read it again. As it stands: ").arg(broken) + found;
+            }
+            table.rows.push_back(
+                {QStringList{qs(one.subject), verdict, found, numbers_of(input->job.record, one.reading_ids)}});
         }
         flow.table(table);
     }

@@ -68,7 +68,8 @@ double margin_for(const SurfaceDrawing& what) {
 
 void paint_surface(QPainter& painter, const SurfaceDrawing& what, const PlaneView& view, const Theme& theme) {
     if (what.surface == nullptr || what.surface->outline.size() < 3) return;
-    const QRectF bounds = face::bounds_of(what.surface->outline, view);
+    QRectF bounds = face::bounds_of(what.surface->outline, view);
+    if (!what.cut_out.isEmpty()) bounds = bounds.intersected(what.cut_out);
     face::Pass pass{
         painter, what, view, theme, Lettering(what.text_units), Lettering(what.text_units, true), LabelPlacer(bounds)};
     painter.save();

@@ -56,6 +56,7 @@ struct SurfaceDrawing {
     const fixing::WindZones* zones = nullptr;
     const site::SurfaceRun* run = nullptr;
     QRectF keep_free;               ///< where whoever shows the drawing writes on it; painter units
+    QRectF cut_out;                 ///< the part that is seen, when not all is: labels keep inside; painter units
     bool level_marks = false;       ///< a level on the side that the maker wants level
     bool dimensions = true;         ///< collector's distances to edges, fixing points' set-out on paper
     bool point_dimensions = false;  ///< every fixing point from the nearest two edges

@@ -1,6 +1,7 @@
 #include <gtest/gtest.h>
 
 #include <QRegularExpression>
+#include <algorithm>
 
 #include "core/job/words.h"
 #include "tests/ui/documents/record_sample.h"
@@ -131,6 +132,23 @@ TEST(RecordPaper, the_head_of_the_chain_stands_in_groups_and_a_break_is_told) {
     text = record_text(input);
     EXPECT_TRUE(text.contains(QStringLiteral("The chain is broken at entry no. 7")));
     EXPECT_FALSE(text.contains(QStringLiteral("whole: no chained entry was altered")));
+}
+
+TEST(RecordPaper, a_verdict_on_an_altered_entry_proves_nothing) {
+    PaperInput input = sample::recorded_input();
+    const QString whole = record_text(input);
+    EXPECT_FALSE(whole.contains(QStringLiteral("proves nothing")));
+    const auto& judged = input.plan.assessments;
+    const auto with_entries = std::find_if(judged.begin(), judged.end(), [](const commissioning::Assessment& a) {
+        return !a.reading_ids.empty() && a.subject != "Record";
+    });
+    ASSERT_NE(with_entries, judged.end());
+    const std::size_t number = paper::entry_number(input.job.record, with_entries->reading_ids.front());
+    ASSERT_GT(number, 0U);
+    input.job.record[number - 1].value += 0.01;
+    const QString text = record_text(input);
+    EXPECT_TRUE(text.contains(QStringLiteral("proves nothing")));
+    EXPECT_TRUE(text.contains(QStringLiteral("It rests on entry no. %1 altered").arg(number))) << text.toStdString();
 }
 
 TEST(RecordPaper, curve_bands_and_sources_of_the_verdicts_stand_on_it) {
