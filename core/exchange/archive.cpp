@@ -133,7 +133,9 @@ Result<std::vector<Entry>> entries_of(std::string_view bytes, const std::string&
     out.reserve(stats.size());
     for (std::size_t i = 0; i < stats.size(); ++i) {
         const std::string name = stats[i].name;
-        Result<std::string> read = read_entry(archive.get(), i, stats[i].size, file_name + ": " + name);
+        std::string where = file_name;
+        where.append(": ").append(name);
+        Result<std::string> read = read_entry(archive.get(), i, stats[i].size, where);
         if (!read) return read.problems();
         out.push_back({name, std::move(read.value())});
     }

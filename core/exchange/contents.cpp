@@ -64,6 +64,12 @@ std::vector<Problem> damaged(const std::string& where, std::string what) {
     return {{where, std::move(what), "Ask for the file to be exported and sent again"}};
 }
 
+std::string at_entry(const std::string& file_name, const std::string& name) {
+    std::string where = file_name;
+    where.append(": ").append(name);
+    return where;
+}
+
 /// Every entry listed once, with its size and hash, and none beside.
 std::vector<Problem> hold_against(const json& list, const std::vector<Entry>& entries, const std::string& file_name) {
     std::map<std::string, const Entry*> there;
@@ -82,7 +88,8 @@ std::vector<Problem> hold_against(const json& list, const std::vector<Entry>& en
         const auto found = there.find(name);
         if (found == there.end()) return damaged(file_name, "lacks the entry " + for_message(name));
         if (found->second->bytes.size() != size || sha256_hex(found->second->bytes) != sha256)
-            return damaged(file_name + ": " + name, "is not what the list of contents says: it was damaged or altered");
+            return damaged(at_entry(file_name, name),
+                           "is not what the list of contents says: it was damaged or altered");
         there.erase(found);
     }
     if (!there.empty())

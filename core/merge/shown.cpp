@@ -42,10 +42,8 @@ std::string named_by(std::string_view path, const std::string& value) {
     } else if (last == "spot_id" && in_list(path, "choices")) {
         list = "site/spots";
         id = text_in(value, nullptr);
-    } else if (last == "choice_id" && (in_list(path, "offer/changes") || in_list(path, "offer/lines"))) {
-        list = "choices";
-        id = text_in(value, nullptr);
-    } else if (path == "chosen_choice_id") {
+    } else if (path == "chosen_choice_id" ||
+               (last == "choice_id" && (in_list(path, "offer/changes") || in_list(path, "offer/lines")))) {
         list = "choices";
         id = text_in(value, nullptr);
     } else if (last == "photograph_id" && in_list(path, "site/underlays")) {

@@ -70,6 +70,9 @@ void Flow::work_at(double x, const WorkRoom& room, const Work& work) {
 }
 
 void Flow::work(const std::vector<Work>& all, double amount_mm) {
+    // A long quantity would stand on its tick box.
+    for (const Work& one : all)
+        amount_mm = std::max(amount_mm, text_width(one.amount, type_.small) / sheet().grown(1.0 * mm));
     // What is longer than a column goes across the page and over as many as it takes.
     std::vector<Work> steps;
     steps.reserve(all.size());

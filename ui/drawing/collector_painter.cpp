@@ -350,6 +350,8 @@ void worst_words(Pass& pass, const Mark* worst, double radius) {
         say("worst point %1: %2\u202f%").arg(worst->number).arg(std::lround(worst->utilisation * 100.0));
     const QColor ink = colour_of(pass.theme, worst->utilisation);
     const auto place = pass.placer.place(worst->at, pass.bold.size(words), radius * 3.2);
+    // Half a word is worse than none: its diamond and the list name the point.
+    if (!pass.what.cut_out.isEmpty() && !pass.what.cut_out.contains(place.box)) return;
     if (place.far) {
         pass.painter.setPen(QPen(ink, pass.line(0.7)));
         pass.painter.drawLine(worst->at, place.box.center());
