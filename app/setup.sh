@@ -8,6 +8,8 @@ say() { printf '%s\n' "$*" >&2; }
 
 # ccache may reuse objects built with the precompiled header of another build folder only when told to trust it.
 export CCACHE_SLOPPINESS="${CCACHE_SLOPPINESS:-pch_defines,time_macros,include_file_mtime,include_file_ctime}"
+# Objects are shared by all checkouts of the project on a machine: paths below it are hashed as relative ones.
+export CCACHE_BASEDIR="${CCACHE_BASEDIR:-$project}" CCACHE_NOHASHDIR="${CCACHE_NOHASHDIR:-1}"
 # A coding client may run without a locale; Qt wants UTF-8 and says so at length otherwise.
 case "${LC_ALL:-${LC_CTYPE:-${LANG:-}}}" in
     *UTF-8* | *utf8*) ;;

@@ -51,6 +51,8 @@ class SqlStore final : public Store {
     [[nodiscard]] Result<bool> backup(const std::string& to_path) override;
     [[nodiscard]] Result<std::string> next_job_number(int year) override;
     [[nodiscard]] int schema_version() const override;
+    [[nodiscard]] const Database& database() const noexcept override { return *database_; }
+    [[nodiscard]] const std::string& by() const noexcept override { return by_; }
 
    private:
     /// A row of the table job, without its content.

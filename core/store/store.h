@@ -83,6 +83,7 @@ struct ServiceDueRow {
 };
 
 struct Connection;  // core/store/connection.h
+class Database;     // core/store/database.h
 
 inline constexpr std::size_t max_photograph_bytes = 60U << 20U;
 
@@ -187,6 +188,11 @@ class Store {
     [[nodiscard]] virtual Result<bool> copy_to(Store& other);
     [[nodiscard]] virtual Result<std::string> next_job_number(int year) = 0;  ///< e.g. "2027-0042"
     [[nodiscard]] virtual int schema_version() const = 0;
+
+    /// What the books beside the jobs are kept in (customers, prices, answers, ...; each has a header of its own here).
+    [[nodiscard]] virtual const Database& database() const noexcept = 0;
+    /// Who saves, as opened.
+    [[nodiscard]] virtual const std::string& by() const noexcept = 0;
 };
 
 }  // namespace wg::store
