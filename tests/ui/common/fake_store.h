@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <map>
+#include <memory>
 
 #include "core/store/store.h"
 
@@ -162,6 +163,12 @@ class FakeStore : public store::Store {
     Result<bool> backup(const std::string&) override { return true; }
     Result<std::string> next_job_number(int year) override { return std::to_string(year) + "-0001"; }
     [[nodiscard]] int schema_version() const override { return 1; }
+    /// The books beside the jobs are real ones, in memory.
+    [[nodiscard]] const store::Database& database() const noexcept override { return books_->database(); }
+    [[nodiscard]] const std::string& by() const noexcept override { return books_->by(); }
+
+   private:
+    std::unique_ptr<store::Store> books_ = store::Store::open(":memory:", Instant{0}, "Test").value();
 };
 
 }  // namespace wg::ui::sample
