@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "app/arguments.h"
+#include "app/client_command.h"
 #include "app/rate_command.h"
 #include "app/resources.h"
 #include "app/store_command.h"
@@ -224,6 +225,11 @@ QString usage() {
         "                                         server; restore: puts a backup in the store's place and keeps what\n"
         "                                         was there; export: jobs, quotes, photographs and weather years as\n"
         "                                         files; copy: everything into a new file or an empty database\n"
+        "  warmgable client find WORDS|export DIR NUMBER...|erase NUMBER... --reason TEXT|over [--store PLACE]\n"
+        "                                         what the firm keeps about a client: find lists their jobs, export\n"
+        "                                         writes them as files, erase takes out everything but the numbers "
+        "and\n"
+        "                                         the quotes that have to stay, over erases those whose time is over\n"
         "  warmgable --help | --version\n"
         "\n"
         "  --store PLACE                          keeps the jobs there instead of the usual place: a file, or a "
@@ -242,8 +248,8 @@ bool is_command(const QStringList& arguments) {
     if (arguments.isEmpty()) return false;
     const QString& first = arguments.first();
     return first == QLatin1String("plan") || first == QLatin1String("sun") || first == QLatin1String("weather") ||
-           first == QLatin1String("rate") || first == QLatin1String("store") || first == QLatin1String("--help") ||
-           first == QLatin1String("-h") || first == QLatin1String("--version");
+           first == QLatin1String("rate") || first == QLatin1String("store") || first == QLatin1String("client") ||
+           first == QLatin1String("--help") || first == QLatin1String("-h") || first == QLatin1String("--version");
 }
 
 int run_command(const QStringList& arguments, std::ostream& out, std::ostream& err) {
@@ -262,6 +268,7 @@ int run_command(const QStringList& arguments, std::ostream& out, std::ostream& e
     if (command == QLatin1String("weather")) return run_weather(rest, out, err);
     if (command == QLatin1String("rate")) return run_rate(rest, out, err);
     if (command == QLatin1String("store")) return run_store(rest, out, err);
+    if (command == QLatin1String("client")) return run_client(rest, out, err);
     return run_plan(rest, out, err);
 }
 

@@ -24,7 +24,7 @@ struct Table {
 };
 
 // A row stands after those that it names.
-constexpr std::array<Table, 9> tables = {{
+constexpr std::array<Table, 10> tables = {{
     {"job",
      "id, save_seq, number, title, client, town, state, invented, revision, changed_at, content_sha256, base_sha256, "
      "base_revision, removed_at",
@@ -42,6 +42,7 @@ constexpr std::array<Table, 9> tables = {{
     {"refrigerant_entry",
      "seq, id, on_day, refrigerant, move, kg, bottle, note, entered_by, job_id, reading_id, corrects_id, entered_at",
      "ittttrttttttt", "seq"},
+    {"erasure", "seq, job_id, number, erased_at, erased_by, reason, kept_until", "itttttt", "seq"},
     {"setting", "key, value", "tt", "key"},
 }};
 

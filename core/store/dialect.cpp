@@ -22,6 +22,7 @@ const Wording& wording(Dialect dialect) {
         .client_street = "json_extract(r.content, '$.client.street')",
         .client_postcode = "json_extract(r.content, '$.client.postcode')",
         .client_phone = "json_extract(r.content, '$.client.phone')",
+        .client_email = "json_extract(r.content, '$.client.email')",
         // instr first: only a text that holds the id at all is parsed.
         .jobs_with_year =
             "SELECT j.number, j.title FROM job j JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision "
@@ -42,6 +43,7 @@ const Wording& wording(Dialect dialect) {
         .client_street = "field_of_json(r.content, 'client', 'street')",
         .client_postcode = "field_of_json(r.content, 'client', 'postcode')",
         .client_phone = "field_of_json(r.content, 'client', 'phone')",
+        .client_email = "field_of_json(r.content, 'client', 'email')",
         .jobs_with_year =
             "SELECT j.number, j.title FROM job j JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision "
             "WHERE position(? in r.content) > 0 AND coalesce(field_of_json(r.content, 'weather') = ?, true) "

@@ -20,6 +20,7 @@ struct Wording {
     const char* client_street;   ///< of r.content
     const char* client_postcode;
     const char* client_phone;
+    const char* client_email;
     const char* jobs_with_year;  ///< id twice; a job whose text cannot be read counts as one
 };
 

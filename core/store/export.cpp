@@ -12,31 +12,16 @@
 namespace wg::store {
 namespace {
 
-// A name for every system's files, and each once.
+// Each once.
 QString file_stem(const std::string& wanted, const std::string& id, std::set<QString>& taken) {
-    QString stem;
-    for (const QChar c : to_qt(wanted))
-        stem += (c.isLetterOrNumber() || c == '-' || c == '_') ? c : QChar('-');
-    stem.truncate(80);
-    if (stem.isEmpty()) stem = to_qt(id);
+    QString stem = to_qt(plain_file_name(wanted, id));
     if (taken.count(stem.toCaseFolded()) > 0) stem += '-' + to_qt(id).replace(':', '-');
     taken.insert(stem.toCaseFolded());
     return stem;
 }
 
 std::optional<Problem> write_to(const QString& path, const std::string& content) {
-    QSaveFile file(path);
-    if (file.open(QIODevice::WriteOnly) &&
-        file.write(content.data(), static_cast<qint64>(content.size())) == static_cast<qint64>(content.size()) &&
-        file.commit()) {
-        return std::nullopt;
-    }
-    return Problem{path.toStdString(), file.errorString().toStdString(), "Check the disk and its free space"};
-}
-
-const char* ending_of(const std::string& bytes) {
-    if (bytes.rfind("\x89PNG", 0) == 0) return ".png";
-    return bytes.rfind("RIFF", 0) == 0 ? ".webp" : ".jpg";
+    return write_file(path.toStdString(), content);
 }
 
 struct Folders {
@@ -69,8 +54,8 @@ std::optional<Problem> export_photographs(Store& store, const Job& job, const Fo
                                   bytes.problems().front().what);
             continue;
         }
-        if (auto problem =
-                write_to(to.photographs.filePath(to_qt(photograph.sha256) + ending_of(bytes.value())), bytes.value())) {
+        if (auto problem = write_to(to.photographs.filePath(to_qt(photograph.sha256) + picture_ending(bytes.value())),
+                                    bytes.value())) {
             return problem;
         }
         ++out.photographs;
@@ -79,6 +64,29 @@ std::optional<Problem> export_photographs(Store& store, const Job& job, const Fo
 }
 
 }  // namespace
+
+std::optional<Problem> write_file(const std::string& path, const std::string& content) {
+    QSaveFile file(to_qt(path));
+    if (file.open(QIODevice::WriteOnly) &&
+        file.write(content.data(), static_cast<qint64>(content.size())) == static_cast<qint64>(content.size()) &&
+        file.commit()) {
+        return std::nullopt;
+    }
+    return Problem{path, file.errorString().toStdString(), "Check the disk and its free space"};
+}
+
+std::string plain_file_name(const std::string& wanted, const std::string& id) {
+    QString stem;
+    for (const QChar c : to_qt(wanted))
+        stem += (c.isLetterOrNumber() || c == '-' || c == '_') ? c : QChar('-');
+    stem.truncate(80);
+    return stem.isEmpty() ? id : stem.toStdString();
+}
+
+const char* picture_ending(const std::string& bytes) {
+    if (bytes.rfind("\x89PNG", 0) == 0) return ".png";
+    return bytes.rfind("RIFF", 0) == 0 ? ".webp" : ".jpg";
+}
 
 Result<Exported> export_everything(Store& store, const std::string& folder) {
     const Result<Folders> made = make_folders(folder);

@@ -1,6 +1,7 @@
 #pragma once
 // Everything that a firm would want to have without this program, as files that others can read.
 
+#include <optional>
 #include <string>
 
 #include "core/store/store.h"
@@ -18,5 +19,12 @@ struct Exported {
 /// Into a folder that is new or empty: jobs/NUMBER.json, quotes/NUMBER.json (the frozen plan, byte for byte),
 /// photographs/SHA256.jpg (.png, .webp), weather/NAME.csv. Removed jobs are left out.
 [[nodiscard]] Result<Exported> export_everything(Store& store, const std::string& folder);
+
+/// One file of an export: whole, or a problem with its path.
+[[nodiscard]] std::optional<Problem> write_file(const std::string& path, const std::string& content);
+/// A name for every system's files: letters, digits, '-' and '_' of `wanted`, or the id.
+[[nodiscard]] std::string plain_file_name(const std::string& wanted, const std::string& id);
+/// ".jpg", ".png" or ".webp", by how the bytes begin.
+[[nodiscard]] const char* picture_ending(const std::string& bytes);
 
 }  // namespace wg::store

@@ -202,10 +202,16 @@ Migration who_saved() {
 }  // namespace
 
 const std::vector<Migration>& migrations(Dialect dialect) {
-    static const std::vector<Migration> sqlite = {
-        jobs_and_history(),         issued_quotes(), search(), weather_years(), photographs(), unsaved_edits(),
-        services_and_refrigerant(), who_saved()};
-    static const std::vector<Migration> postgresql = {schema_of_version_7(), who_saved()};
+    static const std::vector<Migration> sqlite = {jobs_and_history(),
+                                                  issued_quotes(),
+                                                  search(),
+                                                  weather_years(),
+                                                  photographs(),
+                                                  unsaved_edits(),
+                                                  services_and_refrigerant(),
+                                                  who_saved(),
+                                                  erasure(Dialect::sqlite)};
+    static const std::vector<Migration> postgresql = {schema_of_version_7(), who_saved(), erasure(Dialect::postgresql)};
     return dialect == Dialect::sqlite ? sqlite : postgresql;
 }
 

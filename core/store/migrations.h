@@ -26,4 +26,7 @@ struct Migration {
 /// PostgreSQL's step 7 (migrations_postgresql.cpp).
 [[nodiscard]] Migration schema_of_version_7();
 
+// Later steps with a file of their own (migration_*.cpp).
+[[nodiscard]] Migration erasure(Dialect dialect);
+
 }  // namespace wg::store

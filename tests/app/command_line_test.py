@@ -444,6 +444,28 @@ class Store(unittest.TestCase):
         self.assertEqual(again.returncode, 4)
         self.assertIn("is not empty", again.stderr)
 
+    def test_a_client_is_found_handed_out_and_erased(self):
+        def client(*args):
+            return run("client", *args, "--store", self.path)
+
+        name = json.loads(DEMO.read_text())["client"]["name"]
+        done = client("find", *name.split()[-1:])
+        self.assertEqual(done.returncode, 0, done.stderr)
+        self.assertTrue(done.stdout.startswith(f"{self.number}: {name}, "), done.stdout)
+        self.assertIn("No job has", client("find", "nobody-of-that-name").stdout)
+        out = self.dir / "handed"
+        self.assertIn("1 jobs, 1 of their revisions", client("export", out, self.number).stdout)
+        self.assertEqual(len(list((out / "jobs").iterdir())), 1)
+        self.assertEqual(client("erase", self.number).returncode, 4, "a reason is wanted")
+        self.assertEqual(client("erase", "none", "--reason", "asked").returncode, 3)
+        done = client("erase", self.number, "--reason", "asked by letter")
+        self.assertEqual(done.returncode, 0, done.stderr)
+        self.assertIn("Erased: 1 jobs, 1 revisions", done.stdout)
+        self.assertEqual(self.store("check").returncode, 0)
+        self.assertNotIn(name.encode(), b"".join(p.read_bytes() for p in self.dir.glob("desk.sqlite*")))
+        self.assertEqual(client("over").returncode, 0)
+        self.assertEqual(client("mend").returncode, 2)
+
     def test_bad_usage_is_2_and_a_store_that_is_not_there_3(self):
         for args in ((), ("mend",), ("check", "extra"), ("backup",), ("restore", "a", "b")):
             self.assertEqual(self.store(*args).returncode, 2, args)

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/quantity/sha256.h"
+#include "core/store/personal.h"
 #include "core/weather/read.h"
 #include "core/weather/write_plain.h"
 #include "tests/core/store/store_fixture.h"
@@ -50,6 +51,7 @@ void fill(Store& store) {
     entry.job_id = job.id;
     entry.reading_id = id(0x503);
     ASSERT_TRUE(store.add_refrigerant_entry(entry, at(9)).ok());
+    ASSERT_TRUE(PersonalData(store).erase({numbered_job(3).id}, "asked by letter", at(10)).ok());
     ASSERT_TRUE(store.set_setting("firm.name", "Alder & Sons").ok());
     ASSERT_TRUE(store.set_setting("firm.line2", "").ok());
 }
