@@ -24,7 +24,7 @@ packages_program=(
     fonts-noto-core
 )
 packages_tests=(
-    libgtest-dev libbenchmark-dev clang-tidy clang-format
+    libgtest-dev libbenchmark-dev clang clang-tidy clang-format libclang-rt-14-dev
     python3 python3-venv xvfb xauth poppler-utils zbar-tools unzip git libnova-dev postgresql
 )
 

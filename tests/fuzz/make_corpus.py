@@ -1,8 +1,11 @@
 #!/usr/bin/env python3
-"""Writes the small corpus of the weather fuzz targets: patches on made files ('@'), and heads of files. All invented.
+"""Writes the small corpus of the fuzz targets: weather as patches on made files ('@') and heads of files, exchange files
+as '@' and their entries, jobs, climates and gauge logs. All invented.
 
 Usage: make_corpus.py [FOLDER]; default: corpus beside this script. See weather_claims.h for what a patch is.
 """
+import hashlib
+import json
 import pathlib
 import sys
 
@@ -59,4 +62,24 @@ put("plain", "clock", patch(7, "2090 ", "7200 2027-10-28 01:00,0,0,0,1,0,3,10000
 
 for text, name in ((" ", "blank"), ("\ufeff", "mark"), ("\"", "quote"), (",,,\n;;;\n", "separators"), ("\0\0\n", "zeros")):
     put("any", name, text)
+# Jobs: the demonstration without spaces, and little ones; the same within an exchange file; versions.
+project = pathlib.Path(__file__).parents[2]
+demo = json.loads((project / "resources/demo/job.json").read_text(encoding="utf-8"))
+whole = json.dumps(demo, separators=(",", ":"), ensure_ascii=False)
+put("job", "demo", whole)
+put("exchange", "demo", "@job.json\n" + whole)
+little = {"schema": 1, "id": "00000000-0000-4000-8000-000000000001", "title": "Made", "client": {"name": "Made"}}
+put("job", "little", json.dumps(little))
+plan = '{"heat": 1}'
+quote = {"id": "00000000-0000-4000-8000-000000000003", "job_revision": 1, "number": "Q1", "issued_at": "2027-06-20T08:00:00Z",
+         "plan": plan, "plan_sha256": hashlib.sha256(plan.encode()).hexdigest(), "gross_minor": 100, "currency": "EUR"}
+text = json.dumps(little)
+put("exchange", "whole", f"@job.json\n{text}\n@base.json\n{text}\n@versions.json\n{{}}\n@quotes/{quote['id']}.json\n{json.dumps(quote)}")
+put("exchange", "zip", "PK\x03\x04")
+seat = ["00000000-0000-4000-8000-00000000005e", "Office", 2]
+put("versions", "little", json.dumps({
+    "format": "warmgable-versions", "schema": 1, "job": little["id"], "seats": [seat], "edits": [[0, 1, 1804583700], [0, 2, 1804583800]],
+    "fields": {"": {"title": [[0, "Made"]], "notes": [[1, "Ring first"]]}}}, separators=(",", ":")))
+put("climates", "table", "\n".join((project / "resources/climates/places.csv").read_text(encoding="utf-8").splitlines()[:12]) + "\n")
+put("gauge_log", "log", "time,pressure [mbar]\n10:00:00,12.5\n10:00:10,8.1\n10:00:20,5.0\n")
 print(sum(len(p.read_bytes()) for p in target.rglob("*") if p.is_file()), "bytes")
