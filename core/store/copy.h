@@ -12,7 +12,7 @@ namespace wg::store {
 [[nodiscard]] std::optional<Problem> copy_everything(const Database& from, const Database& to);
 
 /// SHA-256 over the rows of all tables, in the order of their keys; the same on both kinds. The search, which follows
-/// from the jobs, is left out.
+/// from the jobs, is left out, and what tells the machine: versions of fields and seats.
 [[nodiscard]] Result<std::string> digest_of_everything(const Database& database);
 
 }  // namespace wg::store

@@ -104,7 +104,7 @@ std::optional<Problem> PersonalData::erase_one(const std::string& job_id, const 
         if (auto problem = database_.run(database_.words().unindex_job, {save_seq})) return problem;
     }
     for (const char* sql : {"INSERT INTO erasing (job_id) VALUES (?)", "DELETE FROM unsaved WHERE job_id = ?",
-                            "DELETE FROM service_due WHERE job_id = ?"}) {
+                            "DELETE FROM job_versions WHERE job_id = ?", "DELETE FROM service_due WHERE job_id = ?"}) {
         if (auto problem = database_.run(sql, {id})) return problem;
     }
     for (const std::string& quote : kept.over) {

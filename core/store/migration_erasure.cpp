@@ -5,8 +5,8 @@
 namespace wg::store {
 namespace {
 
-constexpr int version = 9;
-constexpr const char* what = "erasing a client's data";
+constexpr int erasure_step = 9;
+constexpr const char* erasure_what = "erasing a client's data";
 
 }  // namespace
 
@@ -14,8 +14,8 @@ constexpr const char* what = "erasing a client's data";
 Migration erasure(Dialect dialect) {
     if (dialect == Dialect::sqlite) {
         return {
-            version,
-            what,
+            erasure_step,
+            erasure_what,
             {R"sql(
 CREATE TABLE erasure (
     seq        INTEGER PRIMARY KEY AUTOINCREMENT,
@@ -46,8 +46,8 @@ CREATE TRIGGER quote_issued_no_delete BEFORE DELETE ON quote_issued
 WHEN NOT EXISTS (SELECT 1 FROM erasing WHERE job_id = OLD.job_id)
 BEGIN SELECT RAISE(ABORT, 'an issued quote is never deleted'); END)sql"}};
     }
-    return {version,
-            what,
+    return {erasure_step,
+            erasure_what,
             {R"sql(
 CREATE TABLE erasure (
     seq        bigint PRIMARY KEY,

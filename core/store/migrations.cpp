@@ -210,8 +210,10 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                   unsaved_edits(),
                                                   services_and_refrigerant(),
                                                   who_saved(),
-                                                  erasure(Dialect::sqlite)};
-    static const std::vector<Migration> postgresql = {schema_of_version_7(), who_saved(), erasure(Dialect::postgresql)};
+                                                  erasure(Dialect::sqlite),
+                                                  versions_of_fields(Dialect::sqlite)};
+    static const std::vector<Migration> postgresql = {schema_of_version_7(), who_saved(), erasure(Dialect::postgresql),
+                                                      versions_of_fields(Dialect::postgresql)};
     return dialect == Dialect::sqlite ? sqlite : postgresql;
 }
 

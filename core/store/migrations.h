@@ -28,5 +28,6 @@ struct Migration {
 
 // Later steps with a file of their own (migration_*.cpp).
 [[nodiscard]] Migration erasure(Dialect dialect);
+[[nodiscard]] Migration versions_of_fields(Dialect dialect);
 
 }  // namespace wg::store

@@ -25,6 +25,15 @@ std::string bytes_in(const QVariant& content) {
 }  // namespace
 
 Result<std::string> SqlStore::add_photograph(std::string_view bytes, Instant now) {
+    Transaction transaction(*database_);
+    if (auto problem = transaction.begin()) return *problem;
+    Result<std::string> added = insert_photograph(bytes, now);
+    if (!added) return added;
+    if (auto problem = transaction.commit()) return *problem;
+    return added;
+}
+
+Result<std::string> SqlStore::insert_photograph(std::string_view bytes, Instant now) {
     if (bytes.empty()) return Problem{"photograph", "is empty", "Choose another file"};
     if (bytes.size() > max_photograph_bytes)
         return Problem{"photograph", "is larger than " + std::to_string(max_photograph_bytes >> 20U) + " MB",
@@ -35,14 +44,11 @@ Result<std::string> SqlStore::add_photograph(std::string_view bytes, Instant now
     const Result<bool> known = has_photograph(sha256);
     if (!known) return known.problems();
     if (known.value()) return sha256;
-    Transaction transaction(*database_);
-    if (auto problem = transaction.begin()) return *problem;
     const QByteArray content(bytes.data(), static_cast<qsizetype>(bytes.size()));
     if (auto problem =
             database_->run(QStringLiteral("INSERT INTO photograph (sha256, added_at, content) VALUES (?, ?, ?)"),
                            {to_qt(sha256), to_qt(iso8601(now)), content}))
         return *problem;
-    if (auto problem = transaction.commit()) return *problem;
     return sha256;
 }
 

@@ -44,10 +44,17 @@ std::vector<Problem> check_quote(const IssuedQuote& quote) {
 }  // namespace
 
 Result<IssuedQuote> SqlStore::issue_quote(const IssuedQuote& quote) {
-    if (std::vector<Problem> problems = check_quote(quote); !problems.empty()) return problems;
-    const std::string where = "quote " + for_message(quote.number);
     Transaction transaction(*database_);
     if (auto problem = transaction.begin()) return *problem;
+    Result<IssuedQuote> issued = insert_quote(quote);
+    if (!issued) return issued;
+    if (auto failed = transaction.commit()) return *failed;
+    return issued;
+}
+
+Result<IssuedQuote> SqlStore::insert_quote(const IssuedQuote& quote) const {
+    if (std::vector<Problem> problems = check_quote(quote); !problems.empty()) return problems;
+    const std::string where = "quote " + for_message(quote.number);
     const auto revision = QVariant::fromValue(static_cast<qlonglong>(quote.job_revision));
     const Result<QVariant> known = database_->value(
         "SELECT count(*) FROM job_revision WHERE job_id = ? AND revision = ?", {to_qt(quote.job_id), revision});
@@ -71,7 +78,6 @@ Result<IssuedQuote> SqlStore::issue_quote(const IssuedQuote& quote) {
          to_qt(issued.plan_json), to_qt(issued.sha256), QVariant::fromValue(static_cast<qlonglong>(issued.gross_minor)),
          to_qt(issued.currency)});
     if (problem) return *problem;
-    if (auto failed = transaction.commit()) return *failed;
     return issued;
 }
 

@@ -9,6 +9,7 @@
 #include "core/quantity/utf8.h"
 #include "core/store/backup.h"
 #include "core/store/copy.h"
+#include "core/store/versions_kept.h"
 
 namespace wg::store {
 namespace {
@@ -115,20 +116,47 @@ Result<Job> SqlStore::save(const Job& job, Instant now) {
     next.revision = job.revision + 1;
     next.changed_at = iso8601(now);
     if (next.created_at.empty()) next.created_at = next.changed_at;
-    const std::string json = job_to_json(next);
-    // What is stored can be read again, or it is not stored.
-    if (const Result<Job> again = job_from_json(json, named(job)); !again) return again.problems();
-
-    const Result<std::int64_t> save_seq = next_save_seq();
-    if (!save_seq) return save_seq.problems();
-    if (stored) {
-        if (auto problem = unindex(stored->save_seq)) return *problem;
-    }
-    if (auto problem = write(next, json, save_seq.value())) return *problem;
-    if (auto problem = index(next, save_seq.value())) return *problem;
-    if (auto problem = drop_unsaved(job.id)) return *problem;
+    const Result<merge::Versions> versions = versions_after(next, stored, now);
+    if (!versions) return versions.problems();
+    if (auto problem = put(next, stored, versions.value())) return *problem;
     if (auto problem = transaction.commit()) return *problem;
     return next;
+}
+
+std::optional<Problem> SqlStore::put(const Job& next, const std::optional<Head>& stored,
+                                     const merge::Versions& versions) const {
+    const std::string json = job_to_json(next);
+    // What is stored can be read again, or it is not stored.
+    if (const Result<Job> again = job_from_json(json, named(next)); !again) return again.problems().front();
+    const Result<std::int64_t> save_seq = next_save_seq();
+    if (!save_seq) return save_seq.problems().front();
+    if (stored && stored->removed_at.empty()) {
+        if (auto problem = unindex(stored->save_seq)) return problem;
+    }
+    if (auto problem = write(next, json, save_seq.value())) return problem;
+    if (auto problem = index(next, save_seq.value())) return problem;
+    if (auto problem = drop_unsaved(next.id)) return problem;
+    return write_versions(*database_, next.revision, versions);
+}
+
+Result<merge::Versions> SqlStore::versions_of_stored(const std::string& job_id, std::int64_t revision) {
+    const Result<std::optional<KeptVersions>> kept = read_versions(*database_, job_id);
+    if (kept && kept.value() && kept.value()->revision == revision) return kept.value()->versions;
+    const Result<Job> job = load(job_id);
+    if (!job) return job.problems();
+    // Saved in between by a program that keeps no versions; or never by one that does, or they are damaged, which
+    // `check` tells.
+    if (kept && kept.value()) return merge::of_copy(kept.value()->versions, job.value(), "An older program");
+    return merge::begin(job.value());
+}
+
+Result<merge::Versions> SqlStore::versions_after(const Job& next, const std::optional<Head>& stored, Instant now) {
+    if (!stored) return merge::begin(next);
+    const Result<merge::Versions> before = versions_of_stored(next.id, stored->revision);
+    if (!before) return before.problems();
+    const Result<merge::Seat> seat = seat_of(*database_, by_);
+    if (!seat) return seat.problems();
+    return merge::edited(before.value(), next, seat.value(), now);
 }
 
 std::optional<Problem> SqlStore::write(const Job& job, const std::string& json, std::int64_t save_seq) const {
@@ -261,6 +289,12 @@ Result<std::string> SqlStore::check() {
     if (!years) return years.problems();
     for (const std::string& label : years.value())
         add("weather year '" + label + "' no longer has its hash");
+    const Result<std::vector<std::string>> versions = damaged_versions(*database_);
+    if (!versions) return versions.problems();
+    for (const std::string& id : versions.value()) {
+        add("versions of job ");
+        out += id + " no longer have their hash";
+    }
     const Result<std::vector<std::string>> photographs = damaged_photographs();
     if (!photographs) return photographs.problems();
     for (const std::string& hash : photographs.value())

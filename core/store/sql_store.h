@@ -4,6 +4,7 @@
 #include <QSqlQuery>
 #include <memory>
 
+#include "core/merge/versions.h"
 #include "core/store/database.h"
 #include "core/store/store.h"
 
@@ -65,6 +66,18 @@ class SqlStore final : public Store {
         std::int64_t base_revision = 0;
         std::string removed_at;  ///< empty: present
     };
+    /// Writes the job's next revision with everything that hangs on it; within a transaction.
+    [[nodiscard]] std::optional<Problem> put(const Job& next, const std::optional<Head>& stored,
+                                             const merge::Versions& versions) const;
+    /// Those of the stored revision, begun or caught up when they are not there.
+    [[nodiscard]] Result<merge::Versions> versions_of_stored(const std::string& job_id, std::int64_t revision);
+    /// Those after the job becomes `next` here.
+    [[nodiscard]] Result<merge::Versions> versions_after(const Job& next, const std::optional<Head>& stored,
+                                                         Instant now);
+    // Within a transaction.
+    [[nodiscard]] Result<IssuedQuote> insert_quote(const IssuedQuote& quote) const;
+    [[nodiscard]] Result<std::string> insert_photograph(std::string_view bytes, Instant now);
+    friend class Travel;
     [[nodiscard]] Result<std::optional<Head>> head(const std::string& job_id) const;
     [[nodiscard]] std::optional<Problem> refuse_save(const Job& job, const std::optional<Head>& stored) const;
     [[nodiscard]] std::optional<Problem> write(const Job& job, const std::string& json, std::int64_t save_seq) const;

@@ -4,6 +4,7 @@
 
 #include "core/job/codec.h"
 #include "core/quantity/sha256.h"
+#include "core/quantity/utf8.h"
 #include "core/store/sql_store.h"
 #include "core/store/text.h"
 

@@ -2,8 +2,10 @@
 
 #include <gtest/gtest.h>
 
+#include "core/quantity/sha256.h"
 #include "core/store/connection.h"
 #include "core/store/copy.h"
+#include "core/store/travel.h"
 #include "core/weather/read.h"
 #include "tests/core/store/store_fixture.h"
 #include "tests/core/weather/made_files.h"
@@ -83,6 +85,24 @@ Result<bool> write_step(Store& store, int n) {
         case 12: {
             const Result<WeatherYearRow> added = store.add_weather_year(made_year(), "Roof", at(n));
             if (!added) return added.problems();
+            return true;
+        }
+        case 13: {
+            exchange::Parcel parcel;
+            parcel.job = numbered_job(1000 + round);
+            parcel.job.record.clear();
+            parcel.job.site.underlays.clear();
+            Photograph photograph;
+            photograph.id = id(0x80000 + round);
+            const std::string bytes = "\xFF\xD8\xFF" + number + std::string(30000, 'p');
+            photograph.sha256 = sha256_hex(bytes);
+            parcel.job.photographs = {photograph};
+            parcel.pictures = {{photograph.sha256, bytes}};
+            const std::string plan = "{\"n\":" + number + "}";
+            parcel.quotes = {
+                {id(0x90000 + round), 1, "T-" + number, "2027-06-22T08:00:00Z", plan, sha256_hex(plan), n, "EUR"}};
+            const Result<Taken> taken = Travel(store).take(parcel, at(n));
+            if (!taken) return taken.problems();
             return true;
         }
         default: {

@@ -10,7 +10,7 @@ namespace wg::store::test {
 
 /// The n-th write (from 0): one call that changes something, whole or not at all.
 [[nodiscard]] Result<bool> write_step(Store& store, int n);
-inline constexpr int steps_of_all_kinds = 14;
+inline constexpr int steps_of_all_kinds = 15;
 
 /// Of everything in a file or on a server.
 [[nodiscard]] std::string digest_at(const std::string& place);
