@@ -9,6 +9,7 @@
 
 #include "app/arguments.h"
 #include "app/client_command.h"
+#include "app/job_command.h"
 #include "app/rate_command.h"
 #include "app/resources.h"
 #include "app/store_command.h"
@@ -225,6 +226,10 @@ QString usage() {
         "                                         server; restore: puts a backup in the store's place and keeps what\n"
         "                                         was there; export: jobs, quotes, photographs and weather years as\n"
         "                                         files; copy: everything into a new file or an empty database\n"
+        "  warmgable job pack NUMBER FILE|take FILE [--store PLACE]\n"
+        "                                         pack: one job with its photographs and quotes as a file to send; "
+        "take:\n"
+        "                                         such a file into the store, put together with what is there\n"
         "  warmgable client find WORDS|export DIR NUMBER...|erase NUMBER... --reason TEXT|over [--store PLACE]\n"
         "                                         what the firm keeps about a client: find lists their jobs, export\n"
         "                                         writes them as files, erase takes out everything but the numbers "
@@ -237,7 +242,7 @@ QString usage() {
         "                                         as postgresql://USER@HOST/DATABASE (password: ~/.pgpass)\n"
         "\n"
         "Exit: 0 done, 1 the plan has a stop (rate: a test does not finish or a declared value is not met;\n"
-        "store: something is damaged or missing), 2 bad "
+        "store: something is damaged or missing, job: something stays open), 2 bad "
         "usage,\n"
         "3 bad input, 4 could not write.\n"
         "\n"
@@ -249,7 +254,8 @@ bool is_command(const QStringList& arguments) {
     const QString& first = arguments.first();
     return first == QLatin1String("plan") || first == QLatin1String("sun") || first == QLatin1String("weather") ||
            first == QLatin1String("rate") || first == QLatin1String("store") || first == QLatin1String("client") ||
-           first == QLatin1String("--help") || first == QLatin1String("-h") || first == QLatin1String("--version");
+           first == QLatin1String("job") || first == QLatin1String("--help") || first == QLatin1String("-h") ||
+           first == QLatin1String("--version");
 }
 
 int run_command(const QStringList& arguments, std::ostream& out, std::ostream& err) {
@@ -269,6 +275,7 @@ int run_command(const QStringList& arguments, std::ostream& out, std::ostream& e
     if (command == QLatin1String("rate")) return run_rate(rest, out, err);
     if (command == QLatin1String("store")) return run_store(rest, out, err);
     if (command == QLatin1String("client")) return run_client(rest, out, err);
+    if (command == QLatin1String("job")) return run_job(rest, out, err);
     return run_plan(rest, out, err);
 }
 

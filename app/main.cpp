@@ -2,6 +2,7 @@
 
 #include <QApplication>
 #include <QDateTime>
+#include <QFileInfo>
 #include <QGuiApplication>
 #include <QIcon>
 #include <QMessageBox>
@@ -107,9 +108,10 @@ int run_window(int argc, char** argv, const QStringList& arguments) {
     if (given.demo) {
         window.open_job_text(*app::resource_text("demo/job.json"), "demo/job.json");
     } else if (!given.job_path.isEmpty()) {
-        const auto text = app::file_text(given.job_path.toStdString());
-        if (!text) return cannot_start(text.problems());
-        window.open_job_text(text.value(), given.job_path.toStdString());
+        if (!QFileInfo(given.job_path).isFile())
+            return cannot_start(
+                {{given.job_path.toStdString(), "there is no such file", "Check the name and the folder"}});
+        window.open_job_file(given.job_path);
     }
     // Once the window stands and has been painted.
     QTimer::singleShot(first_paint_ms, &window, &ui::MainWindow::keep_daily_backup);

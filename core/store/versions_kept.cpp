@@ -50,8 +50,7 @@ QString anchor_of(const Database& database, const std::string& by) {
     if (machine.isEmpty()) machine = QSysInfo::machineHostName();
     if (database.dialect() == Dialect::postgresql) return machine + '|' + to_qt(by);
     const QFileInfo file(to_qt(database.path()));
-    // In memory: never met again.
-    if (!file.exists()) return machine + '|' + QUuid::createUuid().toString(QUuid::WithoutBraces);
+    if (!file.exists()) return machine + "|in memory";
     QString itself = QString::number(file.birthTime().toMSecsSinceEpoch());
 #ifdef Q_OS_UNIX
     struct stat found = {};

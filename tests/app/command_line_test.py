@@ -444,6 +444,24 @@ class Store(unittest.TestCase):
         self.assertEqual(again.returncode, 4)
         self.assertIn("is not empty", again.stderr)
 
+    def test_a_job_goes_out_as_a_file_and_comes_in_elsewhere(self):
+        sent = self.dir / "job.warmgable"
+        done = run("job", "pack", self.number, sent, "--store", self.path)
+        self.assertEqual(done.returncode, 0, done.stderr)
+        van = self.dir / "van.sqlite"
+        done = run("job", "take", sent, "--store", van)
+        self.assertEqual(done.returncode, 0, done.stderr)
+        self.assertIn("is new here", done.stdout)
+        self.assertIn("is as it was: 0 changes", run("job", "take", sent, "--store", van).stdout)
+        data = bytearray(sent.read_bytes())
+        data[len(data) // 2] ^= 1
+        sent.write_bytes(data)
+        done = run("job", "take", sent, "--store", van)
+        self.assertEqual(done.returncode, 3)
+        self.assertTrue(done.stderr.strip())
+        self.assertEqual(run("job", "take").returncode, 2)
+        self.assertEqual(run("job", "pack", "none", sent, "--store", self.path).returncode, 3)
+
     def test_a_client_is_found_handed_out_and_erased(self):
         def client(*args):
             return run("client", *args, "--store", self.path)

@@ -12,18 +12,19 @@
 namespace wg::ui {
 namespace {
 
-constexpr qint64 most_bytes = qint64{64} * 1024 * 1024;
+constexpr std::size_t most_job_bytes = std::size_t{64} << 20U;
 
 }  // namespace
 
-Result<std::string> read_job_file(const QString& path) {
+Result<std::string> read_bytes(const QString& path, std::size_t most) {
     const std::string shown = QDir::toNativeSeparators(path).toStdString();
     QFile file(path);
     if (QFileInfo(path).isDir() || !file.open(QIODevice::ReadOnly)) {
         return Problem{shown, "cannot be read: " + file.errorString().toStdString(),
                        "Choose another file or ask for access"};
     }
-    if (file.size() > most_bytes) return Problem{shown, "is larger than 64 MiB", "Choose a job file"};
+    if (file.size() > static_cast<qint64>(most))
+        return Problem{shown, "is larger than " + std::to_string(most >> 20U) + " MiB", "Choose a job file"};
     const QByteArray bytes = file.readAll();
     if (file.error() != QFileDevice::NoError) {
         return Problem{shown, "cannot be read: " + file.errorString().toStdString(), "Try again"};
@@ -31,27 +32,53 @@ Result<std::string> read_job_file(const QString& path) {
     return bytes.toStdString();
 }
 
-Result<bool> write_job_file(const QString& path, const Job& job) {
-    Job copy = job;
-    copy.base_sha256 = content_sha256(job);
-    copy.base_revision = job.revision;
-    const std::string text = job_to_json(copy);
+Result<std::string> read_job_file(const QString& path) {
+    return read_bytes(path, most_job_bytes);
+}
+
+bool is_exchange_file(const QString& path) {
+    QFile file(path);
+    return file.open(QIODevice::ReadOnly) && file.read(4) == QByteArray("PK\x03\x04", 4);
+}
+
+Result<bool> write_bytes(const QString& path, const std::string& bytes) {
     QSaveFile file(path);
     const bool written =
         file.open(QIODevice::WriteOnly) &&
-        file.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) && file.commit();
+        file.write(bytes.data(), static_cast<qint64>(bytes.size())) == static_cast<qint64>(bytes.size()) &&
+        file.commit();
     if (written) return true;
     return Problem{QDir::toNativeSeparators(path).toStdString(),
                    "could not be written: " + file.errorString().toStdString(),
                    "Choose another folder or free some space"};
 }
 
-QString job_file_name(const Job& job) {
+Result<bool> write_job_file(const QString& path, const Job& job) {
+    Job copy = job;
+    copy.base_sha256 = content_sha256(job);
+    copy.base_revision = job.revision;
+    return write_bytes(path, job_to_json(copy));
+}
+
+namespace {
+
+// Without characters that file systems mind.
+QString file_stem_of(const Job& job) {
     QString name = qs(job.number + " " + (job.client.name.empty() ? job.title : job.client.name));
     static const QRegularExpression unwanted(QStringLiteral("[^\\w\\-. ]"),
                                              QRegularExpression::UseUnicodePropertiesOption);
     name = name.remove(unwanted).simplified().left(60);
-    return (name.isEmpty() ? QStringLiteral("job") : name) + QStringLiteral(".json");
+    return name.isEmpty() ? QStringLiteral("job") : name;
+}
+
+}  // namespace
+
+QString job_file_name(const Job& job) {
+    return file_stem_of(job) + QStringLiteral(".json");
+}
+
+QString exchange_file_name(const Job& job) {
+    return file_stem_of(job) + QStringLiteral(".warmgable");
 }
 
 Incoming incoming(const Job& from_file, store::Store& store) {

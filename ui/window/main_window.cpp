@@ -33,6 +33,10 @@ QString file_filter() {
     return MainWindow::tr("Job files (*.json);;All files (*)");
 }
 
+QString files_to_open() {
+    return MainWindow::tr("Jobs (*.warmgable *.json);;All files (*)");
+}
+
 }  // namespace
 
 MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<const plan::Reference> reference,
@@ -74,7 +78,10 @@ void MainWindow::make_job_page() {
         refresh_saved();
     });
     connect(saver_, &AutoSaver::failed, this, [this](const QString& text) {
-        job_page_->notice().add_with_step(Mark::stop, tr("Not saved. %1").arg(text), tr("Save to a file"));
+        const bool elsewhere = saved_elsewhere();
+        next_step_ = [this, elsewhere] { elsewhere ? put_together() : save_file_as(); };
+        job_page_->notice().add_with_step(Mark::stop, tr("Not saved. %1").arg(text),
+                                          elsewhere ? tr("Put both together") : tr("Save to a file"));
         refresh_saved();
     });
     connect(saver_, &AutoSaver::not_kept, this, [this](const QString& text) {
@@ -83,7 +90,9 @@ void MainWindow::make_job_page() {
     connect(aftercare_, &AftercareKeeper::failed, this, [this](const QString& text) {
         job_page_->notice().add(Mark::caution, tr("Services due and refrigerant did not reach the desk. %1").arg(text));
     });
-    connect(&job_page_->notice(), &NoticeBar::step_asked, this, &MainWindow::save_file_as);
+    connect(&job_page_->notice(), &NoticeBar::step_asked, this, [this] {
+        if (next_step_) next_step_();
+    });
 }
 
 void MainWindow::keep_daily_backup() {
@@ -129,6 +138,7 @@ void MainWindow::show_session(Job job) {
     refresh_saved();
     if (!caution.isEmpty()) notice().add(Mark::caution, caution);
     bring_back_unsaved();
+    tell_open_fields();
 }
 
 void MainWindow::bring_back_unsaved() {
@@ -238,14 +248,9 @@ void MainWindow::start_job() {
 }
 
 void MainWindow::open_file() {
-    const QString path = QFileDialog::getOpenFileName(this, tr("Open a job file"), QString(), file_filter());
+    const QString path = QFileDialog::getOpenFileName(this, tr("Open a job file"), QString(), files_to_open());
     if (path.isEmpty()) return;
-    const Result<std::string> text = read_job_file(path);
-    if (!text.ok()) {
-        show_problems(this, tr("This file cannot be opened"), tr("Nothing was changed."), qs(text_of(text.problems())));
-        return;
-    }
-    open_job_text(text.value(), QFileInfo(path).fileName().toStdString());
+    open_job_file(path);
 }
 
 void MainWindow::save() {

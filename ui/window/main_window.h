@@ -3,15 +3,18 @@
 
 #include <QMainWindow>
 #include <QUndoGroup>
+#include <functional>
 #include <memory>
 #include <optional>
 #include <string>
 
 #include "core/plan/reference.h"
 #include "core/store/store.h"
+#include "core/store/travel.h"
 #include "ui/common/job_session.h"
 #include "ui/common/theme.h"
 #include "ui/documents/documents.h"
+#include "ui/window/copies_dialog.h"
 
 class QActionGroup;
 class QStackedWidget;
@@ -34,6 +37,11 @@ class MainWindow : public QMainWindow {
     /// A job from a file's text. Problems are shown whole; a job that the desk knows with other content asks which of
     /// the two to go on with. True: a job is open now.
     bool open_job_text(const std::string& text, const std::string& file_name);
+    /// A job file, or one that came from another machine (docs/exchange-format.md): that is put together with what the
+    /// desk has. True: a job is open now.
+    bool open_job_file(const QString& path);
+    /// The open job, saved first, with its photographs and quotes.
+    bool export_job_to(const QString& path);
     /// A job of the desk.
     bool open_job(const std::string& job_id);
     void show_stage(int stage);
@@ -59,6 +67,17 @@ class MainWindow : public QMainWindow {
     void open_file();
     void save();
     void save_file_as();
+    void export_job();
+    // Copies of the open job.
+    void show_taken(store::Taken taken, const std::string& from);
+    void show_copies(CopiesDialog::Content content);
+    void show_open_fields();
+    void tell_open_fields();
+    void decide(const std::vector<std::pair<std::string, std::size_t>>& sides);
+    /// Whether a save is refused since somebody else saved.
+    [[nodiscard]] bool saved_elsewhere() const;
+    void put_together();
+    void save_together(const merge::Merged& both, const std::vector<std::pair<std::string, std::size_t>>& sides);
     /// The weather year of the open job, and others to choose from.
     void show_weather();
     /// A built-in climate or a year of the library, as an edit that can be undone.
@@ -99,6 +118,7 @@ class MainWindow : public QMainWindow {
     QList<QAction*> need_job_;
     QActionGroup* themes_ = nullptr;
     std::optional<Paper> wanted_paper_;
+    std::function<void()> next_step_;  ///< behind the button of the notice on screen
 };
 
 }  // namespace wg::ui
