@@ -138,7 +138,7 @@ class Builder {
         line.net = line_net(line.unit_price, line.to_buy, rules_.rounding);
         line.tax_class = own.tax_class;
         line.labour = own.kind == OfferLineKind::labour;
-        line.why = own.note;
+        offered.note = own.note;
         return offered;
     }
 

@@ -23,6 +23,7 @@ struct OfferedLine {
     std::string element_id;  ///< of the change or the own line; empty: as planned
     std::string reason;      ///< the office's words for its change
     std::string supplier;    ///< of an own line
+    std::string note;        ///< of an own line: for the firm, never on paper
     // With LineSource::changed, what the parts list has now.
     double planned_quantity = 0.0;
     Money planned_price;

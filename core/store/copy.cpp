@@ -6,7 +6,6 @@
 #include <cstring>
 #include <string_view>
 
-#include "core/job/codec.h"
 #include "core/quantity/utf8.h"
 #include "core/store/search.h"
 #include "core/store/text.h"
@@ -136,32 +135,6 @@ std::optional<Problem> copy_rows(const Database& from, const Database& to, const
     return std::nullopt;
 }
 
-std::optional<Problem> index_jobs(const Database& database) {
-    constexpr int at_once = 100;
-    qlonglong last = 0;
-    for (int read = at_once; read == at_once;) {
-        Result<QSqlQuery> found = database.query(
-            "SELECT j.save_seq, r.content FROM job j JOIN job_revision r ON r.job_id = j.id AND r.revision = "
-            "j.revision "
-            "WHERE j.removed_at IS NULL AND j.save_seq > ? ORDER BY j.save_seq LIMIT ?",
-            {last, at_once});
-        if (!found) return found.problems().front();
-        read = 0;
-        std::vector<std::pair<qlonglong, std::string>> contents;
-        contents.reserve(at_once);
-        while (found.value().next())
-            contents.emplace_back(found.value().value(0).toLongLong(), found.value().value(1).toString().toStdString());
-        for (const auto& [save_seq, content] : contents) {
-            const Result<Job> job = job_from_json(content, "a job of " + database.name());
-            if (!job) return job.problems().front();
-            if (std::optional<Problem> problem = index_job(database, job.value(), save_seq)) return problem;
-            last = save_seq;
-            ++read;
-        }
-    }
-    return std::nullopt;
-}
-
 std::optional<Problem> compare(const Database& from, const Database& to) {
     for (const Table& table : tables) {
         const Result<QByteArray> there = digest_of(from, table);
@@ -186,7 +159,7 @@ std::optional<Problem> copy_everything(const Database& from, const Database& to)
     for (const Table& table : tables) {
         if (auto problem = copy_rows(from, to, table)) return problem;
     }
-    if (auto problem = index_jobs(to)) return problem;
+    if (auto problem = index_all_jobs(to)) return problem;
     if (auto problem = compare(from, to)) return problem;
     return writing.commit();
 }

@@ -12,13 +12,17 @@ const Wording& wording(Dialect dialect) {
         .begin_read = "BEGIN",
         .version = "PRAGMA user_version",
         .set_version = "PRAGMA user_version = %1",
-        .index_job = "INSERT INTO job_search (rowid, number, title, client, town, notes) VALUES (?, ?, ?, ?, ?, ?)",
+        .index_job =
+            "INSERT INTO job_search (rowid, number, title, client, town, notes, address, contact, quotes) "
+            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
         .unindex_job = "DELETE FROM job_search WHERE rowid = ?",
         // CROSS JOIN keeps the order of the loops: the search walks backwards by rowid and stops at the limit.
         .matching_jobs =
             "FROM job_search s CROSS JOIN job j ON j.save_seq = s.rowid WHERE job_search MATCH ? "
             "ORDER BY s.rowid DESC LIMIT ? OFFSET ?",
         .count_matching = "SELECT count(*) FROM job_search WHERE job_search MATCH ?",
+        .search_join = "FROM job_search s CROSS JOIN job j ON j.save_seq = s.rowid WHERE job_search MATCH ?",
+        .folded = "%1 COLLATE NOCASE",
         .client_street = "json_extract(r.content, '$.client.street')",
         .client_postcode = "json_extract(r.content, '$.client.postcode')",
         .client_phone = "json_extract(r.content, '$.client.phone')",
@@ -40,6 +44,8 @@ const Wording& wording(Dialect dialect) {
             "FROM job_search s JOIN job j ON j.save_seq = s.save_seq WHERE s.words @@ ?::tsquery "
             "ORDER BY s.save_seq DESC LIMIT ? OFFSET ?",
         .count_matching = "SELECT count(*) FROM job_search WHERE words @@ ?::tsquery",
+        .search_join = "FROM job_search s JOIN job j ON j.save_seq = s.save_seq WHERE s.words @@ ?::tsquery",
+        .folded = "lower(%1)",
         .client_street = "field_of_json(r.content, 'client', 'street')",
         .client_postcode = "field_of_json(r.content, 'client', 'postcode')",
         .client_phone = "field_of_json(r.content, 'client', 'phone')",

@@ -17,6 +17,8 @@ struct Wording {
     const char* unindex_job;     ///< save_seq
     const char* matching_jobs;   ///< FROM clause onwards: expression, limit, offset
     const char* count_matching;  ///< expression
+    const char* search_join;     ///< FROM and WHERE with one condition: expression
+    const char* folded;          ///< of a column, for sorting whatever the capitals
     const char* client_street;   ///< of r.content
     const char* client_postcode;
     const char* client_phone;

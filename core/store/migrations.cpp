@@ -211,9 +211,11 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                   services_and_refrigerant(),
                                                   who_saved(),
                                                   erasure(Dialect::sqlite),
-                                                  versions_of_fields(Dialect::sqlite)};
+                                                  versions_of_fields(Dialect::sqlite),
+                                                  desk_at_size(Dialect::sqlite)};
     static const std::vector<Migration> postgresql = {schema_of_version_7(), who_saved(), erasure(Dialect::postgresql),
-                                                      versions_of_fields(Dialect::postgresql)};
+                                                      versions_of_fields(Dialect::postgresql),
+                                                      desk_at_size(Dialect::postgresql)};
     return dialect == Dialect::sqlite ? sqlite : postgresql;
 }
 

@@ -14,6 +14,7 @@ struct Migration {
     int version = 0;                      ///< of the schema after the step; steps are numbered 1, 2, 3 ...
     const char* what = "";                ///< in words, for messages
     std::vector<const char*> statements;  ///< one SQL statement each
+    bool index_again = false;             ///< the search is empty after them and has to be filled by the program
 };
 
 /// All steps, oldest first; docs/store.md describes the tables. PostgreSQL begins with the schema of step 7 as one
@@ -29,5 +30,6 @@ struct Migration {
 // Later steps with a file of their own (migration_*.cpp).
 [[nodiscard]] Migration erasure(Dialect dialect);
 [[nodiscard]] Migration versions_of_fields(Dialect dialect);
+[[nodiscard]] Migration desk_at_size(Dialect dialect);
 
 }  // namespace wg::store

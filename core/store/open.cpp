@@ -8,6 +8,7 @@
 #include "core/store/database.h"
 #include "core/store/migrations.h"
 #include "core/store/open.h"
+#include "core/store/search.h"
 #include "core/store/sql_store.h"
 #include "core/store/text.h"
 
@@ -144,6 +145,9 @@ std::optional<Problem> take_step(const Database& database, const Migration& step
                 std::string("step ") + std::to_string(step.version) + " (" + step.what + "): " + problem->what;
             return problem;
         }
+    }
+    if (step.index_again) {
+        if (auto problem = index_all_jobs(database)) return problem;
     }
     return database.run(QString::fromLatin1(database.words().set_version).arg(step.version));
 }

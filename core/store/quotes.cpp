@@ -52,7 +52,7 @@ Result<IssuedQuote> SqlStore::issue_quote(const IssuedQuote& quote) {
     return issued;
 }
 
-Result<IssuedQuote> SqlStore::insert_quote(const IssuedQuote& quote) const {
+Result<IssuedQuote> SqlStore::insert_quote(const IssuedQuote& quote) {
     if (std::vector<Problem> problems = check_quote(quote); !problems.empty()) return problems;
     const std::string where = "quote " + for_message(quote.number);
     const auto revision = QVariant::fromValue(static_cast<qlonglong>(quote.job_revision));
@@ -78,6 +78,7 @@ Result<IssuedQuote> SqlStore::insert_quote(const IssuedQuote& quote) const {
          to_qt(issued.plan_json), to_qt(issued.sha256), QVariant::fromValue(static_cast<qlonglong>(issued.gross_minor)),
          to_qt(issued.currency)});
     if (problem) return *problem;
+    if (auto failed = index_again(issued.job_id)) return *failed;
     return issued;
 }
 

@@ -75,7 +75,8 @@ class SqlStore final : public Store {
     [[nodiscard]] Result<merge::Versions> versions_after(const Job& next, const std::optional<Head>& stored,
                                                          Instant now);
     // Within a transaction.
-    [[nodiscard]] Result<IssuedQuote> insert_quote(const IssuedQuote& quote) const;
+    [[nodiscard]] std::optional<Problem> index_again(const std::string& job_id);
+    [[nodiscard]] Result<IssuedQuote> insert_quote(const IssuedQuote& quote);
     [[nodiscard]] Result<std::string> insert_photograph(std::string_view bytes, Instant now);
     friend class Travel;
     [[nodiscard]] Result<std::optional<Head>> head(const std::string& job_id) const;

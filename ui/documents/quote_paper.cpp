@@ -225,11 +225,15 @@ void price_table(Flow& flow, const PaperInput& input) {
                      QStringLiteral("Some items are not in the price list. They are not in the total."));
     }
     const QDate until = input.printed_on.isValid() ? input.printed_on.addDays(quote.valid_days) : QDate();
-    flow.paragraph(
-        QStringLiteral("This quote holds for %1 days%2. Payment as agreed between you and us in writing. Prices: %3.")
-            .arg(quote.valid_days)
-            .arg(until.isValid() ? QStringLiteral(", until %1").arg(date_words(until)) : QString(),
-                 qs(plan.price_list_label)));
+    flow.paragraph(QStringLiteral("This quote holds for %1 days%2. %4Prices: %3.")
+                       .arg(quote.valid_days)
+                       .arg(until.isValid() ? QStringLiteral(", until %1").arg(date_words(until)) : QString(),
+                            qs(plan.price_list_label),
+                            input.job.offer.terms.empty() && input.job.offer.instalments.empty()
+                                ? QStringLiteral("Payment as agreed between you and us in writing. ")
+                                : QString()));
+    for (const QString& part : qs(input.job.offer.terms).split(QLatin1Char('\n'), Qt::SkipEmptyParts))
+        flow.paragraph(part);
 }
 
 void not_in_it(Flow& flow, const PaperInput& input) {
@@ -263,6 +267,8 @@ std::vector<Page> lay_out_quote(const SharedInput& input) {
         flow.caution(Sign::stop, QStringLiteral("Not to be issued: has a stop"),
                      QStringLiteral("Something in this plan must be changed first; it is named at the end."));
     }
+    for (const QString& part : qs(job.offer.covering).split(QLatin1Char('\n'), Qt::SkipEmptyParts))
+        flow.paragraph(part);
     offer_in_words(flow, *input);
     picture_of_roof(flow, input);
     year_in_figures(flow, *input);

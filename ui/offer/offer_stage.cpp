@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QSaveFile>
+#include <QScrollArea>
 #include <QStackedWidget>
 #include <QStandardPaths>
 #include <QTabWidget>
@@ -26,13 +27,18 @@
 #include "ui/documents/session_input.h"
 #include "ui/offer/firm_dialog.h"
 #include "ui/offer/firm_settings.h"
-#include "ui/offer/parts_model.h"
+#include "ui/offer/line_form.h"
+#include "ui/offer/offer_edits.h"
+#include "ui/offer/offer_model.h"
+#include "ui/offer/terms_page.h"
 
 namespace wg::ui {
 namespace {
 
 /// While a drag goes on plans come faster than pages need to be laid out.
 constexpr int refresh_delay_ms = 150;
+constexpr int form_px = 280;
+constexpr int widest_text_px = 240;
 
 }  // namespace
 
@@ -46,7 +52,9 @@ OfferStage::OfferStage(store::Store* store, QWidget* parent) : StageWidget(paren
     tabs_ = new QTabWidget(this);
     tabs_->setDocumentMode(true);
     tabs_->addTab(make_quote_tab(), tr("Quote"));
-    tabs_->addTab(make_parts_tab(), tr("Parts"));
+    tabs_->addTab(make_lines_tab(), tr("Lines"));
+    terms_ = new TermsPage(this);
+    tabs_->addTab(terms_, tr("Terms"));
     tabs_->addTab(make_issued_tab(), tr("Issued quotes"));
     stack_ = new QStackedWidget(this);
     stack_->addWidget(empty_);
@@ -80,34 +88,79 @@ QWidget* OfferStage::make_quote_tab() {
     return paper_;
 }
 
-QWidget* OfferStage::make_parts_tab() {
+QWidget* OfferStage::make_lines_tab() {
     auto* tab = new QWidget(this);
-    parts_ = new PartsModel(this);
-    parts_view_ = new QTableView(tab);
-    parts_view_->setModel(parts_);
-    parts_view_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    parts_view_->setAlternatingRowColors(true);
-    parts_view_->setShowGrid(false);
-    parts_view_->setWordWrap(true);
-    parts_view_->verticalHeader()->hide();
-    parts_view_->verticalHeader()->setMinimumSectionSize(36);
-    parts_view_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    parts_view_->horizontalHeader()->setSectionResizeMode(PartsModel::column_why, QHeaderView::Stretch);
-    parts_view_->setAccessibleName(tr("Parts list"));
+    lines_ = new OfferModel(this);
+    lines_view_ = new QTableView(tab);
+    lines_view_->setModel(lines_);
+    lines_view_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    lines_view_->setSelectionMode(QAbstractItemView::SingleSelection);
+    lines_view_->setAlternatingRowColors(true);
+    lines_view_->setShowGrid(false);
+    lines_view_->setWordWrap(true);
+    lines_view_->setTabKeyNavigation(false);
+    lines_view_->verticalHeader()->hide();
+    lines_view_->verticalHeader()->setMinimumSectionSize(36);
+    lines_view_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
+    lines_view_->horizontalHeader()->setSectionResizeMode(OfferModel::column_why, QHeaderView::Stretch);
+    lines_view_->setAccessibleName(tr("Lines of the offer"));
+    connect(lines_view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &OfferStage::show_selected);
+    form_ = new LineForm(tab);
+    form_->setFixedWidth(form_px);
+    connect(lines_view_, &QTableView::activated, form_, &LineForm::focus_first);
     totals_ = new QLabel(tab);
     totals_->setTextFormat(Qt::PlainText);
+    totals_->setWordWrap(true);
     totals_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     save_parts_ = new QPushButton(tr("Save parts CSV"), tab);
     connect(save_parts_, &QPushButton::clicked, this, &OfferStage::ask_and_save_parts);
-    auto* foot = new QHBoxLayout;
-    foot->addWidget(totals_, 1);
-    foot->addWidget(save_parts_, 0, Qt::AlignTop);
-    auto* column = new QVBoxLayout(tab);
-    column->setContentsMargins(16, 16, 16, 16);
-    column->setSpacing(16);
-    column->addWidget(parts_view_, 1);
-    column->addLayout(foot);
+    auto* buttons = new QHBoxLayout;
+    for (const auto& [kind, words] :
+         {std::pair{OfferLineKind::part, tr("Add a part")}, std::pair{OfferLineKind::labour, tr("Add work")},
+          std::pair{OfferLineKind::subsidy, tr("Add a subsidy")}}) {
+        auto* button = new QPushButton(words, tab);
+        connect(button, &QPushButton::clicked, this, [this, kind = kind] {
+            if (session_ == nullptr) return;
+            select_line(add_own_line(*session_, kind), {});
+        });
+        buttons->addWidget(button);
+    }
+    buttons->addStretch(1);
+    buttons->addWidget(save_parts_);
+    auto* left = new QVBoxLayout;
+    left->setSpacing(8);
+    left->addWidget(lines_view_, 1);
+    left->addLayout(buttons);
+    left->addWidget(totals_);
+    auto* scroll = new QScrollArea(tab);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll->setFixedWidth(form_px + 24);
+    scroll->setWidget(form_);
+    auto* row = new QHBoxLayout(tab);
+    row->setContentsMargins(16, 16, 16, 16);
+    row->setSpacing(16);
+    row->addLayout(left, 1);
+    row->addWidget(scroll);
     return tab;
+}
+
+void OfferStage::select_line(const std::string& element_id, const std::string& item_id) {
+    selected_element_ = element_id;
+    selected_item_ = item_id;
+    const int row = lines_->row_of(element_id, item_id);
+    if (row >= 0) lines_view_->selectRow(row);
+}
+
+void OfferStage::show_selected() {
+    if (filling_) return;
+    const OfferRow* row = lines_->row(lines_view_->currentIndex().row());
+    if (row != nullptr) {
+        selected_element_ = row->line.element_id;
+        selected_item_ = row->line.line.item_id;
+    }
+    form_->show_row(session_, row);
 }
 
 QWidget* OfferStage::make_issued_tab() {
@@ -135,6 +188,9 @@ QWidget* OfferStage::make_issued_tab() {
 void OfferStage::set_session(JobSession* session) {
     if (session_ != nullptr) disconnect(session_, nullptr, this, nullptr);
     session_ = session;
+    selected_element_.clear();
+    selected_item_.clear();
+    terms_->set_session(session);
     notice_->clear();
     if (session != nullptr) {
         connect(session, &JobSession::plan_changed, this, &OfferStage::refresh_soon);
@@ -172,7 +228,8 @@ void OfferStage::refresh() {
             empty_->set_words(tr("There is no plan to quote"), session_->plan_problem(), QString());
         }
         paper_->set_input(nullptr);
-        parts_->set_lines({}, QString());
+        lines_->set_rows({}, QString());
+        form_->show_row(nullptr, nullptr);
         stack_->setCurrentWidget(empty_);
         return;
     }
@@ -182,28 +239,41 @@ void OfferStage::refresh() {
     issue_->setEnabled(why_not.isEmpty());
     issue_->setToolTip(why_not.isEmpty() ? tr("Keep this quote as it is and mark it issued") : why_not);
 
+    refresh_lines();
+    terms_->refresh();
+    refresh_issued();
+    stack_->setCurrentWidget(tabs_);
+}
+
+void OfferStage::refresh_lines() {
+    const auto plan = session_->plan();
     const QString currency = qs(plan->currency);
-    parts_->set_lines(plan->parts.lines, currency);
-    for (int column = 0; column < PartsModel::column_why; ++column) {
-        parts_view_->resizeColumnToContents(column);
-    }
-    constexpr int widest_text_px = 300;
-    parts_view_->setColumnWidth(PartsModel::column_text,
-                                std::min(widest_text_px, parts_view_->columnWidth(PartsModel::column_text)));
+    filling_ = true;
+    lines_->set_rows(offer_rows(*plan), currency);
+    for (int column = 0; column < OfferModel::column_why; ++column)
+        lines_view_->resizeColumnToContents(column);
+    for (const int column : {OfferModel::column_text, OfferModel::column_how})
+        lines_view_->setColumnWidth(column, std::min(widest_text_px, lines_view_->columnWidth(column)));
+    const int row = lines_->row_of(selected_element_, selected_item_);
+    if (row >= 0) lines_view_->selectRow(row);
+    filling_ = false;
+    form_->show_row(session_, lines_->row(row));
     QStringList totals{tr("Labour %1").arg(quantity(plan->parts.labour_h, QStringLiteral("h"), 1))};
     if (plan->quote) {
+        if (plan->quote->discount.minor != 0)
+            totals += tr("Discount %1").arg(money(Money{} - plan->quote->discount, currency));
         totals += tr("Net %1").arg(money(plan->quote->net, currency));
         for (const quote::TaxSum& tax : plan->quote->taxes) {
             totals += tr("%1 %2: %3").arg(qs(tax.rate.label), percent(tax.rate.rate, 1), money(tax.tax, currency));
         }
         totals += tr("Total %1").arg(money(plan->quote->gross, currency));
+        if (plan->offered && plan->offered->granted.minor != 0)
+            totals += tr("To bring by the client %1").arg(money(plan->offered->to_bring, currency));
     } else {
         totals += tr("No price: see the findings");
     }
     totals_->setText(totals.join(QStringLiteral("    ")));
     save_parts_->setEnabled(!plan->parts.lines.empty());
-    refresh_issued();
-    stack_->setCurrentWidget(tabs_);
 }
 
 QString OfferStage::why_not_issued() const {

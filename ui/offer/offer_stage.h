@@ -4,6 +4,7 @@
 #include <QDate>
 #include <QPointer>
 #include <memory>
+#include <string>
 
 #include "core/quantity/time.h"
 #include "ui/common/stage_widget.h"
@@ -25,7 +26,9 @@ namespace wg::ui {
 class EmptyPane;
 class NoticeBar;
 class PaperPane;
-class PartsModel;
+class LineForm;
+class OfferModel;
+class TermsPage;
 
 class OfferStage : public StageWidget {
     Q_OBJECT
@@ -39,13 +42,20 @@ class OfferStage : public StageWidget {
     /// complete yet, has no price, or the job is not saved as planned.
     bool issue_quote(Instant now);
     bool save_parts_csv(const QString& path);
+    [[nodiscard]] OfferModel* lines() const { return lines_; }
+    [[nodiscard]] QTableView* lines_view() const { return lines_view_; }
+    [[nodiscard]] LineForm* form() const { return form_; }
+    [[nodiscard]] TermsPage* terms() const { return terms_; }
 
    protected:
     void showEvent(QShowEvent* event) override;
 
    private:
     QWidget* make_quote_tab();
-    QWidget* make_parts_tab();
+    QWidget* make_lines_tab();
+    void refresh_lines();
+    void show_selected();
+    void select_line(const std::string& element_id, const std::string& item_id);
     QWidget* make_issued_tab();
     void refresh_soon();
     void refresh();
@@ -63,8 +73,13 @@ class OfferStage : public StageWidget {
     QTabWidget* tabs_ = nullptr;
     PaperPane* paper_ = nullptr;
     QPushButton* issue_ = nullptr;
-    PartsModel* parts_ = nullptr;
-    QTableView* parts_view_ = nullptr;
+    OfferModel* lines_ = nullptr;
+    QTableView* lines_view_ = nullptr;
+    LineForm* form_ = nullptr;
+    TermsPage* terms_ = nullptr;
+    std::string selected_element_;
+    std::string selected_item_;
+    bool filling_ = false;  ///< the table is made anew: what was selected is to stay
     QPushButton* save_parts_ = nullptr;
     QLabel* totals_ = nullptr;
     QStackedWidget* issued_stack_ = nullptr;

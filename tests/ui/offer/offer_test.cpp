@@ -1,7 +1,11 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
+#include <QCheckBox>
 #include <QFile>
+#include <QPushButton>
+#include <QTabWidget>
+#include <QTableView>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -9,9 +13,12 @@
 #include "core/store/store.h"
 #include "tests/ui/documents/sample.h"
 #include "ui/common/job_session.h"
+#include "ui/drawing/fields.h"
 #include "ui/offer/firm_settings.h"
+#include "ui/offer/line_form.h"
+#include "ui/offer/offer_model.h"
 #include "ui/offer/offer_stage.h"
-#include "ui/offer/parts_model.h"
+#include "ui/offer/terms_page.h"
 
 namespace wg::ui {
 namespace {
@@ -118,20 +125,167 @@ TEST_F(OfferStageTest, the_firms_block_is_kept_in_the_settings) {
     EXPECT_TRUE(read_firm(nullptr).name.isEmpty());
 }
 
-TEST(PartsModelTest, tells_every_line_with_its_reason_and_behaves_as_a_model) {
-    PartsModel model;
+TEST(OfferModelTest, tells_every_line_with_its_reason_and_behaves_as_a_model) {
+    OfferModel model;
     const QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
     plan::Plan plan = sample::plan(sample::job());
+    plan.offered.reset();
     plan.parts.lines[3].priced = false;
-    model.set_lines(plan.parts.lines, QStringLiteral("EUR"));
+    model.set_rows(offer_rows(plan), QStringLiteral("EUR"));
     ASSERT_EQ(model.rowCount(), static_cast<int>(plan.parts.lines.size()));
     const auto cell = [&](int row, int column) { return model.index(row, column).data().toString(); };
-    EXPECT_EQ(cell(3, PartsModel::column_text), QStringLiteral("Roof hook, stainless"));
-    EXPECT_EQ(cell(3, PartsModel::column_why), QStringLiteral("6 fixing points"));
-    EXPECT_EQ(cell(3, PartsModel::column_price), QStringLiteral("not in the list"));
-    EXPECT_TRUE(cell(5, PartsModel::column_to_buy).startsWith(QStringLiteral("6.10")));
-    model.set_lines({}, QString());
+    EXPECT_EQ(cell(3, OfferModel::column_text), QStringLiteral("Roof hook, stainless"));
+    EXPECT_EQ(cell(3, OfferModel::column_why), QStringLiteral("6 fixing points"));
+    EXPECT_EQ(cell(3, OfferModel::column_price), QStringLiteral("not in the list"));
+    EXPECT_TRUE(cell(5, OfferModel::column_to_buy).startsWith(QStringLiteral("6.10")));
+    model.set_rows({}, QString());
     EXPECT_EQ(model.rowCount(), 0);
+}
+
+/// The stage with a plan whose offer follows the job, as the real one does.
+class OfferLines : public OfferStageTest {
+   protected:
+    void SetUp() override {
+        OfferStageTest::SetUp();
+        auto reference = std::make_shared<plan::Reference>();
+        plan::RuleSet& rules = reference->rule_sets[job_.rule_set];
+        rules.tax.rates = {{"standard", "VAT", 0.2}, {"reduced", "Reduced VAT", 0.05}};
+        const quote::TaxRules tax = rules.tax;
+        session_ = std::make_unique<JobSession>(
+            job_, reference, [tax](const Job& job, const plan::Reference&, const plan::Options&) -> Result<plan::Plan> {
+                plan::Plan plan = sample::plan(job);
+                for (parts::Line& line : plan.parts.lines)
+                    line.tax_class = "standard";
+                const auto offered =
+                    quote::offered(plan.parts.lines, job.offer, chosen_choice(job)->id, plan.currency, tax);
+                if (!offered) return offered.problems();
+                plan.offered = offered.value();
+                plan.quote = offered.value().quote;
+                return plan;
+            });
+        stage_ = std::make_unique<OfferStage>(store_.get());
+        stage_->set_session(session_.get());
+        stage_->show();
+        stage_->findChild<QTabWidget*>()->setCurrentIndex(1);
+        settle();
+    }
+    void TearDown() override { stage_->set_session(nullptr); }
+    void settle() {
+        EXPECT_TRUE(QTest::qWaitFor([&] { return session_->settled(); }, 5000));
+        QTest::qWait(200);  // the stage shows plans a moment later
+    }
+    static void type(NumberField* field, const QString& text) {
+        field->line_edit()->setText(text);
+        QTest::keyClick(field->line_edit(), Qt::Key_Return);
+    }
+    void select(const char* text) {
+        for (int row = 0; row < stage_->lines()->rowCount(); ++row) {
+            if (stage_->lines()->index(row, 0).data().toString() == QString::fromLatin1(text))
+                stage_->lines_view()->selectRow(row);
+        }
+    }
+    [[nodiscard]] QString cell(const char* text, int column) const {
+        for (int row = 0; row < stage_->lines()->rowCount(); ++row) {
+            if (stage_->lines()->index(row, 0).data().toString() == QString::fromLatin1(text))
+                return stage_->lines()->index(row, column).data().toString();
+        }
+        return QStringLiteral("no such line");
+    }
+    void press(const QString& words) {
+        for (auto* button : stage_->findChildren<QPushButton*>()) {
+            if (button->text() == words && button->isVisibleTo(stage_.get())) {
+                button->click();
+                return;
+            }
+        }
+        ADD_FAILURE() << "no button says " << words.toStdString();
+    }
+
+    std::unique_ptr<JobSession> session_;
+    std::unique_ptr<OfferStage> stage_;
+};
+
+TEST_F(OfferLines, a_line_is_changed_with_a_reason_and_goes_back_to_the_plan) {
+    const std::int64_t before = session_->plan()->quote->net.minor;
+    select("Roof hook, stainless");
+    const double planned = session_->plan()->parts.lines[3].to_buy;
+    type(stage_->form()->quantity_field(), QString::number(planned + 2.0));
+    settle();
+    ASSERT_EQ(session_->job().offer.changes.size(), 1U);
+    EXPECT_EQ(session_->job().offer.changes[0].planned_quantity, planned);
+    EXPECT_EQ(cell("Roof hook, stainless", OfferModel::column_how), QStringLiteral("changed"));
+    EXPECT_EQ(session_->plan()->quote->net.minor, before + 2 * session_->plan()->parts.lines[3].unit_price.minor);
+    stage_->form()->reason_field()->setText(QStringLiteral("two spare"));
+    QTest::keyClick(stage_->form()->reason_field(), Qt::Key_Return);
+    type(stage_->form()->price_field(), QStringLiteral("9,50"));
+    settle();
+    ASSERT_EQ(session_->job().offer.changes.size(), 1U) << "the same change goes on";
+    EXPECT_EQ(session_->job().offer.changes[0].reason, "two spare");
+    EXPECT_EQ(session_->job().offer.changes[0].unit_price_minor, 950);
+    EXPECT_EQ(cell("Roof hook, stainless", OfferModel::column_why), QStringLiteral("two spare"));
+    stage_->form()->left_out_box()->click();
+    settle();
+    EXPECT_EQ(cell("Roof hook, stainless", OfferModel::column_how), QStringLiteral("left out"));
+    EXPECT_EQ(cell("Roof hook, stainless", OfferModel::column_net), QStringLiteral("\u2014"));
+    press(QStringLiteral("Back to the plan"));
+    settle();
+    EXPECT_TRUE(session_->job().offer.changes.empty());
+    EXPECT_EQ(session_->plan()->quote->net.minor, before);
+    session_->undo_stack().undo();
+    EXPECT_EQ(session_->job().offer.changes.size(), 1U);
+}
+
+TEST_F(OfferLines, own_lines_options_and_subsidies_are_entered_and_count_as_they_should) {
+    const std::int64_t net = session_->plan()->quote->net.minor;
+    press(QStringLiteral("Add a part"));
+    settle();
+    ASSERT_EQ(session_->job().offer.lines.size(), 1U);
+    type(stage_->form()->price_field(), QStringLiteral("100"));
+    settle();
+    EXPECT_EQ(session_->plan()->quote->net.minor, net + 10'000);
+    stage_->form()->option_box()->click();
+    settle();
+    EXPECT_EQ(session_->plan()->quote->net.minor, net) << "an option counts once the client wants it";
+    EXPECT_EQ(cell("Part", OfferModel::column_how), QStringLiteral("option"));
+    press(QStringLiteral("Add a subsidy"));
+    settle();
+    type(stage_->form()->price_field(), QStringLiteral("250"));
+    settle();
+    EXPECT_EQ(session_->plan()->offered->granted.minor, 25'000);
+    EXPECT_EQ(session_->plan()->quote->net.minor, net);
+    press(QStringLiteral("Remove this line"));
+    settle();
+    EXPECT_EQ(session_->job().offer.lines.size(), 1U);
+}
+
+TEST_F(OfferLines, a_bad_figure_is_refused_beside_its_field_and_changes_nothing) {
+    select("Roof hook, stainless");
+    type(stage_->form()->quantity_field(), QStringLiteral("-3"));
+    EXPECT_FALSE(stage_->form()->quantity_field()->problem().isEmpty());
+    type(stage_->form()->quantity_field(), QStringLiteral("many"));
+    EXPECT_FALSE(stage_->form()->quantity_field()->problem().isEmpty());
+    EXPECT_TRUE(session_->job().offer.changes.empty());
+}
+
+TEST_F(OfferLines, terms_are_entered_and_instalments_are_whole_together) {
+    type(stage_->terms()->discount(), QStringLiteral("2.5"));
+    type(stage_->terms()->valid_days(), QStringLiteral("14"));
+    stage_->terms()->add_button()->click();
+    settle();
+    type(stage_->terms()->instalment(0), QStringLiteral("33.33"));
+    settle();
+    stage_->terms()->add_button()->click();
+    settle();
+    const Offer& offer = session_->job().offer;
+    EXPECT_EQ(offer.discount_percent, 2.5);
+    EXPECT_EQ(session_->plan()->quote->valid_days, 14);
+    ASSERT_EQ(offer.instalments.size(), 2U);
+    EXPECT_EQ(offer.instalments[1].percent, 66.67) << "the rest";
+    EXPECT_TRUE(stage_->terms()->together().contains(QStringLiteral("100")))
+        << stage_->terms()->together().toStdString();
+    ASSERT_EQ(session_->plan()->offered->instalments.size(), 2U);
+    EXPECT_EQ(session_->plan()->offered->instalments[0].sum + session_->plan()->offered->instalments[1].sum,
+              session_->plan()->quote->gross);
 }
 
 }  // namespace

@@ -1,0 +1,211 @@
+#include "core/store/job_list.h"
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QVariant>
+#include <algorithm>
+
+#include "core/job/words.h"
+#include "core/quantity/utf8.h"
+#include "core/store/database.h"
+#include "core/store/search.h"
+#include "core/store/text.h"
+
+namespace wg::store {
+namespace {
+
+constexpr const char* views_key = "desk.views";
+constexpr std::size_t most_views = 50;
+constexpr int most_days = 36500;
+
+struct OrderWord {
+    JobOrder order;
+    const char* word;    ///< in kept views
+    const char* column;  ///< of the table
+};
+
+constexpr OrderWord order_words[] = {
+    {JobOrder::newest, "newest", "j.save_seq"}, {JobOrder::number, "number", "j.number"},
+    {JobOrder::client, "client", "j.client"},   {JobOrder::title, "title", "j.title"},
+    {JobOrder::town, "town", "j.town"},         {JobOrder::state, "state", "j.state"}};
+
+const OrderWord& word_of(JobOrder order) {
+    for (const OrderWord& one : order_words) {
+        if (one.order == order) return one;
+    }
+    return order_words[0];
+}
+
+struct Where {
+    QString sql;  ///< FROM and WHERE
+    QVariantList values;
+};
+
+Result<Where> where_of(const Database& database, const JobFilter& filter) {
+    const Result<QString> match = match_of(filter.words, database.dialect());
+    if (!match) return match.problems();
+    Where out;
+    if (match.value().isEmpty()) {
+        out.sql = QStringLiteral("FROM job j WHERE j.removed_at IS NULL");
+    } else {
+        out.sql = QString::fromLatin1(database.words().search_join);
+        out.values << match.value();
+    }
+    if (!filter.states.empty()) {
+        QStringList places;
+        for (const JobState state : filter.states) {
+            places << QStringLiteral("?");
+            out.values << QString(key_of(state));
+        }
+        out.sql += QStringLiteral(" AND j.state IN (%1)").arg(places.join(QStringLiteral(", ")));
+    }
+    if (filter.without_invented) out.sql += QStringLiteral(" AND j.invented = 0");
+    for (const std::string* day : {&filter.due_until, &filter.changed_until}) {
+        if (!day->empty() && !date_from_iso8601(*day))
+            return Problem{"list", "'" + for_message(*day) + "' is no day", "Write it as 2027-06-21"};
+    }
+    if (!filter.due_until.empty()) {
+        out.sql += QStringLiteral(
+            " AND j.state <> 'closed' AND EXISTS (SELECT 1 FROM service_due d WHERE d.job_id = j.id AND d.due_on <= "
+            "?)");
+        out.values << to_qt(filter.due_until);
+    }
+    if (!filter.changed_until.empty()) {
+        // Of the whole day.
+        out.sql += QStringLiteral(" AND j.changed_at <= ?");
+        out.values << to_qt(filter.changed_until + "T23:59:59Z");
+    }
+    return out;
+}
+
+QString order_of(const Database& database, const JobFilter& filter) {
+    const OrderWord& by = word_of(filter.order);
+    const QString column = QString::fromLatin1(by.column);
+    if (filter.order == JobOrder::newest)
+        return QStringLiteral(" ORDER BY %1 %2")
+            .arg(column, filter.backwards ? QStringLiteral("ASC") : QStringLiteral("DESC"));
+    const QString sorted =
+        filter.order == JobOrder::state ? column : QString::fromLatin1(database.words().folded).arg(column);
+    const QString way = filter.backwards ? QStringLiteral("DESC") : QStringLiteral("ASC");
+    // The same way for both, so that an index serves.
+    return QStringLiteral(" ORDER BY %1 %2, j.save_seq %2").arg(sorted, way);
+}
+
+QJsonObject to_json(const JobView& view) {
+    QJsonArray states;
+    for (const JobState state : view.states)
+        states.append(QString(key_of(state)));
+    return {{"name", to_qt(view.name)},
+            {"states", states},
+            {"without_invented", view.without_invented},
+            {"due_within_days", view.due_within_days},
+            {"quiet_for_days", view.quiet_for_days},
+            {"order", QString::fromLatin1(word_of(view.order).word)},
+            {"backwards", view.backwards}};
+}
+
+std::optional<JobView> from_json(const QJsonObject& object) {
+    JobView view;
+    view.name = object["name"].toString().toStdString();
+    if (view.name.empty()) return std::nullopt;
+    for (const QJsonValue& one : object["states"].toArray()) {
+        const auto state = from_key<JobState>(one.toString().toStdString());
+        if (!state) return std::nullopt;
+        view.states.push_back(*state);
+    }
+    view.without_invented = object["without_invented"].toBool();
+    view.due_within_days = std::clamp(object["due_within_days"].toInt(-1), -1, most_days);
+    view.quiet_for_days = std::clamp(object["quiet_for_days"].toInt(-1), -1, most_days);
+    const QString order = object["order"].toString();
+    const auto* found = std::find_if(std::begin(order_words), std::end(order_words),
+                                     [&order](const OrderWord& one) { return order == QString::fromLatin1(one.word); });
+    if (found == std::end(order_words)) return std::nullopt;
+    view.order = found->order;
+    view.backwards = object["backwards"].toBool();
+    return view;
+}
+
+}  // namespace
+
+JobFilter filter_of(const JobView& view, const std::string& words, CivilDate today) {
+    JobFilter filter;
+    filter.words = words;
+    filter.states = view.states;
+    filter.without_invented = view.without_invented;
+    const std::int64_t day = days_from_civil(today);
+    if (view.due_within_days >= 0) filter.due_until = iso8601(civil_from_days(day + view.due_within_days));
+    if (view.quiet_for_days >= 0) filter.changed_until = iso8601(civil_from_days(day - view.quiet_for_days));
+    filter.order = view.order;
+    filter.backwards = view.backwards;
+    return filter;
+}
+
+Result<std::vector<JobRow>> JobList::page(const JobFilter& filter, int limit, int offset) const {
+    if (limit < 0 || offset < 0) return Problem{"list", "limit and offset must not be negative", "Start from 0"};
+    Result<Where> where = where_of(database_, filter);
+    if (!where) return where.problems();
+    where.value().values << limit << offset;
+    Result<QSqlQuery> found = database_.query(QString::fromLatin1(list_columns) + where.value().sql +
+                                                  order_of(database_, filter) + QStringLiteral(" LIMIT ? OFFSET ?"),
+                                              where.value().values);
+    if (!found) return found.problems();
+    return rows_of_list(database_, found.value());
+}
+
+Result<int> JobList::count(const JobFilter& filter) const {
+    // The search alone knows how many match: a fifth of the time of looking at each job.
+    const bool words_only = filter.states.empty() && !filter.without_invented && filter.due_until.empty() &&
+                            filter.changed_until.empty();
+    if (words_only) return store_.count(filter.words);
+    const Result<Where> where = where_of(database_, filter);
+    if (!where) return where.problems();
+    const Result<QVariant> found =
+        database_.value(QStringLiteral("SELECT count(*) ") + where.value().sql, where.value().values);
+    if (!found) return found.problems();
+    return found.value().toInt();
+}
+
+Result<std::vector<JobView>> JobList::views() const {
+    const Result<std::string> kept = store_.setting(views_key, "[]");
+    if (!kept) return kept.problems();
+    const QJsonDocument document = QJsonDocument::fromJson(QByteArray::fromStdString(kept.value()));
+    const Problem unreadable{"views of the desk", "cannot be read", "Remove them and make them anew"};
+    if (!document.isArray()) return unreadable;
+    std::vector<JobView> out;
+    for (const QJsonValue& one : document.array()) {
+        const std::optional<JobView> view = from_json(one.toObject());
+        if (!view) return unreadable;
+        out.push_back(*view);
+    }
+    std::sort(out.begin(), out.end(), [](const JobView& a, const JobView& b) { return a.name < b.name; });
+    return out;
+}
+
+Result<bool> JobList::keep_view(const JobView& view) {
+    if (view.name.empty() || view.name.size() > 100 || !is_utf8(view.name))
+        return Problem{"view of the desk", "has no name, or more than 100 bytes", "Give it a short name"};
+    Result<std::vector<JobView>> kept = views();
+    if (!kept) return kept.problems();
+    std::vector<JobView>& all = kept.value();
+    std::erase_if(all, [&view](const JobView& one) { return one.name == view.name; });
+    all.push_back(view);
+    if (all.size() > most_views) return Problem{"views of the desk", "there are 50 already", "Remove one first"};
+    QJsonArray array;
+    for (const JobView& one : all)
+        array.append(to_json(one));
+    return store_.set_setting(views_key, QJsonDocument(array).toJson(QJsonDocument::Compact).toStdString());
+}
+
+Result<bool> JobList::drop_view(const std::string& name) {
+    Result<std::vector<JobView>> kept = views();
+    QJsonArray array;
+    if (kept) {
+        for (const JobView& one : kept.value()) {
+            if (one.name != name) array.append(to_json(one));
+        }
+    }
+    return store_.set_setting(views_key, QJsonDocument(array).toJson(QJsonDocument::Compact).toStdString());
+}
+
+}  // namespace wg::store

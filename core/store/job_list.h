@@ -1,0 +1,57 @@
+#pragma once
+// The desk's list with what it is narrowed by, its order, and views that the firm keeps.
+
+#include <string>
+#include <vector>
+
+#include "core/store/store.h"
+
+namespace wg::store {
+
+enum class JobOrder { newest, number, client, title, town, state };
+
+struct JobFilter {
+    std::string words;             ///< each has to begin a word; empty: all
+    std::vector<JobState> states;  ///< empty: all
+    bool without_invented = false;
+    std::string due_until;      ///< ISO 8601 date: a service falls due by then; empty: whatever falls due
+    std::string changed_until;  ///< ISO 8601 date: not changed after it; empty: whenever
+    JobOrder order = JobOrder::newest;
+    bool backwards = false;
+    friend bool operator==(const JobFilter&, const JobFilter&) = default;
+};
+
+/// A filter under a name. Days are kept as numbers of days from today: a view is for any day.
+struct JobView {
+    std::string name;
+    std::vector<JobState> states;
+    bool without_invented = false;
+    int due_within_days = -1;  ///< -1: whatever falls due
+    int quiet_for_days = -1;   ///< not changed for so long; -1: whenever
+    JobOrder order = JobOrder::newest;
+    bool backwards = false;
+    friend bool operator==(const JobView&, const JobView&) = default;
+};
+
+[[nodiscard]] JobFilter filter_of(const JobView& view, const std::string& words, CivilDate today);
+
+class JobList {
+   public:
+    /// The store must outlive it.
+    explicit JobList(Store& store) : store_(store), database_(store.database()) {}
+
+    [[nodiscard]] Result<std::vector<JobRow>> page(const JobFilter& filter, int limit, int offset) const;
+    [[nodiscard]] Result<int> count(const JobFilter& filter) const;
+
+    /// In the order of their names. A text that is no list of views is refused and stays.
+    [[nodiscard]] Result<std::vector<JobView>> views() const;
+    /// In place of the one of the same name. Refused: an empty name, or more than 50 views.
+    [[nodiscard]] Result<bool> keep_view(const JobView& view);
+    [[nodiscard]] Result<bool> drop_view(const std::string& name);
+
+   private:
+    Store& store_;
+    const Database& database_;
+};
+
+}  // namespace wg::store

@@ -1,0 +1,108 @@
+// A desk with a hundred thousand jobs. They are made once, in a file of their own, the quick way: by SQL.
+
+#include <benchmark/benchmark.h>
+
+#include <QCoreApplication>
+#include <QTemporaryDir>
+
+#include "core/job/codec.h"
+#include "core/quantity/sha256.h"
+#include "core/store/database.h"
+#include "core/store/job_list.h"
+#include "core/store/search.h"
+
+namespace {
+
+constexpr int jobs = 100'000;
+
+const char* const names[] = {"Fennimore", "Okoro", "Lindqvist", "Adeyemi", "Quill", "Marchetti", "Sorrel", "Vance"};
+const char* const towns[] = {"Harrowmere", "Upper Sallow", "Westwick", "Birchfold", "Oakhill"};
+
+struct BigDesk {
+    int argc = 1;
+    char name[6] = "bench";
+    char* argv[2] = {name, nullptr};
+    std::unique_ptr<QCoreApplication> application;
+    QTemporaryDir folder;
+    std::string path;
+
+    BigDesk() {
+        if (QCoreApplication::instance() == nullptr) application = std::make_unique<QCoreApplication>(argc, argv);
+        path = folder.filePath("desk.sqlite").toStdString();
+        const auto store = wg::store::Store::open(path, {1813000000}).value();
+        const wg::store::Database& database = store->database();
+        wg::store::Transaction transaction(database);
+        if (transaction.begin()) std::abort();
+        for (int i = 1; i <= jobs; ++i) {
+            wg::Job job;
+            char id[37];
+            std::snprintf(id, sizeof id, "00000000-0000-4000-8000-%012d", i);
+            job.id = id;
+            job.number = std::to_string(2000 + i % 28) + "-" + std::to_string(10000 + i);
+            job.client.name = std::string(names[i % 8]) + " " + std::to_string(i % 977);
+            job.client.town = towns[i % 5];
+            job.client.street = "Mill Lane " + std::to_string(i % 300);
+            job.title = "Hot water from the " + std::string(i % 2 == 0 ? "south" : "west") + " roof";
+            job.state = static_cast<wg::JobState>(i % 7);
+            job.revision = 1;
+            job.changed_at = "2027-01-01T00:00:00Z";
+            const std::string text = wg::job_to_json(job);
+            const auto q = [](const std::string& s) { return QVariant(QString::fromStdString(s)); };
+            static const char* const states[] = {"visit",  "planning",   "offered", "accepted",
+                                                 "fitted", "in_service", "closed"};
+            if (database.run("INSERT INTO job VALUES (?, ?, ?, ?, ?, ?, ?, 0, 1, ?, '', '', 0, NULL)",
+                             {q(job.id), i, q(job.number), q(job.title), q(job.client.name), q(job.client.town),
+                              q(states[i % 7]), q(job.changed_at)}) ||
+                database.run("INSERT INTO job_revision (job_id, revision, changed_at, content, text_sha256) VALUES (?, "
+                             "1, ?, ?, ?)",
+                             {q(job.id), q(job.changed_at), q(text), q(wg::sha256_hex(text))}))
+                std::abort();
+        }
+        if (wg::store::index_all_jobs(database) || transaction.commit()) std::abort();
+    }
+};
+
+BigDesk& desk() {
+    static BigDesk one;
+    return one;
+}
+
+// A keystroke: the first page and the count, for a word as it is typed.
+void desk_search_100k(benchmark::State& state) {
+    const auto store = wg::store::Store::open(desk().path, {1813000000}).value();
+    const wg::store::JobList list(*store);
+    const char* const typed[] = {"l", "li", "lin", "lindqvist", "lindqvist west", "2014-1", "mill lane 4"};
+    wg::store::JobFilter filter;
+    filter.words = typed[state.range(0)];
+    state.SetLabel(filter.words);
+    for (auto _ : state) {
+        benchmark::DoNotOptimize(list.page(filter, 100, 0).value());
+        benchmark::DoNotOptimize(list.count(filter).value());
+    }
+}
+BENCHMARK(desk_search_100k)->DenseRange(0, 6)->Unit(benchmark::kMillisecond);
+
+void desk_sort_and_filter_100k(benchmark::State& state) {
+    const auto store = wg::store::Store::open(desk().path, {1813000000}).value();
+    const wg::store::JobList list(*store);
+    wg::store::JobFilter filter;
+    filter.order = static_cast<wg::store::JobOrder>(state.range(0));
+    if (state.range(1) != 0) filter.states = {wg::JobState::offered};
+    for (auto _ : state) {
+        benchmark::DoNotOptimize(list.page(filter, 100, 0).value());
+        benchmark::DoNotOptimize(list.count(filter).value());
+    }
+}
+BENCHMARK(desk_sort_and_filter_100k)->ArgsProduct({{0, 2, 5}, {0, 1}})->Unit(benchmark::kMillisecond);
+
+void start_with_100k_jobs(benchmark::State& state) {
+    desk();
+    for (auto _ : state) {
+        const auto store = wg::store::Store::open(desk().path, {1813000000}).value();
+        benchmark::DoNotOptimize(store->list("", 100, 0).value());
+        benchmark::DoNotOptimize(store->count("").value());
+    }
+}
+BENCHMARK(start_with_100k_jobs)->Unit(benchmark::kMillisecond);
+
+}  // namespace

@@ -1,0 +1,70 @@
+#pragma once
+// One line of the offer: what the office may say of it.
+
+#include <QPointer>
+#include <QWidget>
+
+#include "ui/common/job_session.h"
+#include "ui/offer/offer_model.h"
+
+class QCheckBox;
+class QFormLayout;
+class QLabel;
+class QPushButton;
+
+namespace wg::ui {
+
+class CalmCombo;
+class NumberField;
+class TextField;
+
+class LineForm : public QWidget {
+    Q_OBJECT
+   public:
+    explicit LineForm(QWidget* parent = nullptr);
+    /// null: no line is selected.
+    void show_row(JobSession* session, const OfferRow* row);
+    void focus_first();
+
+    [[nodiscard]] NumberField* quantity_field() const { return quantity_; }
+    [[nodiscard]] NumberField* price_field() const { return price_; }
+    [[nodiscard]] TextField* text_field() const { return text_; }
+    [[nodiscard]] TextField* reason_field() const { return reason_; }
+    [[nodiscard]] QCheckBox* left_out_box() const { return left_out_; }
+    [[nodiscard]] QCheckBox* option_box() const { return option_; }
+    [[nodiscard]] QPushButton* back_button() const { return back_; }
+
+   private:
+    void make_fields(QFormLayout* form);
+    void connect_fields();
+    void change(const std::function<void(LineChange&)>& edit);
+    void change_own(const std::function<void(OfferLine&)>& edit);
+    void show_own(const OfferLine& line);
+    void show_planned();
+    void go_back();
+    [[nodiscard]] bool own() const;
+    [[nodiscard]] const OfferLine* own_line() const;
+
+    QPointer<JobSession> session_;
+    OfferRow row_;
+    bool shown_ = false;
+    QLabel* head_ = nullptr;
+    QLabel* planned_ = nullptr;
+    QWidget* fields_ = nullptr;
+    QFormLayout* form_ = nullptr;
+    TextField* text_ = nullptr;
+    NumberField* quantity_ = nullptr;
+    TextField* unit_ = nullptr;
+    NumberField* price_ = nullptr;
+    CalmCombo* tax_ = nullptr;
+    TextField* supplier_ = nullptr;
+    QCheckBox* option_ = nullptr;
+    QCheckBox* ticked_ = nullptr;
+    TextField* note_ = nullptr;
+    TextField* reason_ = nullptr;
+    QCheckBox* left_out_ = nullptr;
+    QCheckBox* everywhere_ = nullptr;
+    QPushButton* back_ = nullptr;
+};
+
+}  // namespace wg::ui
