@@ -18,6 +18,8 @@ struct Wording {
     const char* matching_jobs;   ///< FROM clause onwards: expression, limit, offset
     const char* count_matching;  ///< expression
     const char* search_join;     ///< FROM and WHERE with one condition: expression
+    const char* search_alone;    ///< the same without the jobs
+    const char* search_newest;   ///< with search_join: what grows with every save, walked without sorting
     const char* folded;          ///< of a column, for sorting whatever the capitals
     const char* client_street;   ///< of r.content
     const char* client_postcode;

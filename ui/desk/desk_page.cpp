@@ -6,6 +6,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSignalBlocker>
 #include <QSplitter>
 #include <QTabWidget>
 #include <QTableView>
@@ -15,6 +16,7 @@
 #include "ui/common/notice_bar.h"
 #include "ui/desk/job_preview.h"
 #include "ui/desk/job_table_model.h"
+#include "ui/desk/list_filter.h"
 #include "ui/desk/register_page.h"
 #include "ui/desk/services_page.h"
 
@@ -53,6 +55,10 @@ DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> r
 
 QWidget* DeskPage::make_jobs() {
     auto* jobs = new QWidget(this);
+    filter_ = new ListFilter(store_, jobs);
+    connect(filter_, &ListFilter::changed, this, &DeskPage::narrow);
+    connect(filter_, &ListFilter::view_chosen, this, &DeskPage::narrow);
+    connect(filter_, &ListFilter::problem, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
     auto* splitter = new QSplitter(Qt::Horizontal, jobs);
     splitter->setChildrenCollapsible(false);
     splitter->addWidget(make_table());
@@ -64,6 +70,7 @@ QWidget* DeskPage::make_jobs() {
     column->setContentsMargins(0, 12, 0, 0);
     column->setSpacing(12);
     column->addWidget(make_head());
+    column->addWidget(filter_);
     column->addWidget(splitter, 1);
     return jobs;
 }
@@ -122,7 +129,7 @@ QWidget* DeskPage::make_head() {
     row->setSpacing(8);
     search_ = new QLineEdit(head);
     search_->setProperty("role", QStringLiteral("search"));
-    search_->setPlaceholderText(tr("Search by number, client, town, title or notes"));
+    search_->setPlaceholderText(tr("Search by number, client, address, telephone, title, quote or notes"));
     search_->setAccessibleName(tr("Search jobs"));
     search_->setClearButtonEnabled(true);
     search_->installEventFilter(this);
@@ -162,6 +169,17 @@ QWidget* DeskPage::make_table() {
     table_->installEventFilter(this);
     QHeaderView* header = table_->horizontalHeader();
     header->setHighlightSections(false);
+    header->setSortIndicatorShown(true);
+    // The arrow stands in the words: the style's own lies on them where they are set to the right.
+    header->setStyleSheet(
+        QStringLiteral("QHeaderView::up-arrow, QHeaderView::down-arrow { image: none; width: 0px; height: 0px; }"));
+    header->setSectionsClickable(true);
+    show_order();
+    connect(header, &QHeaderView::sortIndicatorChanged, this, [this](int by, Qt::SortOrder order) {
+        model_->sort(by, order);
+        filter_->set_order(model_->view().order, model_->view().backwards);
+        if (model_->rowCount() > 0) table_->selectRow(0);
+    });
     header->setSectionResizeMode(QHeaderView::Interactive);
     header->setSectionResizeMode(JobTableModel::title_column, QHeaderView::Stretch);
     header->setMinimumSectionSize(60);
@@ -204,14 +222,42 @@ void DeskPage::reload(const std::string& job_id) {
     });
 }
 
+void DeskPage::narrow() {
+    const std::string wanted = selected_id();
+    model_->set_view(filter_->chosen());
+    show_order();
+    const int row = std::max(0, model_->row_of(wanted));
+    if (model_->rowCount() > 0) table_->selectRow(row);
+    preview_delay_.start();
+}
+
+void DeskPage::show_order() {
+    using Model = JobTableModel;
+    const auto columns = {std::pair{store::JobOrder::number, Model::number_column},
+                          std::pair{store::JobOrder::client, Model::client_column},
+                          std::pair{store::JobOrder::title, Model::title_column},
+                          std::pair{store::JobOrder::town, Model::town_column},
+                          std::pair{store::JobOrder::state, Model::state_column},
+                          std::pair{store::JobOrder::newest, Model::changed_column}};
+    const store::JobView& view = model_->view();
+    QHeaderView* header = table_->horizontalHeader();
+    const QSignalBlocker quiet(header);
+    for (const auto& [order, column] : columns) {
+        const bool down = order == store::JobOrder::newest ? !view.backwards : view.backwards;
+        if (order == view.order) header->setSortIndicator(column, down ? Qt::DescendingOrder : Qt::AscendingOrder);
+    }
+}
+
 void DeskPage::refresh_count() {
     const int total = model_->total();
     if (total < 0) {
         count_->clear();
-    } else if (!search_->text().trimmed().isEmpty()) {
+    } else if (!search_->text().trimmed().isEmpty() || !(model_->view() == store::JobView{})) {
         count_->setText(total == 0   ? tr("No job matches")
                         : total == 1 ? tr("1 job matches")
-                                     : tr("%1 jobs match").arg(number(total)));
+                        : total > JobTableModel::most_counted && !(model_->view() == store::JobView{})
+                            ? tr("More than %1 jobs match").arg(number(JobTableModel::most_counted))
+                            : tr("%1 jobs match").arg(number(total)));
     } else {
         count_->setText(total == 1 ? tr("1 job") : tr("%1 jobs").arg(number(total)));
     }
@@ -226,7 +272,8 @@ std::string DeskPage::selected_id() const {
 void DeskPage::preview_selected() {
     const std::string id = selected_id();
     if (id.empty()) {
-        preview_->show_nothing(model_->rowCount() == 0 && search_->text().trimmed().isEmpty());
+        preview_->show_nothing(model_->rowCount() == 0 && search_->text().trimmed().isEmpty() &&
+                               model_->view() == store::JobView{});
         return;
     }
     const Result<Job> job = store_.load(id);

@@ -18,6 +18,7 @@ namespace wg::ui {
 
 class JobPreview;
 class JobTableModel;
+class ListFilter;
 class NoticeBar;
 class RegisterPage;
 class ServicesPage;
@@ -33,6 +34,7 @@ class DeskPage : public QWidget {
     [[nodiscard]] NoticeBar& notice() { return *notice_; }
     [[nodiscard]] QTableView* table() { return table_; }
     [[nodiscard]] QLineEdit* search() { return search_; }
+    [[nodiscard]] ListFilter* filter() { return filter_; }
     [[nodiscard]] ServicesPage* services() { return services_; }
     [[nodiscard]] RegisterPage* refrigerant() { return register_; }  ///< null until its tab was shown
     void show_tab(int tab);
@@ -55,6 +57,8 @@ class DeskPage : public QWidget {
     void make_tabs();
     void refresh_due();
     void refresh_count();
+    void narrow();
+    void show_order();
     void preview_selected();
     void remove_selected();
     void restore_removed();
@@ -66,6 +70,7 @@ class DeskPage : public QWidget {
     QTabWidget* tabs_ = nullptr;
     QTableView* table_ = nullptr;
     QLineEdit* search_ = nullptr;
+    ListFilter* filter_ = nullptr;
     QLabel* count_ = nullptr;
     QPushButton* due_ = nullptr;
     ServicesPage* services_ = nullptr;

@@ -1,5 +1,6 @@
 #include "ui/desk/job_table_model.h"
 
+#include <QDate>
 #include <QDateTime>
 #include <QLocale>
 #include <algorithm>
@@ -33,9 +34,44 @@ void JobTableModel::set_query(const QString& query) {
     reload();
 }
 
+void JobTableModel::set_view(const store::JobView& view) {
+    if (view == view_) return;
+    view_ = view;
+    reload();
+}
+
+void JobTableModel::sort(int column, Qt::SortOrder order) {
+    store::JobView view = view_;
+    switch (column) {
+        case number_column: view.order = store::JobOrder::number; break;
+        case client_column: view.order = store::JobOrder::client; break;
+        case title_column: view.order = store::JobOrder::title; break;
+        case town_column: view.order = store::JobOrder::town; break;
+        case state_column: view.order = store::JobOrder::state; break;
+        default: view.order = store::JobOrder::newest; break;
+    }
+    const bool down = order == Qt::DescendingOrder;
+    view.backwards = view.order == store::JobOrder::newest ? !down : down;
+    set_view(view);
+}
+
+Result<std::vector<store::JobRow>> JobTableModel::page(int offset) const {
+    if (view_ == store::JobView{}) return store_.list(query_, page_rows, offset);
+    const QDate today = QDate::currentDate();
+    return store::JobList(store_).page(store::filter_of(view_, query_, {today.year(), today.month(), today.day()}),
+                                       page_rows, offset);
+}
+
+Result<int> JobTableModel::counted() const {
+    if (view_ == store::JobView{}) return store_.count(query_);
+    const QDate today = QDate::currentDate();
+    return store::JobList(store_).count(store::filter_of(view_, query_, {today.year(), today.month(), today.day()}),
+                                        most_counted);
+}
+
 void JobTableModel::reload() {
-    Result<std::vector<store::JobRow>> first = store_.list(query_, page_rows, 0);
-    const Result<int> count = store_.count(query_);
+    Result<std::vector<store::JobRow>> first = page(0);
+    const Result<int> count = counted();
     beginResetModel();
     rows_ = first.ok() ? std::move(first).value() : std::vector<store::JobRow>();
     total_ = count.ok() ? count.value() : -1;
@@ -90,15 +126,14 @@ QVariant JobTableModel::headerData(int section, Qt::Orientation orientation, int
             Qt::Alignment((section == changed_column ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter));
     }
     if (role != Qt::DisplayRole) return {};
-    switch (section) {
-        case number_column: return tr("Job");
-        case client_column: return tr("Client");
-        case title_column: return tr("Title");
-        case town_column: return tr("Town");
-        case state_column: return tr("State");
-        case changed_column: return tr("Changed");
-        default: return {};
-    }
+    const QString names[] = {tr("Job"), tr("Client"), tr("Title"), tr("Town"), tr("State"), tr("Changed")};
+    static constexpr store::JobOrder orders[] = {store::JobOrder::number, store::JobOrder::client,
+                                                 store::JobOrder::title,  store::JobOrder::town,
+                                                 store::JobOrder::state,  store::JobOrder::newest};
+    if (section < 0 || section >= column_count) return {};
+    if (orders[section] != view_.order) return names[section];
+    const bool down = view_.order == store::JobOrder::newest ? !view_.backwards : view_.backwards;
+    return names[section] + (down ? QStringLiteral(" \u2193") : QStringLiteral(" \u2191"));
 }
 
 bool JobTableModel::canFetchMore(const QModelIndex& parent) const {
@@ -107,16 +142,16 @@ bool JobTableModel::canFetchMore(const QModelIndex& parent) const {
 
 void JobTableModel::fetchMore(const QModelIndex& parent) {
     if (!canFetchMore(parent)) return;
-    const Result<std::vector<store::JobRow>> page = store_.list(query_, page_rows, rowCount());
-    if (!page.ok()) {
+    const Result<std::vector<store::JobRow>> more = page(rowCount());
+    if (!more.ok()) {
         at_end_ = true;
-        Q_EMIT problem(qs(text_of(page.problems())));
+        Q_EMIT problem(qs(text_of(more.problems())));
         return;
     }
-    at_end_ = page.value().size() < static_cast<std::size_t>(page_rows);
-    if (page.value().empty()) return;
-    beginInsertRows({}, rowCount(), rowCount() + static_cast<int>(page.value().size()) - 1);
-    rows_.insert(rows_.end(), page.value().begin(), page.value().end());
+    at_end_ = more.value().size() < static_cast<std::size_t>(page_rows);
+    if (more.value().empty()) return;
+    beginInsertRows({}, rowCount(), rowCount() + static_cast<int>(more.value().size()) - 1);
+    rows_.insert(rows_.end(), more.value().begin(), more.value().end());
     endInsertRows();
 }
 

@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "core/store/store.h"
+#include "core/store/job_list.h"
 
 namespace wg::ui {
 
@@ -19,11 +19,17 @@ class JobTableModel : public QAbstractTableModel {
 
     /// Shows the jobs that match; empty: all.
     void set_query(const QString& query);
+    /// Narrows and sorts beside the words.
+    void set_view(const store::JobView& view);
+    /// By a column's header: the first click sorts upwards. "Changed" gives the newest first.
+    void sort(int column, Qt::SortOrder order) override;
+    [[nodiscard]] const store::JobView& view() const { return view_; }
     void reload();
     [[nodiscard]] const store::JobRow* row(int row) const;
     [[nodiscard]] int row_of(const std::string& job_id) const;  ///< among the rows fetched; -1: none
-    /// All that match, fetched or not; -1 when the store could not count.
+    /// All that match, fetched or not; -1 when the store could not count; one more than `most_counted`: more than that.
     [[nodiscard]] int total() const { return total_; }
+    static constexpr int most_counted = 5000;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;
@@ -36,8 +42,12 @@ class JobTableModel : public QAbstractTableModel {
     void problem(const QString& text);
 
    private:
+    [[nodiscard]] Result<std::vector<store::JobRow>> page(int offset) const;
+    [[nodiscard]] Result<int> counted() const;
+
     store::Store& store_;
     std::string query_;
+    store::JobView view_;
     std::vector<store::JobRow> rows_;
     int total_ = 0;
     bool at_end_ = false;

@@ -61,7 +61,7 @@ NumberField::NumberField(const QString& name, const QString& unit, const Range& 
 QString NumberField::text_of(std::optional<double> value) const {
     if (!value) return {};
     QString text = QString::number(*value, 'f', range_.decimals);
-    if (text.contains(u'.')) {
+    if (text.contains(u'.') && !range_.money) {
         // Whole and half figures are read more easily without the zeros behind them; one decimal stays as a sign of it.
         while (text.endsWith(u'0') && !text.endsWith(u".0"_s))
             text.chop(1);

@@ -23,6 +23,7 @@ class NumberField : public QWidget {
         int decimals = 2;
         double step = 0.0;      ///< of the up and down keys; 0: none
         bool optional = false;  ///< empty is allowed and means 'not known'
+        bool money = false;     ///< all decimals stand, zeros too
     };
     NumberField(const QString& name, const QString& unit, const Range& range, QWidget* parent = nullptr);
 

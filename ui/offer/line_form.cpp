@@ -57,7 +57,7 @@ void LineForm::make_fields(QFormLayout* form) {
     text_ = new TextField(tr("Words"), fields_);
     quantity_ = new NumberField(tr("Quantity"), QString(), {0.0, most_quantity, 3, 1.0, false}, fields_);
     unit_ = new TextField(tr("Unit"), fields_);
-    price_ = new NumberField(tr("Price each, net"), QString(), {-most_price, most_price, 2, 0.0, false}, fields_);
+    price_ = new NumberField(tr("Price each, net"), QString(), {-most_price, most_price, 2, 0.0, false, true}, fields_);
     tax_ = new CalmCombo(fields_);
     tax_->setAccessibleName(tr("Tax"));
     supplier_ = new TextField(tr("Supplier"), fields_);

@@ -37,8 +37,8 @@ namespace {
 
 /// While a drag goes on plans come faster than pages need to be laid out.
 constexpr int refresh_delay_ms = 150;
-constexpr int form_px = 280;
-constexpr int widest_text_px = 240;
+constexpr int form_px = 260;
+constexpr int widest_text_px = 220;
 
 }  // namespace
 
@@ -102,7 +102,9 @@ QWidget* OfferStage::make_lines_tab() {
     lines_view_->verticalHeader()->hide();
     lines_view_->verticalHeader()->setMinimumSectionSize(36);
     lines_view_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    lines_view_->horizontalHeader()->setSectionResizeMode(OfferModel::column_why, QHeaderView::Stretch);
+    // The reason stands in the form beside the table, where there is room for it.
+    lines_view_->hideColumn(OfferModel::column_why);
+    lines_view_->horizontalHeader()->setSectionResizeMode(OfferModel::column_how, QHeaderView::Stretch);
     lines_view_->setAccessibleName(tr("Lines of the offer"));
     connect(lines_view_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, &OfferStage::show_selected);
     form_ = new LineForm(tab);
@@ -250,10 +252,10 @@ void OfferStage::refresh_lines() {
     const QString currency = qs(plan->currency);
     filling_ = true;
     lines_->set_rows(offer_rows(*plan), currency);
-    for (int column = 0; column < OfferModel::column_why; ++column)
+    for (int column = 0; column < OfferModel::column_how; ++column)
         lines_view_->resizeColumnToContents(column);
-    for (const int column : {OfferModel::column_text, OfferModel::column_how})
-        lines_view_->setColumnWidth(column, std::min(widest_text_px, lines_view_->columnWidth(column)));
+    lines_view_->setColumnWidth(OfferModel::column_text,
+                                std::min(widest_text_px, lines_view_->columnWidth(OfferModel::column_text)));
     const int row = lines_->row_of(selected_element_, selected_item_);
     if (row >= 0) lines_view_->selectRow(row);
     filling_ = false;

@@ -54,6 +54,7 @@ QWidget* TermsPage::make_money() {
     discount_ = new NumberField(tr("Discount on all lines"), QStringLiteral("%"), {0.0, 100.0, 2, 1.0, false}, box);
     reason_ = new TextField(tr("Reason on the quote"), box);
     valid_ = new NumberField(tr("The quote holds for"), tr("days"), {1.0, most_days, 0, 1.0, true}, box);
+    valid_->line_edit()->setPlaceholderText(tr("30, as usual"));
     form->addRow(tr("Discount on all lines"), discount_);
     form->addRow(tr("Reason on the quote"), reason_);
     form->addRow(tr("The quote holds for"), valid_);

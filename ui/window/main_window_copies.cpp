@@ -175,9 +175,11 @@ void MainWindow::tell_open_fields() {
     const auto open = store::Travel(*store_).open_fields(session_->job().id);
     if (!open || open.value().empty()) return;
     next_step_ = [this] { show_open_fields(); };
-    notice().add_with_step(
-        Mark::caution, tr("Copies of this job differ in %n place(s).", nullptr, static_cast<int>(open.value().size())),
-        tr("Look at both"));
+    const auto places = open.value().size();
+    notice().add_with_step(Mark::caution,
+                           places == 1 ? tr("Copies of this job differ in one place.")
+                                       : tr("Copies of this job differ in %1 places.").arg(places),
+                           tr("Look at both"));
 }
 
 bool MainWindow::saved_elsewhere() const {

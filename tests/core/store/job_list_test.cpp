@@ -67,6 +67,8 @@ TEST_P(EachStore, TheListIsNarrowedByStateDayAndWhatFallsDue) {
     filter.due_until = "soon";
     EXPECT_FALSE(list.page(filter, 10, 0).ok());
     EXPECT_FALSE(list.count(filter).ok());
+    EXPECT_EQ(list.count({}, 5).value(), 6) << "more than five";
+    EXPECT_EQ(list.count({}, 12).value(), 12);
     ASSERT_TRUE(store->remove(numbered_job(12).id, at(1)).ok());
     EXPECT_EQ(numbers(list, {}).size(), 11U);
 }

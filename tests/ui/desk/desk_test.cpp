@@ -1,9 +1,12 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
+#include <QAction>
 #include <QComboBox>
 #include <QDateEdit>
+#include <QHeaderView>
 #include <QLineEdit>
+#include <QMenu>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
@@ -16,6 +19,7 @@
 #include "ui/desk/desk_page.h"
 #include "ui/desk/due_groups.h"
 #include "ui/desk/job_table_model.h"
+#include "ui/desk/list_filter.h"
 #include "ui/desk/new_job.h"
 #include "ui/desk/next_due.h"
 #include "ui/desk/register_form.h"
@@ -80,6 +84,64 @@ TEST(DeskPage, the_cursor_stands_in_the_search_and_typing_narrows_the_list) {
     QTest::keyClick(page.search(), Qt::Key_Return);
     ASSERT_EQ(open.count(), 1);
     EXPECT_EQ(open[0][0].toString(), QStringLiteral("job-10002"));
+}
+
+/// A real store with jobs of every state.
+std::unique_ptr<store::Store> real_desk(int jobs) {
+    auto store = store::Store::open(":memory:", Instant{1'800'000'000}).value();
+    for (int i = 0; i < jobs; ++i) {
+        Job job = sample::job();
+        job.id = "00000000-0000-4000-8000-000000000" + std::to_string(500 + i);
+        job.number = "T-" + std::to_string(100 + i);
+        job.client.name = i % 2 == 0 ? "adler" : "Brook";
+        job.state = static_cast<JobState>(i % 3);
+        job.revision = 0;
+        EXPECT_TRUE(store->save(job, Instant{1'800'000'000 + i}).ok());
+    }
+    return store;
+}
+
+TEST(DeskPage, the_list_is_narrowed_by_state_sorted_by_its_header_and_kept_as_a_view) {
+    const auto store = real_desk(9);
+    DeskPage page(*store, sample::reference());
+    page.show();
+    const auto number_at = [&page](int row) { return page.table()->model()->index(row, 0).data().toString(); };
+    EXPECT_EQ(number_at(0), QStringLiteral("T-108"));
+    page.filter()->state_action(JobState::planning)->setChecked(true);
+    EXPECT_EQ(page.table()->model()->rowCount(), 3);
+    page.table()->horizontalHeader()->setSortIndicator(JobTableModel::number_column, Qt::AscendingOrder);
+    EXPECT_EQ(number_at(0), QStringLiteral("T-101"));
+    page.filter()->keep(QStringLiteral("In planning"));
+    Q_EMIT page.filter()->views_menu()->aboutToShow();
+    page.filter()->show_view({});
+    EXPECT_EQ(page.table()->model()->rowCount(), 9);
+    EXPECT_EQ(number_at(0), QStringLiteral("T-108")) << "the newest first again";
+    page.table()->horizontalHeader()->setSortIndicator(JobTableModel::client_column, Qt::AscendingOrder);
+    EXPECT_EQ(page.table()->model()->index(0, 1).data().toString(), QStringLiteral("adler"));
+    Q_EMIT page.filter()->views_menu()->aboutToShow();
+    for (QAction* action : page.filter()->views_menu()->actions()) {
+        if (action->text() == QStringLiteral("In planning")) action->trigger();
+    }
+    EXPECT_EQ(page.table()->model()->rowCount(), 3);
+    EXPECT_EQ(number_at(0), QStringLiteral("T-101"));
+    page.search()->setText(QStringLiteral("brook"));
+    EXPECT_EQ(page.table()->model()->rowCount(), 2) << "words and view together";
+    page.filter()->due()->setCurrentIndex(1);
+    EXPECT_EQ(page.table()->model()->rowCount(), 0);
+}
+
+TEST(JobTable, a_narrowed_list_keeps_the_rules_of_item_models_while_it_fetches) {
+    const auto store = real_desk(250);
+    JobTableModel model(*store);
+    QAbstractItemModelTester tester(&model, QAbstractItemModelTester::FailureReportingMode::Fatal);
+    tester.setUseFetchMore(false);
+    model.reload();
+    model.sort(JobTableModel::number_column, Qt::DescendingOrder);
+    EXPECT_EQ(model.rowCount(), 100);
+    while (model.canFetchMore({}))
+        model.fetchMore({});
+    EXPECT_EQ(model.rowCount(), 250);
+    EXPECT_EQ(model.index(249, 0).data().toString(), QStringLiteral("T-100"));
 }
 
 TEST(DeskPage, enter_without_a_match_opens_nothing) {
