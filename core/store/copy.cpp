@@ -24,7 +24,7 @@ struct Table {
 };
 
 // A row stands after those that it names.
-constexpr std::array<Table, 12> tables = {{
+constexpr std::array<Table, 14> tables = {{
     {"job",
      "id, save_seq, number, title, client, town, state, invented, revision, changed_at, content_sha256, base_sha256, "
      "base_revision, removed_at",
@@ -32,6 +32,8 @@ constexpr std::array<Table, 12> tables = {{
     {"job_revision", "job_id, revision, changed_at, content, text_sha256, changed_by", "titttt", "job_id, revision"},
     {"quote_issued", "id, job_id, job_revision, number, issued_at, plan_json, sha256, gross_minor, currency",
      "ttittttit", "id"},
+    {"quote_paper", "quote_id, sha256, kept_at, content", "tttb", "quote_id"},
+    {"quote_answer", "seq, id, quote_id, answer, on_day, who, note, entered_by, entered_at", "itttttttt", "seq"},
     {"weather_year",
      "id, sha256, label, source, format, invented, latitude_deg, longitude_deg, altitude_m, utc_offset_h, "
      "global_kwh_m2, air_mean_c, imported_at, content",

@@ -212,10 +212,14 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                   who_saved(),
                                                   erasure(Dialect::sqlite),
                                                   versions_of_fields(Dialect::sqlite),
-                                                  desk_at_size(Dialect::sqlite)};
-    static const std::vector<Migration> postgresql = {schema_of_version_7(), who_saved(), erasure(Dialect::postgresql),
+                                                  desk_at_size(Dialect::sqlite),
+                                                  papers_and_answers(Dialect::sqlite)};
+    static const std::vector<Migration> postgresql = {schema_of_version_7(),
+                                                      who_saved(),
+                                                      erasure(Dialect::postgresql),
                                                       versions_of_fields(Dialect::postgresql),
-                                                      desk_at_size(Dialect::postgresql)};
+                                                      desk_at_size(Dialect::postgresql),
+                                                      papers_and_answers(Dialect::postgresql)};
     return dialect == Dialect::sqlite ? sqlite : postgresql;
 }
 

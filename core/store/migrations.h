@@ -31,5 +31,6 @@ struct Migration {
 [[nodiscard]] Migration erasure(Dialect dialect);
 [[nodiscard]] Migration versions_of_fields(Dialect dialect);
 [[nodiscard]] Migration desk_at_size(Dialect dialect);
+[[nodiscard]] Migration papers_and_answers(Dialect dialect);
 
 }  // namespace wg::store

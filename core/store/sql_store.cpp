@@ -9,6 +9,7 @@
 #include "core/quantity/utf8.h"
 #include "core/store/backup.h"
 #include "core/store/copy.h"
+#include "core/store/quote_book.h"
 #include "core/store/versions_kept.h"
 
 namespace wg::store {
@@ -294,6 +295,12 @@ Result<std::string> SqlStore::check() {
     for (const std::string& id : versions.value()) {
         add("versions of job ");
         out += id + " no longer have their hash";
+    }
+    const Result<std::vector<std::string>> papers = damaged_papers(*database_);
+    if (!papers) return papers.problems();
+    for (const std::string& number : papers.value()) {
+        add("paper of quote ");
+        out += number + " no longer has its hash";
     }
     const Result<std::vector<std::string>> photographs = damaged_photographs();
     if (!photographs) return photographs.problems();

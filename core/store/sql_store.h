@@ -79,6 +79,7 @@ class SqlStore final : public Store {
     [[nodiscard]] Result<IssuedQuote> insert_quote(const IssuedQuote& quote);
     [[nodiscard]] Result<std::string> insert_photograph(std::string_view bytes, Instant now);
     friend class Travel;
+    friend class QuoteBook;
     [[nodiscard]] Result<std::optional<Head>> head(const std::string& job_id) const;
     [[nodiscard]] std::optional<Problem> refuse_save(const Job& job, const std::optional<Head>& stored) const;
     [[nodiscard]] std::optional<Problem> write(const Job& job, const std::string& json, std::int64_t save_seq) const;

@@ -97,27 +97,36 @@ Composition compose(Paper paper, const PaperInput& input, QPagedPaintDevice& dev
     return texts_of(pages);
 }
 
-Result<Composition> write_pdf(Paper paper, const PaperInput& input, const QString& path) {
-    const auto fail = [&](const QString& what) {
-        return Problem{path.toStdString(), what.toStdString(), "Choose a folder you may write to, with room on it"};
+Result<QByteArray> pdf_bytes(Paper paper, const PaperInput& input, Composition* composition) {
+    const auto fail = [&](const char* what) {
+        return Problem{title_of(paper).toStdString(), what, "Close other programs and try again"};
     };
-    // Composed in memory first, then written beside and renamed: a half-written paper is never seen.
     QBuffer buffer;
-    if (!buffer.open(QIODevice::WriteOnly)) return fail(QStringLiteral("No memory for the paper"));
-    Composition composition;
+    if (!buffer.open(QIODevice::WriteOnly)) return fail("no memory for the paper");
+    Composition composed;
     {
         QPdfWriter writer(&buffer);
         writer.setResolution(1200);
         writer.setTitle(title_of(paper) + QLatin1Char(' ') + qs(input.job.number));
         writer.setCreator(QStringLiteral("Warmgable"));
-        composition = compose(paper, input, writer);
+        composed = compose(paper, input, writer);
     }
-    if (composition.pages.empty() || !buffer.data().startsWith("%PDF")) {
-        return fail(QStringLiteral("The paper could not be composed"));
-    }
+    if (composed.pages.empty() || !buffer.data().startsWith("%PDF")) return fail("the paper could not be composed");
+    if (composition != nullptr) *composition = std::move(composed);
+    return buffer.data();
+}
+
+Result<Composition> write_pdf(Paper paper, const PaperInput& input, const QString& path) {
+    const auto fail = [&](const QString& what) {
+        return Problem{path.toStdString(), what.toStdString(), "Choose a folder you may write to, with room on it"};
+    };
+    // Composed in memory first, then written beside and renamed: a half-written paper is never seen.
+    Composition composition;
+    const Result<QByteArray> bytes = pdf_bytes(paper, input, &composition);
+    if (!bytes) return bytes.problems();
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly)) return fail(QStringLiteral("Cannot be written: ") + file.errorString());
-    if (file.write(buffer.data()) != buffer.size() || !file.commit()) {
+    if (file.write(bytes.value()) != bytes.value().size() || !file.commit()) {
         return fail(QStringLiteral("Cannot be written: ") + file.errorString());
     }
     return composition;

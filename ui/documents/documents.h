@@ -1,6 +1,7 @@
 #pragma once
 // Papers composed from a finished Plan, vector throughout, on A4 or Letter.
 
+#include <QByteArray>
 #include <QDate>
 #include <QImage>
 #include <QPagedPaintDevice>
@@ -50,6 +51,7 @@ struct PaperInput {
     PaperLook look;
     /// Photograph or drawn signature by the hash of its bytes, null when there is none; not set: captions stand alone.
     std::function<QImage(const std::string& sha256)> picture{};
+    QString quote_number{};  ///< of a quote as it is issued; empty: not issued
 };
 
 /// Number of pages and the text on each, in reading order: what tests look at.
@@ -59,6 +61,8 @@ struct Composition {
 
 /// Draws every page on the device, starting a new page where needed.
 Composition compose(Paper paper, const PaperInput& input, QPagedPaintDevice& device);
+/// The PDF itself, fonts embedded.
+[[nodiscard]] Result<QByteArray> pdf_bytes(Paper paper, const PaperInput& input, Composition* composition = nullptr);
 /// Writes a PDF with fonts embedded; the file appears whole or not at all.
 [[nodiscard]] Result<Composition> write_pdf(Paper paper, const PaperInput& input, const QString& path);
 /// Pages as images, for preview.

@@ -105,6 +105,7 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     add(reach.join(QStringLiteral(", ")));
     f.sheet = sheet_of(input.look);
     f.title = title_of(paper);
+    if (!input.quote_number.isEmpty()) f.title += QLatin1Char(' ') + input.quote_number;
     const bool planned = paper != Paper::survey_sheet && !plan.job_id.empty();
     const auto revision = planned ? plan.job_revision : input.job.revision;
     f.job = say("Job %1, revision %2")

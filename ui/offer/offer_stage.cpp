@@ -11,7 +11,6 @@
 #include <QStandardPaths>
 #include <QTabWidget>
 #include <QTableView>
-#include <QTableWidget>
 #include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -27,6 +26,7 @@
 #include "ui/documents/session_input.h"
 #include "ui/offer/firm_dialog.h"
 #include "ui/offer/firm_settings.h"
+#include "ui/offer/issued_page.h"
 #include "ui/offer/line_form.h"
 #include "ui/offer/offer_edits.h"
 #include "ui/offer/offer_model.h"
@@ -55,7 +55,11 @@ OfferStage::OfferStage(store::Store* store, QWidget* parent) : StageWidget(paren
     tabs_->addTab(make_lines_tab(), tr("Lines"));
     terms_ = new TermsPage(this);
     tabs_->addTab(terms_, tr("Terms"));
-    tabs_->addTab(make_issued_tab(), tr("Issued quotes"));
+    issued_ = new IssuedPage(store, this);
+    tabs_->addTab(issued_, tr("Issued quotes"));
+    connect(issued_, &IssuedPage::quote_asked, this, [this] { tabs_->setCurrentIndex(0); });
+    connect(issued_, &IssuedPage::problem, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
+    connect(issued_, &IssuedPage::said, this, &OfferStage::status_text);
     stack_ = new QStackedWidget(this);
     stack_->addWidget(empty_);
     stack_->addWidget(tabs_);
@@ -165,34 +169,13 @@ void OfferStage::show_selected() {
     form_->show_row(session_, row);
 }
 
-QWidget* OfferStage::make_issued_tab() {
-    issued_stack_ = new QStackedWidget(this);
-    issued_stack_->setContentsMargins(16, 16, 16, 16);
-    auto* none = new EmptyPane(tr("No quote issued yet"),
-                               tr("An issued quote is kept here as it was, whatever changes in the job afterwards."),
-                               tr("Look at the quote"), issued_stack_);
-    connect(none, &EmptyPane::step_asked, this, [this] { tabs_->setCurrentIndex(0); });
-    issued_ = new QTableWidget(issued_stack_);
-    issued_->setColumnCount(4);
-    issued_->setHorizontalHeaderLabels({tr("Quote"), tr("Issued"), tr("Job revision"), tr("Total")});
-    issued_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    issued_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    issued_->setShowGrid(false);
-    issued_->verticalHeader()->hide();
-    issued_->verticalHeader()->setDefaultSectionSize(36);
-    issued_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    issued_->setAccessibleName(tr("Issued quotes"));
-    issued_stack_->addWidget(none);
-    issued_stack_->addWidget(issued_);
-    return issued_stack_;
-}
-
 void OfferStage::set_session(JobSession* session) {
     if (session_ != nullptr) disconnect(session_, nullptr, this, nullptr);
     session_ = session;
     selected_element_.clear();
     selected_item_.clear();
     terms_->set_session(session);
+    issued_->set_session(session);
     notice_->clear();
     if (session != nullptr) {
         connect(session, &JobSession::plan_changed, this, &OfferStage::refresh_soon);
@@ -243,7 +226,7 @@ void OfferStage::refresh() {
 
     refresh_lines();
     terms_->refresh();
-    refresh_issued();
+    issued_->refresh();
     stack_->setCurrentWidget(tabs_);
 }
 
@@ -318,7 +301,19 @@ bool OfferStage::issue_quote(Instant now) {
     quote.sha256 = sha256_hex(quote.plan_json);
     quote.gross_minor = plan.quote->gross.minor;
     quote.currency = plan.currency;
-    const auto issued = store_->issue_quote(quote);
+    // The paper as it goes out is kept with it, byte for byte.
+    PaperInput paper = *paper_->input();
+    paper.job.revision = plan.job_revision;
+    paper.plan.job_revision = plan.job_revision;
+    paper.unsaved = false;
+    paper.look = paper_->look();
+    paper.quote_number = qs(quote.number);
+    const auto pdf = pdf_bytes(Paper::quote, paper);
+    if (!pdf.ok()) {
+        notice_->add(Mark::stop, qs(text_of(pdf.problems())));
+        return false;
+    }
+    const auto issued = store::QuoteBook(*store_).issue(quote, pdf.value().toStdString(), now);
     if (!issued.ok()) {
         notice_->add(Mark::stop, qs(text_of(issued.problems())));
         return false;
@@ -327,31 +322,8 @@ bool OfferStage::issue_quote(Instant now) {
     if (session_->job().state == JobState::visit || session_->job().state == JobState::planning) {
         set_state(*session_, JobState::offered);
     }
-    refresh_issued();
+    issued_->refresh();
     return true;
-}
-
-void OfferStage::refresh_issued() {
-    issued_->setRowCount(0);
-    if (store_ != nullptr && session_ != nullptr) {
-        const auto quotes = store_->quotes(session_->job().id);
-        if (quotes.ok()) {
-            for (const store::IssuedQuote& quote : quotes.value()) {
-                const int row = issued_->rowCount();
-                issued_->insertRow(row);
-                const QDateTime at = QDateTime::fromString(qs(quote.issued_at), Qt::ISODate).toLocalTime();
-                const QString cells[] = {qs(quote.number), at.toString(QStringLiteral("yyyy-MM-dd HH:mm")),
-                                         QString::number(quote.job_revision),
-                                         money({quote.gross_minor}, qs(quote.currency))};
-                for (int column = 0; column < 4; ++column) {
-                    auto* item = new QTableWidgetItem(cells[column]);
-                    if (column == 3) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-                    issued_->setItem(row, column, item);
-                }
-            }
-        }
-    }
-    issued_stack_->setCurrentIndex(issued_->rowCount() == 0 ? 0 : 1);
 }
 
 bool OfferStage::save_parts_csv(const QString& path) {

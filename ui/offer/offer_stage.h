@@ -13,7 +13,6 @@ class QLabel;
 class QPushButton;
 class QStackedWidget;
 class QTableView;
-class QTableWidget;
 class QTabWidget;
 class QTimer;
 
@@ -26,6 +25,7 @@ namespace wg::ui {
 class EmptyPane;
 class NoticeBar;
 class PaperPane;
+class IssuedPage;
 class LineForm;
 class OfferModel;
 class TermsPage;
@@ -46,6 +46,7 @@ class OfferStage : public StageWidget {
     [[nodiscard]] QTableView* lines_view() const { return lines_view_; }
     [[nodiscard]] LineForm* form() const { return form_; }
     [[nodiscard]] TermsPage* terms() const { return terms_; }
+    [[nodiscard]] IssuedPage* issued() const { return issued_; }
 
    protected:
     void showEvent(QShowEvent* event) override;
@@ -56,10 +57,8 @@ class OfferStage : public StageWidget {
     void refresh_lines();
     void show_selected();
     void select_line(const std::string& element_id, const std::string& item_id);
-    QWidget* make_issued_tab();
     void refresh_soon();
     void refresh();
-    void refresh_issued();
     void ask_and_save_parts();
     void edit_firm();
     [[nodiscard]] QString why_not_issued() const;
@@ -82,8 +81,7 @@ class OfferStage : public StageWidget {
     bool filling_ = false;  ///< the table is made anew: what was selected is to stay
     QPushButton* save_parts_ = nullptr;
     QLabel* totals_ = nullptr;
-    QStackedWidget* issued_stack_ = nullptr;
-    QTableWidget* issued_ = nullptr;
+    IssuedPage* issued_ = nullptr;
 };
 
 }  // namespace wg::ui

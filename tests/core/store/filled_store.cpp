@@ -4,6 +4,7 @@
 
 #include "core/quantity/sha256.h"
 #include "core/store/personal.h"
+#include "core/store/quote_book.h"
 #include "core/weather/read.h"
 #include "core/weather/write_plain.h"
 #include "tests/core/store/store_fixture.h"
@@ -20,7 +21,13 @@ void fill(Store& store) {
     ASSERT_TRUE(store.remove(numbered_job(3).id, at(4)).ok());
     IssuedQuote quote{id(0x900), job.id,  job.revision, "Q-2027-0042-1", "2027-06-22T08:00:00Z", "{\"price\":1}",
                       "",        -123450, "EUR"};
-    ASSERT_TRUE(store.issue_quote(quote).ok());
+    ASSERT_TRUE(QuoteBook(store).issue(quote, "%PDF-1.7 invented", at(2)).ok());
+    QuoteAnswer answer;
+    answer.id = id(0x901);
+    answer.quote_id = quote.id;
+    answer.on = "2027-06-25";
+    answer.who = "M. Lindholm";
+    ASSERT_TRUE(QuoteBook(store).answer(answer, at(3)).ok());
     weather::Year year =
         weather::read_epw(weather::epw_text(weather::made_year(47.4, 9.2, 520.0, 1.0)), "made.epw").value();
     year.altitude_m = -0.0;

@@ -210,6 +210,12 @@ void make_version(int version, const std::string& file) {
         for (int step = 2; step <= version; ++step) {
             for (const char* statement : migrations(Dialect::sqlite)[static_cast<std::size_t>(step) - 1].statements)
                 ASSERT_TRUE(query.exec(statement)) << statement;
+            if (migrations(Dialect::sqlite)[static_cast<std::size_t>(step) - 1].index_again) {
+                ASSERT_TRUE(query.prepare("INSERT INTO job_search (rowid, number, title, client) VALUES (1, ?, ?, ?)"));
+                for (const std::string& value : {job.number, job.title, job.client.name})
+                    query.addBindValue(QString::fromStdString(value));
+                ASSERT_TRUE(query.exec());
+            }
             if (step == 5) {
                 ASSERT_TRUE(query.prepare("INSERT INTO photograph VALUES (?, ?, ?)"));
                 const std::string bytes = "\xFF\xD8\xFF photograph";

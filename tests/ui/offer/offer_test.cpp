@@ -3,9 +3,11 @@
 #include <QAbstractItemModelTester>
 #include <QCheckBox>
 #include <QFile>
+#include <QProcess>
 #include <QPushButton>
 #include <QTabWidget>
 #include <QTableView>
+#include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTest>
 
@@ -15,6 +17,7 @@
 #include "ui/common/job_session.h"
 #include "ui/drawing/fields.h"
 #include "ui/offer/firm_settings.h"
+#include "ui/offer/issued_page.h"
 #include "ui/offer/line_form.h"
 #include "ui/offer/offer_model.h"
 #include "ui/offer/offer_stage.h"
@@ -70,6 +73,31 @@ TEST_F(OfferStageTest, issuing_freezes_the_plan_as_it_is_into_the_store) {
     EXPECT_EQ(issued.sha256, sha256_hex(issued.plan_json));
     EXPECT_NE(issued.plan_json.find("Marl 21"), std::string::npos);
     EXPECT_EQ(open->job().state, JobState::offered);
+    stage.set_session(nullptr);
+}
+
+TEST_F(OfferStageTest, the_paper_is_kept_as_it_went_out_and_an_acceptance_moves_the_job_on) {
+    const auto open = session(false);
+    OfferStage stage(store_.get());
+    stage.set_session(open.get());
+    ASSERT_TRUE(stage.issue_quote(now));
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("quote.pdf"));
+    ASSERT_TRUE(stage.issued()->save_paper(0, path));
+    QProcess reader;
+    reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
+    ASSERT_TRUE(reader.waitForFinished(20000));
+    const QString text = QString::fromUtf8(reader.readAllStandardOutput());
+    EXPECT_TRUE(text.contains(QStringLiteral("Quote 2027-0042-1"))) << text.left(600).toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("Marta Lindqvist")));
+    store::QuoteAnswer answer;
+    answer.on = "2027-04-20";
+    EXPECT_FALSE(stage.issued()->enter(0, answer, now)) << "nobody is named";
+    answer.who = "Marta Lindqvist";
+    ASSERT_TRUE(stage.issued()->enter(0, answer, now));
+    EXPECT_EQ(open->job().state, JobState::accepted);
+    EXPECT_EQ(stage.issued()->table()->item(0, 4)->text(), QStringLiteral("accepted 20 April 2027 by Marta Lindqvist"));
+    EXPECT_FALSE(stage.issued()->enter(7, answer, now)) << "no such row";
     stage.set_session(nullptr);
 }
 

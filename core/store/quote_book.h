@@ -1,0 +1,60 @@
+#pragma once
+// What became of issued quotes: the paper as it went out, byte for byte, and what the client answered. Both only grow.
+
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/store/store.h"
+
+namespace wg::store {
+
+enum class Answer {
+    accepted,
+    declined,
+    withdrawn,  ///< by the firm
+};
+
+struct QuoteAnswer {
+    std::string id;  ///< UUID
+    std::string quote_id;
+    Answer answer = Answer::accepted;
+    std::string on;    ///< ISO 8601 date
+    std::string who;   ///< who answered; at most 200 bytes
+    std::string note;  ///< at most 2,000 bytes
+    std::string entered_by;
+    std::string entered_at;
+    friend bool operator==(const QuoteAnswer&, const QuoteAnswer&) = default;
+};
+
+inline constexpr std::size_t max_paper_bytes = std::size_t{60} << 20U;
+
+class QuoteBook {
+   public:
+    /// The store must outlive it.
+    explicit QuoteBook(Store& store) : store_(store), database_(store.database()) {}
+
+    /// The quote and its paper, both or neither. Refused: what `Store::issue_quote` refuses, and bytes that are no PDF
+    /// or more than `max_paper_bytes`.
+    [[nodiscard]] Result<IssuedQuote> issue(const IssuedQuote& quote, std::string_view pdf, Instant now);
+    /// As it went out. Refused: a quote without one (issued by an older program), or bytes that lost their hash.
+    [[nodiscard]] Result<std::string> paper(const std::string& quote_id) const;
+
+    /// Refused: a quote that is not here, a day that is none or before the quote's, an acceptance without a name, an
+    /// answer after the quote was accepted (only a withdrawal may follow).
+    [[nodiscard]] Result<QuoteAnswer> answer(const QuoteAnswer& answer, Instant now);
+    /// Of the job's quotes, by quote, in the order they were entered.
+    [[nodiscard]] Result<std::map<std::string, std::vector<QuoteAnswer>>> answers(const std::string& job_id) const;
+
+   private:
+    [[nodiscard]] std::optional<Problem> refuse(const QuoteAnswer& answer) const;
+
+    Store& store_;
+    const Database& database_;
+};
+
+/// Numbers of quotes whose paper no longer has its hash.
+[[nodiscard]] Result<std::vector<std::string>> damaged_papers(const Database& database);
+
+}  // namespace wg::store
