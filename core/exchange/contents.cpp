@@ -17,7 +17,9 @@ namespace {
 using nlohmann::json;
 
 constexpr const char* format_word = "warmgable-exchange";
-constexpr std::string_view quotes_folder = "quotes/", pictures_folder = "pictures/", json_ending = ".json";
+constexpr std::string_view quotes_folder = "quotes/", papers_folder = "papers/", pictures_folder = "pictures/",
+                           json_ending = ".json", pdf_ending = ".pdf";
+constexpr std::size_t most_answers = 1000;
 constexpr std::size_t max_contents_bytes = std::size_t{4} << 20U;
 constexpr std::size_t max_name_bytes = 200;
 
@@ -111,6 +113,13 @@ EntryKind kind_of(const std::string& name) noexcept {
             is_uuid(name.substr(quotes_folder.size(), end - quotes_folder.size())))
             return EntryKind::quote;
     }
+    if (name.compare(0, papers_folder.size(), papers_folder) == 0 &&
+        name.size() > papers_folder.size() + pdf_ending.size()) {
+        const std::size_t end = name.size() - pdf_ending.size();
+        if (name.compare(end, pdf_ending.size(), pdf_ending) == 0 &&
+            is_sha256_hex(name.substr(papers_folder.size(), end - papers_folder.size())))
+            return EntryKind::paper;
+    }
     if (name.compare(0, pictures_folder.size(), pictures_folder) == 0 &&
         is_sha256_hex(name.substr(pictures_folder.size())))
         return EntryKind::picture;
@@ -119,11 +128,15 @@ EntryKind kind_of(const std::string& name) noexcept {
 
 std::size_t most_bytes(EntryKind kind) noexcept {
     if (kind == EntryKind::contents) return max_contents_bytes;
-    return kind == EntryKind::picture ? max_picture_bytes : max_json_bytes;
+    return kind == EntryKind::picture || kind == EntryKind::paper ? max_picture_bytes : max_json_bytes;
 }
 
 std::string quote_name(const std::string& id) {
     return std::string(quotes_folder) + id + std::string(json_ending);
+}
+
+std::string paper_name(const std::string& sha256) {
+    return std::string(papers_folder) + sha256 + std::string(pdf_ending);
 }
 
 std::string picture_name(const std::string& sha256) {
@@ -171,7 +184,18 @@ std::vector<Problem> check_contents(const std::string& text, const std::vector<E
 }
 
 std::string quote_json(const SentQuote& quote) {
-    return json{{"id", quote.id},
+    json answers = json::array();
+    for (const SentAnswer& one : quote.answers)
+        answers.push_back({{"id", one.id},
+                           {"answer", one.answer},
+                           {"on", one.on},
+                           {"who", one.who},
+                           {"note", one.note},
+                           {"entered_by", one.entered_by},
+                           {"entered_at", one.entered_at}});
+    return json{{"answers", std::move(answers)},
+                {"paper_sha256", quote.paper.empty() ? std::string() : sha256_hex(quote.paper)},
+                {"id", quote.id},
                 {"job_revision", quote.job_revision},
                 {"number", quote.number},
                 {"issued_at", quote.issued_at},
@@ -183,8 +207,40 @@ std::string quote_json(const SentQuote& quote) {
            '\n';
 }
 
-Result<SentQuote> quote_from_json(const std::string& text, const std::string& where) {
-    const Result<json> read = parse_json(text, where, {max_json_bytes, 4, 100});
+namespace {
+
+void read_answers(const json& object, Members& members, std::vector<Problem>& problems, const std::string& where,
+                  SentQuote& into) {
+    members.passed_over(1);
+    const auto list = object.find("answers");
+    if (list == object.end() || !list->is_array() || list->size() > most_answers)
+        return members.wrong("answers", "are not there or no list");
+    for (const json& item : *list) {
+        if (!item.is_object()) return members.wrong("answers", "hold something else than answers");
+        Members one(item, where + ": answers", problems);
+        SentAnswer answer;
+        answer.id = one.text("id");
+        answer.answer = one.text("answer");
+        answer.on = one.text("on");
+        answer.who = one.text("who");
+        answer.note = one.text("note", 2000);
+        answer.entered_by = one.text("entered_by");
+        answer.entered_at = one.text("entered_at");
+        one.done();
+        const bool known = answer.answer == "accepted" || answer.answer == "declined" || answer.answer == "withdrawn";
+        if (problems.empty() && !known) one.wrong("answer", "is no answer");
+        if (problems.empty() && !is_uuid(answer.id)) one.wrong("id", "is no id");
+        if (problems.empty() && !date_from_iso8601(answer.on)) one.wrong("on", "is no day");
+        if (problems.empty() && !instant_from_iso8601(answer.entered_at)) one.wrong("entered_at", "is no time");
+        if (!problems.empty()) return;
+        into.answers.push_back(std::move(answer));
+    }
+}
+
+}  // namespace
+
+Result<SentQuote> quote_from_json(const std::string& text, const std::string& where, std::string& paper_sha256) {
+    const Result<json> read = parse_json(text, where, {max_json_bytes, 4, 20 + 10 * most_answers});
     if (!read) return read.problems();
     if (!read.value().is_object()) return damaged(where, "is no quote");
     std::vector<Problem> problems;
@@ -198,7 +254,11 @@ Result<SentQuote> quote_from_json(const std::string& text, const std::string& wh
     quote.plan_sha256 = members.text("plan_sha256");
     quote.gross_minor = members.whole("gross_minor", -1'000'000'000'000, 1'000'000'000'000);
     quote.currency = members.text("currency");
+    paper_sha256 = members.text("paper_sha256");
+    read_answers(read.value(), members, problems, where, quote);
     members.done();
+    if (problems.empty() && !paper_sha256.empty() && !is_sha256_hex(paper_sha256))
+        members.wrong("paper_sha256", "is no hash");
     if (problems.empty() && !is_uuid(quote.id)) members.wrong("id", "is no id");
     if (problems.empty() && !instant_from_iso8601(quote.issued_at)) members.wrong("issued_at", "is no time");
     if (problems.empty() && sha256_hex(quote.plan_json) != quote.plan_sha256)

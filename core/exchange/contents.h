@@ -14,7 +14,7 @@ struct Entry {
     std::string bytes;
 };
 
-enum class EntryKind { contents, job, base, versions, quote, picture, unknown };
+enum class EntryKind { contents, job, base, versions, quote, paper, picture, unknown };
 [[nodiscard]] EntryKind kind_of(const std::string& name) noexcept;
 [[nodiscard]] std::size_t most_bytes(EntryKind kind) noexcept;
 
@@ -23,6 +23,7 @@ inline constexpr const char* job_name = "job.json";
 inline constexpr const char* base_name = "base.json";
 inline constexpr const char* versions_name = "versions.json";
 [[nodiscard]] std::string quote_name(const std::string& id);
+[[nodiscard]] std::string paper_name(const std::string& sha256);
 [[nodiscard]] std::string picture_name(const std::string& sha256);
 
 /// The list of contents: who made the file, and size and hash of every other entry.
@@ -32,10 +33,9 @@ inline constexpr const char* versions_name = "versions.json";
                                                   const std::string& file_name, Parcel& into);
 
 [[nodiscard]] std::string quote_json(const SentQuote& quote);
-[[nodiscard]] Result<SentQuote> quote_from_json(const std::string& text, const std::string& where);
-
-/// Hashes that the job names: of photographs and of attachments, sorted, each once.
-[[nodiscard]] std::vector<std::string> named_pictures(const Job& job);
+/// `paper_sha256`: of the paper that goes with it, whose bytes are an entry of their own; empty: none.
+[[nodiscard]] Result<SentQuote> quote_from_json(const std::string& text, const std::string& where,
+                                                std::string& paper_sha256);
 
 // The archive itself: archive.cpp is the only file that knows libzip.
 [[nodiscard]] Result<std::string> archive_of(const std::vector<Entry>& entries);

@@ -1,6 +1,8 @@
 #include "core/exchange/parcel.h"
 
 #include <algorithm>
+#include <map>
+#include <set>
 
 #include "core/exchange/contents.h"
 #include "core/job/codec.h"
@@ -25,6 +27,27 @@ std::vector<Problem> unnamed_pictures(const std::vector<SentPicture>& pictures, 
     return problems;
 }
 
+/// Each paper to the quotes that name it; what is named and not there, or there and not named, is refused.
+std::vector<Problem> give_papers(const std::vector<std::string>& named,
+                                 const std::map<std::string, std::string>& papers, const std::string& where,
+                                 Parcel& out) {
+    std::set<std::string> used;
+    for (std::size_t i = 0; i < named.size(); ++i) {
+        if (named[i].empty()) continue;
+        const auto found = papers.find(paper_name(named[i]));
+        if (found == papers.end() || sha256_hex(found->second) != named[i])
+            return {{where + ": " + quote_name(out.quotes[i].id), "names a paper that is not there as it was",
+                     "Ask for the file to be exported and sent again"}};
+        out.quotes[i].paper = found->second;
+        used.insert(found->first);
+    }
+    for (const auto& [name, bytes] : papers) {
+        if (used.count(name) == 0)
+            return {{where + ": " + name, "belongs to no quote", "Ask for the file to be exported and sent again"}};
+    }
+    return {};
+}
+
 template <class List>
 void append(std::vector<Problem>& to, const List& problems) {
     to.insert(to.end(), problems.begin(), problems.end());
@@ -43,8 +66,15 @@ Result<std::string> pack(const Parcel& parcel) {
     entries.push_back({job_name, job_to_json(parcel.job)});
     if (parcel.base) entries.push_back({base_name, job_to_json(*parcel.base)});
     if (!parcel.versions_json.empty()) entries.push_back({versions_name, parcel.versions_json});
-    for (const SentQuote& quote : parcel.quotes)
+    for (const SentQuote& quote : parcel.quotes) {
         entries.push_back({quote_name(quote.id), quote_json(quote)});
+        if (quote.paper.empty()) continue;
+        Entry paper{paper_name(sha256_hex(quote.paper)), quote.paper};
+        // Two quotes may look the same.
+        const bool there =
+            std::any_of(entries.begin(), entries.end(), [&](const Entry& e) { return e.name == paper.name; });
+        if (!there) entries.push_back(std::move(paper));
+    }
     for (const SentPicture& picture : parcel.pictures)
         entries.push_back({picture_name(picture.sha256), picture.bytes});
     std::sort(entries.begin(), entries.end(), [](const Entry& a, const Entry& b) { return a.name < b.name; });
@@ -73,6 +103,8 @@ Result<Parcel> unpack(std::string_view bytes, const std::string& file_name) {
     Result<Job> read = job_from_json(job->bytes, file_name + ": " + job_name);
     if (!read) return read.problems();
     out.job = std::move(read.value());
+    std::vector<std::string> papers_named;  // by the quotes, in their order
+    std::map<std::string, std::string> papers;
     for (Entry& entry : entries) {
         const std::string where = file_name + ": " + entry.name;
         switch (kind_of(entry.name)) {
@@ -84,11 +116,13 @@ Result<Parcel> unpack(std::string_view bytes, const std::string& file_name) {
             }
             case EntryKind::versions: out.versions_json = std::move(entry.bytes); break;
             case EntryKind::quote: {
-                Result<SentQuote> quote = quote_from_json(entry.bytes, where);
+                std::string paper;
+                Result<SentQuote> quote = quote_from_json(entry.bytes, where, paper);
                 if (!quote) return quote.problems();
                 if (quote_name(quote.value().id) != entry.name)
                     return {{{where, "holds another quote than its name says", "Ask for the file to be sent again"}}};
                 out.quotes.push_back(std::move(quote.value()));
+                papers_named.push_back(std::move(paper));
                 break;
             }
             case EntryKind::picture:
@@ -96,11 +130,13 @@ Result<Parcel> unpack(std::string_view bytes, const std::string& file_name) {
                 if (picture_name(out.pictures.back().sha256) != entry.name)
                     return {{{where, "has not the hash that it is named by", "Ask for the file to be sent again"}}};
                 break;
+            case EntryKind::paper: papers[entry.name] = std::move(entry.bytes); break;
             case EntryKind::contents:
             case EntryKind::job:
             case EntryKind::unknown: break;
         }
     }
+    if (auto problems = give_papers(papers_named, papers, file_name, out); !problems.empty()) return problems;
     if (out.base && out.base->id != out.job.id)
         return {{{file_name, "has a base of another job", "Ask for the file to be exported and sent again"}}};
     if (auto problems = unnamed_pictures(out.pictures, out.job, file_name); !problems.empty()) return problems;

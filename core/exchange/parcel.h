@@ -15,6 +15,18 @@ namespace wg::exchange {
 
 inline constexpr int file_schema = 1;
 
+/// What somebody answered to a quote.
+struct SentAnswer {
+    std::string id;      ///< UUID
+    std::string answer;  ///< "accepted", "declined" or "withdrawn"
+    std::string on;      ///< ISO 8601 date
+    std::string who;
+    std::string note;
+    std::string entered_by;
+    std::string entered_at;  ///< ISO 8601 UTC
+    friend bool operator==(const SentAnswer&, const SentAnswer&) = default;
+};
+
 /// A quote as it was issued, frozen.
 struct SentQuote {
     std::string id;  ///< UUID
@@ -25,6 +37,8 @@ struct SentQuote {
     std::string plan_sha256;  ///< of plan_json
     std::int64_t gross_minor = 0;
     std::string currency;
+    std::string paper;  ///< PDF as it went out; empty: none was kept
+    std::vector<SentAnswer> answers;
     friend bool operator==(const SentQuote&, const SentQuote&) = default;
 };
 
@@ -53,6 +67,9 @@ inline constexpr std::size_t max_unpacked_bytes = std::size_t{1} << 30U;
 inline constexpr std::size_t max_entries = 5000;
 inline constexpr std::size_t max_picture_bytes = std::size_t{60} << 20U;
 inline constexpr std::size_t max_json_bytes = std::size_t{64} << 20U;
+
+/// Hashes that the job names: of photographs and of attachments, sorted, each once.
+[[nodiscard]] std::vector<std::string> named_pictures(const Job& job);
 
 /// The file's bytes. Equal parcels give equal bytes. Refused: a job that is not valid, a picture that has not its hash
 /// or that the job does not name, ids or hashes that are none, more than the limits above.

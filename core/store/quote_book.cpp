@@ -16,19 +16,52 @@ namespace {
 constexpr std::pair<Answer, const char*> answer_words[] = {
     {Answer::accepted, "accepted"}, {Answer::declined, "declined"}, {Answer::withdrawn, "withdrawn"}};
 
-const char* word_of(Answer answer) {
-    for (const auto& [value, word] : answer_words) {
-        if (value == answer) return word;
-    }
-    return "";
-}
-
 std::string text_of_bytes(const QVariant& content) {
     const QByteArray bytes = content.toByteArray();
     return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
 }
 
 }  // namespace
+
+const char* key_of(Answer answer) noexcept {
+    for (const auto& [value, word] : answer_words) {
+        if (value == answer) return word;
+    }
+    return "";
+}
+
+std::optional<Answer> answer_from_key(std::string_view key) noexcept {
+    for (const auto& [value, word] : answer_words) {
+        if (key == word) return value;
+    }
+    return std::nullopt;
+}
+
+std::optional<Problem> QuoteBook::put_paper(const std::string& quote_id, std::string_view pdf,
+                                            const std::string& kept_at) {
+    if (pdf.substr(0, 5) != "%PDF-" || pdf.size() > max_paper_bytes)
+        return Problem{"paper of a quote", "is no PDF, or larger than 60 MiB", "Print the quote again"};
+    const QByteArray content(pdf.data(), static_cast<qsizetype>(pdf.size()));
+    return database_.run("INSERT INTO quote_paper (quote_id, sha256, kept_at, content) VALUES (?, ?, ?, ?)",
+                         {to_qt(quote_id), to_qt(sha256_hex(std::string(pdf))), to_qt(kept_at), content});
+}
+
+std::optional<Problem> QuoteBook::put_answer(const QuoteAnswer& answer) {
+    const Result<QVariant> last = database_.value("SELECT max(seq) FROM quote_answer");
+    if (!last) return last.problems().front();
+    return database_.run(
+        "INSERT INTO quote_answer (seq, id, quote_id, answer, on_day, who, note, entered_by, entered_at) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        {QVariant::fromValue(last.value().toLongLong() + 1), to_qt(answer.id), to_qt(answer.quote_id),
+         QString::fromLatin1(key_of(answer.answer)), to_qt(answer.on), to_qt(answer.who), to_qt(answer.note),
+         to_qt(answer.entered_by), to_qt(answer.entered_at)});
+}
+
+Result<bool> QuoteBook::has_paper(const std::string& quote_id) const {
+    const Result<QVariant> found = database_.value("SELECT 1 FROM quote_paper WHERE quote_id = ?", {to_qt(quote_id)});
+    if (!found) return found.problems();
+    return found.value().isValid();
+}
 
 Result<IssuedQuote> QuoteBook::issue(const IssuedQuote& quote, std::string_view pdf, Instant now) {
     const std::string where = "paper of quote " + for_message(quote.number);
@@ -40,11 +73,7 @@ Result<IssuedQuote> QuoteBook::issue(const IssuedQuote& quote, std::string_view 
     if (auto problem = transaction.begin()) return *problem;
     Result<IssuedQuote> issued = store->insert_quote(quote);
     if (!issued) return issued;
-    const QByteArray content(pdf.data(), static_cast<qsizetype>(pdf.size()));
-    if (auto problem =
-            database_.run("INSERT INTO quote_paper (quote_id, sha256, kept_at, content) VALUES (?, ?, ?, ?)",
-                          {to_qt(quote.id), to_qt(sha256_hex(std::string(pdf))), to_qt(iso8601(now)), content}))
-        return *problem;
+    if (auto problem = put_paper(quote.id, pdf, iso8601(now))) return *problem;
     if (auto problem = transaction.commit()) return *problem;
     return issued;
 }
@@ -95,18 +124,10 @@ Result<QuoteAnswer> QuoteBook::answer(const QuoteAnswer& answer, Instant now) {
     Transaction transaction(database_);
     if (auto problem = transaction.begin()) return *problem;
     if (auto problem = refuse(answer)) return *problem;
-    const Result<QVariant> last = database_.value("SELECT max(seq) FROM quote_answer");
-    if (!last) return last.problems();
     QuoteAnswer entered = answer;
     entered.entered_by = store_.by();
     entered.entered_at = iso8601(now);
-    if (auto problem = database_.run(
-            "INSERT INTO quote_answer (seq, id, quote_id, answer, on_day, who, note, entered_by, entered_at) "
-            "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-            {QVariant::fromValue(last.value().toLongLong() + 1), to_qt(entered.id), to_qt(entered.quote_id),
-             QString::fromLatin1(word_of(entered.answer)), to_qt(entered.on), to_qt(entered.who), to_qt(entered.note),
-             to_qt(entered.entered_by), to_qt(entered.entered_at)}))
-        return *problem;
+    if (auto problem = put_answer(entered)) return *problem;
     if (auto problem = transaction.commit()) return *problem;
     return entered;
 }

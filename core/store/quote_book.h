@@ -2,6 +2,7 @@
 // What became of issued quotes: the paper as it went out, byte for byte, and what the client answered. Both only grow.
 
 #include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -15,6 +16,9 @@ enum class Answer {
     declined,
     withdrawn,  ///< by the firm
 };
+
+[[nodiscard]] const char* key_of(Answer answer) noexcept;  ///< "accepted", ...
+[[nodiscard]] std::optional<Answer> answer_from_key(std::string_view key) noexcept;
 
 struct QuoteAnswer {
     std::string id;  ///< UUID
@@ -40,12 +44,18 @@ class QuoteBook {
     [[nodiscard]] Result<IssuedQuote> issue(const IssuedQuote& quote, std::string_view pdf, Instant now);
     /// As it went out. Refused: a quote without one (issued by an older program), or bytes that lost their hash.
     [[nodiscard]] Result<std::string> paper(const std::string& quote_id) const;
+    [[nodiscard]] Result<bool> has_paper(const std::string& quote_id) const;
 
     /// Refused: a quote that is not here, a day that is none or before the quote's, an acceptance without a name, an
     /// answer after the quote was accepted (only a withdrawal may follow).
     [[nodiscard]] Result<QuoteAnswer> answer(const QuoteAnswer& answer, Instant now);
     /// Of the job's quotes, by quote, in the order they were entered.
     [[nodiscard]] Result<std::map<std::string, std::vector<QuoteAnswer>>> answers(const std::string& job_id) const;
+
+    // Within a transaction, as they are: they were judged on the machine that they come from.
+    [[nodiscard]] std::optional<Problem> put_paper(const std::string& quote_id, std::string_view pdf,
+                                                   const std::string& kept_at);
+    [[nodiscard]] std::optional<Problem> put_answer(const QuoteAnswer& answer);
 
    private:
     [[nodiscard]] std::optional<Problem> refuse(const QuoteAnswer& answer) const;

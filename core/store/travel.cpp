@@ -1,12 +1,14 @@
 #include "core/store/travel.h"
 
 #include <QVariant>
+#include <algorithm>
 
 #include "core/job/codec.h"
 #include "core/merge/same_house.h"
 #include "core/merge/versions_codec.h"
 #include "core/quantity/sha256.h"
 #include "core/quantity/utf8.h"
+#include "core/store/quote_book.h"
 #include "core/store/sql_store.h"
 #include "core/store/text.h"
 #include "core/store/versions_kept.h"
@@ -15,18 +17,6 @@ namespace wg::store {
 namespace {
 
 const Problem no_versions{"store", "keeps no versions of jobs", "Open the firm's store"};
-
-std::vector<std::string> pictures_of(const Job& job) {
-    std::vector<std::string> out;
-    for (const Photograph& photograph : job.photographs)
-        out.push_back(photograph.sha256);
-    for (const Reading& reading : job.record)
-        out.push_back(reading.attachment_sha256);
-    std::sort(out.begin(), out.end());
-    out.erase(std::unique(out.begin(), out.end()), out.end());
-    std::erase(out, std::string());
-    return out;
-}
 
 std::string job_words(const Job& job) {
     const std::string& name = job.number.empty() ? job.title : job.number;
@@ -56,14 +46,41 @@ Result<Outgoing> Travel::parcel_of(const std::string& job_id, const std::string&
         parcel.seat_name = seat.value().name;
         const Result<std::vector<IssuedQuote>> quotes = store_->quotes(job_id);
         if (!quotes) return quotes.problems();
-        for (const IssuedQuote& quote : quotes.value())
-            parcel.quotes.push_back({quote.id, quote.job_revision, quote.number, quote.issued_at, quote.plan_json,
-                                     quote.sha256, quote.gross_minor, quote.currency});
+        QuoteBook book(*store_);
+        const auto answers = book.answers(job_id);
+        if (!answers) return answers.problems();
+        for (const IssuedQuote& quote : quotes.value()) {
+            exchange::SentQuote sent{quote.id,
+                                     quote.job_revision,
+                                     quote.number,
+                                     quote.issued_at,
+                                     quote.plan_json,
+                                     quote.sha256,
+                                     quote.gross_minor,
+                                     quote.currency,
+                                     {},
+                                     {}};
+            if (const Result<bool> kept = book.has_paper(quote.id); kept && kept.value()) {
+                const Result<std::string> paper = book.paper(quote.id);
+                if (paper) {
+                    sent.paper = paper.value();
+                } else {
+                    out.missing.push_back("paper of quote " + for_message(quote.number) + ": " +
+                                          paper.problems().front().what);
+                }
+            }
+            if (const auto of_it = answers.value().find(quote.id); of_it != answers.value().end()) {
+                for (const QuoteAnswer& one : of_it->second)
+                    sent.answers.push_back({one.id, std::string(key_of(one.answer)), one.on, one.who, one.note,
+                                            one.entered_by, one.entered_at});
+            }
+            parcel.quotes.push_back(std::move(sent));
+        }
         if (auto problem = transaction.commit()) return *problem;
     }
     parcel.made_at = iso8601(now);
     parcel.made_by = made_by;
-    for (const std::string& sha256 : pictures_of(parcel.job)) {
+    for (const std::string& sha256 : exchange::named_pictures(parcel.job)) {
         const Result<std::string> bytes = store_->photograph(sha256);
         if (bytes) {
             parcel.pictures.push_back({sha256, bytes.value()});
@@ -203,7 +220,14 @@ std::optional<Problem> Travel::add_quotes(const exchange::Parcel& parcel, Taken&
                 out.left_out.push_back("quote " + for_message(sent.number) +
                                        ": another quote was issued under this number here");
         }
-        if (here) continue;
+        if (here) {
+            const bool other = std::any_of(out.left_out.begin(), out.left_out.end(), [&sent](const std::string& line) {
+                return line.rfind("quote " + for_message(sent.number) + ":", 0) == 0;
+            });
+            if (other) continue;
+            if (auto problem = add_what_became(sent, out)) return problem;
+            continue;
+        }
         // The revision that it was issued for has another number here, or none.
         const Result<QVariant> revision = store_->database_->value(
             "SELECT 1 FROM job_revision WHERE job_id = ? AND revision = ?",
@@ -216,6 +240,30 @@ std::optional<Problem> Travel::add_quotes(const exchange::Parcel& parcel, Taken&
         const Result<IssuedQuote> issued = store_->insert_quote(quote);
         if (!issued) return issued.problems().front();
         ++out.quotes;
+        if (auto problem = add_what_became(sent, out)) return problem;
+    }
+    return std::nullopt;
+}
+
+std::optional<Problem> Travel::add_what_became(const exchange::SentQuote& sent, Taken& out) {
+    QuoteBook book(*store_);
+    const Result<bool> kept = book.has_paper(sent.id);
+    if (!kept) return kept.problems().front();
+    if (!kept.value() && !sent.paper.empty()) {
+        if (auto problem = book.put_paper(sent.id, sent.paper, sent.issued_at)) return problem;
+    }
+    for (const exchange::SentAnswer& one : sent.answers) {
+        const Result<QVariant> known =
+            store_->database_->value("SELECT 1 FROM quote_answer WHERE id = ?", {to_qt(one.id)});
+        if (!known) return known.problems().front();
+        if (known.value().isValid()) continue;
+        const auto answer = answer_from_key(one.answer);
+        if (!answer) continue;  // core/exchange has refused others
+        // As it was entered there: what two machines entered both stand, in the order they came.
+        if (auto problem =
+                book.put_answer({one.id, sent.id, *answer, one.on, one.who, one.note, one.entered_by, one.entered_at}))
+            return problem;
+        ++out.answers;
     }
     return std::nullopt;
 }

@@ -31,6 +31,7 @@ struct Taken {
     /// Their roofs and walls have to be made anew (core/roof), as an edit.
     std::vector<std::string> buildings_to_remake;
     int quotes = 0;                        ///< new here
+    int answers = 0;                       ///< to quotes, new here
     int pictures = 0;                      ///< new here
     std::vector<std::string> left_out;     ///< in words: what the store could not take, and why
     std::vector<std::string> likely_same;  ///< numbers of jobs with the same client and site under another id
@@ -68,6 +69,7 @@ class Travel {
                                                 Instant now, Taken& out);
     [[nodiscard]] std::optional<Problem> add_pictures(const exchange::Parcel& parcel, Instant now, Taken& out);
     [[nodiscard]] std::optional<Problem> add_quotes(const exchange::Parcel& parcel, Taken& out);
+    [[nodiscard]] std::optional<Problem> add_what_became(const exchange::SentQuote& sent, Taken& out);
     [[nodiscard]] std::optional<Problem> find_likely_same(Taken& out);
 
     SqlStore* store_;  ///< null: not one that keeps versions

@@ -72,7 +72,7 @@ little = {"schema": 1, "id": "00000000-0000-4000-8000-000000000001", "title": "M
 put("job", "little", json.dumps(little))
 plan = '{"heat": 1}'
 quote = {"id": "00000000-0000-4000-8000-000000000003", "job_revision": 1, "number": "Q1", "issued_at": "2027-06-20T08:00:00Z",
-         "plan": plan, "plan_sha256": hashlib.sha256(plan.encode()).hexdigest(), "gross_minor": 100, "currency": "EUR"}
+         "plan": plan, "plan_sha256": hashlib.sha256(plan.encode()).hexdigest(), "gross_minor": 100, "currency": "EUR", "paper_sha256": "", "answers": []}
 text = json.dumps(little)
 put("exchange", "whole", f"@job.json\n{text}\n@base.json\n{text}\n@versions.json\n{{}}\n@quotes/{quote['id']}.json\n{json.dumps(quote)}")
 put("exchange", "zip", "PK\x03\x04")

@@ -43,6 +43,9 @@ Parcel sample() {
     quote.plan_sha256 = sha256_hex(quote.plan_json);
     quote.gross_minor = 842'017;
     quote.currency = "EUR";
+    quote.paper = "%PDF-1.7 invented";
+    quote.answers = {{"00000000-0000-4000-8000-000000000004", "accepted", "2027-06-25", "M. Lindholm", "by telephone",
+                      "Ada on desk-2", "2027-06-25T09:00:00Z"}};
     out.quotes = {quote};
     out.pictures = {{photograph.sha256, picture}};
     return out;
@@ -84,6 +87,22 @@ TEST(Parcel, comes_out_as_it_went_in_and_twice_the_same) {
     bare.quotes.clear();
     bare.pictures.clear();
     EXPECT_EQ(unpack(packed(bare), "x").value(), bare);
+}
+
+TEST(Parcel, a_paper_that_no_quote_names_or_that_is_missing_is_refused) {
+    const Parcel parcel = sample();
+    const std::string pdf = "%PDF-1.7 another";
+    EXPECT_NE(against(made_of({job_entry(), {paper_name(sha256_hex(pdf)), pdf}})).find("belongs to no quote"),
+              std::string::npos);
+    EXPECT_NE(against(made_of({job_entry(), {quote_name(parcel.quotes[0].id), quote_json(parcel.quotes[0])}}))
+                  .find("names a paper that is not there"),
+              std::string::npos);
+    Parcel odd = parcel;
+    odd.quotes[0].answers[0].answer = "perhaps";
+    EXPECT_FALSE(pack(odd).ok());
+    odd = parcel;
+    odd.quotes[0].answers[0].on = "2027-02-30";
+    EXPECT_FALSE(pack(odd).ok());
 }
 
 TEST(Parcel, opens_with_any_zip_program) {

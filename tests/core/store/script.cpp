@@ -99,8 +99,16 @@ Result<bool> write_step(Store& store, int n) {
             parcel.job.photographs = {photograph};
             parcel.pictures = {{photograph.sha256, bytes}};
             const std::string plan = "{\"n\":" + number + "}";
-            parcel.quotes = {
-                {id(0x90000 + round), 1, "T-" + number, "2027-06-22T08:00:00Z", plan, sha256_hex(plan), n, "EUR"}};
+            parcel.quotes = {{id(0x90000 + round),
+                              1,
+                              "T-" + number,
+                              "2027-06-22T08:00:00Z",
+                              plan,
+                              sha256_hex(plan),
+                              n,
+                              "EUR",
+                              "%PDF-1.7 invented",
+                              {}}};
             const Result<Taken> taken = Travel(store).take(parcel, at(n));
             if (!taken) return taken.problems();
             return true;

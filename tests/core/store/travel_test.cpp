@@ -9,6 +9,7 @@
 
 #include "core/quantity/sha256.h"
 #include "core/store/personal.h"
+#include "core/store/quote_book.h"
 #include "core/store/restore.h"
 #include "tests/core/merge/random_edits.h"
 #include "tests/core/store/store_fixture.h"
@@ -176,18 +177,32 @@ TEST_P(EachStore, PhotographsAndQuotesTravelAlongAndAreKeptOnce) {
     ASSERT_TRUE(
         office->issue_quote({id(0x900), job.id, 1, "Q-1", "2027-06-22T08:00:00Z", "{\"price\":1}", "", 100, "EUR"})
             .ok());
+    QuoteBook book(*office);
+    ASSERT_TRUE(
+        book.issue({id(0x907), job.id, 1, "Q-7", "2027-06-22T08:00:00Z", "{}", "", 100, "EUR"}, "%PDF-1.7 x", at(3))
+            .ok());
+    QuoteAnswer answer;
+    answer.id = id(0x908);
+    answer.quote_id = id(0x907);
+    answer.on = "2027-06-25";
+    answer.who = "M. Lindholm";
+    ASSERT_TRUE(book.answer(answer, at(3)).ok());
     EXPECT_EQ(Travel(*office).parcel_of(job.id, program, at(3)).value().missing.size(), 1U);
     const Taken taken = send(*office, *tablet, job.id, 3);
     EXPECT_EQ(taken.pictures, 1);
-    EXPECT_EQ(taken.quotes, 1);
+    EXPECT_EQ(taken.quotes, 2);
+    EXPECT_EQ(taken.answers, 1);
+    EXPECT_EQ(QuoteBook(*tablet).paper(id(0x907)).value(), "%PDF-1.7 x");
+    EXPECT_EQ(QuoteBook(*tablet).answers(job.id).value(), book.answers(job.id).value());
     EXPECT_EQ(tablet->photograph(photograph.sha256).value(), office->photograph(photograph.sha256).value());
     EXPECT_EQ(tablet->quotes(job.id).value().at(0).sha256, office->quotes(job.id).value().at(0).sha256);
     const Taken again = send(*office, *tablet, job.id, 5);
-    EXPECT_EQ(again.pictures + again.quotes, 0);
+    EXPECT_EQ(again.pictures + again.quotes + again.answers, 0);
     EXPECT_EQ(tablet->check().value(), "ok");
 
     // Another quote under the same number stays out and is told; the same quote with another content refuses it all.
     auto parcel = Travel(*office).parcel_of(job.id, program, at(7)).value().parcel;
+    std::erase_if(parcel.quotes, [](const exchange::SentQuote& q) { return q.number != "Q-1"; });
     parcel.quotes[0].id = id(0x901);
     parcel.job.notes += "!";
     parcel.versions_json.clear();
