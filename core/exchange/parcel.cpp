@@ -41,11 +41,10 @@ std::vector<Problem> give_papers(const std::vector<std::string>& named,
         out.quotes[i].paper = found->second;
         used.insert(found->first);
     }
-    for (const auto& [name, bytes] : papers) {
-        if (used.count(name) == 0)
-            return {{where + ": " + name, "belongs to no quote", "Ask for the file to be exported and sent again"}};
-    }
-    return {};
+    const auto odd =
+        std::find_if(papers.begin(), papers.end(), [&used](const auto& paper) { return used.count(paper.first) == 0; });
+    if (odd == papers.end()) return {};
+    return {{where + ": " + odd->first, "belongs to no quote", "Ask for the file to be exported and sent again"}};
 }
 
 template <class List>

@@ -29,6 +29,8 @@ const Wording& wording(Dialect dialect) {
         .client_postcode = "json_extract(r.content, '$.client.postcode')",
         .client_phone = "json_extract(r.content, '$.client.phone')",
         .client_email = "json_extract(r.content, '$.client.email')",
+        .planned_heat =
+            "CASE WHEN json_valid(q.plan_json) THEN json_extract(q.plan_json, '$.figures.heat_kwh.mid') END",
         // instr first: only a text that holds the id at all is parsed.
         .jobs_with_year =
             "SELECT j.number, j.title FROM job j JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision "
@@ -54,6 +56,7 @@ const Wording& wording(Dialect dialect) {
         .client_postcode = "field_of_json(r.content, 'client', 'postcode')",
         .client_phone = "field_of_json(r.content, 'client', 'phone')",
         .client_email = "field_of_json(r.content, 'client', 'email')",
+        .planned_heat = "nullif(field_of_json(q.plan_json, 'figures', 'heat_kwh', 'mid'), '')",
         .jobs_with_year =
             "SELECT j.number, j.title FROM job j JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision "
             "WHERE position(? in r.content) > 0 AND coalesce(field_of_json(r.content, 'weather') = ?, true) "

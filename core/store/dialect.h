@@ -25,6 +25,7 @@ struct Wording {
     const char* client_postcode;
     const char* client_phone;
     const char* client_email;
+    const char* planned_heat;    ///< kWh a year, of the frozen plan q.plan_json; nothing where it has none
     const char* jobs_with_year;  ///< id twice; a job whose text cannot be read counts as one
 };
 

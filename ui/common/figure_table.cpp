@@ -4,9 +4,13 @@ namespace wg::ui {
 namespace {
 
 QString quoted_cell(QString text) {
-    const bool formula = !text.isEmpty() && QStringLiteral("=+@\t\r").contains(text.front());
+    // A spreadsheet would run these as a formula (OWASP, "CSV Injection"); a negative number is none.
+    bool is_number = false;
+    text.toDouble(&is_number);
+    const bool formula = !text.isEmpty() && !is_number && QStringLiteral("=+-@\t\r").contains(text.front());
     if (formula) text.prepend(QLatin1Char('\''));
-    if (text.contains(QLatin1Char('"')) || text.contains(QLatin1Char(',')) || text.contains(QLatin1Char('\n'))) {
+    if (text.contains(QLatin1Char('"')) || text.contains(QLatin1Char(',')) || text.contains(QLatin1Char('\n')) ||
+        text.contains(QLatin1Char('\r'))) {
         text.replace(QLatin1Char('"'), QStringLiteral("\"\""));
         text = QLatin1Char('"') + text + QLatin1Char('"');
     }

@@ -1,11 +1,13 @@
 #include "ui/desk/desk_page.h"
 
 #include <QDateTime>
+#include <QFileDialog>
 #include <QHeaderView>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QSaveFile>
 #include <QSignalBlocker>
 #include <QSplitter>
 #include <QTabWidget>
@@ -14,6 +16,7 @@
 
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
+#include "ui/desk/figures_page.h"
 #include "ui/desk/job_preview.h"
 #include "ui/desk/job_table_model.h"
 #include "ui/desk/list_filter.h"
@@ -83,16 +86,21 @@ void DeskPage::make_tabs() {
     tabs_->addTab(make_jobs(), tr("Jobs"));
     tabs_->addTab(services_, tr("Services due"));
     tabs_->addTab(register_place_, tr("Refrigerant"));
+    figures_ = new FiguresPage(store_, this);
+    tabs_->addTab(figures_, tr("Figures"));
     const auto complain = [this](const QString& text) { notice_->add(Mark::stop, text); };
     const auto tell = [this](const QString& text) {
         notice_->clear();
         notice_->add(Mark::note, text);
     };
+    connect(figures_, &FiguresPage::problem, this, complain);
+    connect(figures_, &FiguresPage::said, this, tell);
     connect(services_, &ServicesPage::problem, this, complain);
     connect(services_, &ServicesPage::said, this, tell);
     connect(services_, &ServicesPage::open_asked, this, &DeskPage::aftercare_asked);
     connect(services_, &ServicesPage::reloaded, this, &DeskPage::refresh_due);
     connect(tabs_, &QTabWidget::currentChanged, this, [this, complain, tell] {
+        if (tabs_->currentWidget() == figures_) figures_->reload();
         if (tabs_->currentWidget() != register_place_) return;
         if (register_ == nullptr) {
             // Not before it is looked at: the list of jobs is what a start waits for.
@@ -195,8 +203,12 @@ QWidget* DeskPage::make_table() {
     due_->hide();
     connect(due_, &QPushButton::clicked, this, [this] { tabs_->setCurrentWidget(services_); });
     auto* foot = new QHBoxLayout;
+    auto* save = new QPushButton(tr("Save this list as CSV"), left);
+    save->setProperty("role", QStringLiteral("link"));
+    connect(save, &QPushButton::clicked, this, &DeskPage::save_list);
     foot->addWidget(count_, 1);
     foot->addWidget(due_);
+    foot->addWidget(save);
     column->addWidget(table_, 1);
     column->addLayout(foot);
     connect(table_, &QTableView::activated, this, [this] { Q_EMIT open_asked(qs(selected_id())); });
@@ -229,6 +241,27 @@ void DeskPage::narrow() {
     const int row = std::max(0, model_->row_of(wanted));
     if (model_->rowCount() > 0) table_->selectRow(row);
     preview_delay_.start();
+}
+
+void DeskPage::save_list() {
+    const QString path =
+        QFileDialog::getSaveFileName(this, tr("Save this list"), QStringLiteral("jobs.csv"), tr("CSV (*.csv)"));
+    if (path.isEmpty()) return;
+    const Result<FigureTable> list = model_->whole_list();
+    if (!list) {
+        notice_->add(Mark::stop, qs(text_of(list.problems())));
+        return;
+    }
+    const QByteArray bytes = list.value().to_csv();
+    QSaveFile file(path);
+    notice_->clear();
+    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) {
+        notice_->add(Mark::note,
+                     tr("%1 jobs saved as %2").arg(number(static_cast<int>(list.value().rows.size()))).arg(path));
+    } else {
+        notice_->add(Mark::stop,
+                     tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
+    }
 }
 
 void DeskPage::show_order() {

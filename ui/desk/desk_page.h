@@ -16,6 +16,7 @@ class QTableView;
 
 namespace wg::ui {
 
+class FiguresPage;
 class JobPreview;
 class JobTableModel;
 class ListFilter;
@@ -37,6 +38,7 @@ class DeskPage : public QWidget {
     [[nodiscard]] ListFilter* filter() { return filter_; }
     [[nodiscard]] ServicesPage* services() { return services_; }
     [[nodiscard]] RegisterPage* refrigerant() { return register_; }  ///< null until its tab was shown
+    [[nodiscard]] FiguresPage* figures() { return figures_; }
     void show_tab(int tab);
     [[nodiscard]] QPushButton* due_button() { return due_; }
 
@@ -58,6 +60,7 @@ class DeskPage : public QWidget {
     void refresh_due();
     void refresh_count();
     void narrow();
+    void save_list();
     void show_order();
     void preview_selected();
     void remove_selected();
@@ -74,6 +77,7 @@ class DeskPage : public QWidget {
     QLabel* count_ = nullptr;
     QPushButton* due_ = nullptr;
     ServicesPage* services_ = nullptr;
+    FiguresPage* figures_ = nullptr;
     QWidget* register_place_ = nullptr;
     RegisterPage* register_ = nullptr;
     JobPreview* preview_ = nullptr;

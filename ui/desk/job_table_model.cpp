@@ -55,11 +55,11 @@ void JobTableModel::sort(int column, Qt::SortOrder order) {
     set_view(view);
 }
 
-Result<std::vector<store::JobRow>> JobTableModel::page(int offset) const {
-    if (view_ == store::JobView{}) return store_.list(query_, page_rows, offset);
+Result<std::vector<store::JobRow>> JobTableModel::page(int offset, int rows) const {
+    if (view_ == store::JobView{}) return store_.list(query_, rows, offset);
     const QDate today = QDate::currentDate();
     return store::JobList(store_).page(store::filter_of(view_, query_, {today.year(), today.month(), today.day()}),
-                                       page_rows, offset);
+                                       rows, offset);
 }
 
 Result<int> JobTableModel::counted() const {
@@ -70,7 +70,7 @@ Result<int> JobTableModel::counted() const {
 }
 
 void JobTableModel::reload() {
-    Result<std::vector<store::JobRow>> first = page(0);
+    Result<std::vector<store::JobRow>> first = page(0, page_rows);
     const Result<int> count = counted();
     beginResetModel();
     rows_ = first.ok() ? std::move(first).value() : std::vector<store::JobRow>();
@@ -78,6 +78,21 @@ void JobTableModel::reload() {
     at_end_ = rows_.size() < static_cast<std::size_t>(page_rows);
     endResetModel();
     if (!first.ok()) Q_EMIT problem(qs(text_of(first.problems())));
+}
+
+Result<FigureTable> JobTableModel::whole_list() const {
+    constexpr int at_once = 1000;
+    FigureTable out;
+    out.header = {tr("Job"), tr("Client"), tr("Title"), tr("Town"), tr("State"), tr("Changed (UTC)")};
+    for (int offset = 0; offset < most_saved; offset += at_once) {
+        const Result<std::vector<store::JobRow>> rows = page(offset, at_once);
+        if (!rows) return rows.problems();
+        for (const store::JobRow& row : rows.value())
+            out.rows.push_back({qs(row.number), qs(row.client), qs(row.title), qs(row.town),
+                                QString::fromUtf8(text_of(row.state)), qs(row.changed_at)});
+        if (rows.value().size() < static_cast<std::size_t>(at_once)) break;
+    }
+    return out;
 }
 
 const store::JobRow* JobTableModel::row(int row) const {
@@ -142,7 +157,7 @@ bool JobTableModel::canFetchMore(const QModelIndex& parent) const {
 
 void JobTableModel::fetchMore(const QModelIndex& parent) {
     if (!canFetchMore(parent)) return;
-    const Result<std::vector<store::JobRow>> more = page(rowCount());
+    const Result<std::vector<store::JobRow>> more = page(rowCount(), page_rows);
     if (!more.ok()) {
         at_end_ = true;
         Q_EMIT problem(qs(text_of(more.problems())));

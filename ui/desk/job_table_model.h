@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "core/store/job_list.h"
+#include "ui/common/figure_table.h"
 
 namespace wg::ui {
 
@@ -27,6 +28,9 @@ class JobTableModel : public QAbstractTableModel {
     void reload();
     [[nodiscard]] const store::JobRow* row(int row) const;
     [[nodiscard]] int row_of(const std::string& job_id) const;  ///< among the rows fetched; -1: none
+    /// All that match as a table to pass on, fetched or not; at most `most_saved`.
+    [[nodiscard]] Result<FigureTable> whole_list() const;
+    static constexpr int most_saved = 200'000;
     /// All that match, fetched or not; -1 when the store could not count; one more than `most_counted`: more than that.
     [[nodiscard]] int total() const { return total_; }
     static constexpr int most_counted = 5000;
@@ -42,7 +46,7 @@ class JobTableModel : public QAbstractTableModel {
     void problem(const QString& text);
 
    private:
-    [[nodiscard]] Result<std::vector<store::JobRow>> page(int offset) const;
+    [[nodiscard]] Result<std::vector<store::JobRow>> page(int offset, int rows) const;
     [[nodiscard]] Result<int> counted() const;
 
     store::Store& store_;

@@ -9,6 +9,7 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QSignalSpy>
+#include <QSpinBox>
 #include <QTableView>
 #include <QTableWidget>
 
@@ -18,6 +19,7 @@
 #include "ui/common/notice_bar.h"
 #include "ui/desk/desk_page.h"
 #include "ui/desk/due_groups.h"
+#include "ui/desk/figures_page.h"
 #include "ui/desk/job_table_model.h"
 #include "ui/desk/list_filter.h"
 #include "ui/desk/new_job.h"
@@ -96,6 +98,7 @@ std::unique_ptr<store::Store> real_desk(int jobs) {
         job.client.name = i % 2 == 0 ? "adler" : "Brook";
         job.state = static_cast<JobState>(i % 3);
         job.revision = 0;
+        job.invented = false;
         EXPECT_TRUE(store->save(job, Instant{1'800'000'000 + i}).ok());
     }
     return store;
@@ -142,6 +145,33 @@ TEST(JobTable, a_narrowed_list_keeps_the_rules_of_item_models_while_it_fetches) 
         model.fetchMore({});
     EXPECT_EQ(model.rowCount(), 250);
     EXPECT_EQ(model.index(249, 0).data().toString(), QStringLiteral("T-100"));
+    const auto list = model.whole_list();
+    ASSERT_TRUE(list.ok());
+    ASSERT_EQ(list.value().rows.size(), 250U);
+    EXPECT_EQ(list.value().rows.front().front(), QStringLiteral("T-349")) << "in the order on screen";
+}
+
+TEST(FiguresPage, tells_the_year_in_words_pictures_and_a_table) {
+    const auto store = real_desk(6);
+    store::IssuedQuote quote{"00000000-0000-4000-8000-000000000900",
+                             "00000000-0000-4000-8000-000000000500",
+                             1,
+                             "Q-1",
+                             "2027-03-10T08:00:00Z",
+                             R"({"figures":{"heat_kwh":{"mid":3400.5}}})",
+                             "",
+                             812'345,
+                             "EUR"};
+    ASSERT_TRUE(store->issue_quote(quote).ok());
+    FiguresPage page(*store);
+    page.year()->setValue(2027);
+    page.resize(1000, 600);
+    EXPECT_FALSE(page.grab().isNull());
+    EXPECT_TRUE(page.words().startsWith(QStringLiteral("2027: quotes issued 1, accepted 0; without an answer now 1")))
+        << page.words().toStdString();
+    EXPECT_EQ(page.figures().rows.at(2).at(4), QStringLiteral("3400.5"));
+    EXPECT_EQ(page.states()->rowCount(), 7);
+    EXPECT_EQ(page.states()->item(0, 1)->text(), QStringLiteral("2"));
 }
 
 TEST(DeskPage, enter_without_a_match_opens_nothing) {

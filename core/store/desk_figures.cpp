@@ -1,0 +1,109 @@
+#include "core/store/desk_figures.h"
+
+#include <QVariant>
+#include <cmath>
+#include <optional>
+
+#include "core/job/words.h"
+#include "core/store/database.h"
+#include "core/store/text.h"
+
+namespace wg::store {
+namespace {
+
+/// Month 0..11 of a text that begins with a date of that year; none otherwise.
+std::optional<std::size_t> month_of(const QString& date, int year) {
+    bool whole = false;
+    const int month = date.mid(5, 2).toInt(&whole);
+    if (!whole || month < 1 || month > 12 || date.left(4) != QString::number(year)) return std::nullopt;
+    return static_cast<std::size_t>(month - 1);
+}
+
+QString of_whom(bool with_invented) {
+    return with_invented ? QStringLiteral("j.removed_at IS NULL")
+                         : QStringLiteral("j.removed_at IS NULL AND j.invented = 0");
+}
+
+struct QuoteRow {
+    QString job_id;
+    QString issued_at;
+    std::int64_t gross_minor = 0;
+    std::string currency;
+    double heat_kwh = 0.0;  ///< 0: not known
+    QString answer;         ///< the last; empty: none
+    QString answered_on;
+};
+
+void count_quote(const QuoteRow& quote, bool newest, int year, DeskFigures& out) {
+    const auto issued = month_of(quote.issued_at, year);
+    if (issued) ++out.quotes_issued[*issued];
+    if (newest && quote.answer.isEmpty()) ++out.quotes_open;
+    if (newest && issued) {
+        if (quote.heat_kwh > 0.0) {
+            out.heat_offered_kwh[*issued] += quote.heat_kwh;
+        } else {
+            ++out.without_heat;
+        }
+    }
+    if (quote.answer != QStringLiteral("accepted")) return;
+    const auto accepted = month_of(quote.answered_on, year);
+    if (!accepted) return;
+    ++out.quotes_accepted[*accepted];
+    out.accepted_minor[quote.currency] += quote.gross_minor;
+    out.heat_accepted_kwh[*accepted] += quote.heat_kwh;
+}
+
+std::optional<Problem> count_quotes(const Database& database, int year, bool with_invented, DeskFigures& out) {
+    // The last answer of each quote; the newest quote of a job is the last of its rows.
+    Result<QSqlQuery> found = database.query(
+        QStringLiteral(
+            "SELECT q.job_id, q.issued_at, q.gross_minor, q.currency, %1, a.answer, a.on_day "
+            "FROM quote_issued q JOIN job j ON j.id = q.job_id "
+            "LEFT JOIN quote_answer a ON a.seq = (SELECT max(l.seq) FROM quote_answer l WHERE l.quote_id = q.id) "
+            "WHERE %2 ORDER BY q.job_id, q.issued_at, q.number")
+            .arg(QString::fromLatin1(database.words().planned_heat), of_whom(with_invented)));
+    if (!found) return found.problems().front();
+    std::optional<QuoteRow> before;
+    while (found.value().next()) {
+        const QSqlQuery& at = found.value();
+        QuoteRow row{at.value(0).toString(),   at.value(1).toString(),
+                     at.value(2).toLongLong(), at.value(3).toString().toStdString(),
+                     at.value(4).toDouble(),   at.value(5).toString(),
+                     at.value(6).toString()};
+        if (!std::isfinite(row.heat_kwh) || row.heat_kwh < 0.0) row.heat_kwh = 0.0;
+        if (before) count_quote(*before, before->job_id != row.job_id, year, out);
+        before = std::move(row);
+    }
+    if (before) count_quote(*before, true, year, out);
+    return std::nullopt;
+}
+
+}  // namespace
+
+Result<DeskFigures> desk_figures(Store& store, int year, bool with_invented) {
+    if (year < 1900 || year > 9999)
+        return Problem{"figures", "the year is " + std::to_string(year), "Take a year between 1900 and 9999"};
+    const Database& database = store.database();
+    DeskFigures out;
+    Result<QSqlQuery> states = database.query(
+        QStringLiteral("SELECT j.state, count(*) FROM job j WHERE %1 GROUP BY j.state").arg(of_whom(with_invented)));
+    if (!states) return states.problems();
+    while (states.value().next()) {
+        const auto state = from_key<JobState>(states.value().value(0).toString().toStdString());
+        if (state) out.by_state[*state] = states.value().value(1).toInt();
+    }
+    if (auto problem = count_quotes(database, year, with_invented, out)) return *problem;
+    Result<QSqlQuery> due = database.query(
+        QStringLiteral(
+            "SELECT s.due_on FROM service_due s JOIN job j ON j.id = s.job_id WHERE %1 AND j.state <> 'closed' "
+            "AND s.due_on >= ? AND s.due_on <= ?")
+            .arg(of_whom(with_invented)),
+        {QStringLiteral("%1-01-01").arg(year), QStringLiteral("%1-12-31").arg(year)});
+    if (!due) return due.problems();
+    while (due.value().next()) {
+        if (const auto month = month_of(due.value().value(0).toString(), year)) ++out.services_due[*month];
+    }
+    return out;
+}
+
+}  // namespace wg::store
