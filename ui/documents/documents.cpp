@@ -106,6 +106,8 @@ Result<QByteArray> pdf_bytes(Paper paper, const PaperInput& input, Composition* 
     Composition composed;
     {
         QPdfWriter writer(&buffer);
+        // For the archive (ISO 19005-1): fonts and colour profile within, nothing transparent, no scripts.
+        writer.setPdfVersion(QPagedPaintDevice::PdfVersion_A1b);
         writer.setResolution(1200);
         writer.setTitle(title_of(paper) + QLatin1Char(' ') + qs(input.job.number));
         writer.setCreator(QStringLiteral("Warmgable"));
