@@ -138,7 +138,7 @@ QVariant OfferModel::headerData(int section, Qt::Orientation orientation, int ro
         case column_to_buy: return tr("Offered");
         case column_price: return tr("Price each");
         case column_net: return tr("Net");
-        case column_how: return tr("Against the plan");
+        case column_how: return tr("Change");
         case column_why: return tr("Why");
         default: return {};
     }

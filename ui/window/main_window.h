@@ -68,6 +68,9 @@ class MainWindow : public QMainWindow {
     void save();
     void save_file_as();
     void export_job();
+    void show_history();
+    /// As an edit that can be undone; record, number and bookkeeping stay as they are.
+    void bring_back(Job earlier);
     // Copies of the open job.
     void show_taken(store::Taken taken, const std::string& from);
     void show_copies(CopiesDialog::Content content);

@@ -15,6 +15,7 @@
 #include "ui/desk/desk_page.h"
 #include "ui/window/auto_saver.h"
 #include "ui/window/copies_dialog.h"
+#include "ui/window/history_dialog.h"
 #include "ui/window/job_files.h"
 #include "ui/window/job_page.h"
 #include "ui/window/main_window.h"
@@ -185,6 +186,28 @@ void MainWindow::tell_open_fields() {
 bool MainWindow::saved_elsewhere() const {
     const Result<Job> stored = store_->load(session_->job().id);
     return stored.ok() && stored.value().revision != session_->job().revision;
+}
+
+void MainWindow::show_history() {
+    if (session_ == nullptr || !leave_job()) return;
+    auto* dialog = new HistoryDialog(*store_, session_->job().id, this);
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    connect(dialog, &HistoryDialog::back_asked, this, &MainWindow::bring_back);
+    dialog->open();
+}
+
+void MainWindow::bring_back(Job earlier) {
+    if (session_ == nullptr || earlier.id != session_->job().id) return;
+    const Job& present = session_->job();
+    earlier.record = present.record;
+    earlier.number = present.number;
+    earlier.revision = present.revision;
+    earlier.created_at = present.created_at;
+    earlier.changed_at = present.changed_at;
+    earlier.base_sha256 = present.base_sha256;
+    earlier.base_revision = present.base_revision;
+    session_->edit(tr("Bring back an earlier revision"), [&earlier](Job& job) { job = earlier; });
+    session_->end_merge();
 }
 
 void MainWindow::put_together() {

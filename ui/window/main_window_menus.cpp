@@ -34,6 +34,8 @@ void MainWindow::make_file_menu() {
         add(tr("Save job file &as\u2026"), QKeySequence(QStringLiteral("Ctrl+Shift+S")), [this] { save_file_as(); }));
     need_job_.append(add(tr("&Export job\u2026"), QKeySequence(QStringLiteral("Ctrl+E")), [this] { export_job(); }));
     need_job_.append(
+        add(tr("&History of the job\u2026"), QKeySequence(QStringLiteral("Ctrl+H")), [this] { show_history(); }));
+    need_job_.append(
         add(tr("Go back to the &desk"), QKeySequence(QStringLiteral("Ctrl+D")), [this] { back_to_desk(); }));
     menu->addSeparator();
     need_job_.append(

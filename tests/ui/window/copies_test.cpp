@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QAction>
 #include <QApplication>
 #include <QComboBox>
 #include <QDir>
@@ -16,6 +17,7 @@
 #include "ui/common/edits.h"
 #include "ui/common/notice_bar.h"
 #include "ui/window/copies_dialog.h"
+#include "ui/window/history_dialog.h"
 #include "ui/window/job_page.h"
 #include "ui/window/main_window.h"
 
@@ -167,6 +169,37 @@ TEST_F(Copies, a_save_that_came_second_is_put_together_with_the_first) {
     EXPECT_EQ(saved.client.phone, "0555 0144");
     EXPECT_EQ(here.session().job(), saved);
     EXPECT_FALSE(here.session().dirty());
+}
+
+TEST_F(Copies, an_earlier_revision_is_looked_at_and_brought_back_as_an_edit) {
+    Desk office = desk("Office");
+    ASSERT_TRUE(office.window->open_job_text(*resource_of("demo/job.json"), "demo/job.json"));
+    const Job first = office.session().job();
+    set_notes(office.session(), "Second thoughts");
+    ASSERT_TRUE(office.window->export_job_to(file("saved.warmgable")));
+    Reading reading;
+    reading.kind = ReadingKind::vacuum_level;
+    reading.taken_at = "2027-05-01T10:00:00+02:00";
+    reading.value = 30.0;
+    const std::string entry = append_reading(office.session(), reading);
+    for (QAction* action : office.window->findChildren<QAction*>()) {
+        if (action->shortcut() == QKeySequence(QStringLiteral("Ctrl+H"))) action->trigger();
+    }
+    auto* dialog = office.window->findChild<HistoryDialog*>();
+    ASSERT_NE(dialog, nullptr);
+    ASSERT_EQ(dialog->revisions()->rowCount(), 3);
+    dialog->revisions()->selectRow(1);
+    ASSERT_EQ(dialog->changes()->rowCount(), 1);
+    EXPECT_EQ(dialog->changes()->item(0, 0)->text(), QStringLiteral("Notes"));
+    dialog->revisions()->selectRow(2);
+    EXPECT_EQ(dialog->changes()->rowCount(), 0);
+    dialog->back_button()->click();
+    EXPECT_EQ(office.session().job().notes, first.notes);
+    ASSERT_FALSE(office.session().job().record.empty());
+    EXPECT_EQ(office.session().job().record.back().id, entry) << "the record only grows";
+    ASSERT_TRUE(office.window->export_job_to(file("saved.warmgable"))) << "and it can be saved";
+    office.session().undo_stack().undo();
+    EXPECT_EQ(office.session().job().notes, "Second thoughts");
 }
 
 TEST_F(Copies, a_hostile_file_is_refused_in_words_and_changes_nothing) {
