@@ -10,6 +10,7 @@
 #include <algorithm>
 
 #include "ui/common/format.h"
+#include "ui/window/reading_table.h"
 
 namespace wg::ui {
 namespace {
@@ -17,39 +18,11 @@ namespace {
 constexpr int wide = 920;
 constexpr int high = 560;
 
-QTableWidget* table_of(const QStringList& header, QWidget* parent) {
-    auto* table = new QTableWidget(0, static_cast<int>(header.size()), parent);
-    table->setHorizontalHeaderLabels(header);
-    table->verticalHeader()->hide();
-    table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setWordWrap(true);
-    table->setTabKeyNavigation(false);
-    table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    return table;
-}
-
-void put_row(QTableWidget* table, const QStringList& cells) {
-    const int row = table->rowCount();
-    table->insertRow(row);
-    for (int column = 0; column < cells.size(); ++column) {
-        auto* item = new QTableWidgetItem(cells[column]);
-        item->setToolTip(cells[column]);
-        table->setItem(row, column, item);
-    }
-}
-
 // "35 deg (Office, 2 Mar 2027)"
 QString side_words(const merge::Side& side) {
     QString who = side.seat_name.empty() ? CopiesDialog::tr("no name") : qs(side.seat_name);
     if (side.at.unix_s > 0) who += QStringLiteral(", ") + day(iso8601(side.at));
     return QStringLiteral("%1 (%2)").arg(qs(side.words), who);
-}
-
-QString first_capital(QString words) {
-    if (!words.isEmpty()) words[0] = words[0].toUpper();
-    return words;
 }
 
 }  // namespace
@@ -103,15 +76,15 @@ QWidget* CopiesDialog::make_open() {
     QStringList header{tr("Where")};
     if (!content_.before.isEmpty()) header << tr("Before");
     header << tr("What stands");
-    open_ = table_of(header, box);
+    open_ = reading_table(header, box);
     open_->setAccessibleName(label->text());
     for (std::size_t i = 0; i < content_.open.size(); ++i) {
         const merge::Open& field = content_.open[i];
-        QString where = first_capital(qs(field.where));
+        QString where = with_capital(qs(field.where));
         if (!field.names.empty()) where += tr(" (named by %1)").arg(qs(field.names));
         QStringList cells{where};
         if (!content_.before.isEmpty()) cells << content_.before.value(static_cast<qsizetype>(i));
-        put_row(open_, cells);
+        add_reading_row(*open_, cells);
         auto* sides = new QComboBox(open_);
         sides->setAccessibleName(where);
         if (!content_.decide_all) sides->addItem(tr("Decide later: %1").arg(side_words(field.sides.front())), -1);
@@ -132,7 +105,7 @@ QWidget* CopiesDialog::make_taken() {
     column->setContentsMargins(0, 0, 0, 0);
     auto* label = new QLabel(tr("Taken over"), box);
     column->addWidget(label);
-    taken_ = table_of({tr("Where"), tr("Before"), tr("Now"), tr("By"), tr("When")}, box);
+    taken_ = reading_table({tr("Where"), tr("Before"), tr("Now"), tr("By"), tr("When")}, box);
     taken_->setAccessibleName(label->text());
     for (const merge::Change& change : content_.taken) {
         // What is still open stands above with both sides.
@@ -142,8 +115,8 @@ QWidget* CopiesDialog::make_taken() {
         const QString now = change.kind == merge::Change::Kind::added && change.after.empty() ? tr("added")
                             : change.kind == merge::Change::Kind::removed                     ? tr("removed")
                                                                                               : qs(change.after);
-        put_row(taken_, {first_capital(qs(change.where)), qs(change.before), now, qs(change.seat_name),
-                         change.at.unix_s > 0 ? day(iso8601(change.at)) : QString()});
+        add_reading_row(*taken_, {with_capital(qs(change.where)), qs(change.before), now, qs(change.seat_name),
+                                  change.at.unix_s > 0 ? day(iso8601(change.at)) : QString()});
     }
     column->addWidget(taken_);
     return box;

@@ -9,25 +9,13 @@
 #include <QVBoxLayout>
 
 #include "ui/common/format.h"
+#include "ui/window/reading_table.h"
 
 namespace wg::ui {
 namespace {
 
 constexpr int history_wide = 980;
 constexpr int history_high = 560;
-
-QTableWidget* reading_table(const QStringList& header, QWidget* parent) {
-    auto* table = new QTableWidget(0, static_cast<int>(header.size()), parent);
-    table->setHorizontalHeaderLabels(header);
-    table->verticalHeader()->hide();
-    table->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setSelectionMode(QAbstractItemView::SingleSelection);
-    table->setTabKeyNavigation(false);
-    return table;
-}
 
 QString local_time(const std::string& utc) {
     const QDateTime at = QDateTime::fromString(qs(utc), Qt::ISODate).toLocalTime();
@@ -73,12 +61,8 @@ HistoryDialog::HistoryDialog(store::Store& store, std::string job_id, QWidget* p
     }
     rows_ = found.value();
     for (const store::JobRevision& revision : rows_) {
-        const int line = revisions_->rowCount();
-        revisions_->insertRow(line);
-        const QString cells[] = {QString::number(revision.revision), local_time(revision.changed_at),
-                                 revision.changed_by.empty() ? tr("not told") : qs(revision.changed_by)};
-        for (int i = 0; i < 3; ++i)
-            revisions_->setItem(line, i, new QTableWidgetItem(cells[i]));
+        add_reading_row(*revisions_, {QString::number(revision.revision), local_time(revision.changed_at),
+                                      revision.changed_by.empty() ? tr("not told") : qs(revision.changed_by)});
     }
     revisions_->selectRow(0);
 }
@@ -99,16 +83,10 @@ void HistoryDialog::show_changes() {
                     : found.value().empty() ? tr("Nothing of the job itself changed.")
                                             : tr("Changes: %1").arg(found.value().size()));
     for (const merge::Change& change : found.value()) {
-        const int line = changes_->rowCount();
-        changes_->insertRow(line);
-        QString where = qs(change.where);
-        if (!where.isEmpty()) where[0] = where[0].toUpper();
         const QString after = change.kind == merge::Change::Kind::added && change.after.empty() ? tr("added")
                               : change.kind == merge::Change::Kind::removed                     ? tr("removed")
                                                                                                 : qs(change.after);
-        const QString cells[] = {where, qs(change.before), after};
-        for (int i = 0; i < 3; ++i)
-            changes_->setItem(line, i, new QTableWidgetItem(cells[i]));
+        add_reading_row(*changes_, {with_capital(qs(change.where)), qs(change.before), after});
     }
 }
 

@@ -1,0 +1,17 @@
+#pragma once
+// A table to be read: rows as high as their words, nothing to be typed into.
+
+#include <QStringList>
+
+class QTableWidget;
+class QWidget;
+
+namespace wg::ui {
+
+[[nodiscard]] QTableWidget* reading_table(const QStringList& header, QWidget* parent);
+/// A row of it; words that do not fit are told by the pointer, too.
+void add_reading_row(QTableWidget& table, const QStringList& cells);
+/// For the beginning of a line.
+[[nodiscard]] QString with_capital(QString words);
+
+}  // namespace wg::ui
