@@ -20,6 +20,7 @@
 #include "ui/common/edits.h"
 #include "ui/common/empty_pane.h"
 #include "ui/common/format.h"
+#include "ui/offer/mail_hand_over.h"
 
 namespace wg::ui {
 namespace {
@@ -109,6 +110,7 @@ IssuedPage::IssuedPage(store::Store* store, QWidget* parent) : QWidget(parent), 
     };
     add(tr("Open the paper"), [this] { open_paper(); });
     add(tr("Save the paper"), [this] { ask_and_save(); });
+    add(tr("E-mail the paper"), [this] { mail(table_->currentRow()); });
     row->addStretch(1);
     add(tr("Accepted\u2026"), [this] { ask_answer(store::Answer::accepted); });
     add(tr("Declined\u2026"), [this] { ask_answer(store::Answer::declined); });
@@ -225,15 +227,43 @@ void IssuedPage::ask_and_save() {
     if (!path.isEmpty() && save_paper(row, path)) Q_EMIT said(tr("Saved as %1").arg(path));
 }
 
-void IssuedPage::open_paper() {
-    const int row = table_->currentRow();
-    if (row < 0) return;
-    const QDir folder(QStandardPaths::writableLocation(QStandardPaths::TempLocation));
-    const QString path =
+QString IssuedPage::paper_file(int row) {
+    if (row < 0 || row >= static_cast<int>(quotes_.size())) return {};
+    // The user's own folder: a client's name and price are nobody else's.
+    const QDir folder(QStandardPaths::writableLocation(QStandardPaths::CacheLocation));
+    folder.mkpath(QStringLiteral("."));
+    QString path =
         folder.filePath(QStringLiteral("quote-%1.pdf").arg(file_stem(quotes_[static_cast<std::size_t>(row)].number)));
-    if (!save_paper(row, path)) return;
+    return save_paper(row, path) ? path : QString();
+}
+
+void IssuedPage::open_paper() {
+    const QString path = paper_file(table_->currentRow());
+    if (path.isEmpty()) return;
     if (!QDesktopServices::openUrl(QUrl::fromLocalFile(path)))
         Q_EMIT problem(tr("No program that shows PDF files answered. The paper lies at %1.").arg(path));
+}
+
+bool IssuedPage::mail(int row) {
+    const QString path = paper_file(row);
+    if (path.isEmpty() || session_ == nullptr) return false;
+    const Client& client = session_->job().client;
+    const QString number = qs(quotes_[static_cast<std::size_t>(row)].number);
+    Mail letter;
+    letter.to = qs(client.email).trimmed();
+    letter.subject = tr("Quote %1").arg(number);
+    const std::string& covering = session_->job().offer.covering;
+    letter.words = covering.empty() ? tr("Good day,\n\nour quote %1 is attached.").arg(number) : qs(covering);
+    letter.attachment = path;
+    const Result<HandedOver> handed = hand_over(letter);
+    if (!handed) {
+        Q_EMIT problem(qs(text_of(handed.problems())));
+        return false;
+    }
+    Q_EMIT said(handed.value() == HandedOver::with_attachment
+                    ? tr("A letter with the paper is begun in your mail program.")
+                    : tr("A letter is begun in your mail program. Put the paper on it: %1").arg(path));
+    return true;
 }
 
 }  // namespace wg::ui

@@ -40,6 +40,8 @@ class IssuedPage : public QWidget {
     void refresh();
     /// Enters the answer to the quote of that row; an acceptance moves the job on. False: refused, which is told.
     bool enter(int row, store::QuoteAnswer answer, Instant now);
+    /// Begins a letter with that row's paper in the desktop's mail program; what came of it is told.
+    bool mail(int row);
     /// The paper of that row as it went out.
     bool save_paper(int row, const QString& path);
     [[nodiscard]] QTableWidget* table() const { return table_; }
@@ -52,6 +54,8 @@ class IssuedPage : public QWidget {
    private:
     void ask_answer(store::Answer answer);
     void open_paper();
+    /// The paper in a file of its own among those that need not stay; empty: it could not be, which is told.
+    [[nodiscard]] QString paper_file(int row);
     void ask_and_save();
     void refresh_buttons();
 
