@@ -3,6 +3,7 @@
 #include <limits>
 
 #include "ui/common/paper_words.h"
+#include "ui/drawing/see_through.h"
 #include "ui/drawing/surface_parts.h"
 
 namespace wg::ui::face {
@@ -286,7 +287,7 @@ void collectors(Pass& pass, const std::vector<Drawn>& drawn) {
         const bool selected = is_selected(pass.what, one.placement->id);
         QColor fill = pass.theme.collector_fill;
         if (pass.what.shade_map != nullptr) fill.setAlphaF(0.45F);  // the map must stay readable below
-        pass.painter.fillPath(path, fill);
+        pass.painter.fillPath(path, see_through(pass.painter, fill, surface_tint(pass.theme, pass.what.surface->kind)));
         pass.painter.setBrush(Qt::NoBrush);
         if (selected) {
             QColor glow = pass.theme.accent;

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "ui/common/format.h"
+#include "ui/drawing/see_through.h"
 
 namespace wg::ui {
 namespace {
@@ -28,21 +29,15 @@ QPainterPath path_of(const std::vector<QPointF>& points, const PlotFrame& frame)
     return path;
 }
 
-QColor tint_of(const QColor& colour) {
-    QColor tint = colour;
-    tint.setAlpha(70);
-    return tint;
-}
-
 void fill_area(const PictureInk& ink, const QPainterPath& path, const QColor& colour) {
-    ink.painter.fillPath(path, tint_of(colour));
+    ink.painter.fillPath(path, see_through(ink.painter, colour, 0.27, ink.theme.panel));
     paint_hatch(ink.painter, path, colour, 7.0 * ink.line, 0.8 * ink.line, true);
 }
 
 void fill_span(const PictureInk& ink, const QRectF& box) {
     QPainterPath path;
     path.addRect(box);
-    ink.painter.fillPath(path, ink.theme.shade_fill);
+    ink.painter.fillPath(path, see_through(ink.painter, ink.theme.shade_fill, ink.theme.panel));
     paint_hatch(ink.painter, path, ink.theme.muted, 9.0 * ink.line, 0.8 * ink.line, false);
 }
 

@@ -11,6 +11,7 @@
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/plot_frame.h"
+#include "ui/drawing/see_through.h"
 
 namespace wg::ui {
 namespace {
@@ -76,9 +77,9 @@ void grid(Pass& pass, const QRectF& area) {
     const double unit = pass.view.units_per_m;
     // Lines every metre, heavier every five; metre lines are left out when they would crowd.
     const double crowded = pass.letters.line() * 0.6;
-    QColor ink = pass.theme.rule_line;
     // Black lines in the sun are for what was measured.
-    ink.setAlphaF(pass.theme.kind == ThemeKind::sunlight ? 0.16F : 0.55F);
+    const double share = pass.theme.kind == ThemeKind::sunlight ? 0.16 : 0.55;
+    const QColor ink = see_through(pass.painter, pass.theme.rule_line, share, pass.theme.panel);
     for (const auto& [step_m, weight] : {std::pair{1.0, 0.4}, {5.0, 0.9}}) {
         if (step_m * unit < crowded) continue;
         pass.painter.setPen(QPen(ink, pass.line(weight)));
@@ -172,8 +173,9 @@ void obstacle_in_plan(Pass& pass, const Obstacle& obstacle) {
     const QPolygonF polygon = mapped(outline_in_plan(obstacle), pass.view);
     if (polygon.size() < 3) return;
     const bool selected = obstacle.id == pass.what.selected_id;
-    QColor fill = obstacle.kind == ObstacleKind::tree ? pass.theme.ready : pass.theme.shade_fill;
-    fill.setAlphaF(obstacle.kind == ObstacleKind::tree ? 0.16F : 0.30F);
+    const bool tree = obstacle.kind == ObstacleKind::tree;
+    const QColor fill = see_through(pass.painter, tree ? pass.theme.ready : pass.theme.shade_fill, tree ? 0.16 : 0.30,
+                                    pass.theme.panel);
     QPen pen(selected ? pass.theme.accent : pass.theme.text, pass.line(selected ? 2.4 : 1.2));
     if (obstacle.kind == ObstacleKind::tree) pen.setStyle(Qt::DashLine);
     pass.painter.setPen(pen);
@@ -249,7 +251,7 @@ void collectors_and_route(Pass& pass) {
             QPolygonF seen;
             for (Point3 corner : placed.corners)
                 seen << pass.view.map(corner.x_m, corner.y_m);
-            pass.painter.setBrush(pass.theme.collector_fill);
+            pass.painter.setBrush(see_through(pass.painter, pass.theme.collector_fill, pass.theme.panel));
             pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(1.8)));
             pass.painter.drawPolygon(seen);
             pass.placer.keep_free(seen.boundingRect());

@@ -13,6 +13,7 @@
 #include "ui/drawing/dimension.h"
 #include "ui/drawing/lettering.h"
 #include "ui/drawing/run_labels.h"
+#include "ui/drawing/see_through.h"
 
 namespace wg::ui {
 namespace {
@@ -141,19 +142,17 @@ int best_quarter(const plan::Plan& plan) {
 }
 
 void house(Pass& pass) {
-    QColor ink = pass.theme.muted;
-    ink.setAlphaF(0.55F);
+    const QColor ink = see_through(pass.painter, pass.theme.muted, 0.55, pass.theme.panel);
     for (const Surface& surface : pass.job.site.surfaces) {
         if (!is_shown(surface, pass.plan)) continue;
         QPolygonF polygon;
         for (Point3 p : corners_of(surface, pass.job.site.sketch_up_azimuth_deg))
             polygon << pass.view.map(p);
-        QColor tint = surface.kind == SurfaceKind::roof     ? pass.theme.roof
-                      : surface.kind == SurfaceKind::wall   ? pass.theme.wall
-                      : surface.kind == SurfaceKind::ground ? pass.theme.soil
-                                                            : pass.theme.terrace;
-        tint.setAlphaF(0.28F);
-        pass.painter.setBrush(tint);
+        const QColor& tint = surface.kind == SurfaceKind::roof     ? pass.theme.roof
+                             : surface.kind == SurfaceKind::wall   ? pass.theme.wall
+                             : surface.kind == SurfaceKind::ground ? pass.theme.soil
+                                                                   : pass.theme.terrace;
+        pass.painter.setBrush(see_through(pass.painter, tint, 0.28, pass.theme.panel));
         pass.painter.setPen(QPen(ink, pass.line(0.8)));
         pass.painter.drawPolygon(polygon);
     }
@@ -164,8 +163,7 @@ void ends(Pass& pass) {
         QPolygonF plate;
         for (Point3 p : placement.placed.corners)
             plate << pass.view.map(p);
-        QColor fill = pass.theme.collector_fill;
-        pass.painter.setBrush(fill);
+        pass.painter.setBrush(see_through(pass.painter, pass.theme.collector_fill, pass.theme.panel));
         pass.painter.setPen(QPen(pass.theme.collector_line, pass.line(2.0)));
         pass.painter.drawPolygon(plate);
         for (qsizetype i = 0; i < plate.size(); ++i) {

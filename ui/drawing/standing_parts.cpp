@@ -4,6 +4,7 @@
 #include "core/job/words.h"
 #include "core/site/geometry.h"
 #include "core/site/standing.h"
+#include "ui/drawing/see_through.h"
 #include "ui/drawing/surface_parts.h"
 
 namespace wg::ui::face {
@@ -27,8 +28,8 @@ void standing(Pass& pass, const std::vector<Standing>& all) {
         const QPainterPath path = path_of(one.outline, pass.view);
         const QRectF box = path.boundingRect();
         const bool selected = one.obstacle->id == pass.what.selected_id;
-        QColor solid = pass.theme.muted;
-        solid.setAlphaF(0.45F);
+        const QColor solid =
+            see_through(pass.painter, pass.theme.muted, 0.45, surface_tint(pass.theme, pass.what.surface->kind));
         pass.painter.save();
         pass.painter.setClipPath(path_of(pass.what.surface->outline, pass.view), Qt::IntersectClip);
         pass.painter.fillPath(path, solid);

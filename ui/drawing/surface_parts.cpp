@@ -9,6 +9,7 @@
 
 #include "core/site/geometry.h"
 #include "ui/common/paper_words.h"
+#include "ui/drawing/see_through.h"
 
 namespace wg::ui::face {
 namespace {
@@ -93,8 +94,8 @@ void fill_surface(Pass& pass) {
     const Courses courses = courses_of(pass.what.surface->covering);
     const double unit = pass.view.units_per_m;
     const QRectF box = path.boundingRect();
-    QColor ink = pass.theme.text;
-    ink.setAlphaF(0.10F);
+    const QColor ink =
+        see_through(pass.painter, pass.theme.text, 0.10, surface_tint(pass.theme, pass.what.surface->kind));
     pass.painter.save();
     pass.painter.setClipPath(path, Qt::IntersectClip);
     pass.painter.setPen(QPen(ink, pass.line(0.6)));
@@ -126,8 +127,7 @@ void rafters(Pass& pass) {
     if (static_cast<double>(lines.size()) > most_courses) return;
     const QPainterPath path = path_of(surface.outline, pass.view);
     const QRectF box = path.boundingRect();
-    QColor ink = pass.theme.muted;
-    ink.setAlphaF(0.75F);
+    const QColor ink = see_through(pass.painter, pass.theme.muted, 0.75, surface_tint(pass.theme, surface.kind));
     pass.painter.save();
     pass.painter.setClipPath(path, Qt::IntersectClip);
     QPen pen(ink, pass.line(0.8));
@@ -179,9 +179,8 @@ void keep_outs(Pass& pass) {
         const QPainterPath path = path_of(zone.outline, pass.view);
         const QRectF box = path.boundingRect();
         const bool selected = zone.id == pass.what.selected_id;
-        QColor plate = pass.theme.panel;
-        plate.setAlphaF(0.6F);
-        pass.painter.fillPath(path, plate);
+        const QColor ground = surface_tint(pass.theme, pass.what.surface->kind);
+        pass.painter.fillPath(path, see_through(pass.painter, pass.theme.panel, 0.6, ground));
         pass.painter.save();
         pass.painter.setClipPath(path, Qt::IntersectClip);
         hatch_lines(pass, box, pass.letters.line() * 0.55, QPen(pass.theme.hatch, pass.line(0.8)));

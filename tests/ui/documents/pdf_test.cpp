@@ -55,6 +55,64 @@ TEST(PaperPdf, all_fonts_are_embedded_and_pages_are_a4) {
     }
 }
 
+/// How much darker the first is at the worst place of about 4 mm by 4 mm, 0..255. Lines and letters, which every
+/// program draws a little thicker or thinner, are lost in so large a place.
+int darker_by(const QImage& first, const QImage& second) {
+    const QSize places(first.width() / 16, first.height() / 16);
+    const auto grey = [&](const QImage& page) {
+        return page.scaled(places, Qt::IgnoreAspectRatio, Qt::SmoothTransformation)
+            .convertToFormat(QImage::Format_Grayscale8);
+    };
+    const QImage a = grey(first);
+    const QImage b = grey(second);
+    int worst = 0;
+    for (int y = 0; y < a.height(); ++y)
+        for (int x = 0; x < a.width(); ++x)
+            worst = std::max(worst, b.constScanLine(y)[x] - a.constScanLine(y)[x]);
+    return worst;
+}
+
+TEST(PaperPdf, tints_stay_tints_though_the_file_knows_no_transparency) {
+    QTemporaryDir folder;
+    for (const bool black : {false, true}) {
+        for (const Paper kind : {Paper::quote, Paper::install_sheet, Paper::survey_sheet, Paper::booklet}) {
+            PaperInput input = sample::input();
+            input.look.black_and_white = black;
+            const QString path = folder.filePath(file_name_of(kind));
+            ASSERT_TRUE(write_pdf(kind, input, path).ok());
+            constexpr int dpi = 100;
+            const auto screen = preview(kind, input, dpi);
+            for (std::size_t i = 0; i < screen.size(); ++i) {
+                const QString n = QString::number(i + 1);
+                const QString image = folder.filePath(QStringLiteral("page"));
+                QProcess painter;
+                painter.start(QStringLiteral("pdftoppm"),
+                              {QStringLiteral("-r"), QString::number(dpi), QStringLiteral("-singlefile"),
+                               QStringLiteral("-png"), QStringLiteral("-f"), n, QStringLiteral("-l"), n, path, image});
+                if (!painter.waitForStarted(5000)) GTEST_SKIP() << "poppler's pdftoppm is not installed";
+                ASSERT_TRUE(painter.waitForFinished(20000));
+                const QImage printed(image + QStringLiteral(".png"));
+                ASSERT_FALSE(printed.isNull());
+                EXPECT_LT(darker_by(printed, screen[i]), 60)
+                    << title_of(kind).toStdString() << ", page " << i + 1 << (black ? ", black" : "");
+            }
+        }
+    }
+}
+
+TEST(PaperPdf, papers_are_for_the_archive_and_say_so) {
+    // ISO 19005-1: 6.7.11 (part and conformance in the metadata), 6.2.2 (output intent), 6.4 (no transparency).
+    for (const Paper kind : all_papers) {
+        const auto pdf = pdf_bytes(kind, sample::input());
+        ASSERT_TRUE(pdf.ok()) << text_of(pdf.problems());
+        const QByteArray& bytes = pdf.value();
+        EXPECT_TRUE(bytes.contains("pdfaid:part=\"1\"") && bytes.contains("pdfaid:conformance=\"B\""));
+        EXPECT_TRUE(bytes.contains("/GTS_PDFA1"));
+        static const QRegularExpression clear(QStringLiteral("/(?:ca|CA) 0|/SMask (?!/None)|/S /Transparency"));
+        EXPECT_FALSE(QString::fromLatin1(bytes).contains(clear)) << title_of(kind).toStdString();
+    }
+}
+
 TEST(PaperPdf, a_paper_that_cannot_be_written_leaves_what_was_there) {
     QTemporaryDir folder;
     const QString missing = folder.filePath(QStringLiteral("no such folder/quote.pdf"));
