@@ -1,7 +1,6 @@
 #include "ui/offer/line_form.h"
 
 #include <QCheckBox>
-#include <QFormLayout>
 #include <QLabel>
 #include <QPushButton>
 #include <QVBoxLayout>
@@ -39,10 +38,7 @@ LineForm::LineForm(QWidget* parent) : QWidget(parent) {
     planned_ = new QLabel(this);
     planned_->setWordWrap(true);
     fields_ = new QWidget(this);
-    form_ = new QFormLayout(fields_);
-    form_->setContentsMargins(0, 0, 0, 0);
-    form_->setRowWrapPolicy(QFormLayout::WrapAllRows);
-    make_fields(form_);
+    make_fields();
     column->addWidget(head_);
     column->addWidget(planned_);
     column->addWidget(fields_);
@@ -53,7 +49,7 @@ LineForm::LineForm(QWidget* parent) : QWidget(parent) {
     show_row(nullptr, nullptr);
 }
 
-void LineForm::make_fields(QFormLayout* form) {
+void LineForm::make_fields() {
     text_ = new TextField(tr("Words"), fields_);
     quantity_ = new NumberField(tr("Quantity"), QString(), {0.0, most_quantity, 3, 1.0, false}, fields_);
     unit_ = new TextField(tr("Unit"), fields_);
@@ -67,18 +63,40 @@ void LineForm::make_fields(QFormLayout* form) {
     left_out_ = new QCheckBox(tr("Left out of the offer"), fields_);
     reason_ = new TextField(tr("Reason, for the firm"), fields_);
     everywhere_ = new QCheckBox(tr("In every choice"), fields_);
-    form->addRow(tr("Words"), text_);
-    form->addRow(tr("Quantity"), quantity_);
-    form->addRow(tr("Unit"), unit_);
-    form->addRow(tr("Price each, net"), price_);
-    form->addRow(tr("Tax"), tax_);
-    form->addRow(tr("Supplier"), supplier_);
-    form->addRow(option_);
-    form->addRow(ticked_);
-    form->addRow(tr("Note for the firm, never on paper"), note_);
-    form->addRow(left_out_);
-    form->addRow(tr("Reason, for the firm"), reason_);
-    form->addRow(everywhere_);
+    // No QFormLayout: with hidden rows and fields that wrap, Qt 6.4 writes past the end of its own list of rows.
+    rows_ = new QVBoxLayout(fields_);
+    rows_->setContentsMargins(0, 0, 0, 0);
+    rows_->setSpacing(8);
+    add_row(tr("Words"), text_);
+    add_row(tr("Quantity"), quantity_);
+    add_row(tr("Unit"), unit_);
+    add_row(tr("Price each, net"), price_);
+    add_row(tr("Tax"), tax_);
+    add_row(tr("Supplier"), supplier_);
+    add_row({}, option_);
+    add_row({}, ticked_);
+    add_row(tr("Note for the firm, never on paper"), note_);
+    add_row({}, left_out_);
+    add_row(tr("Reason, for the firm"), reason_);
+    add_row({}, everywhere_);
+}
+
+void LineForm::add_row(const QString& words, QWidget* field) {
+    auto* row = new QWidget(fields_);
+    auto* column = new QVBoxLayout(row);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(2);
+    if (!words.isEmpty()) {
+        auto* label = new QLabel(words, row);
+        label->setBuddy(field);
+        column->addWidget(label);
+    }
+    column->addWidget(field);
+    rows_->addWidget(row);
+}
+
+void LineForm::show_row_of(QWidget* field, bool shown) {
+    field->parentWidget()->setVisible(shown);
 }
 
 void LineForm::connect_fields() {
@@ -178,11 +196,11 @@ void LineForm::show_row(JobSession* session, const OfferRow* row) {
     const bool is_own = own();
     for (QWidget* field : {static_cast<QWidget*>(unit_), static_cast<QWidget*>(tax_), static_cast<QWidget*>(supplier_),
                            static_cast<QWidget*>(option_)})
-        form_->setRowVisible(field, is_own && !subsidy);
-    form_->setRowVisible(ticked_, is_own && !subsidy && line != nullptr && line->to_tick);
-    form_->setRowVisible(note_, is_own);
-    form_->setRowVisible(left_out_, !is_own);
-    form_->setRowVisible(reason_, !is_own);
+        show_row_of(field, is_own && !subsidy);
+    show_row_of(ticked_, is_own && !subsidy && line != nullptr && line->to_tick);
+    show_row_of(note_, is_own);
+    show_row_of(left_out_, !is_own);
+    show_row_of(reason_, !is_own);
     is_own ? show_own(*line) : show_planned();
 }
 

@@ -8,9 +8,9 @@
 #include "ui/offer/offer_model.h"
 
 class QCheckBox;
-class QFormLayout;
 class QLabel;
 class QPushButton;
+class QVBoxLayout;
 
 namespace wg::ui {
 
@@ -35,7 +35,9 @@ class LineForm : public QWidget {
     [[nodiscard]] QPushButton* back_button() const { return back_; }
 
    private:
-    void make_fields(QFormLayout* form);
+    void make_fields();
+    void add_row(const QString& words, QWidget* field);  ///< label above its field; no words: none
+    void show_row_of(QWidget* field, bool shown);
     void connect_fields();
     void change(const std::function<void(LineChange&)>& edit);
     void change_own(const std::function<void(OfferLine&)>& edit);
@@ -51,7 +53,7 @@ class LineForm : public QWidget {
     QLabel* head_ = nullptr;
     QLabel* planned_ = nullptr;
     QWidget* fields_ = nullptr;
-    QFormLayout* form_ = nullptr;
+    QVBoxLayout* rows_ = nullptr;
     TextField* text_ = nullptr;
     NumberField* quantity_ = nullptr;
     TextField* unit_ = nullptr;
