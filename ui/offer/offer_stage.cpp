@@ -301,11 +301,10 @@ bool OfferStage::issue_quote(Instant now) {
     quote.sha256 = sha256_hex(quote.plan_json);
     quote.gross_minor = plan.quote->gross.minor;
     quote.currency = plan.currency;
-    // The paper as it goes out is kept with it, byte for byte.
-    PaperInput paper = *paper_->input();
-    paper.job.revision = plan.job_revision;
-    paper.plan.job_revision = plan.job_revision;
-    paper.unsaved = false;
+    // The paper as it goes out is kept with it, byte for byte. Made from this very plan: the page on the screen follows
+    // plans a moment later and may still show the one before.
+    const QDate day = QDateTime::fromSecsSinceEpoch(now.unix_s).date();
+    PaperInput paper = *input_of(*session_, read_firm(store_), day);
     paper.look = paper_->look();
     paper.quote_number = qs(quote.number);
     const auto pdf = pdf_bytes(Paper::quote, paper);

@@ -286,6 +286,27 @@ TEST_F(OfferLines, own_lines_options_and_subsidies_are_entered_and_count_as_they
     EXPECT_EQ(session_->job().offer.lines.size(), 1U);
 }
 
+TEST_F(OfferLines, the_paper_that_is_kept_is_of_the_plan_that_is_frozen) {
+    // Nothing of the stage follows while it is hidden: the page on it still shows the plan before.
+    stage_->hide();
+    session_->edit(QStringLiteral("discount"), [](Job& job) { job.offer.discount_percent = 10.0; });
+    settle();
+    Job saved = session_->job();
+    const auto stored = store_->save(saved, now);
+    ASSERT_TRUE(stored.ok()) << text_of(stored.problems());
+    session_->mark_saved(stored.value());
+    ASSERT_TRUE(stage_->issue_quote(now));
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("quote.pdf"));
+    ASSERT_TRUE(stage_->issued()->save_paper(0, path));
+    QProcess reader;
+    reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
+    ASSERT_TRUE(reader.waitForFinished(20000));
+    const QString text = QString::fromUtf8(reader.readAllStandardOutput());
+    EXPECT_TRUE(text.contains(QStringLiteral("Discount of 10"))) << text.right(2500).toStdString();
+    EXPECT_EQ(store_->quotes(job_.id).value().front().gross_minor, session_->plan()->quote->gross.minor);
+}
+
 TEST_F(OfferLines, a_bad_figure_is_refused_beside_its_field_and_changes_nothing) {
     select("Roof hook, stainless");
     type(stage_->form()->quantity_field(), QStringLiteral("-3"));
