@@ -45,12 +45,16 @@ void count_quote(const QuoteRow& quote, bool newest, int year, DeskFigures& out)
             ++out.without_heat;
         }
     }
-    if (quote.answer != QStringLiteral("accepted")) return;
+}
+
+// Of a job whose client accepted one quote after the other the last counts: it took the other's place.
+void count_accepted(const QuoteRow& quote, int year, DeskFigures& out) {
     const auto accepted = month_of(quote.answered_on, year);
     if (!accepted) return;
     ++out.quotes_accepted[*accepted];
     out.accepted_minor[quote.currency] += quote.gross_minor;
     out.heat_accepted_kwh[*accepted] += quote.heat_kwh;
+    if (quote.heat_kwh <= 0.0) ++out.accepted_without_heat;
 }
 
 std::optional<Problem> count_quotes(const Database& database, int year, bool with_invented, DeskFigures& out) {
@@ -64,6 +68,16 @@ std::optional<Problem> count_quotes(const Database& database, int year, bool wit
             .arg(QString::fromLatin1(database.words().planned_heat), of_whom(with_invented)));
     if (!found) return found.problems().front();
     std::optional<QuoteRow> before;
+    std::optional<QuoteRow> accepted;  // the last of the job at hand
+    const auto finish = [&](bool job_ends) {
+        if (!before) return;
+        count_quote(*before, job_ends, year, out);
+        if (before->answer == QStringLiteral("accepted") && (!accepted || accepted->answered_on <= before->answered_on))
+            accepted = before;
+        if (!job_ends) return;
+        if (accepted) count_accepted(*accepted, year, out);
+        accepted.reset();
+    };
     while (found.value().next()) {
         const QSqlQuery& at = found.value();
         QuoteRow row{at.value(0).toString(),   at.value(1).toString(),
@@ -71,10 +85,10 @@ std::optional<Problem> count_quotes(const Database& database, int year, bool wit
                      at.value(4).toDouble(),   at.value(5).toString(),
                      at.value(6).toString()};
         if (!std::isfinite(row.heat_kwh) || row.heat_kwh < 0.0) row.heat_kwh = 0.0;
-        if (before) count_quote(*before, before->job_id != row.job_id, year, out);
+        finish(before && before->job_id != row.job_id);
         before = std::move(row);
     }
-    if (before) count_quote(*before, true, year, out);
+    finish(true);
     return std::nullopt;
 }
 

@@ -202,14 +202,17 @@ Result<bool> JobList::keep_view(const JobView& view) {
 }
 
 Result<bool> JobList::drop_view(const std::string& name) {
-    Result<std::vector<JobView>> kept = views();
+    const Result<std::vector<JobView>> kept = views();
+    if (!kept) return kept.problems();
     QJsonArray array;
-    if (kept) {
-        for (const JobView& one : kept.value()) {
-            if (one.name != name) array.append(to_json(one));
-        }
+    for (const JobView& one : kept.value()) {
+        if (one.name != name) array.append(to_json(one));
     }
     return store_.set_setting(views_key, QJsonDocument(array).toJson(QJsonDocument::Compact).toStdString());
+}
+
+Result<bool> JobList::drop_all_views() {
+    return store_.set_setting(views_key, "[]");
 }
 
 }  // namespace wg::store

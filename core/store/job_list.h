@@ -49,7 +49,10 @@ class JobList {
     [[nodiscard]] Result<std::vector<JobView>> views() const;
     /// In place of the one of the same name. Refused: an empty name, or more than 50 views.
     [[nodiscard]] Result<bool> keep_view(const JobView& view);
+    /// Refused where the views cannot be read.
     [[nodiscard]] Result<bool> drop_view(const std::string& name);
+    /// Also those that cannot be read.
+    [[nodiscard]] Result<bool> drop_all_views();
 
    private:
     Store& store_;

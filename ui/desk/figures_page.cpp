@@ -179,7 +179,10 @@ QString FiguresPage::words() const {
     parts += tr("without an answer now %1").arg(figures_.quotes_open);
     QString text = parts.join(QStringLiteral("; ")) + QLatin1Char('.');
     text += tr(" Heat is what the plans foretell, about.");
-    if (figures_.without_heat > 0) text += tr(" Quotes without it: %1.").arg(figures_.without_heat);
+    if (figures_.without_heat + figures_.accepted_without_heat > 0)
+        text += tr(" Quotes without it: offered %1, accepted %2.")
+                    .arg(figures_.without_heat)
+                    .arg(figures_.accepted_without_heat);
     return text;
 }
 

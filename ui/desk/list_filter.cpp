@@ -134,7 +134,14 @@ void ListFilter::fill_views() {
     }
     views_->addSeparator();
     connect(views_->addAction(tr("Keep this view\u2026")), &QAction::triggered, this, &ListFilter::ask_and_keep);
-    if (!kept || kept.value().empty()) return;
+    if (!kept) {
+        connect(views_->addAction(tr("Remove all views")), &QAction::triggered, this, [this] {
+            if (const auto done = store::JobList(store_).drop_all_views(); !done)
+                Q_EMIT problem(qs(text_of(done.problems())));
+        });
+        return;
+    }
+    if (kept.value().empty()) return;
     QMenu* remove = views_->addMenu(tr("Remove a view"));
     for (const store::JobView& view : kept.value()) {
         connect(remove->addAction(qs(view.name)), &QAction::triggered, this, [this, name = view.name] {

@@ -85,6 +85,16 @@ TEST_P(EachStore, TheYearInFiguresIsWhatWasDone) {
     ASSERT_TRUE(store->remove(jobs[1].id, at(3)).ok());
     EXPECT_EQ(desk_figures(*store, 2027, false).value().quotes_open, 0);
     EXPECT_FALSE(desk_figures(*store, 12, false).ok());
+
+    // The client of job 1 accepts a third quote in place of the second: one order, not two.
+    quote(*store, jobs[0], 7, "2027-06-01", 700'000, "null");
+    answer(*store, 4, 7, Answer::accepted, "2027-06-10");
+    const DeskFigures changed = desk_figures(*store, 2027, false).value();
+    EXPECT_EQ(changed.quotes_accepted[3], 0);
+    EXPECT_EQ(changed.quotes_accepted[5], 1);
+    EXPECT_EQ(changed.accepted_minor.at("EUR"), 700'000 + 400'000);
+    EXPECT_DOUBLE_EQ(changed.heat_accepted_kwh[3], 0.0);
+    EXPECT_EQ(changed.accepted_without_heat, 1);
 }
 
 }  // namespace

@@ -157,6 +157,10 @@ TEST_P(EachStore, ViewsAreKeptUnderTheirNames) {
     EXPECT_FALSE(list.keep_view({}).ok());
     ASSERT_TRUE(store->set_setting("desk.views", R"([{"name":"x","states":["asleep"]}])").ok());
     EXPECT_FALSE(list.views().ok());
+    EXPECT_FALSE(list.drop_view("x").ok());
+    EXPECT_FALSE(list.views().ok()) << "what cannot be read stays";
+    ASSERT_TRUE(list.drop_all_views().ok());
+    EXPECT_TRUE(list.views().value().empty());
 }
 
 }  // namespace
