@@ -25,6 +25,19 @@ std::optional<Problem> copy_to_file(const Database& database, const QString& pat
     return std::nullopt;
 }
 
+// A backup that is written over the store's own file looks, by place and number on the disk, like the file it was made
+// of. With the seats in it, numbers of edits would be given twice, and other machines would take the new edits for ones
+// they know. A store of a version before seats has none to forget.
+std::optional<Problem> forget_seats(const QString& path) {
+    const Result<std::unique_ptr<Database>> copy = Database::open(path.toStdString(), Access::read_write);
+    if (!copy) return copy.problems().front();
+    const Result<QVariant> kept =
+        copy.value()->value("SELECT 1 FROM sqlite_master WHERE type = 'table' AND name = 'seat'");
+    if (!kept) return kept.problems().front();
+    if (!kept.value().isValid()) return std::nullopt;
+    return copy.value()->run("DELETE FROM seat");
+}
+
 std::optional<Problem> check_copy(const QString& path) {
     const Result<std::unique_ptr<Database>> copy = Database::open(path.toStdString(), Access::read_only);
     if (!copy) return copy.problems().front();
@@ -68,6 +81,7 @@ std::optional<Problem> write_backup(const Database& database, const QString& to_
     QFile::remove(part);  // left by a backup that was cut short
     std::optional<Problem> problem =
         database.connection() ? copy_to_file(database, part) : database.run("VACUUM INTO ?", {part});
+    if (!problem) problem = forget_seats(part);
     if (!problem) problem = check_copy(part);
     if (!problem && !flush_to_disk(part)) {
         problem = Problem{name, "could not be written to the disk", "Check the disk and its free space"};

@@ -8,7 +8,7 @@
 namespace wg::store {
 
 /// Into an empty database of the newest version, in one transaction; before it is committed every table is read again
-/// and has to give the same digest as the one it came from.
+/// and has to give the same digest as the one it came from. Seats stay behind: whoever edits the copy gets a new one.
 [[nodiscard]] std::optional<Problem> copy_everything(const Database& from, const Database& to);
 
 /// SHA-256 over the rows of all tables, in the order of their keys; the same on both kinds. The search, which follows

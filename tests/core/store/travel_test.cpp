@@ -343,6 +343,46 @@ TEST_F(StoreTest, ACopiedOrRestoredFileIsAnotherMachine) {
     EXPECT_NE(seat_now(*open()), first);
 }
 
+// Written over the store's file by hand, a backup keeps the file's place, number and birth.
+TEST_F(StoreTest, EditsAfterABackupWasCopiedOverTheFileReachTheOthers) {
+    const std::string job_id = sample_job().id;
+    const auto tablet = open(file("tablet.db"));
+    {
+        const auto office = open();
+        static_cast<void>(office->save(sample_job(), at(1)));
+        edit(*office, job_id, 2, [](Job& j) { j.client.phone = "1"; });
+        ASSERT_TRUE(office->backup(file("backup.db")).ok());
+        edit(*office, job_id, 3, [](Job& j) { j.client.phone = "2"; });
+        edit(*office, job_id, 4, [](Job& j) { j.client.phone = "3"; });
+        send(*office, *tablet, job_id, 5);
+    }
+    write(path(), bytes_of(file("backup.db")));
+    const auto office = open();
+    edit(*office, job_id, 7, [](Job& j) { j.notes = "After the backup was put back"; });
+    send(*office, *tablet, job_id, 8);
+    send(*tablet, *office, job_id, 10);
+    for (Store* store : {office.get(), tablet.get()}) {
+        const Job job = store->load(job_id).value();
+        EXPECT_EQ(job.notes, "After the backup was put back");
+        EXPECT_EQ(job.client.phone, "3");
+    }
+}
+
+TEST_P(EachStore, ACopyOfAStoreGetsASeatOfItsOwn) {
+    const std::string job_id = sample_job().id;
+    const auto seat_now = [&](Store& store) {
+        return Travel(store).parcel_of(job_id, program, at(9)).value().parcel.seat_id;
+    };
+    const auto office = open();
+    static_cast<void>(office->save(sample_job(), at(1)));
+    const std::string first = seat_now(*office);
+    const auto copy = open(path("copy.db"));
+    const auto copied = office->copy_to(*copy);
+    ASSERT_TRUE(copied.ok()) << text_of(copied.problems());
+    EXPECT_NE(seat_now(*copy), first);
+    EXPECT_EQ(seat_now(*office), first);
+}
+
 }  // namespace
 }  // namespace travel_test
 }  // namespace wg::store::test
