@@ -16,9 +16,23 @@ void drop_answered(Plan& plan) {
     }
 }
 
+parts::Circumstances circumstances_of(const Job& job, const Plan& plan) {
+    parts::Circumstances at;
+    for (const PlacementPlan& placement : plan.placements) {
+        if (const Surface* surface = find_surface(job.site, placement.surface_id))
+            at.coverings.push_back(surface->covering);
+        at.height_m = std::max(at.height_m.value_or(placement.placed.highest_m), placement.placed.highest_m);
+    }
+    at.access = job.offer.access;
+    at.storeys = job.offer.storeys;
+    at.distance_km = job.offer.distance_km;
+    at.trips = job.offer.trips;
+    return at;
+}
+
 }  // namespace
 
-void money(const Job& job, const Selection& with, Plan& plan) {
+void money(const Job& job, const Selection& with, const std::string& on, Plan& plan) {
     parts::Input input;
     input.choice = *with.choice;
     if (plan.run_suggested) {  // its passages are bought like those of a drawn one
@@ -35,10 +49,12 @@ void money(const Job& job, const Selection& with, Plan& plan) {
     }
     input.services = plan.services;
     input.prices = *with.prices;
+    input.circumstances = circumstances_of(job, plan);
     plan.parts = parts::list_parts(input);
 
     const Result<quote::Offered> priced =
-        quote::offered(plan.parts.lines, job.offer, with.choice->id, with.prices->currency, with.rules->tax);
+        quote::offered(plan.parts.lines, job.offer, with.choice->id, with.prices->currency,
+                       quote::tax_rules_on(with.rules->tax, *with.prices, on));
     if (priced) {
         plan.offered = priced.value();
         plan.quote = priced.value().quote;

@@ -4,6 +4,7 @@
 
 #include "core/quantity/sha256.h"
 #include "core/store/personal.h"
+#include "core/store/price_book.h"
 #include "core/store/quote_book.h"
 #include "core/weather/read.h"
 #include "core/weather/write_plain.h"
@@ -59,6 +60,10 @@ void fill(Store& store) {
     entry.reading_id = id(0x503);
     ASSERT_TRUE(store.add_refrigerant_entry(entry, at(9)).ok());
     ASSERT_TRUE(PersonalData(store).erase({numbered_job(3).id}, "asked by letter", at(10)).ok());
+    PriceBook prices(store);
+    ASSERT_TRUE(prices.save("firm-2027", "{\"label\": \"Caf\xC3\xA9\"}", 0, "first", at(11)).ok());
+    ASSERT_TRUE(prices.save("firm-2027", "{\"label\": \"it's ?\"}", 1, "", at(12)).ok());
+    ASSERT_TRUE(prices.withdraw("firm-2027", 2, "", at(13)).ok());
     ASSERT_TRUE(store.set_setting("firm.name", "Alder & Sons").ok());
     ASSERT_TRUE(store.set_setting("firm.line2", "").ok());
 }
