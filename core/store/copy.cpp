@@ -46,7 +46,7 @@ constexpr std::array<Table, 14> tables = {{
      "seq, id, on_day, refrigerant, move, kg, bottle, note, entered_by, job_id, reading_id, corrects_id, entered_at",
      "ittttrttttttt", "seq"},
     {"erasure", "seq, job_id, number, erased_at, erased_by, reason, kept_until", "itttttt", "seq"},
-    {"price_list", "list_id, version, withdrawn, note, saved_by, saved_at, sha256, content", "tiittttt",
+    {"price_list", "list_id, version, withdrawn, came, note, saved_by, saved_at, sha256, content", "tiiittttt",
      "list_id, version"},
     {"setting", "key, value", "tt", "key"},
     {"job_versions", "job_id, revision, content_sha256, content", "titb", "job_id", true},

@@ -8,6 +8,7 @@
 #include "core/store/quote_book.h"
 #include "core/weather/read.h"
 #include "core/weather/write_plain.h"
+#include "tests/core/store/some_prices.h"
 #include "tests/core/store/store_fixture.h"
 #include "tests/core/weather/made_files.h"
 
@@ -61,8 +62,8 @@ void fill(Store& store) {
     ASSERT_TRUE(store.add_refrigerant_entry(entry, at(9)).ok());
     ASSERT_TRUE(PersonalData(store).erase({numbered_job(3).id}, "asked by letter", at(10)).ok());
     PriceBook prices(store);
-    ASSERT_TRUE(prices.save("firm-2027", "{\"label\": \"Caf\xC3\xA9\"}", 0, "first", at(11)).ok());
-    ASSERT_TRUE(prices.save("firm-2027", "{\"label\": \"it's ?\"}", 1, "", at(12)).ok());
+    ASSERT_TRUE(prices.save("firm-2027", price_list_text("firm-2027", "Caf\xC3\xA9"), 0, "first", at(11)).ok());
+    ASSERT_TRUE(prices.save("firm-2027", price_list_text("firm-2027", "it's ?"), 1, "", at(12)).ok());
     ASSERT_TRUE(prices.withdraw("firm-2027", 2, "", at(13)).ok());
     ASSERT_TRUE(store.set_setting("firm.name", "Alder & Sons").ok());
     ASSERT_TRUE(store.set_setting("firm.line2", "").ok());
