@@ -9,6 +9,7 @@
 #include "core/quantity/utf8.h"
 #include "core/store/backup.h"
 #include "core/store/copy.h"
+#include "core/store/equipment_book.h"
 #include "core/store/quote_book.h"
 #include "core/store/versions_kept.h"
 
@@ -301,6 +302,12 @@ Result<std::string> SqlStore::check() {
     for (const std::string& number : papers.value()) {
         add("paper of quote ");
         out += number + " no longer has its hash";
+    }
+    const Result<std::vector<std::string>> equipment = damaged_equipment(*database_);
+    if (!equipment) return equipment.problems();
+    for (const std::string& version : equipment.value()) {
+        add(version);
+        out += " no longer has its hash";
     }
     const Result<std::vector<std::string>> photographs = damaged_photographs();
     if (!photographs) return photographs.problems();
