@@ -25,7 +25,7 @@ struct Table {
 
 // A row stands after those that it names. Seats stay behind: the copy may be put back where older edits of theirs are
 // already known elsewhere, and would give the numbers of those a second time.
-constexpr std::array<Table, 13> tables = {{
+constexpr std::array<Table, 17> tables = {{
     {"job",
      "id, save_seq, number, title, client, town, state, invented, revision, changed_at, content_sha256, base_sha256, "
      "base_revision, removed_at",
@@ -35,6 +35,10 @@ constexpr std::array<Table, 13> tables = {{
      "ttittttit", "id"},
     {"quote_paper", "quote_id, sha256, kept_at, content", "tttb", "quote_id"},
     {"quote_answer", "seq, id, quote_id, answer, on_day, who, note, entered_by, entered_at", "itttttttt", "seq"},
+    {"answer_signature", "answer_id, sha256, content", "ttb", "answer_id"},
+    {"order_paper", "seq, id, kind, quote_id, number, sha256, kept_at, kept_by, content", "itttttttb", "seq"},
+    {"number_range", "kind, pattern", "tt", "kind"},
+    {"number_given", "kind, series, number, text, given_to, given_at", "ttittt", "kind, series, number"},
     {"weather_year",
      "id, sha256, label, source, format, invented, latitude_deg, longitude_deg, altitude_m, utc_offset_h, "
      "global_kwh_m2, air_mean_c, imported_at, content",

@@ -9,6 +9,7 @@
 #include "core/quantity/utf8.h"
 #include "core/store/backup.h"
 #include "core/store/copy.h"
+#include "core/store/order_book.h"
 #include "core/store/quote_book.h"
 #include "core/store/versions_kept.h"
 
@@ -300,6 +301,18 @@ Result<std::string> SqlStore::check() {
     if (!papers) return papers.problems();
     for (const std::string& number : papers.value()) {
         add("paper of quote ");
+        out += number + " no longer has its hash";
+    }
+    const Result<std::vector<std::string>> orders = damaged_order_papers(*database_);
+    if (!orders) return orders.problems();
+    for (const std::string& number : orders.value()) {
+        add("paper of order ");
+        out += number + " no longer has its hash";
+    }
+    const Result<std::vector<std::string>> signatures = damaged_signatures(*database_);
+    if (!signatures) return signatures.problems();
+    for (const std::string& number : signatures.value()) {
+        add("signature under the acceptance of quote ");
         out += number + " no longer has its hash";
     }
     const Result<std::vector<std::string>> photographs = damaged_photographs();
