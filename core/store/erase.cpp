@@ -109,7 +109,9 @@ std::optional<Problem> PersonalData::erase_one(const std::string& job_id, const 
     }
     for (const std::string& quote : kept.over) {
         for (const char* sql :
-             {"DELETE FROM quote_answer WHERE quote_id = ?", "DELETE FROM quote_paper WHERE quote_id = ?"}) {
+             {"DELETE FROM answer_signature WHERE answer_id IN (SELECT id FROM quote_answer WHERE quote_id = ?)",
+              "DELETE FROM order_paper WHERE quote_id = ?", "DELETE FROM quote_answer WHERE quote_id = ?",
+              "DELETE FROM quote_paper WHERE quote_id = ?"}) {
             if (auto problem = database_.run(sql, {to_qt(quote)})) return problem;
         }
         if (auto problem = database_.run("DELETE FROM quote_issued WHERE id = ?", {to_qt(quote)})) return problem;

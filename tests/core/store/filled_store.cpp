@@ -87,6 +87,7 @@ void fill(Store& store) {
     ASSERT_TRUE(prices.save("firm-2027", price_list_text("firm-2027", "Caf\xC3\xA9"), 0, "first", at(11)).ok());
     ASSERT_TRUE(prices.save("firm-2027", price_list_text("firm-2027", "it's ?"), 1, "", at(12)).ok());
     ASSERT_TRUE(prices.withdraw("firm-2027", 2, "", at(13)).ok());
+    ASSERT_TRUE(prices.save("firm-2028", price_list_text("firm-2028", "Next"), 0, "", at(14)).ok());
     fill_equipment(store);
     ASSERT_TRUE(store.set_setting("firm.name", "Alder & Sons").ok());
     ASSERT_TRUE(store.set_setting("firm.line2", "").ok());
