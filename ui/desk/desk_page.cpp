@@ -22,6 +22,7 @@
 #include "ui/desk/list_filter.h"
 #include "ui/desk/register_page.h"
 #include "ui/desk/services_page.h"
+#include "ui/equipment/equipment_page.h"
 
 namespace wg::ui {
 namespace {
@@ -31,8 +32,8 @@ constexpr int row_height = 40;
 
 }  // namespace
 
-DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> reference, QWidget* parent)
-    : QWidget(parent), store_(store), reference_(std::move(reference)) {
+DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> program, QWidget* parent)
+    : QWidget(parent), store_(store), program_(std::move(program)), reference_(program_) {
     setObjectName(QStringLiteral("page"));
     model_ = new JobTableModel(store_, this);
     notice_ = new NoticeBar(this);
@@ -88,6 +89,8 @@ void DeskPage::make_tabs() {
     tabs_->addTab(register_place_, tr("Refrigerant"));
     figures_ = new FiguresPage(store_, this);
     tabs_->addTab(figures_, tr("Figures"));
+    equipment_place_ = new QWidget(this);
+    tabs_->addTab(equipment_place_, tr("Equipment"));
     const auto complain = [this](const QString& text) { notice_->add(Mark::stop, text); };
     const auto tell = [this](const QString& text) {
         notice_->clear();
@@ -101,6 +104,7 @@ void DeskPage::make_tabs() {
     connect(services_, &ServicesPage::reloaded, this, &DeskPage::refresh_due);
     connect(tabs_, &QTabWidget::currentChanged, this, [this, complain, tell] {
         if (tabs_->currentWidget() == figures_) figures_->reload();
+        if (tabs_->currentWidget() == equipment_place_) show_equipment();
         if (tabs_->currentWidget() != register_place_) return;
         if (register_ == nullptr) {
             // Not before it is looked at: the list of jobs is what a start waits for.
@@ -117,6 +121,24 @@ void DeskPage::make_tabs() {
         }
         register_->reload();
     });
+}
+
+void DeskPage::show_equipment() {
+    if (equipment_ != nullptr) {
+        equipment_->reload();
+        return;
+    }
+    equipment_ = new EquipmentPage(store_, program_, equipment_place_);
+    auto* column = new QVBoxLayout(equipment_place_);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(equipment_);
+    connect(equipment_, &EquipmentPage::problem, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
+    connect(equipment_, &EquipmentPage::said, this, [this](const QString& text) {
+        notice_->clear();
+        notice_->add(Mark::note, text);
+    });
+    connect(equipment_, &EquipmentPage::items_changed, this, &DeskPage::equipment_changed);
+    equipment_->reload();
 }
 
 void DeskPage::show_tab(int tab) {

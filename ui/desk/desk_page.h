@@ -16,6 +16,7 @@ class QTableView;
 
 namespace wg::ui {
 
+class EquipmentPage;
 class FiguresPage;
 class JobPreview;
 class JobTableModel;
@@ -27,8 +28,10 @@ class ServicesPage;
 class DeskPage : public QWidget {
     Q_OBJECT
    public:
-    /// The store must outlive the page.
-    DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> reference, QWidget* parent = nullptr);
+    /// `program`: the reference without the firm's equipment. The store must outlive the page.
+    DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> program, QWidget* parent = nullptr);
+    /// With the firm's equipment: what jobs are looked at with.
+    void set_reference(std::shared_ptr<const plan::Reference> reference) { reference_ = std::move(reference); }
 
     /// Reads the list anew and selects this job when it is there; empty: keeps the selection.
     void reload(const std::string& job_id = {});
@@ -38,6 +41,7 @@ class DeskPage : public QWidget {
     [[nodiscard]] ListFilter* filter() { return filter_; }
     [[nodiscard]] ServicesPage* services() { return services_; }
     [[nodiscard]] RegisterPage* refrigerant() { return register_; }  ///< null until its tab was shown
+    [[nodiscard]] EquipmentPage* equipment() { return equipment_; }  ///< null until its tab was shown
     [[nodiscard]] FiguresPage* figures() { return figures_; }
     void show_tab(int tab);
     [[nodiscard]] QPushButton* due_button() { return due_; }
@@ -47,6 +51,7 @@ class DeskPage : public QWidget {
     void aftercare_asked(const QString& job_id);  ///< the job is to be opened at its Aftercare
     void new_asked();
     void import_asked();
+    void equipment_changed();  ///< the firm's items, in the store
 
    protected:
     void showEvent(QShowEvent* event) override;
@@ -57,6 +62,7 @@ class DeskPage : public QWidget {
     QWidget* make_jobs();
     QWidget* make_table();
     void make_tabs();
+    void show_equipment();
     void refresh_due();
     void refresh_count();
     void narrow();
@@ -68,6 +74,7 @@ class DeskPage : public QWidget {
     [[nodiscard]] std::string selected_id() const;
 
     store::Store& store_;
+    std::shared_ptr<const plan::Reference> program_;
     std::shared_ptr<const plan::Reference> reference_;
     JobTableModel* model_ = nullptr;
     QTabWidget* tabs_ = nullptr;
@@ -80,6 +87,8 @@ class DeskPage : public QWidget {
     FiguresPage* figures_ = nullptr;
     QWidget* register_place_ = nullptr;
     RegisterPage* register_ = nullptr;
+    QWidget* equipment_place_ = nullptr;
+    EquipmentPage* equipment_ = nullptr;
     JobPreview* preview_ = nullptr;
     NoticeBar* notice_ = nullptr;
     QTimer preview_delay_;

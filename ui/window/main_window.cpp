@@ -41,7 +41,7 @@ QString files_to_open() {
 
 MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<const plan::Reference> reference,
                        QWidget* parent)
-    : QMainWindow(parent), store_(std::move(store)), reference_(std::move(reference)) {
+    : QMainWindow(parent), store_(std::move(store)), equipment_(*store_, reference), reference_(std::move(reference)) {
     setWindowTitle(tr("Warmgable"));
     resize(1366, 768);
     setMinimumSize(1024, 640);
@@ -65,6 +65,9 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
     });
     connect(desk_, &DeskPage::new_asked, this, &MainWindow::start_job);
     connect(desk_, &DeskPage::import_asked, this, &MainWindow::open_file);
+    connect(desk_, &DeskPage::equipment_changed, this, &MainWindow::take_equipment);
+    if (const QString wrong = take_equipment(); !wrong.isEmpty())
+        desk_->notice().add(Mark::caution, tr("Some of the firm's equipment is left out of plans. %1").arg(wrong));
     refresh_actions();
 }
 

@@ -15,6 +15,7 @@
 #include "ui/common/theme.h"
 #include "ui/documents/documents.h"
 #include "ui/window/copies_dialog.h"
+#include "ui/window/firm_equipment.h"
 
 class QActionGroup;
 class QStackedWidget;
@@ -88,7 +89,10 @@ class MainWindow : public QMainWindow {
     void choose_weather_file();
     /// The rating test, first of the set on screen.
     void show_rating();
-    /// Reference data for a job, with its year from the library. `caution` says when that is missing.
+    /// Takes over what the store has of the firm's equipment; what is wrong with some of it, in words.
+    QString take_equipment();
+    /// Reference data for a job, with the firm's equipment and its year from the library. `caution` says what is
+    /// missing.
     std::shared_ptr<const plan::Reference> reference_for(const Job& job, QString& caution);
     /// True when the job page may be left: saved, or the user says to go without.
     bool leave_job();
@@ -110,7 +114,8 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] NoticeBar& notice();
 
     std::unique_ptr<store::Store> store_;
-    std::shared_ptr<const plan::Reference> reference_;
+    FirmEquipment equipment_;
+    std::shared_ptr<const plan::Reference> reference_;  ///< with the firm's equipment
     std::unique_ptr<JobSession> session_;
     QUndoGroup undo_group_;
     AutoSaver* saver_ = nullptr;
