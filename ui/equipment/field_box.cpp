@@ -56,16 +56,14 @@ FieldBox::FieldBox(const ItemField& field, QWidget* parent) : QWidget(parent), f
     column->addWidget(line_);
     column->addStretch(1);
     show_problem({});
+    set_value(QJsonValue(QJsonValue::Undefined));
 }
 
 void FieldBox::make_editor(QVBoxLayout& column) {
     if (field_.kind == FieldKind::flag) {
         check_ = new QCheckBox(field_.label, this);
         column.addWidget(check_);
-        connect(check_, &QCheckBox::clicked, this, [this] {
-            flag_given_ = true;
-            Q_EMIT changed();
-        });
+        connect(check_, &QCheckBox::clicked, this, &FieldBox::changed);
         return;
     }
     auto* name = new QLabel(field_.label, this);
@@ -145,7 +143,6 @@ void FieldBox::set_read_only(bool read_only) {
 
 void FieldBox::set_value(const QJsonValue& value) {
     if (check_ != nullptr) {
-        flag_given_ = field_.required || !value.isUndefined();
         check_->setChecked(value.toBool());
     } else if (combo_ != nullptr) {
         combo_->setCurrentIndex(value.isString() ? combo_->findData(value.toString()) : -1);
@@ -166,6 +163,9 @@ void FieldBox::set_value(const QJsonValue& value) {
                                            : (value.isDouble() ? shortest(value.toDouble()) : words_of_value(value)));
         edit_->setCursorPosition(0);
     }
+    // A flag that has to be given reads as it looks; any other value stays until it is changed.
+    read_at_first_ = read();
+    shown_ = check_ != nullptr && field_.required && value.isUndefined() ? read_at_first_ : value;
 }
 
 QString FieldBox::entered() const {
@@ -178,7 +178,13 @@ QJsonValue FieldBox::number_value(const QString& text) const {
 }
 
 QJsonValue FieldBox::value() const {
-    if (check_ != nullptr) return flag_given_ ? QJsonValue(check_->isChecked()) : QJsonValue(QJsonValue::Undefined);
+    const QJsonValue now = read();
+    const bool same = now.type() == read_at_first_.type() && words_of_value(now) == words_of_value(read_at_first_);
+    return same ? shown_ : now;
+}
+
+QJsonValue FieldBox::read() const {
+    if (check_ != nullptr) return check_->isChecked();
     if (combo_ != nullptr) {
         return combo_->currentIndex() < 0 ? QJsonValue(QJsonValue::Undefined)
                                           : QJsonValue(combo_->currentData().toString());
@@ -216,7 +222,7 @@ QJsonValue FieldBox::value() const {
 
 void FieldBox::typed() {
     if (field_.kind == FieldKind::ten) {
-        const QJsonArray numbers = value().toArray();
+        const QJsonArray numbers = read().toArray();
         if (numbers.size() == 2 * ten_count) {
             QJsonArray first, second;
             for (int i = 0; i < ten_count; ++i) {

@@ -24,7 +24,8 @@ class FieldBox : public QWidget {
 
     /// Shows a value without telling anybody; undefined: empty.
     void set_value(const QJsonValue& value);
-    /// What stands in the editor; undefined when it is empty. A text where a number was asked for stays that text, so
+    /// What stands in the editor, or, as long as nobody changed that, the very value that was shown (an empty list, say,
+    /// looks like one that is left out); undefined when it is empty. A text where a number was asked for stays that text, so
     /// that the reader of the format refuses it.
     [[nodiscard]] QJsonValue value() const;
     /// Replaces the line below; empty: the range and meaning again.
@@ -44,6 +45,7 @@ class FieldBox : public QWidget {
     void typed();
     [[nodiscard]] QString hint() const;
     [[nodiscard]] QString entered() const;
+    [[nodiscard]] QJsonValue read() const;
     [[nodiscard]] QJsonValue number_value(const QString& text) const;
 
     ItemField field_;
@@ -54,7 +56,7 @@ class FieldBox : public QWidget {
     std::vector<QCheckBox*> boxes_;
     QLabel* line_ = nullptr;
     QString problem_;
-    bool flag_given_ = true;  ///< an optional flag that the item leaves out stays left out until it is set
+    QJsonValue shown_, read_at_first_;
 };
 
 }  // namespace wg::ui

@@ -97,6 +97,11 @@ QString words_of(store::ItemKind kind) {
     return field_tr("Fixing method");
 }
 
+QString short_words_of(store::ItemKind kind) {
+    if (kind == store::ItemKind::block) return field_tr("Block");
+    return kind == store::ItemKind::fixing_method ? field_tr("Fixing") : words_of(kind);
+}
+
 QString list_key_of(store::ItemKind kind) {
     return QLatin1String(store::key_of(kind)) + QLatin1Char('s');
 }

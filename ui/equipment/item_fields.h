@@ -56,9 +56,10 @@ struct FieldGroup {
 [[nodiscard]] const std::vector<FieldGroup>& fields_of(store::ItemKind kind);
 /// Null: no such field.
 [[nodiscard]] const ItemField* find_field(store::ItemKind kind, const QString& key);
-[[nodiscard]] QString words_of(store::ItemKind kind);       ///< "Collector"
-[[nodiscard]] QString list_key_of(store::ItemKind kind);    ///< "collectors"
-[[nodiscard]] QString object_key_of(store::ItemKind kind);  ///< "iso9806", "compressor"; empty: none
+[[nodiscard]] QString words_of(store::ItemKind kind);        ///< "Collector"
+[[nodiscard]] QString short_words_of(store::ItemKind kind);  ///< for a narrow column
+[[nodiscard]] QString list_key_of(store::ItemKind kind);     ///< "collectors"
+[[nodiscard]] QString object_key_of(store::ItemKind kind);   ///< "iso9806", "compressor"; empty: none
 
 // The groups of each kind (item_fields_*.cpp).
 [[nodiscard]] std::vector<FieldGroup> collector_fields();

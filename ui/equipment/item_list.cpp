@@ -34,7 +34,7 @@ ItemList::ItemList(QWidget* parent) : QWidget(parent) {
                                        store::ItemKind::fixing_method})
         kind_->addItem(words_of(kind), static_cast<int>(kind));
     table_ = new QTableWidget(0, 4, this);
-    table_->setHorizontalHeaderLabels({tr("Name"), tr("Kind"), tr("Source"), tr("Approved by")});
+    table_->setHorizontalHeaderLabels({tr("Name"), tr("Kind"), tr("Source"), tr("Approved")});
     table_->setAccessibleName(tr("Equipment"));
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
@@ -47,9 +47,9 @@ ItemList::ItemList(QWidget* parent) : QWidget(parent) {
     table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table_->horizontalHeader()->setHighlightSections(false);
     table_->horizontalHeader()->setSectionResizeMode(name_column, QHeaderView::Stretch);
-    table_->setColumnWidth(kind_column, 96);
-    table_->setColumnWidth(source_column, 88);
-    table_->setColumnWidth(approved_column, 92);
+    table_->setColumnWidth(kind_column, 84);
+    table_->setColumnWidth(source_column, 84);
+    table_->setColumnWidth(approved_column, 84);
     WrappedCells::use_in(*table_);
     count_ = new QLabel(this);
     count_->setProperty("role", QStringLiteral("muted"));
@@ -96,8 +96,8 @@ void ItemList::fill(const QString& key, bool keep) {
         if (!matches(entry) && !(keep && entry.key == key)) continue;
         const int row = table_->rowCount();
         table_->insertRow(row);
-        const QString name = entry.maker.isEmpty() ? entry.name : tr("%1, %2").arg(entry.name, entry.maker);
-        const QString cells[] = {name.isEmpty() ? tr("without a name") : name, words_of(entry.kind),
+        const QString name = entry.maker.isEmpty() ? entry.name : QStringLiteral("%1\n%2").arg(entry.name, entry.maker);
+        const QString cells[] = {name.isEmpty() ? tr("without a name") : name, short_words_of(entry.kind),
                                  source_words(entry), entry.approved_by};
         for (int column = 0; column < 4; ++column) {
             auto* item = new QTableWidgetItem(cells[column]);

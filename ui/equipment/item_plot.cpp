@@ -86,7 +86,18 @@ CurvesPicture collector_picture(const std::vector<heatpump::CollectorCurve>& cur
             one.points.emplace_back(p.reduced_m2k_w, p.efficiency);
         panel.curves.push_back(std::move(one));
     }
-    fit_panel(panel, true);
+    // Halves rather than whole ones: the curves would fill half of the picture.
+    constexpr double half = 0.5;
+    double low = 0.0;
+    double high = half;
+    for (const Curve& curve : panel.curves) {
+        for (const QPointF& p : curve.points) {
+            low = std::min(low, p.y());
+            high = std::max(high, p.y());
+        }
+    }
+    panel.low = std::floor(low / half + 1e-9) * half;
+    panel.high = std::ceil(high / half - 1e-9) * half;
     if (!curves.empty() && !curves.front().points.empty()) {
         picture.x_from = curves.front().points.front().reduced_m2k_w;
         picture.x_to = curves.front().points.back().reduced_m2k_w;
