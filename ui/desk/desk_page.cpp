@@ -141,6 +141,10 @@ void DeskPage::show_equipment() {
     equipment_->reload();
 }
 
+void DeskPage::show_equipment_tab() {
+    tabs_->setCurrentWidget(equipment_place_);
+}
+
 void DeskPage::show_tab(int tab) {
     tabs_->setCurrentIndex(tab);
 }

@@ -44,6 +44,7 @@ class DeskPage : public QWidget {
     [[nodiscard]] EquipmentPage* equipment() { return equipment_; }  ///< null until its tab was shown
     [[nodiscard]] FiguresPage* figures() { return figures_; }
     void show_tab(int tab);
+    void show_equipment_tab();
     [[nodiscard]] QPushButton* due_button() { return due_; }
 
    Q_SIGNALS:

@@ -348,6 +348,11 @@ bool EquipmentPage::can_save() const {
     return save_->isEnabled();
 }
 
+int EquipmentPage::unsaved() {
+    if (judge_delay_.isActive()) judge();
+    return static_cast<int>(drafts_.size());
+}
+
 void EquipmentPage::select(const QString& key) {
     list_->select(key);
 }

@@ -51,6 +51,8 @@ class EquipmentPage : public QWidget {
     [[nodiscard]] ItemHistory* history() const { return history_; }
     [[nodiscard]] QString state_words() const;
     [[nodiscard]] bool can_save() const;
+    /// Items with entries that are not saved.
+    [[nodiscard]] int unsaved();
     /// Judges what stands in the form at once instead of a moment later.
     void judge();
 

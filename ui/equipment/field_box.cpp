@@ -9,7 +9,6 @@
 #include <QPlainTextEdit>
 #include <QRegularExpression>
 #include <QSignalBlocker>
-#include <QStyle>
 #include <QVBoxLayout>
 
 #include "core/equipment/pasted_numbers.h"
@@ -50,10 +49,16 @@ FieldBox::FieldBox(const ItemField& field, QWidget* parent) : QWidget(parent), f
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(2);
     make_editor(*column);
-    line_ = new QLabel(this);
-    line_->setWordWrap(true);
-    line_->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    column->addWidget(line_);
+    for (QLabel** label : {&wrong_, &line_}) {
+        *label = new QLabel(this);
+        (*label)->setWordWrap(true);
+        (*label)->setTextInteractionFlags(Qt::TextSelectableByMouse);
+        column->addWidget(*label);
+    }
+    wrong_->setProperty("role", QStringLiteral("stop"));
+    line_->setProperty("role", QStringLiteral("muted"));
+    line_->setText(hint());
+    line_->setVisible(!hint().isEmpty());
     column->addStretch(1);
     show_problem({});
     set_value(QJsonValue(QJsonValue::Undefined));
@@ -122,14 +127,8 @@ QString FieldBox::hint() const {
 
 void FieldBox::show_problem(const QString& text) {
     problem_ = text;
-    const QString role = text.isEmpty() ? QStringLiteral("muted") : QStringLiteral("stop");
-    if (line_->property("role").toString() != role) {
-        line_->setProperty("role", role);
-        line_->style()->unpolish(line_);
-        line_->style()->polish(line_);
-    }
-    line_->setText(text.isEmpty() ? hint() : text);
-    line_->setVisible(!line_->text().isEmpty());
+    wrong_->setText(text);
+    wrong_->setVisible(!text.isEmpty());
 }
 
 void FieldBox::set_read_only(bool read_only) {

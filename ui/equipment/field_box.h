@@ -24,11 +24,11 @@ class FieldBox : public QWidget {
 
     /// Shows a value without telling anybody; undefined: empty.
     void set_value(const QJsonValue& value);
-    /// What stands in the editor, or, as long as nobody changed that, the very value that was shown (an empty list, say,
-    /// looks like one that is left out); undefined when it is empty. A text where a number was asked for stays that text, so
-    /// that the reader of the format refuses it.
+    /// What stands in the editor; undefined when it is empty. As long as nobody changed that, the very value that was
+    /// shown: an empty list, say, looks like one that is left out. A text where a number was asked for stays that text,
+    /// so that the reader of the format refuses it.
     [[nodiscard]] QJsonValue value() const;
-    /// Replaces the line below; empty: the range and meaning again.
+    /// Stands over the line of range and meaning; empty: none.
     void show_problem(const QString& text);
     [[nodiscard]] const QString& problem() const { return problem_; }
     void set_read_only(bool read_only);
@@ -54,6 +54,7 @@ class FieldBox : public QWidget {
     CalmCombo* combo_ = nullptr;
     QCheckBox* check_ = nullptr;
     std::vector<QCheckBox*> boxes_;
+    QLabel* wrong_ = nullptr;
     QLabel* line_ = nullptr;
     QString problem_;
     QJsonValue shown_, read_at_first_;

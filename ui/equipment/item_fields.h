@@ -50,6 +50,7 @@ struct FieldGroup {
     QString title;
     DataForm form = DataForm::always;
     std::vector<ItemField> fields;
+    bool chosen_here = false;  ///< which way the performance is stated is chosen above it
 };
 
 /// In the order of the form, which is the order in the file.

@@ -35,7 +35,7 @@ std::vector<ItemField> coefficient_fields() {
           "data sheet can be pasted; with 20 numbers the second ten are the power");
     return {
         optional(plain_field("compressor.capacity_w", FieldKind::ten, t("Refrigerating capacity, W"), ten)),
-        optional(plain_field("compressor.mass_flow_kg_h", FieldKind::ten, t("or mass flow, kg/h"),
+        optional(plain_field("compressor.mass_flow_kg_h", FieldKind::ten, t("Mass flow, kg/h"),
                              t("Instead of the capacity"))),
         plain_field("compressor.power_w", FieldKind::ten, t("Electric power, W")),
         optional(number_field("compressor.suction_superheat_k", t("Rated superheat"), QStringLiteral("K"), 0.0, 40.0,
@@ -69,7 +69,7 @@ std::vector<FieldGroup> block_fields() {
         choice_field("refrigerant", t("Refrigerant"), {same("R134a"), same("R290"), same("R1234yf"), same("R513A")}));
     return {
         {t("Item"), DataForm::always, std::move(item)},
-        {t("Compressor by displacement and efficiencies"), DataForm::curves, curve_fields()},
+        {t("Compressor by displacement and efficiencies"), DataForm::curves, curve_fields(), true},
         {t("Compressor by ten coefficients, dew-point temperatures in °C"), DataForm::coefficients,
          coefficient_fields()},
         {t("Circuit and envelope"),

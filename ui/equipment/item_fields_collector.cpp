@@ -72,7 +72,8 @@ std::vector<FieldGroup> collector_fields() {
                                 t("As fall of the evaporating temperature. Left out: series and parallel come out "
                                   "the same"))),
           optional(number_field("channel_drop_at_w", t("Heat at which it drops so"), QStringLiteral("W"), 100.0,
-                                20000.0, t("Left out: 1500 W")))}},
+                                20000.0, t("Left out: 1500 W")))},
+         true},
         {t("Coefficients of a test by ISO 9806:2017, per m² of gross area"), DataForm::tested, tested_fields()},
         {t("Hands and connections"),
          DataForm::always,

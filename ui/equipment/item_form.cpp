@@ -34,7 +34,7 @@ void ItemForm::build(store::ItemKind kind) {
     column->setContentsMargins(0, 0, 12, 0);
     column->setSpacing(8);
     for (const FieldGroup& group : fields_of(kind)) {
-        if (data_form_ == nullptr && !object_key_of(kind).isEmpty() && parts_.size() == 1) add_data_form(kind);
+        if (group.chosen_here) add_data_form(kind);
         add_group(group);
     }
     auto* title = new QLabel(tr("Note"), page_);

@@ -45,6 +45,7 @@ ItemHistory::ItemHistory(QWidget* parent) : QWidget(parent) {
     versions_->setAccessibleName(tr("Versions, newest first"));
     words_ = new QLabel(this);
     words_->setWordWrap(true);
+    words_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
     changes_ = history_table({tr("Field"), tr("Before"), tr("Then")}, this);
     changes_->setAccessibleName(tr("What changed with this version"));
     auto* column = new QVBoxLayout(this);

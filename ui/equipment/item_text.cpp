@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QJsonArray>
 #include <QJsonDocument>
+#include <QRegularExpression>
 
 #include "core/equipment/codec.h"
 #include "ui/common/format.h"
@@ -59,6 +60,19 @@ QByteArray item_json(const ItemDraft& draft) {
         if (!written.contains(it.key())) add_line(out, it.key(), json_of(it.value()), 6);
     }
     return out + '}';
+}
+
+/// The reader names other fields as they stand in a file; on screen they have names.
+QString with_labels(store::ItemKind kind, QString text) {
+    for (const FieldGroup& group : fields_of(kind)) {
+        for (const ItemField& field : group.fields) {
+            const QString key = field.key.section(QLatin1Char('.'), -1);
+            if (!key.contains(QLatin1Char('_')) || !text.contains(key)) continue;
+            const QRegularExpression word(QStringLiteral("\\b%1\\b").arg(key));
+            text.replace(word, QStringLiteral("\u2018%1\u2019").arg(field.label));
+        }
+    }
+    return text;
 }
 
 }  // namespace
@@ -167,8 +181,14 @@ std::vector<FieldProblem> by_field(store::ItemKind kind, const std::vector<Probl
                     key = field.key;
             }
         }
-        QString text = QStringLiteral("%1. %2").arg(qs(problem.what), qs(problem.remedy));
-        if (key.isEmpty()) text.prepend(where + QStringLiteral(": "));
+        QString text = with_labels(kind, QStringLiteral("%1. %2").arg(qs(problem.what), qs(problem.remedy)));
+        if (key.isEmpty()) {
+            text.prepend(where + QStringLiteral(": "));
+        } else if (problem.what == "is missing") {
+            text = QCoreApplication::translate("ItemFields", "Still to be filled in");
+        } else {
+            text.prepend(QStringLiteral("\u2018%1\u2019 ").arg(find_field(kind, key)->label));
+        }
         out.push_back({key, text});
     }
     return out;

@@ -13,6 +13,7 @@
 #include "ui/common/problem_dialog.h"
 #include "ui/desk/desk_page.h"
 #include "ui/desk/new_job.h"
+#include "ui/equipment/equipment_page.h"
 #include "ui/window/aftercare_keeper.h"
 #include "ui/window/auto_saver.h"
 #include "ui/window/daily_backup.h"
@@ -323,8 +324,23 @@ void MainWindow::refresh_saved() {
     }
 }
 
+bool MainWindow::leave_equipment() {
+    const int unsaved = desk_->equipment() == nullptr ? 0 : desk_->equipment()->unsaved();
+    if (unsaved == 0) return true;
+    QMessageBox box(QMessageBox::Question, tr("Equipment is not saved"),
+                    tr("Items under Equipment with entries that are not saved: %1.").arg(number(unsaved)),
+                    QMessageBox::NoButton, this);
+    const QAbstractButton* drop = box.addButton(tr("Close without them"), QMessageBox::DestructiveRole);
+    box.addButton(tr("Look at them"), QMessageBox::RejectRole);
+    box.exec();
+    if (box.clickedButton() == drop) return true;
+    back_to_desk();
+    desk_->show_equipment_tab();
+    return false;
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
-    event->setAccepted(leave_job());
+    event->setAccepted(leave_job() && leave_equipment());
 }
 
 }  // namespace wg::ui

@@ -143,7 +143,8 @@ TEST(ItemFields, RangesAndNeedsAreThoseOfTheReader) {
                     }
                     return false;
                 };
-                if (field.required) EXPECT_TRUE(refused(QJsonValue(QJsonValue::Undefined), "missing")) << name;
+                if (field.required)
+                    EXPECT_TRUE(refused(QJsonValue(QJsonValue::Undefined), "Still to be filled in")) << name;
                 if (!field.required && value_at(sample.item, field.key).isUndefined())
                     EXPECT_TRUE(with(QJsonValue(QJsonValue::Undefined)).empty()) << name;
                 if (field.kind != FieldKind::number && field.kind != FieldKind::whole) continue;
@@ -246,6 +247,11 @@ TEST(ItemForm, ATextWhereANumberBelongsIsRefusedByTheReaderBesideItsField) {
     EXPECT_TRUE(form.show_problems(by_field(ItemKind::cylinder, result.problems())).isEmpty());
     EXPECT_TRUE(form.box("volume_l")->problem().contains("number")) << form.box("volume_l")->problem().toStdString();
     EXPECT_EQ(form.box("height_m")->problem(), "");
+    form.show_item(first_of(ItemKind::collector), false, true);
+    form.box("width_m")->type("2.9");
+    form.show_problems(by_field(ItemKind::collector, read(form.draft()).problems()));
+    EXPECT_TRUE(form.box("width_m")->problem().startsWith("\u2018Short side\u2019 is 2.9, above \u2018Long side\u2019"))
+        << form.box("width_m")->problem().toStdString() << " names the other field as the screen does";
 }
 
 TEST(ItemForm, ALineOfADataSheetIsPastedAndTwoLinesFillBoth) {

@@ -4,8 +4,11 @@
 
 #include <gtest/gtest.h>
 
-#include <QLineEdit>
+#include <QAbstractButton>
+#include <QApplication>
+#include <QMessageBox>
 #include <QTest>
+#include <QTimer>
 
 #include "core/equipment/codec.h"
 #include "tests/tools/load_reference.h"
@@ -22,7 +25,6 @@ namespace firm_equipment_test {
 namespace {
 
 constexpr int patience_ms = 20000;
-constexpr int equipment_tab = 4;
 const Instant later{1'800'000'600};
 
 class FirmEquipmentTest : public testing::Test {
@@ -62,7 +64,7 @@ TEST_F(FirmEquipmentTest, AnItemSavedOnTheDeskPlansAJobWithoutAnewStart) {
     auto opened = new_store();
     MainWindow window(std::move(opened), program_);
     auto* desk = window.findChild<DeskPage*>();
-    desk->show_tab(equipment_tab);
+    desk->show_equipment_tab();
     ASSERT_NE(desk->equipment(), nullptr);
     EquipmentPage& page = *desk->equipment();
     ASSERT_TRUE(page.import_text(QByteArray::fromStdString(own_collector(1.0)), "own.json", later).ok());
@@ -119,6 +121,31 @@ TEST_F(FirmEquipmentTest, AnItemThatCannotBeUsedIsToldAtTheStartAndHindersNothin
     ASSERT_TRUE(window.open_job_text(job_with_it(), "own-job.json"));
     ASSERT_TRUE(QTest::qWaitFor([&] { return window.session()->settled(); }, patience_ms))
         << window.session()->plan_problem().toStdString();
+}
+
+TEST_F(FirmEquipmentTest, ClosingAsksBeforeEntriesAreLost) {
+    MainWindow window(new_store(), program_);
+    window.show();
+    auto* desk = window.findChild<DeskPage*>();
+    desk->show_equipment_tab();
+    desk->equipment()->begin_new(store::ItemKind::cylinder);
+    desk->equipment()->form()->box("name")->type("Half a cylinder");
+    const auto answer = [](const QString& words) {
+        QTimer::singleShot(0, qApp, [words] {
+            auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+            ASSERT_NE(box, nullptr);
+            for (QAbstractButton* button : box->buttons()) {
+                if (button->text() == words) button->click();
+            }
+        });
+    };
+    desk->show_tab(0);
+    answer("Look at them");
+    EXPECT_FALSE(window.close());
+    EXPECT_TRUE(desk->equipment()->isVisible());
+    EXPECT_EQ(desk->equipment()->unsaved(), 1);
+    answer("Close without them");
+    EXPECT_TRUE(window.close());
 }
 
 }  // namespace
