@@ -22,6 +22,7 @@
 #include "ui/desk/list_filter.h"
 #include "ui/desk/register_page.h"
 #include "ui/desk/services_page.h"
+#include "ui/equipment/equipment_page.h"
 #include "ui/prices/price_page.h"
 
 namespace wg::ui {
@@ -32,8 +33,8 @@ constexpr int row_height = 40;
 
 }  // namespace
 
-DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> reference, QWidget* parent)
-    : QWidget(parent), store_(store), reference_(std::move(reference)) {
+DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> program, QWidget* parent)
+    : QWidget(parent), store_(store), program_(std::move(program)), reference_(program_) {
     setObjectName(QStringLiteral("page"));
     model_ = new JobTableModel(store_, this);
     notice_ = new NoticeBar(this);
@@ -91,6 +92,8 @@ void DeskPage::make_tabs() {
     tabs_->addTab(figures_, tr("Figures"));
     prices_place_ = new QWidget(this);
     tabs_->addTab(prices_place_, tr("Prices"));
+    equipment_place_ = new QWidget(this);
+    tabs_->addTab(equipment_place_, tr("Equipment"));
     connect(figures_, &FiguresPage::problem, this, &DeskPage::complain);
     connect(figures_, &FiguresPage::said, this, &DeskPage::tell);
     connect(services_, &ServicesPage::problem, this, &DeskPage::complain);
@@ -101,6 +104,7 @@ void DeskPage::make_tabs() {
         if (tabs_->currentWidget() == figures_) figures_->reload();
         if (tabs_->currentWidget() == register_place_) show_register();
         if (tabs_->currentWidget() == prices_place_) show_prices();
+        if (tabs_->currentWidget() == equipment_place_) show_equipment();
     });
 }
 
@@ -139,13 +143,13 @@ void DeskPage::show_prices() {
         prices_->reload();
         return;
     }
-    prices_ = new PricePage(store_, reference_, prices_place_);
+    prices_ = new PricePage(store_, program_, prices_place_);
     auto* column = new QVBoxLayout(prices_place_);
     column->setContentsMargins(0, 0, 0, 0);
     column->addWidget(prices_);
     connect(prices_, &PricePage::problem, this, &DeskPage::complain);
     connect(prices_, &PricePage::said, this, &DeskPage::tell);
-    connect(prices_, &PricePage::lists_changed, this, &DeskPage::lists_changed);
+    connect(prices_, &PricePage::lists_changed, this, &DeskPage::firms_own_changed);
 }
 
 bool DeskPage::may_close() {
@@ -153,6 +157,25 @@ bool DeskPage::may_close() {
     tabs_->setCurrentWidget(prices_place_);
     complain(tr("The price list has changes that are not saved. Save them as a version, or discard them."));
     return false;
+}
+
+void DeskPage::show_equipment() {
+    if (equipment_ != nullptr) {
+        equipment_->reload();
+        return;
+    }
+    equipment_ = new EquipmentPage(store_, program_, equipment_place_);
+    auto* column = new QVBoxLayout(equipment_place_);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(equipment_);
+    connect(equipment_, &EquipmentPage::problem, this, &DeskPage::complain);
+    connect(equipment_, &EquipmentPage::said, this, &DeskPage::tell);
+    connect(equipment_, &EquipmentPage::items_changed, this, &DeskPage::firms_own_changed);
+    equipment_->reload();
+}
+
+void DeskPage::show_equipment_tab() {
+    tabs_->setCurrentWidget(equipment_place_);
 }
 
 void DeskPage::show_tab(int tab) {

@@ -13,6 +13,7 @@
 #include "ui/common/problem_dialog.h"
 #include "ui/desk/desk_page.h"
 #include "ui/desk/new_job.h"
+#include "ui/equipment/equipment_page.h"
 #include "ui/window/aftercare_keeper.h"
 #include "ui/window/auto_saver.h"
 #include "ui/window/daily_backup.h"
@@ -41,7 +42,11 @@ QString files_to_open() {
 
 MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<const plan::Reference> reference,
                        QWidget* parent)
-    : QMainWindow(parent), store_(std::move(store)), program_(std::move(reference)), reference_(program_) {
+    : QMainWindow(parent),
+      store_(std::move(store)),
+      prices_(*store_, reference),
+      equipment_(*store_, reference),
+      reference_(std::move(reference)) {
     setWindowTitle(tr("Warmgable"));
     resize(1366, 768);
     setMinimumSize(1024, 640);
@@ -49,7 +54,7 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
 
     saver_ = new AutoSaver(*store_, this);
     aftercare_ = new AftercareKeeper(*store_, this);
-    desk_ = new DeskPage(*store_, program_);
+    desk_ = new DeskPage(*store_, reference_);
     pages_ = new QStackedWidget(this);
     pages_->addWidget(desk_);
     setCentralWidget(pages_);
@@ -65,8 +70,10 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
     });
     connect(desk_, &DeskPage::new_asked, this, &MainWindow::start_job);
     connect(desk_, &DeskPage::import_asked, this, &MainWindow::open_file);
-    connect(desk_, &DeskPage::lists_changed, this, &MainWindow::take_firms_own);
-    take_firms_own();
+    connect(desk_, &DeskPage::firms_own_changed, this, &MainWindow::take_firms_own);
+    if (const QString wrong = take_firms_own(); !wrong.isEmpty())
+        desk_->notice().add(Mark::caution,
+                            tr("Some of the firm's prices or equipment are left out of plans. %1").arg(wrong));
     refresh_actions();
 }
 
@@ -322,8 +329,23 @@ void MainWindow::refresh_saved() {
     }
 }
 
+bool MainWindow::leave_equipment() {
+    const int unsaved = desk_->equipment() == nullptr ? 0 : desk_->equipment()->unsaved();
+    if (unsaved == 0) return true;
+    QMessageBox box(QMessageBox::Question, tr("Equipment is not saved"),
+                    tr("Items under Equipment with entries that are not saved: %1.").arg(number(unsaved)),
+                    QMessageBox::NoButton, this);
+    const QAbstractButton* drop = box.addButton(tr("Close without them"), QMessageBox::DestructiveRole);
+    box.addButton(tr("Look at them"), QMessageBox::RejectRole);
+    box.exec();
+    if (box.clickedButton() == drop) return true;
+    back_to_desk();
+    desk_->show_equipment_tab();
+    return false;
+}
+
 void MainWindow::closeEvent(QCloseEvent* event) {
-    event->setAccepted(leave_job() && desk_->may_close());
+    event->setAccepted(leave_job() && leave_equipment() && desk_->may_close());
 }
 
 }  // namespace wg::ui
