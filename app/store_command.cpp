@@ -54,7 +54,8 @@ int run_export(store::Store& store, const QString& folder, std::ostream& out, st
     if (!done) return could_not(err, done.problems());
     const store::Exported& counted = done.value();
     out << "Written to " << folder.toStdString() << ": " << counted.jobs << " jobs, " << counted.quotes << " quotes, "
-        << counted.photographs << " photographs, " << counted.weather_years << " weather years\n";
+        << counted.photographs << " photographs, " << counted.weather_years << " weather years, " << counted.equipment
+        << " items of equipment\n";
     for (const std::string& line : counted.missing)
         err << "missing: " << line << '\n';
     return counted.missing.empty() ? exit_done : exit_stop;

@@ -18,7 +18,7 @@ using nlohmann::json;
 
 constexpr const char* format_word = "warmgable-exchange";
 constexpr std::string_view quotes_folder = "quotes/", papers_folder = "papers/", pictures_folder = "pictures/",
-                           json_ending = ".json", pdf_ending = ".pdf";
+                           firm_folder = "firm/", json_ending = ".json", pdf_ending = ".pdf";
 constexpr std::size_t most_answers = 1000;
 constexpr std::size_t max_contents_bytes = std::size_t{4} << 20U;
 constexpr std::size_t max_name_bytes = 200;
@@ -120,6 +120,13 @@ EntryKind kind_of(const std::string& name) noexcept {
             is_sha256_hex(name.substr(papers_folder.size(), end - papers_folder.size())))
             return EntryKind::paper;
     }
+    if (name.compare(0, firm_folder.size(), firm_folder) == 0 &&
+        name.size() > firm_folder.size() + json_ending.size()) {
+        const std::size_t end = name.size() - json_ending.size();
+        if (name.compare(end, json_ending.size(), json_ending) == 0 &&
+            is_sha256_hex(name.substr(firm_folder.size(), end - firm_folder.size())))
+            return EntryKind::firm_data;
+    }
     if (name.compare(0, pictures_folder.size(), pictures_folder) == 0 &&
         is_sha256_hex(name.substr(pictures_folder.size())))
         return EntryKind::picture;
@@ -141,6 +148,10 @@ std::string paper_name(const std::string& sha256) {
 
 std::string picture_name(const std::string& sha256) {
     return std::string(pictures_folder) + sha256;
+}
+
+std::string firm_data_name(const std::string& sha256) {
+    return std::string(firm_folder) + sha256 + std::string(json_ending);
 }
 
 std::string contents_json(const Parcel& parcel, const std::vector<Entry>& entries) {
@@ -265,6 +276,31 @@ Result<SentQuote> quote_from_json(const std::string& text, const std::string& wh
         members.wrong("plan", "is not what its hash says: it was altered");
     if (!problems.empty()) return problems;
     return quote;
+}
+
+std::string firm_data_json(const SentFirmData& data) {
+    return json{{"kind", data.kind}, {"id", data.id}, {"saved_at", data.saved_at}, {"content", data.content}}.dump(1) +
+           '\n';
+}
+
+Result<SentFirmData> firm_data_from_json(const std::string& text, const std::string& where) {
+    const Result<json> read = parse_json(text, where, {max_json_bytes, 4, 20});
+    if (!read) return read.problems();
+    if (!read.value().is_object()) return damaged(where, "is nothing of a firm");
+    std::vector<Problem> problems;
+    Members members(read.value(), where, problems);
+    SentFirmData data;
+    data.kind = members.text("kind");
+    data.id = members.text("id");
+    data.saved_at = members.text("saved_at");
+    data.content = members.text("content", max_json_bytes);
+    members.done();
+    if (problems.empty() && data.kind != "price_list" && data.kind != "equipment")
+        members.wrong("kind", "is none that this version knows");
+    if (problems.empty() && data.id.empty()) members.wrong("id", "is empty");
+    if (problems.empty() && !instant_from_iso8601(data.saved_at)) members.wrong("saved_at", "is no time");
+    if (!problems.empty()) return problems;
+    return data;
 }
 
 std::vector<std::string> named_pictures(const Job& job) {

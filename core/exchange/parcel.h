@@ -49,6 +49,15 @@ struct SentPicture {
     friend bool operator==(const SentPicture&, const SentPicture&) = default;
 };
 
+/// What the job is planned with and does not come with the program: without it another machine could not plan the job.
+struct SentFirmData {
+    std::string kind;      ///< "price_list" or "equipment"
+    std::string id;        ///< that the job names it by
+    std::string saved_at;  ///< ISO 8601 UTC, of the version
+    std::string content;   ///< its file (docs/price-format.md, docs/equipment-format.md)
+    friend bool operator==(const SentFirmData&, const SentFirmData&) = default;
+};
+
 struct Parcel {
     std::string made_at;    ///< ISO 8601 UTC
     std::string made_by;    ///< program and its version
@@ -59,6 +68,7 @@ struct Parcel {
     std::string versions_json;  ///< versions of the job's fields as JSON text (docs/exchange-format.md); empty: none
     std::vector<SentQuote> quotes;
     std::vector<SentPicture> pictures;
+    std::vector<SentFirmData> firm_data;
     friend bool operator==(const Parcel&, const Parcel&) = default;
 };
 

@@ -1,5 +1,7 @@
 #include "core/plan/own_lists.h"
 
+#include <utility>
+
 #include "core/quantity/utf8.h"
 
 namespace wg::plan {
@@ -24,9 +26,24 @@ WithLists with_own_lists(const Reference& reference, const std::vector<OwnList>&
                                     "Save it under the id that stands in it"});
             continue;
         }
+        if (own.withdrawn) out.reference.withdrawn_lists.insert(own.id);
         out.reference.price_lists.insert_or_assign(own.id, std::move(read).value());
     }
     return out;
+}
+
+std::string list_for_new_jobs(const Reference& reference, const std::string& on) {
+    // Worse to better; equal ones by the day from which they hold, so that this year's goes before last year's.
+    const auto rank = [&](const parts::PriceList& list) {
+        const int holds = list.valid_from <= on && on <= list.valid_to ? 1 : 0;
+        return std::pair((list.invented ? 0 : 2) + holds, list.valid_from);
+    };
+    const parts::PriceList* best = nullptr;
+    for (const auto& [id, list] : reference.price_lists) {
+        if (reference.withdrawn_lists.count(id) != 0) continue;
+        if (best == nullptr || rank(list) > rank(*best)) best = &list;
+    }
+    return best == nullptr ? std::string() : best->id;
 }
 
 }  // namespace wg::plan

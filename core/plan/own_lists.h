@@ -11,6 +11,7 @@ namespace wg::plan {
 struct OwnList {
     std::string id;       ///< under which the firm keeps it
     std::string content;  ///< docs/price-format.md
+    bool withdrawn = false;
 };
 
 struct WithLists {
@@ -19,6 +20,10 @@ struct WithLists {
     /// list of the program has. The others stand.
     std::vector<Problem> problems;
 };
+
+/// The list for a new job: of the firm's own that hold on the day, the one that has held for the shortest time; else
+/// one that does not hold, else one of the program's. Empty when there is none at all.
+[[nodiscard]] std::string list_for_new_jobs(const Reference& reference, const std::string& on);
 
 [[nodiscard]] WithLists with_own_lists(const Reference& reference, const std::vector<OwnList>& lists);
 

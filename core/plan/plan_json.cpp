@@ -3,6 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "core/equipment/codec.h"
 #include "core/job/words.h"
 #include "core/plan/plan.h"
 #include "core/plan/plan_json_parts.h"
@@ -280,6 +281,9 @@ std::string plan_to_json(const Plan& plan) {
                      {"block", plan.block.maker + ' ' + plan.block.name},
                      {"cylinder", plan.cylinder.maker + ' ' + plan.cylinder.name},
                      {"fixing_method", plan.fixing_method.label}};
+    // A frozen plan stays readable when the catalogue has gone on: the items themselves, as an equipment file.
+    out["equipment"] =
+        Json::parse(catalogue_to_json({{plan.collector}, {plan.block}, {plan.cylinder}, {plan.fixing_method}}));
     out["reference"] = {{"weather", plan.weather_source},
                         {"weather_invented", plan.weather_invented},
                         {"rule_set", plan.rule_set_label},

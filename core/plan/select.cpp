@@ -31,21 +31,30 @@ Result<Selection> select(const Job& job, const Reference& reference, const Optio
     const Choice& choice = *with.choice;
     const std::string place = place_of(job, choice);
     std::vector<Problem> problems;
-    const auto need = [&](const void* found, const std::string& field, const std::string& id, const std::string& what) {
+    const auto need = [&](const void* found, const std::string& field, const std::string& id, const std::string& what,
+                          const char* remedy = "Choose one that this program's data hold") {
         if (found != nullptr) return;
-        problems.push_back({field,
-                            id.empty() ? "no " + what + " is named" : "there is no " + what + " '" + id + "' here",
-                            "Choose one that this program's data hold"});
+        problems.push_back(
+            {field, id.empty() ? "no " + what + " is named" : "there is no " + what + " '" + id + "' here", remedy});
+    };
+    // The firm's own items: a job that comes from elsewhere may name one.
+    const auto need_item = [&need](const void* found, const std::string& field, const std::string& id,
+                                   const std::string& what) {
+        need(found, field, id, what,
+             id.empty()
+                 ? "Choose one"
+                 : "Choose one that is here, or bring it in under Equipment on the desk: who planned with it can "
+                   "give it out as a file");
     };
     with.collector = find_collector(reference.catalogue, choice.collector_model);
-    need(with.collector, place + ".collector_model", choice.collector_model, "collector");
+    need_item(with.collector, place + ".collector_model", choice.collector_model, "collector");
     with.block = find_block(reference.catalogue, choice.block_model);
-    need(with.block, place + ".block_model", choice.block_model, "block");
+    need_item(with.block, place + ".block_model", choice.block_model, "block");
     with.cylinder = find_cylinder(reference.catalogue, choice.cylinder_model);
-    need(with.cylinder, place + ".cylinder_model", choice.cylinder_model, "cylinder");
+    need_item(with.cylinder, place + ".cylinder_model", choice.cylinder_model, "cylinder");
     with.method = find_fixing_method(reference.catalogue, choice.fixing_method);
     with.methods = &reference.catalogue.fixing_methods;
-    need(with.method, place + ".fixing_method", choice.fixing_method, "fixing method");
+    need_item(with.method, place + ".fixing_method", choice.fixing_method, "fixing method");
     with.spot = find_spot(job.site, choice.spot_id);
     need(with.spot, place + ".spot_id", choice.spot_id, "cylinder spot");
     with.rules = in(reference.rule_sets, job.rule_set);

@@ -25,7 +25,7 @@ struct Table {
 
 // A row stands after those that it names. Seats stay behind: the copy may be put back where older edits of theirs are
 // already known elsewhere, and would give the numbers of those a second time.
-constexpr std::array<Table, 14> tables = {{
+constexpr std::array<Table, 16> tables = {{
     {"job",
      "id, save_seq, number, title, client, town, state, invented, revision, changed_at, content_sha256, base_sha256, "
      "base_revision, removed_at",
@@ -46,9 +46,12 @@ constexpr std::array<Table, 14> tables = {{
      "seq, id, on_day, refrigerant, move, kg, bottle, note, entered_by, job_id, reading_id, corrects_id, entered_at",
      "ittttrttttttt", "seq"},
     {"erasure", "seq, job_id, number, erased_at, erased_by, reason, kept_until", "itttttt", "seq"},
-    {"price_list", "list_id, version, withdrawn, note, saved_by, saved_at, sha256, content", "tiittttt",
+    {"price_list", "list_id, version, withdrawn, came, note, saved_by, saved_at, sha256, content", "tiiittttt",
      "list_id, version"},
     {"setting", "key, value", "tt", "key"},
+    {"equipment_version", "item_id, version, kind, content, sha256, withdrawn, saved_at, saved_by", "titttitt",
+     "item_id, version"},
+    {"equipment_approval", "seq, item_id, version, approved_by, entered_by, approved_at", "itittt", "seq"},
     {"job_versions", "job_id, revision, content_sha256, content", "titb", "job_id", true},
 }};
 

@@ -6,6 +6,7 @@
 
 #include "core/job/codec.h"
 #include "core/quantity/utf8.h"
+#include "core/store/equipment_book.h"
 #include "core/store/text.h"
 #include "core/weather/write_plain.h"
 
@@ -29,6 +30,7 @@ struct Folders {
     QDir quotes;
     QDir photographs;
     QDir weather;
+    QDir equipment;
 };
 
 Result<Folders> make_folders(const std::string& folder) {
@@ -36,8 +38,9 @@ Result<Folders> make_folders(const std::string& folder) {
     const Problem refused{folder, "is not empty", "Name a folder that is new or empty"};
     if (root.exists() && !root.isEmpty()) return refused;
     Folders out;
-    for (const auto& [name, dir] : {std::pair{"jobs", &out.jobs}, std::pair{"quotes", &out.quotes},
-                                    std::pair{"photographs", &out.photographs}, std::pair{"weather", &out.weather}}) {
+    for (const auto& [name, dir] :
+         {std::pair{"jobs", &out.jobs}, std::pair{"quotes", &out.quotes}, std::pair{"photographs", &out.photographs},
+          std::pair{"weather", &out.weather}, std::pair{"equipment", &out.equipment}}) {
         if (!root.mkpath(name)) return Problem{folder, "cannot be made", "Name another folder"};
         *dir = QDir(root.filePath(name));
     }
@@ -59,6 +62,21 @@ std::optional<Problem> export_photographs(Store& store, const Job& job, const Fo
             return problem;
         }
         ++out.photographs;
+    }
+    return std::nullopt;
+}
+
+std::optional<Problem> export_equipment(Store& store, const Folders& to, Exported& out) {
+    const Result<EquipmentKept> kept = EquipmentBook(store).current();
+    if (!kept) return kept.problems().front();
+    for (const Problem& damaged : kept.value().damaged)
+        out.missing.push_back(damaged.where + ": " + damaged.what);
+    std::set<QString> names;
+    for (const EquipmentVersion& item : kept.value().items) {
+        if (item.withdrawn) continue;
+        const QString name = file_stem(item.item_id, item.sha256, names) + ".json";
+        if (auto problem = write_to(to.equipment.filePath(name), item.content)) return problem;
+        ++out.equipment;
     }
     return std::nullopt;
 }
@@ -127,6 +145,7 @@ Result<Exported> export_everything(Store& store, const std::string& folder) {
         if (auto problem = write_to(to.weather.filePath(name), weather::write_plain(year.value()))) return *problem;
         ++out.weather_years;
     }
+    if (auto problem = export_equipment(store, to, out)) return *problem;
     return out;
 }
 

@@ -33,5 +33,6 @@ struct Migration {
 [[nodiscard]] Migration desk_at_size(Dialect dialect);
 [[nodiscard]] Migration papers_and_answers(Dialect dialect);
 [[nodiscard]] Migration price_lists(Dialect dialect);
+[[nodiscard]] Migration equipment_of_the_firm(Dialect dialect);
 
 }  // namespace wg::store

@@ -2,6 +2,7 @@
 
 #include <QVariant>
 
+#include "core/parts/prices.h"
 #include "core/quantity/sha256.h"
 #include "core/quantity/utf8.h"
 #include "core/store/database.h"
@@ -10,7 +11,7 @@
 namespace wg::store {
 namespace {
 
-constexpr const char* version_columns = "list_id, version, withdrawn, note, saved_by, saved_at, sha256";
+constexpr const char* version_columns = "list_id, version, withdrawn, came, note, saved_by, saved_at, sha256";
 constexpr std::size_t longest_list_id = 100;
 constexpr std::size_t longest_list_note = 2000;
 
@@ -23,10 +24,11 @@ PriceListVersion price_list_row(const QSqlQuery& row) {
     out.list_id = text_in(row, 0);
     out.version = row.value(1).toInt();
     out.withdrawn = row.value(2).toInt() != 0;
-    out.note = text_in(row, 3);
-    out.saved_by = text_in(row, 4);
-    out.saved_at = text_in(row, 5);
-    out.sha256 = text_in(row, 6);
+    out.came = row.value(3).toInt() != 0;
+    out.note = text_in(row, 4);
+    out.saved_by = text_in(row, 5);
+    out.saved_at = text_in(row, 6);
+    out.sha256 = text_in(row, 7);
     return out;
 }
 
@@ -38,8 +40,13 @@ std::optional<Problem> refuse_list(const std::string& id, const std::string& con
     if (id.empty() || id.size() > longest_list_id || !is_utf8(id))
         return Problem{list_name(id), "has no id of 1 to 100 characters", "Give the list a short id, e.g. firm-2027"};
     // Qt would drop a byte order mark, and the text would lose its hash: the first byte has to be the file's own.
-    if (content.empty() || content.front() != '{' || content.size() > max_price_list_bytes || !is_utf8(content))
-        return Problem{list_name(id), "is no price list file, or is larger than 16 MiB", "Save it in parts"};
+    if (content.empty() || content.front() != '{')
+        return Problem{list_name(id), "does not begin as a price list file", "Write the list to a file again"};
+    const Result<parts::PriceList> read = parts::price_list_from_json(content, list_name(id));
+    if (!read) return read.problems().front();
+    if (read.value().id != id)
+        return Problem{list_name(id), "calls itself '" + for_message(read.value().id) + "'",
+                       "Keep it under the id that stands in it"};
     if (note.size() > longest_list_note || !is_utf8(note))
         return Problem{list_name(id), "the note is longer than 2,000 characters", "Write it shorter"};
     return std::nullopt;
@@ -73,14 +80,38 @@ Result<PriceListVersion> PriceBook::add(const std::string& list_id, const std::s
     made.sha256 = sha256_hex(content);
     if (newest.version > 0 && newest.sha256 == made.sha256 && newest.withdrawn == withdrawn)
         return Problem{list_name(list_id), "is as it was saved last", "There is nothing to save"};
-    if (auto problem = database_.run(
-            "INSERT INTO price_list (list_id, version, withdrawn, note, saved_by, saved_at, sha256, content) "
-            "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
-            {to_qt(made.list_id), made.version, made.withdrawn ? 1 : 0, to_qt(made.note), to_qt(made.saved_by),
-             to_qt(made.saved_at), to_qt(made.sha256), to_qt(content)}))
-        return *problem;
+    if (auto problem = insert(made, content)) return *problem;
     if (auto problem = transaction.commit()) return *problem;
     return made;
+}
+
+std::optional<Problem> PriceBook::insert(const PriceListVersion& version, const std::string& content) {
+    return database_.run(
+        "INSERT INTO price_list (list_id, version, withdrawn, came, note, saved_by, saved_at, sha256, content) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        {to_qt(version.list_id), version.version, version.withdrawn ? 1 : 0, version.came ? 1 : 0, to_qt(version.note),
+         to_qt(version.saved_by), to_qt(version.saved_at), to_qt(version.sha256), to_qt(content)});
+}
+
+Result<bool> PriceBook::put_from_elsewhere(const std::string& list_id, const std::string& content,
+                                           const std::string& saved_at, const std::string& note) {
+    if (auto problem = refuse_list(list_id, content, note)) return *problem;
+    const Result<std::vector<PriceListVersion>> here = history(list_id);
+    if (!here) return here.problems();
+    PriceListVersion made;
+    made.sha256 = sha256_hex(content);
+    for (const PriceListVersion& version : here.value())
+        if (version.sha256 == made.sha256) return false;
+    if (!here.value().empty() && (!here.value().front().came || here.value().front().saved_at >= saved_at))
+        return false;
+    made.came = true;
+    made.list_id = list_id;
+    made.version = here.value().empty() ? 1 : here.value().front().version + 1;
+    made.note = note;
+    made.saved_by = store_.by();
+    made.saved_at = saved_at;  // which of two is newer has to come out the same on every machine
+    if (auto problem = insert(made, content)) return *problem;
+    return true;
 }
 
 Result<PriceListVersion> PriceBook::save(const std::string& list_id, const std::string& content, int based_on,

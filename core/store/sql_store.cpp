@@ -9,6 +9,7 @@
 #include "core/quantity/utf8.h"
 #include "core/store/backup.h"
 #include "core/store/copy.h"
+#include "core/store/equipment_book.h"
 #include "core/store/price_book.h"
 #include "core/store/quote_book.h"
 #include "core/store/versions_kept.h"
@@ -307,6 +308,12 @@ Result<std::string> SqlStore::check() {
     if (!lists) return lists.problems();
     for (const std::string& name : lists.value()) {
         add(name);
+        out += " no longer has its hash";
+    }
+    const Result<std::vector<std::string>> equipment = damaged_equipment(*database_);
+    if (!equipment) return equipment.problems();
+    for (const std::string& version : equipment.value()) {
+        add(version);
         out += " no longer has its hash";
     }
     const Result<std::vector<std::string>> photographs = damaged_photographs();

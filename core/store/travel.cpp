@@ -76,6 +76,7 @@ Result<Outgoing> Travel::parcel_of(const std::string& job_id, const std::string&
             }
             parcel.quotes.push_back(std::move(sent));
         }
+        if (auto problem = send_firm_data(parcel)) return *problem;
         if (auto problem = transaction.commit()) return *problem;
     }
     parcel.made_at = iso8601(now);
@@ -293,6 +294,7 @@ Result<Taken> Travel::take(const exchange::Parcel& parcel, Instant now) {
     if (auto problem = add_pictures(parcel, now, out)) return *problem;
     if (auto problem = put_in(parcel, theirs.value(), now, out)) return *problem;
     if (auto problem = add_quotes(parcel, out)) return *problem;
+    if (auto problem = add_firm_data(parcel, out)) return *problem;
     if (auto problem = find_likely_same(out)) return *problem;
     if (auto problem = transaction.commit()) return *problem;
     return out;

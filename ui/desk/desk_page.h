@@ -21,13 +21,14 @@ class JobPreview;
 class JobTableModel;
 class ListFilter;
 class NoticeBar;
+class PricePage;
 class RegisterPage;
 class ServicesPage;
 
 class DeskPage : public QWidget {
     Q_OBJECT
    public:
-    /// The store must outlive the page.
+    /// The store must outlive the page. `reference`: what comes with the program.
     DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> reference, QWidget* parent = nullptr);
 
     /// Reads the list anew and selects this job when it is there; empty: keeps the selection.
@@ -39,7 +40,10 @@ class DeskPage : public QWidget {
     [[nodiscard]] ServicesPage* services() { return services_; }
     [[nodiscard]] RegisterPage* refrigerant() { return register_; }  ///< null until its tab was shown
     [[nodiscard]] FiguresPage* figures() { return figures_; }
+    [[nodiscard]] PricePage* prices() { return prices_; }  ///< the same
     void show_tab(int tab);
+    /// False, and told: a list has changes that are not saved.
+    [[nodiscard]] bool may_close();
     [[nodiscard]] QPushButton* due_button() { return due_; }
 
    Q_SIGNALS:
@@ -47,6 +51,7 @@ class DeskPage : public QWidget {
     void aftercare_asked(const QString& job_id);  ///< the job is to be opened at its Aftercare
     void new_asked();
     void import_asked();
+    void lists_changed();  ///< of the firm's prices
 
    protected:
     void showEvent(QShowEvent* event) override;
@@ -57,6 +62,10 @@ class DeskPage : public QWidget {
     QWidget* make_jobs();
     QWidget* make_table();
     void make_tabs();
+    void show_register();
+    void show_prices();
+    void complain(const QString& text);
+    void tell(const QString& text);
     void refresh_due();
     void refresh_count();
     void narrow();
@@ -80,9 +89,12 @@ class DeskPage : public QWidget {
     FiguresPage* figures_ = nullptr;
     QWidget* register_place_ = nullptr;
     RegisterPage* register_ = nullptr;
+    QWidget* prices_place_ = nullptr;
+    PricePage* prices_ = nullptr;
     JobPreview* preview_ = nullptr;
     NoticeBar* notice_ = nullptr;
     QTimer preview_delay_;
+    bool told_ = false;  ///< the notice on screen is no complaint
     std::string removed_id_;
 };
 

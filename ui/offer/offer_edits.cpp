@@ -71,6 +71,10 @@ void set_terms(JobSession& session, const Offer& offer) {
         job.offer.valid_days = offer.valid_days;
         job.offer.covering = offer.covering;
         job.offer.terms = offer.terms;
+        job.offer.access = offer.access;
+        job.offer.storeys = offer.storeys;
+        job.offer.distance_km = offer.distance_km;
+        job.offer.trips = offer.trips;
     });
 }
 

@@ -11,6 +11,7 @@
 #include "ui/common/format.h"
 #include "ui/drawing/fields.h"
 #include "ui/offer/offer_edits.h"
+#include "ui/offer/place_form.h"
 
 namespace wg::ui {
 namespace {
@@ -33,6 +34,8 @@ TermsPage::TermsPage(QWidget* parent) : QWidget(parent) {
     auto* column = new QVBoxLayout(inside);
     column->setContentsMargins(16, 16, 16, 16);
     column->setSpacing(12);
+    place_ = new PlaceForm(inside);
+    column->addWidget(place_);
     column->addWidget(make_money());
     column->addWidget(make_words());
     column->addStretch(1);
@@ -110,6 +113,7 @@ void TermsPage::edit(const std::function<void(Offer&)>& change) {
 
 void TermsPage::set_session(JobSession* session) {
     session_ = session;
+    place_->set_session(session);
     refresh();
 }
 
@@ -163,6 +167,7 @@ QString TermsPage::together() const {
 
 void TermsPage::refresh() {
     setEnabled(session_ != nullptr);
+    place_->refresh();
     if (session_ == nullptr) return;
     const Offer& offer = session_->job().offer;
     discount_->set_value(offer.discount_percent);

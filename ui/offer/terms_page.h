@@ -16,6 +16,7 @@ namespace wg::ui {
 
 class NoteField;
 class NumberField;
+class PlaceForm;
 class TextField;
 
 class TermsPage : public QWidget {
@@ -30,6 +31,7 @@ class TermsPage : public QWidget {
     [[nodiscard]] QPushButton* add_button() const { return add_; }
     [[nodiscard]] NumberField* instalment(std::size_t n) const { return rows_.at(n).percent; }
     [[nodiscard]] QString together() const;
+    [[nodiscard]] PlaceForm* place() const { return place_; }
 
    private:
     struct Row {
@@ -50,6 +52,7 @@ class TermsPage : public QWidget {
     NumberField* valid_ = nullptr;
     NoteField* covering_ = nullptr;
     NoteField* terms_ = nullptr;
+    PlaceForm* place_ = nullptr;
     QGridLayout* grid_ = nullptr;
     std::vector<Row> rows_;
     QLabel* together_ = nullptr;

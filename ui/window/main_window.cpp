@@ -41,7 +41,7 @@ QString files_to_open() {
 
 MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<const plan::Reference> reference,
                        QWidget* parent)
-    : QMainWindow(parent), store_(std::move(store)), reference_(std::move(reference)) {
+    : QMainWindow(parent), store_(std::move(store)), program_(std::move(reference)), reference_(program_) {
     setWindowTitle(tr("Warmgable"));
     resize(1366, 768);
     setMinimumSize(1024, 640);
@@ -49,7 +49,7 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
 
     saver_ = new AutoSaver(*store_, this);
     aftercare_ = new AftercareKeeper(*store_, this);
-    desk_ = new DeskPage(*store_, reference_);
+    desk_ = new DeskPage(*store_, program_);
     pages_ = new QStackedWidget(this);
     pages_->addWidget(desk_);
     setCentralWidget(pages_);
@@ -65,6 +65,8 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
     });
     connect(desk_, &DeskPage::new_asked, this, &MainWindow::start_job);
     connect(desk_, &DeskPage::import_asked, this, &MainWindow::open_file);
+    connect(desk_, &DeskPage::lists_changed, this, &MainWindow::take_firms_own);
+    take_firms_own();
     refresh_actions();
 }
 
@@ -321,7 +323,7 @@ void MainWindow::refresh_saved() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-    event->setAccepted(leave_job());
+    event->setAccepted(leave_job() && desk_->may_close());
 }
 
 }  // namespace wg::ui

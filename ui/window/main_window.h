@@ -88,6 +88,8 @@ class MainWindow : public QMainWindow {
     void choose_weather_file();
     /// The rating test, first of the set on screen.
     void show_rating();
+    /// Lays the firm's own lists over what comes with the program; those that cannot be taken are told.
+    void take_firms_own();
     /// Reference data for a job, with its year from the library. `caution` says when that is missing.
     std::shared_ptr<const plan::Reference> reference_for(const Job& job, QString& caution);
     /// True when the job page may be left: saved, or the user says to go without.
@@ -110,7 +112,8 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] NoticeBar& notice();
 
     std::unique_ptr<store::Store> store_;
-    std::shared_ptr<const plan::Reference> reference_;
+    std::shared_ptr<const plan::Reference> program_;    ///< what comes with the program
+    std::shared_ptr<const plan::Reference> reference_;  ///< with the firm's own
     std::unique_ptr<JobSession> session_;
     QUndoGroup undo_group_;
     AutoSaver* saver_ = nullptr;

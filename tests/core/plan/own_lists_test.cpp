@@ -38,6 +38,28 @@ TEST(OwnLists, OneThatCannotBeTakenLeavesTheOthers) {
     EXPECT_EQ(with.reference.price_lists.at("invented-eur").label, program.price_lists.at("invented-eur").label);
 }
 
+TEST(OwnLists, ANewJobTakesTheFirmsListThatHoldsOnTheDay) {
+    Reference reference = test::reference();
+    EXPECT_EQ(list_for_new_jobs(reference, "2027-06-01"), "invented-eur");
+    parts::PriceList list = reference.price_lists.at("invented-eur");
+    list.invented = false;
+    const auto add = [&](const char* id, const char* from, const char* to) {
+        list.id = id;
+        list.valid_from = from;
+        list.valid_to = to;
+        reference.price_lists[id] = list;
+    };
+    add("z-2026", "2026-01-01", "2026-12-31");
+    EXPECT_EQ(list_for_new_jobs(reference, "2027-06-01"), "z-2026") << "out of date, but the firm's";
+    add("b-2027", "2027-01-01", "2027-12-31");
+    add("a-2027", "2027-05-01", "2027-12-31");
+    EXPECT_EQ(list_for_new_jobs(reference, "2026-06-01"), "z-2026");
+    EXPECT_EQ(list_for_new_jobs(reference, "2027-02-01"), "b-2027");
+    EXPECT_EQ(list_for_new_jobs(reference, "2027-06-01"), "a-2027");
+    reference.withdrawn_lists = {"a-2027"};
+    EXPECT_EQ(list_for_new_jobs(reference, "2027-06-01"), "b-2027");
+}
+
 }  // namespace
 }  // namespace own_lists_test
 }  // namespace wg::plan

@@ -3,15 +3,38 @@
 #include <gtest/gtest.h>
 
 #include "core/quantity/sha256.h"
+#include "core/store/equipment_book.h"
 #include "core/store/personal.h"
 #include "core/store/price_book.h"
 #include "core/store/quote_book.h"
 #include "core/weather/read.h"
 #include "core/weather/write_plain.h"
+#include "tests/core/store/some_prices.h"
 #include "tests/core/store/store_fixture.h"
 #include "tests/core/weather/made_files.h"
 
 namespace wg::store::test {
+
+namespace {
+
+void fill_equipment(Store& store) {
+    EquipmentBook book(store);
+    ASSERT_TRUE(book.save(invented_cylinder("own-cylinder", "L\xC3\xA4rche 250"), 0, at(20)).ok());
+    ASSERT_TRUE(book.save(invented_cylinder("own-cylinder", "L\xC3\xA4rche 255"), 1, at(21)).ok());
+    ASSERT_TRUE(book.approve("own-cylinder", 2, "Ada Reed", at(22)).ok());
+    ASSERT_TRUE(book.save(invented_cylinder("own-old", "Old"), 0, at(23)).ok());
+    ASSERT_TRUE(book.withdraw("own-old", 1, at(24)).ok());
+}
+
+}  // namespace
+
+std::string invented_cylinder(const std::string& id, const std::string& name) {
+    return "{\"schema\": 1, \"note\": \"invented\", \"cylinders\": [{\"id\": \"" + id +
+           "\", \"maker\": \"Invented\", \"name\": \"" + name +
+           "\", \"invented\": true, \"volume_l\": 250, \"height_m\": 1.6, \"diameter_m\": 0.6, \"mass_kg\": 75, "
+           "\"standing_loss_kwh_24h\": 1.5, \"immersion_w\": 1500, \"max_pressure_bar\": 10, "
+           "\"max_temperature_c\": 80, \"recirculation_port\": true}]}\n";
+}
 
 void fill(Store& store) {
     Job job = store.save(sample_job(), at(1)).value();
@@ -61,9 +84,10 @@ void fill(Store& store) {
     ASSERT_TRUE(store.add_refrigerant_entry(entry, at(9)).ok());
     ASSERT_TRUE(PersonalData(store).erase({numbered_job(3).id}, "asked by letter", at(10)).ok());
     PriceBook prices(store);
-    ASSERT_TRUE(prices.save("firm-2027", "{\"label\": \"Caf\xC3\xA9\"}", 0, "first", at(11)).ok());
-    ASSERT_TRUE(prices.save("firm-2027", "{\"label\": \"it's ?\"}", 1, "", at(12)).ok());
+    ASSERT_TRUE(prices.save("firm-2027", price_list_text("firm-2027", "Caf\xC3\xA9"), 0, "first", at(11)).ok());
+    ASSERT_TRUE(prices.save("firm-2027", price_list_text("firm-2027", "it's ?"), 1, "", at(12)).ok());
     ASSERT_TRUE(prices.withdraw("firm-2027", 2, "", at(13)).ok());
+    fill_equipment(store);
     ASSERT_TRUE(store.set_setting("firm.name", "Alder & Sons").ok());
     ASSERT_TRUE(store.set_setting("firm.line2", "").ok());
 }
@@ -85,6 +109,11 @@ void expect_same_answers(Store& one, Store& other) {
     EXPECT_EQ(one.quotes(job_id).value().at(0).gross_minor, other.quotes(job_id).value().at(0).gross_minor);
     EXPECT_EQ(one.refrigerant_entries().value(), other.refrigerant_entries().value());
     EXPECT_EQ(one.services_due("").value().at(0).street, other.services_due("").value().at(0).street);
+    const auto equipment = EquipmentBook(one).current().value().items;
+    EXPECT_EQ(equipment.size(), 2U);
+    EXPECT_EQ(equipment, EquipmentBook(other).current().value().items);
+    EXPECT_EQ(EquipmentBook(one).history("own-cylinder").value().items,
+              EquipmentBook(other).history("own-cylinder").value().items);
     const std::string year_id = one.weather_years().value().at(0).id;
     EXPECT_EQ(weather::write_plain(one.weather_year(year_id).value()),
               weather::write_plain(other.weather_year(year_id).value()));

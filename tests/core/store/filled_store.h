@@ -6,6 +6,8 @@
 namespace wg::store::test {
 
 void fill(Store& store);
+/// An equipment file of one cylinder; plain letters in id and name.
+[[nodiscard]] std::string invented_cylinder(const std::string& id, const std::string& name);
 void expect_same_answers(Store& one, Store& other);
 
 }  // namespace wg::store::test

@@ -316,6 +316,9 @@ TEST_P(EachStore, EverythingIsWrittenOutAsFiles) {
     ASSERT_EQ(years.size(), 1);
     const std::string year = bytes_of(file(("out/weather/" + years[0].toStdString()).c_str())).toStdString();
     EXPECT_TRUE(weather::read_any(year, "exported").ok());
+    EXPECT_EQ(out.value().equipment, 1) << "the withdrawn one stays out";
+    EXPECT_EQ(bytes_of(file("out/equipment/own-cylinder.json")).toStdString(),
+              invented_cylinder("own-cylinder", "L\xC3\xA4rche 255"));
     const Result<Exported> again = export_everything(*store, file("out"));
     EXPECT_NE(words(again).find("is not empty"), std::string::npos) << words(again);
     EXPECT_FALSE(export_everything(*store, file("out/jobs/------2027---7.json")).ok()) << "a file stands there";

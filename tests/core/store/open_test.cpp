@@ -12,9 +12,11 @@
 #include <random>
 
 #include "core/quantity/sha256.h"
+#include "core/store/equipment_book.h"
 #include "core/store/migrations.h"
 #include "core/store/store.h"
 #include "tests/core/store/file_limit.h"
+#include "tests/core/store/filled_store.h"
 #include "tests/core/store/store_fixture.h"
 
 namespace wg::store::test {
@@ -283,6 +285,10 @@ TEST_F(StoreTest, EveryEarlierVersionKeepsItsJobsAndQuotes) {
         ASSERT_TRUE(store->set_services_due(sample_job().id, {due}).ok()) << version;
         EXPECT_EQ(store->services_due("").value().at(0).town, sample_job().client.town);
         EXPECT_EQ(store->services_due("").value().at(0).postcode, sample_job().client.postcode);
+        EquipmentBook book(*store);
+        EXPECT_TRUE(book.current().value().items.empty()) << version;
+        ASSERT_TRUE(book.save(invented_cylinder("own", "Own"), 0, at(1)).ok()) << version;
+        EXPECT_EQ(book.current().value().items.size(), 1U);
         EXPECT_EQ(store->check().value(), "ok");
     }
 }

@@ -5,14 +5,15 @@
 #include <gtest/gtest.h>
 
 #include "core/quantity/sha256.h"
+#include "tests/core/store/some_prices.h"
 #include "tests/core/store/store_fixture.h"
 
 namespace wg::store::test {
 namespace price_book_test {
 namespace {
 
-const std::string first = "{\"id\":\"firm\",\"label\":\"it's '?' caf\xC3\xA9\"}";
-const std::string second = "{\"id\":\"firm\",\"label\":\"two\"}";
+const std::string first = price_list_text("firm", "it's '?' caf\xC3\xA9");
+const std::string second = price_list_text("firm", "two");
 
 TEST_P(EachStore, EveryVersionOfAPriceListStaysAsItWasSaved) {
     const auto store = open();
@@ -20,7 +21,7 @@ TEST_P(EachStore, EveryVersionOfAPriceListStaysAsItWasSaved) {
     EXPECT_TRUE(book.lists().value().empty());
     ASSERT_TRUE(book.save("firm", first, 0, "supplier's letter of June", at(1)).ok());
     ASSERT_TRUE(book.save("firm", second, 1, "", at(2)).ok());
-    ASSERT_TRUE(book.save("other", first, 0, "", at(3)).ok());
+    ASSERT_TRUE(book.save("other", price_list_text("other", "o"), 0, "", at(3)).ok());
     EXPECT_EQ(book.content("firm", 1).value(), first);
     EXPECT_EQ(book.content("firm", 2).value(), second);
     EXPECT_FALSE(book.content("firm", 3).ok());
@@ -74,8 +75,10 @@ TEST_P(EachStore, APriceListThatIsNoneIsRefused) {
     EXPECT_FALSE(book.save("", first, 0, "", at(1)).ok());
     EXPECT_FALSE(book.save(std::string(101, 'x'), first, 0, "", at(1)).ok());
     EXPECT_FALSE(book.save("firm", "", 0, "", at(1)).ok());
-    EXPECT_FALSE(book.save("firm", "\xEF\xBB\xBF{}", 0, "", at(1)).ok()) << "a mark that the store would drop";
+    EXPECT_FALSE(book.save("firm", "\xEF\xBB\xBF" + first, 0, "", at(1)).ok()) << "a mark that the store would drop";
     EXPECT_FALSE(book.save("firm", "{\"label\":\"\xFF\"}", 0, "", at(1)).ok());
+    EXPECT_FALSE(book.save("firm", "{\"schema\": 2}", 0, "", at(1)).ok()) << "no list";
+    EXPECT_FALSE(book.save("firm", price_list_text("other", "o"), 0, "", at(1)).ok()) << "of another id";
     EXPECT_FALSE(book.save("firm", first, 0, std::string(2001, 'x'), at(1)).ok());
     EXPECT_FALSE(book.save("firm", first, 1, "", at(1)).ok()) << "based on a version that is not there";
     EXPECT_TRUE(book.lists().value().empty());

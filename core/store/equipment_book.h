@@ -1,0 +1,78 @@
+#pragma once
+// The firm's own equipment: collectors, blocks, cylinders and fixing methods besides those of the program. Every
+// version of an item is kept; to change an item, to withdraw it and to bring it back each add a version.
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/store/store.h"
+
+namespace wg::store {
+
+enum class ItemKind { collector, block, cylinder, fixing_method };
+[[nodiscard]] const char* key_of(ItemKind kind) noexcept;  ///< "collector", ...
+
+struct EquipmentVersion {
+    std::string item_id;       ///< that of the item, which price lists and jobs name
+    std::int64_t version = 0;  ///< 1, 2, 3 ... of the item
+    ItemKind kind = ItemKind::collector;
+    std::string content;  ///< docs/equipment-format.md, a file of this one item
+    std::string sha256;   ///< of content
+    bool withdrawn = false;
+    std::string saved_at, saved_by;
+    // The newest approval of this very version; empty: nobody approved it.
+    std::string approved_by, approved_at;
+    friend bool operator==(const EquipmentVersion&, const EquipmentVersion&) = default;
+};
+
+/// What could be read, and a problem for each item that could not.
+struct EquipmentKept {
+    std::vector<EquipmentVersion> items;
+    std::vector<Problem> damaged;
+};
+
+inline constexpr std::size_t max_item_bytes = std::size_t{256} << 10U;
+inline constexpr std::size_t max_approver_bytes = 200;
+
+class EquipmentBook {
+   public:
+    /// The store must outlive it.
+    explicit EquipmentBook(Store& store) : store_(store), database_(store.database()) {}
+
+    /// Adds an item (`from_version` 0), or a version that follows `from_version`. The same text as before makes none,
+    /// unless the item was withdrawn: then it comes back with it. Refused: what catalogue_from_json refuses, more or
+    /// less than one item, an id that a different kind of item has, a text longer than `max_item_bytes`, and a
+    /// `from_version` that is no longer the newest.
+    [[nodiscard]] Result<EquipmentVersion> save(std::string_view text, std::int64_t from_version, Instant now);
+    /// A version with the same content that no new plan uses. Withdrawn twice is withdrawn once. Refused: an item that
+    /// is not here, a `from_version` that is no longer the newest.
+    [[nodiscard]] Result<EquipmentVersion> withdraw(const std::string& item_id, std::int64_t from_version, Instant now);
+    [[nodiscard]] Result<EquipmentVersion> bring_back(const std::string& item_id, std::int64_t from_version,
+                                                      Instant now);
+    /// Somebody answers for the data of one version; a later version has to be approved anew. Refused: a name that is
+    /// none, a version that is not the newest or is withdrawn.
+    [[nodiscard]] Result<EquipmentVersion> approve(const std::string& item_id, std::int64_t version,
+                                                   const std::string& who, Instant now);
+
+    /// The newest version of each item, withdrawn ones included, by id.
+    [[nodiscard]] Result<EquipmentKept> current() const;
+    /// Newest first. Nothing for an item that is not here.
+    [[nodiscard]] Result<EquipmentKept> history(const std::string& item_id) const;
+
+   private:
+    [[nodiscard]] Result<EquipmentVersion> newest(const std::string& item_id, std::int64_t from_version) const;
+    [[nodiscard]] Result<EquipmentVersion> put(EquipmentVersion version, Instant now) const;
+    [[nodiscard]] Result<EquipmentVersion> turn(const std::string& item_id, std::int64_t from_version, bool withdrawn,
+                                                Instant now) const;
+    [[nodiscard]] Result<EquipmentKept> read(const std::string& item_id, bool all) const;
+
+    Store& store_;
+    const Database& database_;
+};
+
+/// Items with a version whose text no longer has its hash, in words.
+[[nodiscard]] Result<std::vector<std::string>> damaged_equipment(const Database& database);
+
+}  // namespace wg::store
