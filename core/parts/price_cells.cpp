@@ -14,6 +14,7 @@ namespace price_cells {
 constexpr std::size_t longest_text = 2000;
 constexpr std::int64_t most_minor = 1'000'000'000;
 constexpr double largest_pack = 10000.0;
+constexpr double least_pack = 0.001;
 constexpr double largest_waste_percent = 100.0;
 
 std::string quoted(std::string_view text) {
@@ -233,7 +234,12 @@ void LineReader::read(const std::vector<std::string>& row, bool is_new, PriceIte
                       std::vector<CellProblem>& problems) {
     read_texts(row, is_new, item, problems);
     read_costs(row, item, problems);
-    if (has(ImportField::pack)) item.pack = number_at(row, ImportField::pack, largest_pack, problems).value_or(0.0);
+    if (has(ImportField::pack)) {
+        item.pack = number_at(row, ImportField::pack, largest_pack, problems).value_or(0.0);
+        if (item.pack > 0.0 && item.pack < least_pack)
+            problems.push_back({ImportField::pack, "is below a thousandth of the unit",
+                                "Give the units in a pack, or leave it empty"});
+    }
     if (has(ImportField::waste_percent))
         item.waste_percent = number_at(row, ImportField::waste_percent, largest_waste_percent, problems);
 }

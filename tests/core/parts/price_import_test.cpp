@@ -216,6 +216,8 @@ TEST(PriceImport, tells_each_problem_by_line_and_what_to_do) {
               "prices.csv, line 2, unit: 'roll' is no unit of a price list");
     EXPECT_EQ(only_problem("id,price,pack\nclip,1.50,20000\n", into),
               "prices.csv, line 2, pack: '20000' is not within 0 to 10000");
+    EXPECT_EQ(only_problem("id,price,pack\nclip,1.50,0.0001\n", into),
+              "prices.csv, line 2, pack: is below a thousandth of the unit");
     EXPECT_EQ(only_problem("id,price,waste %\nclip,1.50,101 %\n", into),
               "prices.csv, line 2, waste_percent: '101 %' is not within 0 to 100");
     EXPECT_EQ(only_problem("id,price\nclip,1,50\n", into),

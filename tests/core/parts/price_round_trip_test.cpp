@@ -70,7 +70,7 @@ class Maker {
         static const char* const units[] = {"pc", "m", "kg", "h"};
         out.unit = units[below(4)];
         out.price = money();
-        if (below(2) == 0) out.pack = number(10000.0);
+        if (below(2) == 0) out.pack = std::max(0.001, number(10000.0));
         out.tax_class = text();
         if (below(3) == 0) {
             out.supplier_price = money();
