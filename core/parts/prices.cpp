@@ -19,7 +19,8 @@ using fields::Reader;
 constexpr int price_list_schema = 2;
 constexpr double most_waste_percent = 100.0;
 constexpr double most_margin = 1000.0;
-constexpr double most_price = 1e7;  // of one unit; keeps every sum far inside 64 bits
+constexpr double smallest_pack = 0.001;  // quantities count in thousandths
+constexpr double most_price = 1e7;       // of one unit; keeps every sum far inside 64 bits
 
 // Prices stand in the file as people write them, in whole units with at most two decimals.
 Money read_money(Reader& r, const char* key) {
@@ -102,6 +103,8 @@ PriceItem read_item(Reader& r, const std::vector<DiscountGroup>& groups) {
     item.unit = units[r.one_of("unit", units)];
     read_cost_and_price(r, groups, item);
     item.pack = r.number_or("pack", 0.0, 0.0, 10000.0, "");
+    if (item.pack > 0.0 && item.pack < smallest_pack)
+        r.problem("pack", "is below a thousandth of the unit", "Give the units in a pack, or leave it out");
     item.tax_class = r.text("tax_class");
     item.supplier = r.text_or("supplier", "");
     item.supplier_number = r.text_or("supplier_number", "");
