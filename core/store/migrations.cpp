@@ -213,13 +213,15 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                   erasure(Dialect::sqlite),
                                                   versions_of_fields(Dialect::sqlite),
                                                   desk_at_size(Dialect::sqlite),
-                                                  papers_and_answers(Dialect::sqlite)};
+                                                  papers_and_answers(Dialect::sqlite),
+                                                  customer_list(Dialect::sqlite)};
     static const std::vector<Migration> postgresql = {schema_of_version_7(),
                                                       who_saved(),
                                                       erasure(Dialect::postgresql),
                                                       versions_of_fields(Dialect::postgresql),
                                                       desk_at_size(Dialect::postgresql),
-                                                      papers_and_answers(Dialect::postgresql)};
+                                                      papers_and_answers(Dialect::postgresql),
+                                                      customer_list(Dialect::postgresql)};
     return dialect == Dialect::sqlite ? sqlite : postgresql;
 }
 

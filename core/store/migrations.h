@@ -32,5 +32,6 @@ struct Migration {
 [[nodiscard]] Migration versions_of_fields(Dialect dialect);
 [[nodiscard]] Migration desk_at_size(Dialect dialect);
 [[nodiscard]] Migration papers_and_answers(Dialect dialect);
+[[nodiscard]] Migration customer_list(Dialect dialect);
 
 }  // namespace wg::store

@@ -16,6 +16,7 @@ class QTableView;
 
 namespace wg::ui {
 
+class CustomersPage;
 class FiguresPage;
 class JobPreview;
 class JobTableModel;
@@ -39,6 +40,7 @@ class DeskPage : public QWidget {
     [[nodiscard]] ServicesPage* services() { return services_; }
     [[nodiscard]] RegisterPage* refrigerant() { return register_; }  ///< null until its tab was shown
     [[nodiscard]] FiguresPage* figures() { return figures_; }
+    [[nodiscard]] CustomersPage* customers() { return customers_; }  ///< null until its tab was shown
     void show_tab(int tab);
     [[nodiscard]] QPushButton* due_button() { return due_; }
 
@@ -46,6 +48,7 @@ class DeskPage : public QWidget {
     void open_asked(const QString& job_id);
     void aftercare_asked(const QString& job_id);  ///< the job is to be opened at its Aftercare
     void new_asked();
+    void new_for_customer_asked(const QString& customer_id);
     void import_asked();
 
    protected:
@@ -57,6 +60,7 @@ class DeskPage : public QWidget {
     QWidget* make_jobs();
     QWidget* make_table();
     void make_tabs();
+    void show_customers();
     void refresh_due();
     void refresh_count();
     void narrow();
@@ -80,6 +84,8 @@ class DeskPage : public QWidget {
     FiguresPage* figures_ = nullptr;
     QWidget* register_place_ = nullptr;
     RegisterPage* register_ = nullptr;
+    QWidget* customers_place_ = nullptr;
+    CustomersPage* customers_ = nullptr;
     JobPreview* preview_ = nullptr;
     NoticeBar* notice_ = nullptr;
     QTimer preview_delay_;

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/quantity/sha256.h"
+#include "core/store/customers.h"
 #include "core/store/personal.h"
 #include "core/store/quote_book.h"
 #include "core/weather/read.h"
@@ -58,6 +59,16 @@ void fill(Store& store) {
     entry.job_id = job.id;
     entry.reading_id = id(0x503);
     ASSERT_TRUE(store.add_refrigerant_entry(entry, at(9)).ok());
+    customers::Customer customer;
+    customer.name = "Lindholm & Caf\xC3\xA9 'Invented'";
+    customer.addresses = {{customers::AddressUse::site, "Road 1", "7\\", ""}};
+    customer.contacts = {{"M. Lindholm", "", "+46 555 0101 22", "m@lindholm.example"}};
+    customer = CustomerBook(store).save(customer, at(9)).value();
+    ASSERT_TRUE(CustomerBook(store).link(job.id, customer.id).ok());
+    customers::Customer gone;
+    gone.name = "Nobody";
+    gone = CustomerBook(store).save(gone, at(9)).value();
+    ASSERT_TRUE(CustomerBook(store).link(numbered_job(3).id, gone.id).ok());
     ASSERT_TRUE(PersonalData(store).erase({numbered_job(3).id}, "asked by letter", at(10)).ok());
     ASSERT_TRUE(store.set_setting("firm.name", "Alder & Sons").ok());
     ASSERT_TRUE(store.set_setting("firm.line2", "").ok());
@@ -80,6 +91,13 @@ void expect_same_answers(Store& one, Store& other) {
     EXPECT_EQ(one.quotes(job_id).value().at(0).gross_minor, other.quotes(job_id).value().at(0).gross_minor);
     EXPECT_EQ(one.refrigerant_entries().value(), other.refrigerant_entries().value());
     EXPECT_EQ(one.services_due("").value().at(0).street, other.services_due("").value().at(0).street);
+    const auto customers_one = CustomerBook(one).all().value();
+    const auto customers_other = CustomerBook(other).all().value();
+    ASSERT_EQ(customers_one.size(), 1U) << "the customer of an erased job is erased";
+    ASSERT_EQ(customers_other.size(), 1U);
+    EXPECT_TRUE(customers::same_content(customers_one[0], customers_other[0]));
+    EXPECT_EQ(CustomerBook(other).customer_of(job_id).value(), customers_one[0].id);
+    EXPECT_EQ(CustomerBook(other).next_number().value(), "C-0003") << "a number is not given twice";
     const std::string year_id = one.weather_years().value().at(0).id;
     EXPECT_EQ(weather::write_plain(one.weather_year(year_id).value()),
               weather::write_plain(other.weather_year(year_id).value()));
