@@ -216,7 +216,8 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                   papers_and_answers(Dialect::sqlite),
                                                   price_lists(Dialect::sqlite),
                                                   equipment_of_the_firm(Dialect::sqlite),
-                                                  numbers_and_orders(Dialect::sqlite)};
+                                                  numbers_and_orders(Dialect::sqlite),
+                                                  customer_list(Dialect::sqlite)};
     static const std::vector<Migration> postgresql = {schema_of_version_7(),
                                                       who_saved(),
                                                       erasure(Dialect::postgresql),
@@ -225,7 +226,8 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                       papers_and_answers(Dialect::postgresql),
                                                       price_lists(Dialect::postgresql),
                                                       equipment_of_the_firm(Dialect::postgresql),
-                                                      numbers_and_orders(Dialect::postgresql)};
+                                                      numbers_and_orders(Dialect::postgresql),
+                                                      customer_list(Dialect::postgresql)};
     return dialect == Dialect::sqlite ? sqlite : postgresql;
 }
 

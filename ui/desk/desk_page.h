@@ -17,6 +17,7 @@ class QTableView;
 namespace wg::ui {
 
 class EquipmentPage;
+class CustomersPage;
 class FiguresPage;
 class JobPreview;
 class JobTableModel;
@@ -44,7 +45,8 @@ class DeskPage : public QWidget {
     [[nodiscard]] RegisterPage* refrigerant() { return register_; }  ///< null until its tab was shown
     [[nodiscard]] EquipmentPage* equipment() { return equipment_; }  ///< null until its tab was shown
     [[nodiscard]] FiguresPage* figures() { return figures_; }
-    [[nodiscard]] PricePage* prices() { return prices_; }  ///< the same
+    [[nodiscard]] PricePage* prices() { return prices_; }            ///< the same
+    [[nodiscard]] CustomersPage* customers() { return customers_; }  ///< null until its tab was shown
     void show_tab(int tab);
     /// False, and told: a list has changes that are not saved.
     [[nodiscard]] bool may_close();
@@ -55,6 +57,7 @@ class DeskPage : public QWidget {
     void open_asked(const QString& job_id);
     void aftercare_asked(const QString& job_id);  ///< the job is to be opened at its Aftercare
     void new_asked();
+    void new_for_customer_asked(const QString& customer_id);
     void import_asked();
     void firms_own_changed();  ///< the firm's prices or equipment, in the store
 
@@ -72,6 +75,7 @@ class DeskPage : public QWidget {
     void complain(const QString& text);
     void tell(const QString& text);
     void show_equipment();
+    void show_customers();
     void refresh_due();
     void refresh_count();
     void narrow();
@@ -100,6 +104,8 @@ class DeskPage : public QWidget {
     PricePage* prices_ = nullptr;
     QWidget* equipment_place_ = nullptr;
     EquipmentPage* equipment_ = nullptr;
+    QWidget* customers_place_ = nullptr;
+    CustomersPage* customers_ = nullptr;
     JobPreview* preview_ = nullptr;
     NoticeBar* notice_ = nullptr;
     QTimer preview_delay_;

@@ -8,6 +8,7 @@
 #include <QStackedWidget>
 
 #include "core/job/codec.h"
+#include "core/store/customers.h"
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
 #include "ui/common/problem_dialog.h"
@@ -69,6 +70,8 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
         if (open_job(id.toStdString())) show_stage(stage_count - 1);
     });
     connect(desk_, &DeskPage::new_asked, this, &MainWindow::start_job);
+    connect(desk_, &DeskPage::new_for_customer_asked, this,
+            [this](const QString& id) { start_job_for(id.toStdString()); });
     connect(desk_, &DeskPage::import_asked, this, &MainWindow::open_file);
     connect(desk_, &DeskPage::firms_own_changed, this, &MainWindow::take_firms_own);
     if (const QString wrong = take_firms_own(); !wrong.isEmpty())
@@ -251,6 +254,27 @@ void MainWindow::start_job() {
         number.ok() ? store_->save(new_job(*reference_, number.value(), now()), now()) : Result<Job>(number.problems());
     if (!stored.ok()) {
         notice().add(Mark::stop, qs(text_of(stored.problems())));
+        return;
+    }
+    show_session(stored.value());
+}
+
+void MainWindow::start_job_for(const std::string& customer_id) {
+    if (!leave_job()) return;
+    store::CustomerBook book(*store_);
+    const auto customer = book.load(customer_id);
+    const Result<std::string> number = store_->next_job_number(QDate::currentDate().year());
+    Result<Job> stored = !number.ok()     ? Result<Job>(number.problems())
+                         : !customer.ok() ? Result<Job>(customer.problems())
+                                          : Result<Job>(new_job(*reference_, number.value(), now()));
+    if (stored.ok()) {
+        stored.value().client = store::CustomerBook::client_of(customer.value());
+        stored = store_->save(stored.value(), now());
+    }
+    const Result<bool> linked =
+        stored.ok() ? book.link(stored.value().id, customer_id) : Result<bool>(stored.problems());
+    if (!linked.ok()) {
+        notice().add(Mark::stop, qs(text_of(linked.problems())));
         return;
     }
     show_session(stored.value());

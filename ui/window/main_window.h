@@ -66,6 +66,7 @@ class MainWindow : public QMainWindow {
     void make_equipment_menu();
     void make_help_menu();
     void start_job();
+    void start_job_for(const std::string& customer_id);
     void open_file();
     void save();
     void save_file_as();
