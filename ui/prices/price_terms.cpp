@@ -101,10 +101,10 @@ PriceTerms::PriceTerms(QWidget* parent) : QWidget(parent) {
     tasks_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     tasks_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     tasks_->horizontalHeader()->setHighlightSections(false);
-    for (int column = 0; column < tasks_->columnCount(); ++column) {
-        const bool figure = column >= first_hours_column && column < rate_column;
-        tasks_->horizontalHeaderItem(column)->setTextAlignment((figure ? Qt::AlignRight : Qt::AlignLeft) |
-                                                               Qt::AlignVCenter);
+    for (int at = 0; at < tasks_->columnCount(); ++at) {
+        const bool figure = at >= first_hours_column && at < rate_column;
+        tasks_->horizontalHeaderItem(at)->setTextAlignment((figure ? Qt::AlignRight : Qt::AlignLeft) |
+                                                           Qt::AlignVCenter);
     }
     tasks_->horizontalHeaderItem(slower_column)
         ->setToolTip(tr("What stretches the hours: height, covering, access, storeys; several with commas"));
