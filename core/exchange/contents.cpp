@@ -6,6 +6,7 @@
 
 #include "core/job/field_rules.h"
 #include "core/job/json_text.h"
+#include "core/quantity/base64.h"
 #include "core/quantity/sha256.h"
 #include "core/quantity/time.h"
 #include "core/quantity/utf8.h"
@@ -196,14 +197,13 @@ std::vector<Problem> check_contents(const std::string& text, const std::vector<E
 
 std::string quote_json(const SentQuote& quote) {
     json answers = json::array();
-    for (const SentAnswer& one : quote.answers)
-        answers.push_back({{"id", one.id},
-                           {"answer", one.answer},
-                           {"on", one.on},
-                           {"who", one.who},
-                           {"note", one.note},
-                           {"entered_by", one.entered_by},
-                           {"entered_at", one.entered_at}});
+    for (const SentAnswer& one : quote.answers) {
+        json answer = {{"id", one.id},     {"answer", one.answer}, {"on", one.on},
+                       {"who", one.who},   {"note", one.note},     {"entered_by", one.entered_by},
+                       {"entered_at", one.entered_at}};
+        if (!one.signature.empty()) answer["signature"] = to_base64(one.signature);
+        answers.push_back(std::move(answer));
+    }
     return json{{"answers", std::move(answers)},
                 {"paper_sha256", quote.paper.empty() ? std::string() : sha256_hex(quote.paper)},
                 {"id", quote.id},
@@ -219,6 +219,11 @@ std::string quote_json(const SentQuote& quote) {
 }
 
 namespace {
+
+/// Begins as PNG or JPEG; what else is in it is for whoever draws it.
+bool is_signature(const std::string& bytes) {
+    return bytes.rfind("\x89PNG\r\n\x1A\n", 0) == 0 || bytes.rfind("\xFF\xD8\xFF", 0) == 0;
+}
 
 void read_answers(const json& object, Members& members, std::vector<Problem>& problems, const std::string& where,
                   SentQuote& into) {
@@ -237,7 +242,13 @@ void read_answers(const json& object, Members& members, std::vector<Problem>& pr
         answer.note = one.text("note", 2000);
         answer.entered_by = one.text("entered_by");
         answer.entered_at = one.text("entered_at");
+        std::optional<std::string> signature = std::string();
+        if (item.contains("signature"))
+            signature = from_base64(one.text("signature", (max_signature_bytes + 2) / 3 * 4));
         one.done();
+        if (problems.empty() && (!signature || (item.contains("signature") && !is_signature(*signature))))
+            one.wrong("signature", "is no image of a signature");
+        answer.signature = signature.value_or(std::string());
         const bool known = answer.answer == "accepted" || answer.answer == "declined" || answer.answer == "withdrawn";
         if (problems.empty() && !known) one.wrong("answer", "is no answer");
         if (problems.empty() && !is_uuid(answer.id)) one.wrong("id", "is no id");
@@ -251,7 +262,7 @@ void read_answers(const json& object, Members& members, std::vector<Problem>& pr
 }  // namespace
 
 Result<SentQuote> quote_from_json(const std::string& text, const std::string& where, std::string& paper_sha256) {
-    const Result<json> read = parse_json(text, where, {max_json_bytes, 4, 20 + 10 * most_answers});
+    const Result<json> read = parse_json(text, where, {max_json_bytes, 4, 20 + 11 * most_answers});
     if (!read) return read.problems();
     if (!read.value().is_object()) return damaged(where, "is no quote");
     std::vector<Problem> problems;

@@ -4,15 +4,10 @@
 #include <string>
 #include <vector>
 
+#include "core/exchange/archive.h"
 #include "core/exchange/parcel.h"
 
 namespace wg::exchange {
-
-/// One entry of the archive.
-struct Entry {
-    std::string name;
-    std::string bytes;
-};
 
 enum class EntryKind { contents, job, base, versions, quote, paper, picture, firm_data, unknown };
 [[nodiscard]] EntryKind kind_of(const std::string& name) noexcept;
@@ -43,7 +38,6 @@ inline constexpr const char* versions_name = "versions.json";
 [[nodiscard]] Result<SentFirmData> firm_data_from_json(const std::string& text, const std::string& where);
 
 // The archive itself: archive.cpp is the only file that knows libzip.
-[[nodiscard]] Result<std::string> archive_of(const std::vector<Entry>& entries);
 [[nodiscard]] Result<std::vector<Entry>> entries_of(std::string_view bytes, const std::string& file_name);
 
 }  // namespace wg::exchange

@@ -24,6 +24,7 @@ struct SentAnswer {
     std::string note;
     std::string entered_by;
     std::string entered_at;  ///< ISO 8601 UTC
+    std::string signature{};  ///< image of the signature under an acceptance, PNG or JPEG; empty: none
     friend bool operator==(const SentAnswer&, const SentAnswer&) = default;
 };
 
@@ -76,6 +77,7 @@ inline constexpr std::size_t max_file_bytes = std::size_t{1} << 30U;
 inline constexpr std::size_t max_unpacked_bytes = std::size_t{1} << 30U;
 inline constexpr std::size_t max_entries = 5000;
 inline constexpr std::size_t max_picture_bytes = std::size_t{60} << 20U;
+inline constexpr std::size_t max_signature_bytes = std::size_t{1} << 20U;
 inline constexpr std::size_t max_json_bytes = std::size_t{64} << 20U;
 
 /// Hashes that the job names: of photographs and of attachments, sorted, each once.

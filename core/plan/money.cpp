@@ -7,13 +7,21 @@ namespace {
 
 /// An item that the price list lacks is no concern once the office has priced it or left it out.
 void drop_answered(Plan& plan) {
-    for (std::size_t i = 0; i < plan.parts.lines.size(); ++i) {
-        const quote::OfferedLine& offered = plan.offered->lines[i];  // planned lines come first, in their order
-        if (!offered.line.priced && !offered.left_out) continue;
-        const std::string& place = plan.parts.lines[i].text;
-        std::erase_if(plan.parts.findings,
-                      [&](const Finding& f) { return f.code == "parts.unpriced" && f.place == place; });
+    std::vector<Finding> open;
+    std::size_t line = 0;
+    for (Finding& finding : plan.parts.findings) {
+        if (finding.code == "parts.unpriced") {
+            // One for each line without a price, in the order of the lines; texts of two lines may be the same.
+            while (line < plan.parts.lines.size() && plan.parts.lines[line].priced)
+                ++line;
+            if (line < plan.parts.lines.size()) {
+                const quote::OfferedLine& offered = plan.offered->lines[line++];  // planned ones come first
+                if (offered.line.priced || offered.left_out) continue;
+            }
+        }
+        open.push_back(std::move(finding));
     }
+    plan.parts.findings = std::move(open);
 }
 
 parts::Circumstances circumstances_of(const Job& job, const Plan& plan) {

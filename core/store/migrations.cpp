@@ -215,7 +215,9 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                   desk_at_size(Dialect::sqlite),
                                                   papers_and_answers(Dialect::sqlite),
                                                   price_lists(Dialect::sqlite),
-                                                  equipment_of_the_firm(Dialect::sqlite)};
+                                                  equipment_of_the_firm(Dialect::sqlite),
+                                                  numbers_and_orders(Dialect::sqlite),
+                                                  customer_list(Dialect::sqlite)};
     static const std::vector<Migration> postgresql = {schema_of_version_7(),
                                                       who_saved(),
                                                       erasure(Dialect::postgresql),
@@ -223,7 +225,9 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                       desk_at_size(Dialect::postgresql),
                                                       papers_and_answers(Dialect::postgresql),
                                                       price_lists(Dialect::postgresql),
-                                                      equipment_of_the_firm(Dialect::postgresql)};
+                                                      equipment_of_the_firm(Dialect::postgresql),
+                                                      numbers_and_orders(Dialect::postgresql),
+                                                      customer_list(Dialect::postgresql)};
     return dialect == Dialect::sqlite ? sqlite : postgresql;
 }
 

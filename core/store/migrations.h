@@ -34,5 +34,7 @@ struct Migration {
 [[nodiscard]] Migration papers_and_answers(Dialect dialect);
 [[nodiscard]] Migration price_lists(Dialect dialect);
 [[nodiscard]] Migration equipment_of_the_firm(Dialect dialect);
+[[nodiscard]] Migration numbers_and_orders(Dialect dialect);
+[[nodiscard]] Migration customer_list(Dialect dialect);
 
 }  // namespace wg::store

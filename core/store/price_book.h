@@ -18,6 +18,7 @@ struct PriceListVersion {
     std::string saved_by;
     std::string saved_at;  ///< ISO 8601
     std::string sha256;    ///< of the content
+    friend bool operator==(const PriceListVersion&, const PriceListVersion&) = default;
 };
 
 class PriceBook {

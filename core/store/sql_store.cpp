@@ -10,6 +10,7 @@
 #include "core/store/backup.h"
 #include "core/store/copy.h"
 #include "core/store/equipment_book.h"
+#include "core/store/order_book.h"
 #include "core/store/price_book.h"
 #include "core/store/quote_book.h"
 #include "core/store/versions_kept.h"
@@ -315,6 +316,18 @@ Result<std::string> SqlStore::check() {
     for (const std::string& version : equipment.value()) {
         add(version);
         out += " no longer has its hash";
+    }
+    const Result<std::vector<std::string>> orders = damaged_order_papers(*database_);
+    if (!orders) return orders.problems();
+    for (const std::string& number : orders.value()) {
+        add("paper of order ");
+        out += number + " no longer has its hash";
+    }
+    const Result<std::vector<std::string>> signatures = damaged_signatures(*database_);
+    if (!signatures) return signatures.problems();
+    for (const std::string& number : signatures.value()) {
+        add("signature under the acceptance of quote ");
+        out += number + " no longer has its hash";
     }
     const Result<std::vector<std::string>> photographs = damaged_photographs();
     if (!photographs) return photographs.problems();

@@ -16,7 +16,7 @@ class SqlStore;
 /// A job ready to be packed.
 struct Outgoing {
     exchange::Parcel parcel;
-    std::vector<std::string> missing;  ///< photographs that it names and the store does not have whole, in words
+    std::vector<std::string> missing;  ///< what it names and the store does not have whole, in words
 };
 
 /// What taking a parcel in came to.
@@ -69,7 +69,7 @@ class Travel {
     [[nodiscard]] std::optional<Problem> put_in(const exchange::Parcel& parcel, const merge::Versions& theirs,
                                                 Instant now, Taken& out);
     [[nodiscard]] std::optional<Problem> add_pictures(const exchange::Parcel& parcel, Instant now, Taken& out);
-    [[nodiscard]] std::optional<Problem> send_firm_data(exchange::Parcel& parcel) const;
+    [[nodiscard]] std::optional<Problem> send_firm_data(Outgoing& out) const;
     [[nodiscard]] std::optional<Problem> add_firm_data(const exchange::Parcel& parcel, Taken& out);
     [[nodiscard]] std::optional<Problem> add_quotes(const exchange::Parcel& parcel, Taken& out);
     [[nodiscard]] std::optional<Problem> add_what_became(const exchange::SentQuote& sent, Taken& out);

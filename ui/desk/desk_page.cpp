@@ -22,7 +22,6 @@
 #include "ui/desk/list_filter.h"
 #include "ui/desk/register_page.h"
 #include "ui/desk/services_page.h"
-#include "ui/prices/price_page.h"
 
 namespace wg::ui {
 namespace {
@@ -32,8 +31,8 @@ constexpr int row_height = 40;
 
 }  // namespace
 
-DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> reference, QWidget* parent)
-    : QWidget(parent), store_(store), reference_(std::move(reference)) {
+DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> program, QWidget* parent)
+    : QWidget(parent), store_(store), program_(std::move(program)), reference_(program_) {
     setObjectName(QStringLiteral("page"));
     model_ = new JobTableModel(store_, this);
     notice_ = new NoticeBar(this);
@@ -77,86 +76,6 @@ QWidget* DeskPage::make_jobs() {
     column->addWidget(filter_);
     column->addWidget(splitter, 1);
     return jobs;
-}
-
-void DeskPage::make_tabs() {
-    services_ = new ServicesPage(store_, this);
-    register_place_ = new QWidget(this);
-    tabs_ = new QTabWidget(this);
-    tabs_->setDocumentMode(true);
-    tabs_->addTab(make_jobs(), tr("Jobs"));
-    tabs_->addTab(services_, tr("Services due"));
-    tabs_->addTab(register_place_, tr("Refrigerant"));
-    figures_ = new FiguresPage(store_, this);
-    tabs_->addTab(figures_, tr("Figures"));
-    prices_place_ = new QWidget(this);
-    tabs_->addTab(prices_place_, tr("Prices"));
-    connect(figures_, &FiguresPage::problem, this, &DeskPage::complain);
-    connect(figures_, &FiguresPage::said, this, &DeskPage::tell);
-    connect(services_, &ServicesPage::problem, this, &DeskPage::complain);
-    connect(services_, &ServicesPage::said, this, &DeskPage::tell);
-    connect(services_, &ServicesPage::open_asked, this, &DeskPage::aftercare_asked);
-    connect(services_, &ServicesPage::reloaded, this, &DeskPage::refresh_due);
-    connect(tabs_, &QTabWidget::currentChanged, this, [this] {
-        if (tabs_->currentWidget() == figures_) figures_->reload();
-        if (tabs_->currentWidget() == register_place_) show_register();
-        if (tabs_->currentWidget() == prices_place_) show_prices();
-    });
-}
-
-void DeskPage::complain(const QString& text) {
-    if (told_) notice_->clear();  // good news is no part of what is wrong
-    told_ = false;
-    notice_->add(Mark::stop, text);
-}
-
-void DeskPage::tell(const QString& text) {
-    notice_->clear();
-    notice_->add(Mark::note, text);
-    told_ = true;
-}
-
-// Pages beside the list are not made before they are looked at: the list of jobs is what a start waits for.
-
-void DeskPage::show_register() {
-    if (register_ == nullptr) {
-        std::vector<std::string> refrigerants;
-        for (const auto& [kind, properties] : reference_->refrigerants)
-            refrigerants.emplace_back(name_of(kind));
-        register_ = new RegisterPage(store_, refrigerants, register_place_);
-        auto* column = new QVBoxLayout(register_place_);
-        column->setContentsMargins(0, 0, 0, 0);
-        column->addWidget(register_);
-        connect(register_, &RegisterPage::problem, this, &DeskPage::complain);
-        connect(register_, &RegisterPage::said, this, &DeskPage::tell);
-        connect(register_, &RegisterPage::open_asked, this, &DeskPage::aftercare_asked);
-    }
-    register_->reload();
-}
-
-void DeskPage::show_prices() {
-    if (prices_ != nullptr) {
-        prices_->reload();
-        return;
-    }
-    prices_ = new PricePage(store_, reference_, prices_place_);
-    auto* column = new QVBoxLayout(prices_place_);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(prices_);
-    connect(prices_, &PricePage::problem, this, &DeskPage::complain);
-    connect(prices_, &PricePage::said, this, &DeskPage::tell);
-    connect(prices_, &PricePage::lists_changed, this, &DeskPage::lists_changed);
-}
-
-bool DeskPage::may_close() {
-    if (prices_ == nullptr || !prices_->has_changes()) return true;
-    tabs_->setCurrentWidget(prices_place_);
-    complain(tr("The price list has changes that are not saved. Save them as a version, or discard them."));
-    return false;
-}
-
-void DeskPage::show_tab(int tab) {
-    tabs_->setCurrentIndex(tab);
 }
 
 void DeskPage::refresh_due() {
@@ -267,6 +186,7 @@ void DeskPage::reload(const std::string& job_id) {
         const QDate today = QDate::currentDate();
         services_->reload({today.year(), today.month(), today.day()});
         if (tabs_->currentWidget() == register_place_) register_->reload();
+        if (tabs_->currentWidget() == customers_place_) customers_->reload();
     });
 }
 

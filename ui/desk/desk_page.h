@@ -16,6 +16,8 @@ class QTableView;
 
 namespace wg::ui {
 
+class EquipmentPage;
+class CustomersPage;
 class FiguresPage;
 class JobPreview;
 class JobTableModel;
@@ -28,8 +30,10 @@ class ServicesPage;
 class DeskPage : public QWidget {
     Q_OBJECT
    public:
-    /// The store must outlive the page. `reference`: what comes with the program.
-    DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> reference, QWidget* parent = nullptr);
+    /// `program`: what comes with the program, without the firm's own. The store must outlive the page.
+    DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> program, QWidget* parent = nullptr);
+    /// With the firm's own: what jobs are looked at with.
+    void set_reference(std::shared_ptr<const plan::Reference> reference) { reference_ = std::move(reference); }
 
     /// Reads the list anew and selects this job when it is there; empty: keeps the selection.
     void reload(const std::string& job_id = {});
@@ -39,19 +43,23 @@ class DeskPage : public QWidget {
     [[nodiscard]] ListFilter* filter() { return filter_; }
     [[nodiscard]] ServicesPage* services() { return services_; }
     [[nodiscard]] RegisterPage* refrigerant() { return register_; }  ///< null until its tab was shown
+    [[nodiscard]] EquipmentPage* equipment() { return equipment_; }  ///< null until its tab was shown
     [[nodiscard]] FiguresPage* figures() { return figures_; }
-    [[nodiscard]] PricePage* prices() { return prices_; }  ///< the same
+    [[nodiscard]] PricePage* prices() { return prices_; }            ///< the same
+    [[nodiscard]] CustomersPage* customers() { return customers_; }  ///< null until its tab was shown
     void show_tab(int tab);
     /// False, and told: a list has changes that are not saved.
     [[nodiscard]] bool may_close();
+    void show_equipment_tab();
     [[nodiscard]] QPushButton* due_button() { return due_; }
 
    Q_SIGNALS:
     void open_asked(const QString& job_id);
     void aftercare_asked(const QString& job_id);  ///< the job is to be opened at its Aftercare
     void new_asked();
+    void new_for_customer_asked(const QString& customer_id);
     void import_asked();
-    void lists_changed();  ///< of the firm's prices
+    void firms_own_changed();  ///< the firm's prices or equipment, in the store
 
    protected:
     void showEvent(QShowEvent* event) override;
@@ -66,6 +74,8 @@ class DeskPage : public QWidget {
     void show_prices();
     void complain(const QString& text);
     void tell(const QString& text);
+    void show_equipment();
+    void show_customers();
     void refresh_due();
     void refresh_count();
     void narrow();
@@ -77,6 +87,7 @@ class DeskPage : public QWidget {
     [[nodiscard]] std::string selected_id() const;
 
     store::Store& store_;
+    std::shared_ptr<const plan::Reference> program_;
     std::shared_ptr<const plan::Reference> reference_;
     JobTableModel* model_ = nullptr;
     QTabWidget* tabs_ = nullptr;
@@ -91,6 +102,10 @@ class DeskPage : public QWidget {
     RegisterPage* register_ = nullptr;
     QWidget* prices_place_ = nullptr;
     PricePage* prices_ = nullptr;
+    QWidget* equipment_place_ = nullptr;
+    EquipmentPage* equipment_ = nullptr;
+    QWidget* customers_place_ = nullptr;
+    CustomersPage* customers_ = nullptr;
     JobPreview* preview_ = nullptr;
     NoticeBar* notice_ = nullptr;
     QTimer preview_delay_;

@@ -78,6 +78,12 @@ void set_terms(JobSession& session, const Offer& offer) {
     });
 }
 
+void set_on_offer(JobSession& session, const std::string& choice_id, bool on) {
+    session.edit(QObject::tr("Put a choice on the quote"), [&choice_id, on](Job& job) {
+        if (Choice* choice = with_id(job.choices, choice_id)) choice->on_offer = on;
+    });
+}
+
 void add_instalment(JobSession& session) {
     session.edit(QObject::tr("Add an instalment"), [](Job& job) {
         double rest = 100.0;

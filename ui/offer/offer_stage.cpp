@@ -350,10 +350,17 @@ void OfferStage::ask_and_save_parts() {
 
 void OfferStage::edit_firm() {
     if (store_ == nullptr) return;
-    FirmDialog dialog(read_firm(store_), this);
+    const auto logo = read_logo(*store_);
+    const auto numbers = read_numbers(*store_);
+    for (const auto* problems : {logo.ok() ? nullptr : &logo.problems(), numbers.ok() ? nullptr : &numbers.problems()})
+        if (problems != nullptr) notice_->add(Mark::stop, qs(text_of(*problems)));
+    FirmDialog dialog(read_firm(store_), logo.ok() ? logo.value() : QByteArray(),
+                      numbers.ok() ? numbers.value() : NumberSettings(), this);
     if (dialog.exec() != QDialog::Accepted) return;
-    const auto written = write_firm(*store_, dialog.firm());
-    if (!written.ok()) notice_->add(Mark::stop, qs(text_of(written.problems())));
+    const Result<bool> written[] = {write_firm(*store_, dialog.firm()), write_logo(*store_, dialog.logo()),
+                                    write_numbers(*store_, dialog.numbers())};
+    for (const auto& one : written)
+        if (!one.ok()) notice_->add(Mark::stop, qs(text_of(one.problems())));
     refresh();
 }
 

@@ -8,6 +8,7 @@
 #include "core/quote/offered.h"
 #include "ui/common/job_session.h"
 
+class QCheckBox;
 class QGridLayout;
 class QLabel;
 class QPushButton;
@@ -32,6 +33,8 @@ class TermsPage : public QWidget {
     [[nodiscard]] NumberField* instalment(std::size_t n) const { return rows_.at(n).percent; }
     [[nodiscard]] QString together() const;
     [[nodiscard]] PlaceForm* place() const { return place_; }
+    /// One box for each other choice, in the job's order.
+    [[nodiscard]] const std::vector<QCheckBox*>& beside() const { return beside_; }
 
    private:
     struct Row {
@@ -43,6 +46,8 @@ class TermsPage : public QWidget {
     };
     void edit(const std::function<void(Offer&)>& change);
     void make_rows(std::size_t count);
+    QWidget* make_beside();
+    void refresh_beside();
     QWidget* make_money();
     QWidget* make_words();
 
@@ -53,6 +58,8 @@ class TermsPage : public QWidget {
     NoteField* covering_ = nullptr;
     NoteField* terms_ = nullptr;
     PlaceForm* place_ = nullptr;
+    QWidget* beside_box_ = nullptr;
+    std::vector<QCheckBox*> beside_;
     QGridLayout* grid_ = nullptr;
     std::vector<Row> rows_;
     QLabel* together_ = nullptr;

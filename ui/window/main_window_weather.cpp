@@ -73,17 +73,38 @@ bool MainWindow::plan_with_file(const QString& path) {
     return true;
 }
 
+QString MainWindow::take_firms_own() {
+    QStringList wrong{prices_.refresh()};
+    equipment_.lay_over(prices_.reference());
+    wrong << equipment_.refresh();
+    wrong.removeAll(QString());
+    reference_ = equipment_.reference();
+    desk_->set_reference(equipment_.reference_with_withdrawn());
+    return wrong.join(QLatin1Char('\n'));
+}
+
 std::shared_ptr<const plan::Reference> MainWindow::reference_for(const Job& job, QString& caution) {
-    if (!is_kept_year(job.weather)) return reference_;
+    // Another machine may have changed what the firm has since.
+    static_cast<void>(take_firms_own());
+    QStringList withdrawn;
+    QStringList cautions;
+    const std::shared_ptr<const plan::Reference> reference = equipment_.reference_for(job, withdrawn);
+    if (const QString unknown = unknown_equipment_words(*reference, job); !unknown.isEmpty()) cautions << unknown;
+    if (!withdrawn.isEmpty())
+        cautions << tr("Withdrawn from the firm's equipment, and still in this job: %1.")
+                        .arg(withdrawn.join(QStringLiteral(", ")));
+    caution = cautions.join(QLatin1Char('\n'));
+    if (!is_kept_year(job.weather)) return reference;
     const auto year = kept_year(*store_, job.weather);
     if (!year.ok()) {
-        caution =
-            tr("The weather year of this job is not in the library of this desk. Read its file, or choose another "
-               "year under File, Weather year. %1")
-                .arg(qs(text_of(year.problems())));
-        return reference_;
+        cautions
+            << tr("The weather year of this job is not in the library of this desk. Read its file, or choose another "
+                  "year under File, Weather year. %1")
+                   .arg(qs(text_of(year.problems())));
+        caution = cautions.join(QLatin1Char('\n'));
+        return reference;
     }
-    auto own = std::make_shared<plan::Reference>(*reference_);
+    auto own = std::make_shared<plan::Reference>(*reference);
     own->weather = year.value();
     return own;
 }

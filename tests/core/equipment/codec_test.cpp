@@ -203,6 +203,16 @@ TEST(EquipmentCodec, figures_must_make_sense_together) {
     }
 }
 
+TEST(EquipmentCodec, a_figure_that_is_refused_is_not_held_against_others) {
+    json document = shipped();
+    document["collectors"][0]["length_m"] = 66.0;
+    document["blocks"][0]["run_max_m"] = 1000.0;
+    document["cylinders"][0]["height_m"] = "tall";
+    document["fixing_methods"][0]["screw_grip_mm"] = -1.0;
+    const std::vector<Problem> problems = problems_of(document);
+    EXPECT_EQ(problems.size(), 4U) << text_of(problems);
+}
+
 TEST(EquipmentCodec, method_without_screw_needs_both_resistances) {
     json document = shipped();
     document["fixing_methods"][2]["shear_n"] = 0.0;

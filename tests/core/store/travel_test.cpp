@@ -9,11 +9,9 @@
 
 #include "core/quantity/sha256.h"
 #include "core/store/personal.h"
-#include "core/store/price_book.h"
 #include "core/store/quote_book.h"
 #include "core/store/restore.h"
 #include "tests/core/merge/random_edits.h"
-#include "tests/core/store/some_prices.h"
 #include "tests/core/store/store_fixture.h"
 #include "tests/tools/sweep.h"
 
@@ -67,46 +65,6 @@ Job edit(Store& store, const std::string& job_id, int minute, const std::functio
 std::string problems_of_take(Store& store, const exchange::Parcel& parcel) {
     const auto taken = Travel(store).take(parcel, at(50));
     return taken ? "" : text_of(taken.problems());
-}
-
-TEST_P(EachStore, TheFirmsPriceListGoesWithTheJobThatIsPricedWithIt) {
-    const auto office = open();
-    const auto tablet = Store::open(":memory:", at(0), "Cy on tablet").value();
-    Job job = sample_job();
-    job.price_list = "firm-2027";
-    job = office->save(job, at(1)).value();
-    EXPECT_EQ(send(*office, *tablet, job.id, 2).firm_data, 0) << "comes with the program";
-    PriceBook prices(*office);
-    const std::string first = price_list_text("firm-2027", "caf\xC3\xA9 1");
-    const std::string second = price_list_text("firm-2027", "2");
-    ASSERT_TRUE(prices.save("firm-2027", first, 0, "", at(3)).ok());
-    ASSERT_TRUE(prices.save("other", price_list_text("other", "o"), 0, "", at(3)).ok());
-    EXPECT_EQ(send(*office, *tablet, job.id, 4).firm_data, 1);
-    EXPECT_EQ(send(*office, *tablet, job.id, 6).firm_data, 0) << "is there";
-    PriceBook there(*tablet);
-    ASSERT_EQ(there.lists().value().size(), 1U) << "only the one that the job names";
-    EXPECT_EQ(there.content("firm-2027", 1).value(), first);
-    ASSERT_TRUE(prices.save("firm-2027", second, 1, "", at(8)).ok());
-    EXPECT_EQ(send(*office, *tablet, job.id, 9).firm_data, 1) << "newer";
-    EXPECT_EQ(there.content("firm-2027", 2).value(), second);
-    EXPECT_EQ(send(*tablet, *office, job.id, 11).firm_data, 0) << "the same comes back";
-    ASSERT_TRUE(there.save("firm-2027", price_list_text("firm-2027", "tablet's"), 2, "", at(12)).ok());
-    EXPECT_EQ(send(*tablet, *office, job.id, 14).firm_data, 0) << "what was saved here is not overtaken";
-    EXPECT_EQ(prices.lists().value().front().version, 2);
-    ASSERT_TRUE(prices.save("firm-2027", price_list_text("firm-2027", "3"), 2, "", at(15)).ok());
-    EXPECT_EQ(send(*office, *tablet, job.id, 16).firm_data, 0) << "nor there";
-}
-
-TEST_P(EachStore, WhatComesAsAPriceListAndIsNoneIsLeftOut) {
-    const auto office = open();
-    const Job job = office->save(sample_job(), at(1)).value();
-    auto parcel = Travel(*office).parcel_of(job.id, program, at(3)).value().parcel;
-    parcel.firm_data = {{"price_list", "firm", "2030-01-01T00:00:00Z", "{\"schema\": 2}"},
-                        {"price_list", "firm", "2030-01-01T00:00:00Z", price_list_text("other", "of another id")}};
-    const auto taken = Travel(*office).take(parcel, at(4));
-    ASSERT_TRUE(taken.ok()) << text_of(taken.problems());
-    EXPECT_EQ(taken.value().left_out.size(), 2U);
-    EXPECT_TRUE(PriceBook(*office).lists().value().empty());
 }
 
 TEST_P(EachStore, AJobGoesOutIsEditedOnBothSidesAndComesBackWhole) {
