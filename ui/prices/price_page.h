@@ -39,6 +39,8 @@ class PricePage : public QWidget {
     void discard_changes();
     bool import_file(const QString& path);  ///< a list as a file (docs/price-format.md), into the firm's book
     bool export_file(const QString& path);  ///< JSON, or CSV by the ending
+    /// Items of a list that was made from the one on screen; not saved yet.
+    void take_items(const parts::PriceList& list);
     [[nodiscard]] bool has_changes() const;
     /// The one on screen, as it stands there.
     [[nodiscard]] parts::PriceList shown_list() const;

@@ -1,4 +1,4 @@
-// What the page of price lists asks for: names, notes and files.
+// What the page of price lists asks for: names, notes and list files; tables are in price_files.cpp.
 
 #include <QDate>
 #include <QDateTime>
@@ -6,7 +6,6 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QInputDialog>
-#include <QSaveFile>
 
 #include "ui/common/format.h"
 #include "ui/prices/price_history.h"
@@ -99,28 +98,9 @@ bool PricePage::import_file(const QString& path) {
     return true;
 }
 
-bool PricePage::export_file(const QString& path) {
-    const QByteArray bytes = QByteArray::fromStdString(parts::price_list_to_json(shown_list()));
-    QSaveFile file(path);
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) {
-        Q_EMIT said(tr("Saved: %1").arg(path));
-        return true;
-    }
-    Q_EMIT problem(tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
-    return false;
-}
-
 void PricePage::ask_import() {
     const QString path = QFileDialog::getOpenFileName(this, tr("Read a price list"), {}, tr("Price lists (*.json)"));
     if (!path.isEmpty()) import_file(path);
 }
-
-void PricePage::ask_export() {
-    const QString path = QFileDialog::getSaveFileName(
-        this, tr("Write the price list"), QStringLiteral("%1.json").arg(qs(shown_id_)), tr("Price lists (*.json)"));
-    if (!path.isEmpty()) export_file(path);
-}
-
-void PricePage::ask_import_items() {}
 
 }  // namespace wg::ui
