@@ -176,9 +176,8 @@ Result<NumberRanges::Next> NumberRanges::first_after_those_given(NumberKind kind
     out.suffix = suffix_set.value();
     if (out.pattern.find("{year}") != std::string::npos) out.series = std::to_string(year);
     if (!out.suffix.empty()) out.series.append("-").append(out.suffix);
-    const Result<QVariant> last =
-        database_.value("SELECT max(number) FROM number_given WHERE kind = ? AND series = ?",
-                        {QString::fromLatin1(key_of(kind)), to_qt(out.series)});
+    const Result<QVariant> last = database_.value("SELECT max(number) FROM number_given WHERE kind = ? AND series = ?",
+                                                  {QString::fromLatin1(key_of(kind)), to_qt(out.series)});
     if (!last) return last.problems();
     out.number = last.value().toLongLong() + 1;
     out.text = number_text(out.pattern, year, out.suffix, out.number);

@@ -27,8 +27,7 @@ int year_of(Instant at) {
 std::optional<Problem> OrderBook::refuse(NumberKind kind, const std::string& quote_id) const {
     if (kind != NumberKind::order && kind != NumberKind::change_order)
         return Problem{"order", "no paper of this kind is kept", "Choose an order or a change order"};
-    const Result<QVariant> number =
-        database_.value("SELECT number FROM quote_issued WHERE id = ?", {to_qt(quote_id)});
+    const Result<QVariant> number = database_.value("SELECT number FROM quote_issued WHERE id = ?", {to_qt(quote_id)});
     if (!number) return number.problems().front();
     if (!number.value().isValid()) return Problem{"order", "names a quote that is not here", "Read the list again"};
     if (kind == NumberKind::change_order) return std::nullopt;  // it asks for the client's acceptance itself
@@ -101,8 +100,7 @@ Result<std::vector<OrderPaper>> OrderBook::papers_of(const std::string& job_id) 
 }
 
 Result<std::string> OrderBook::paper(const std::string& id) const {
-    Result<QSqlQuery> found =
-        database_.query("SELECT sha256, content FROM order_paper WHERE id = ?", {to_qt(id)});
+    Result<QSqlQuery> found = database_.query("SELECT sha256, content FROM order_paper WHERE id = ?", {to_qt(id)});
     if (!found) return found.problems();
     if (!found.value().next()) return Problem{"paper of an order", "is not here", "Read the list again"};
     std::string bytes = bytes_of_column(found.value().value(1));
@@ -113,8 +111,7 @@ Result<std::string> OrderBook::paper(const std::string& id) const {
 }
 
 Result<std::vector<std::string>> damaged_order_papers(const Database& database) {
-    Result<QSqlQuery> found =
-        database.query("SELECT number, sha256, content FROM order_paper", {}, Fetch::row_by_row);
+    Result<QSqlQuery> found = database.query("SELECT number, sha256, content FROM order_paper", {}, Fetch::row_by_row);
     if (!found) return found.problems();
     std::vector<std::string> out;
     while (found.value().next()) {

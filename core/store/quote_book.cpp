@@ -118,7 +118,8 @@ Result<std::string> QuoteBook::signature(const std::string& answer_id) const {
     Result<QSqlQuery> found =
         database_.query("SELECT sha256, content FROM answer_signature WHERE answer_id = ?", {to_qt(answer_id)});
     if (!found) return found.problems();
-    if (!found.value().next()) return Problem{"answer", "has no signature kept with it", "See the paper that was signed"};
+    if (!found.value().next())
+        return Problem{"answer", "has no signature kept with it", "See the paper that was signed"};
     std::string bytes = text_of_bytes(found.value().value(1));
     if (sha256_hex(bytes) != found.value().value(0).toString().toStdString())
         return Problem{"signature", "is damaged: its bytes no longer have their hash", "Go back to the last backup"};

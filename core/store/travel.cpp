@@ -226,9 +226,10 @@ std::optional<Problem> Travel::add_quotes(const exchange::Parcel& parcel, Taken&
                                "is here with another content, and a quote never changes",
                                "Ask who sent the file which of both the client has"};
             if (!same_id)
-                out.left_out.push_back("quote " + for_message(sent.number) +
-                                       ": another quote was issued under this number here; give the seat that travels a suffix "
-                                       "of its own for its numbers");
+                out.left_out.push_back(
+                    "quote " + for_message(sent.number) +
+                    ": another quote was issued under this number here; give the seat that travels a suffix "
+                    "of its own for its numbers");
         }
         if (here) {
             const bool other = std::any_of(out.left_out.begin(), out.left_out.end(), [&sent](const std::string& line) {

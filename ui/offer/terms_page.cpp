@@ -90,8 +90,10 @@ QWidget* TermsPage::make_words() {
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(0, 0, 0, 0);
     covering_ = new NoteField(tr("Words to the client, at the head of the quote and in its letter"), box);
-    covering_->setToolTip(tr("Filled in: %1").arg(QStringLiteral("{client}, {number}, {date}, {valid_until}, {price}, {to_bring}, {title}, "
-                                                                 "{job}, {firm}")));
+    covering_->setToolTip(
+        tr("Filled in: %1")
+            .arg(QStringLiteral("{client}, {number}, {date}, {valid_until}, {price}, {to_bring}, {title}, "
+                                "{job}, {firm}")));
     terms_ = new NoteField(tr("Terms, below the price"), box);
     column->addWidget(heading(tr("Words to the client, at the head of the quote and in its letter"), box));
     column->addWidget(covering_);
@@ -132,8 +134,7 @@ void TermsPage::refresh_beside() {
         auto* box = new QCheckBox(beside_box_);
         beside_box_->layout()->addWidget(box);
         connect(box, &QCheckBox::clicked, this, [this, box](bool checked) {
-            if (session_ != nullptr)
-                set_on_offer(*session_, box->property("choice").toString().toStdString(), checked);
+            if (session_ != nullptr) set_on_offer(*session_, box->property("choice").toString().toStdString(), checked);
         });
         beside_.push_back(box);
     }

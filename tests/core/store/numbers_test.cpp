@@ -63,7 +63,13 @@ TEST_P(EachStore, QuotesAreNumberedWithoutAGapAndAFailedOneTakesNoNumber) {
     IssuedQuote none = quote_of(job, 2);
     none.job_revision = 99;
     EXPECT_FALSE(book.issue_next(none, printed(), at(3)).ok());
-    EXPECT_FALSE(book.issue_next(quote_of(job, 2), [](const std::string&) { return Problem{"x", "y", "z"}; }, at(3)).ok());
+    EXPECT_FALSE(book.issue_next(
+                         quote_of(job, 2),
+                         [](const std::string&) {
+                             return Problem{"x", "y", "z"};
+                         },
+                         at(3))
+                     .ok());
     EXPECT_EQ(book.issue_next(quote_of(job, 2), printed(), at(3)).value().number, "Q2027-0002");
     EXPECT_EQ(numbers.next(NumberKind::order, 2027).value(), "O2027-0001") << "each kind its own";
     EXPECT_EQ(numbers.next(NumberKind::quote, 2028).value(), "Q2028-0001") << "each year its own";
@@ -204,7 +210,8 @@ TEST_P(EachStore, APaperOrASignatureThatLostItsHashIsTold) {
     for (const char* table : {"order_paper", "answer_signature"}) {
         const QString name = QString::fromLatin1(table);
         ASSERT_EQ(sql(path(), on_file ? "DROP TRIGGER " + name + "_no_update"
-                                      : "DROP TRIGGER " + name + "_no_update ON " + name), "");
+                                      : "DROP TRIGGER " + name + "_no_update ON " + name),
+                  "");
         ASSERT_EQ(sql(path(), "UPDATE " + name + " SET content = " + bytes_literal("255044462d")), "");
     }
     EXPECT_FALSE(OrderBook(*store).paper(kept.value().id).ok());
