@@ -198,8 +198,12 @@ std::vector<Problem> check_contents(const std::string& text, const std::vector<E
 std::string quote_json(const SentQuote& quote) {
     json answers = json::array();
     for (const SentAnswer& one : quote.answers) {
-        json answer = {{"id", one.id},     {"answer", one.answer}, {"on", one.on},
-                       {"who", one.who},   {"note", one.note},     {"entered_by", one.entered_by},
+        json answer = {{"id", one.id},
+                       {"answer", one.answer},
+                       {"on", one.on},
+                       {"who", one.who},
+                       {"note", one.note},
+                       {"entered_by", one.entered_by},
                        {"entered_at", one.entered_at}};
         if (!one.signature.empty()) answer["signature"] = to_base64(one.signature);
         answers.push_back(std::move(answer));

@@ -23,7 +23,7 @@ struct SentAnswer {
     std::string who;
     std::string note;
     std::string entered_by;
-    std::string entered_at;  ///< ISO 8601 UTC
+    std::string entered_at;   ///< ISO 8601 UTC
     std::string signature{};  ///< image of the signature under an acceptance, PNG or JPEG; empty: none
     friend bool operator==(const SentAnswer&, const SentAnswer&) = default;
 };

@@ -211,8 +211,7 @@ void add_offered(const quote::Offered& offered, Json& money) {
     }
     Json instalments = Json::array();
     for (const quote::InstalmentSum& part : offered.instalments)
-        instalments.push_back(
-            {{"text", part.text}, {"percent", num(part.percent, 2)}, {"sum_minor", part.sum.minor}});
+        instalments.push_back({{"text", part.text}, {"percent", num(part.percent, 2)}, {"sum_minor", part.sum.minor}});
     money["offered"] = lines;
     if (!options.empty()) money["options"] = options;
     if (!instalments.empty()) money["instalments"] = instalments;

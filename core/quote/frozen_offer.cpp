@@ -113,15 +113,18 @@ Result<FrozenOffer> frozen_offer(std::string_view plan_json, const std::string& 
     FrozenReader read;
     FrozenOffer out;
     out.currency = read.text(*money, "currency");
-    if (const auto choice = plan.find("choice"); choice != plan.end() && choice->is_object())
+    if (const auto choice = plan.find("choice"); choice != plan.end() && choice->is_object()) {
         out.choice_label = read.text(*choice, "label");
+        if (choice->contains("id")) out.choice_id = read.text(*choice, "id");
+    }
     const bool whole = money->contains("offered");
     for (const Json& object : read.list(*money, whole ? "offered" : "parts")) {
         if (read.flag(object, "left_out")) continue;
         out.lines.push_back(line_of(read, object));
     }
     read_price(read, *money, out);
-    if (!read.good()) return refuse("the plan kept with it lacks \"" + read.wrong() + "\", or it is not what it should be");
+    if (!read.good())
+        return refuse("the plan kept with it lacks \"" + read.wrong() + "\", or it is not what it should be");
     Money sum;
     for (const FrozenLine& line : out.lines)
         sum += line.net;

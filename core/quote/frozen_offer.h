@@ -38,6 +38,7 @@ struct FrozenInstalment {
 
 struct FrozenOffer {
     std::string currency;
+    std::string choice_id;  ///< empty: an older program did not keep it
     std::string choice_label;
     std::vector<FrozenLine> lines;  ///< those that count: left out ones and options that were not ticked are not here
     Money discount;

@@ -5,6 +5,7 @@
 #include "core/economy/over_years.h"
 #include "ui/common/format.h"
 #include "ui/documents/papers.h"
+#include "ui/drawing/see_through.h"
 #include "ui/drawing/surface_painter.h"
 
 namespace wg::ui::paper {
@@ -37,47 +38,58 @@ QString places_of(const plan::Plan& plan) {
     return names.join(QStringLiteral(", "));
 }
 
+QPolygonF polygon_of(const PlaneView& view, const std::vector<Point2>& outline) {
+    QPolygonF out;
+    for (const Point2& corner : outline)
+        out << view.map(corner);
+    return out;
+}
+
+/// The surface and its plates alone: at this size there is no room for words.
+void small_surface(QPainter& painter, const Surface& surface, const plan::Plan& plan, const QRectF& area,
+                   const Theme& theme) {
+    const PlaneView view = fit_surface(surface, area, 1.0 * mm);
+    painter.setPen(QPen(theme.text, firm_rule));
+    painter.setBrush(Qt::white);
+    painter.drawPolygon(polygon_of(view, surface.outline));
+    painter.setPen(QPen(theme.muted, thin_rule));
+    painter.setBrush(QBrush(theme.muted, Qt::BDiagPattern));
+    for (const KeepOut& kept : surface.keep_outs)
+        painter.drawPolygon(polygon_of(view, kept.outline));
+    painter.setPen(QPen(theme.accent, 2.0 * firm_rule));
+    painter.setBrush(see_through(painter, theme.accent, 0.3, Qt::white));
+    for (const plan::PlacementPlan& placed : plan.placements)
+        if (placed.surface_id == surface.id) painter.drawPolygon(polygon_of(view, placed.placed.outline));
+}
+
 /// Each choice's first surface with its plates, in columns as wide as those of the table below it.
 void pictures(Flow& flow, const SharedInput& input, const std::vector<const plan::Plan*>& plans) {
     if (flow.sheet().large_print) return;  // too small to tell anything beside lettering of this size
     struct Small {
-        plan::Plan plan;  // without screws: the client sees where the plates lie
+        plan::Plan plan;
         std::string surface_id;
     };
     auto small = std::make_shared<std::vector<Small>>();
     for (const plan::Plan* one : plans) {
         Small next{*one, one->placements.empty() ? std::string() : one->placements.front().surface_id};
-        next.plan.collector.fixing_points.clear();
-        for (plan::PlacementPlan& placed : next.plan.placements) {
-            placed.fixing.points.clear();
-            placed.placed.fixing_points.clear();
-        }
         small->push_back(std::move(next));
     }
     const Sheet sheet = flow.sheet();
-    flow.picture(QStringLiteral("choices"), 42.0 * mm, 0.0, [input, small, sheet](QPainter& painter, const QRectF& frame) {
-        const double column = (frame.width() - label_mm * mm) / static_cast<double>(small->size());
-        for (std::size_t i = 0; i < small->size(); ++i) {
-            const Small& one = (*small)[i];
-            const Surface* surface = find_surface(input->job.site, one.surface_id);
-            if (surface == nullptr || surface->outline.size() < 3) continue;
-            const QRectF area(frame.left() + label_mm * mm + static_cast<double>(i) * column + 1.5 * mm, frame.top(),
-                              column - 3.0 * mm, frame.height());
-            SurfaceDrawing drawing;
-            drawing.job = &input->job;
-            drawing.surface = surface;
-            drawing.choice = find_choice(input->job, one.plan.choice_id);
-            drawing.plan = &one.plan;
-            drawing.dimensions = false;
-            drawing.rafters = false;
-            drawing.text_units = text_units(least_pt);
-            drawing.line_units = 0.18 * mm;
-            painter.save();
-            painter.setClipRect(area);
-            paint_surface(painter, drawing, fit_surface(*surface, area, margins_for(drawing)), sheet.theme());
-            painter.restore();
-        }
-    });
+    flow.picture(QStringLiteral("choices"), 30.0 * mm, 0.0,
+                 [input, small, sheet](QPainter& painter, const QRectF& frame) {
+                     const double column = (frame.width() - label_mm * mm) / static_cast<double>(small->size());
+                     for (std::size_t i = 0; i < small->size(); ++i) {
+                         const Small& one = (*small)[i];
+                         const Surface* surface = find_surface(input->job.site, one.surface_id);
+                         if (surface == nullptr || surface->outline.size() < 3) continue;
+                         const QRectF area(frame.left() + label_mm * mm + static_cast<double>(i) * column + 1.5 * mm,
+                                           frame.top(), column - 3.0 * mm, frame.height());
+                         painter.save();
+                         painter.setClipRect(area);
+                         small_surface(painter, *surface, one.plan, area, sheet.theme());
+                         painter.restore();
+                     }
+                 });
 }
 
 struct SideRow {
@@ -98,7 +110,7 @@ std::vector<SideRow> rows_of_choices(const PaperInput& input, const std::vector<
             row.cells += of(*plan);
         rows.push_back(std::move(row));
     };
-    const auto in_a_year = [&](const QString& what, const plan::Ranged plan::Figures::* figure, const QString& unit) {
+    const auto in_a_year = [&](const QString& what, const plan::Ranged plan::Figures::*figure, const QString& unit) {
         add(what, [&](const plan::Plan& p) { return p.has_yield ? ranged(p.figures.*figure, unit) : none; });
     };
     add(QStringLiteral("Collectors"), [](const plan::Plan& p) {
@@ -118,21 +130,27 @@ std::vector<SideRow> rows_of_choices(const PaperInput& input, const std::vector<
     if (input.tariffs && input.tariffs->years > 0) {
         add(QStringLiteral("Over %1 years").arg(input.tariffs->years), [&](const plan::Plan& p) {
             const plan::Ranged& minor = p.figures.running_cost_minor;
-            return p.has_yield ? over_range(economy::running_over_years(minor.low, minor.mid, minor.high, *input.tariffs),
-                                            qs(p.currency))
-                               : none;
+            return p.has_yield
+                       ? over_range(economy::running_over_years(minor.low, minor.mid, minor.high, *input.tariffs),
+                                    qs(p.currency))
+                       : none;
         });
     }
-    add(QStringLiteral("Price with tax"),
-        [](const plan::Plan& p) { return p.quote ? money(p.quote->gross, qs(p.currency)) : QStringLiteral("no price"); },
+    add(
+        QStringLiteral("Price with tax"),
+        [](const plan::Plan& p) {
+            return p.quote ? money(p.quote->gross, qs(p.currency)) : QStringLiteral("no price");
+        },
         true);
-    const bool granted = std::any_of(plans.begin(), plans.end(), [](const plan::Plan* p) {
-        return p->offered && p->offered->granted.minor != 0;
-    });
+    const bool granted = std::any_of(plans.begin(), plans.end(),
+                                     [](const plan::Plan* p) { return p->offered && p->offered->granted.minor != 0; });
     if (granted) {
-        add(QStringLiteral("Left for you to pay when all is granted"), [](const plan::Plan& p) {
-            return p.offered ? money(p.offered->to_bring, qs(p.currency)) : QStringLiteral("no price");
-        }, true);
+        add(
+            QStringLiteral("Left for you to pay when all is granted"),
+            [](const plan::Plan& p) {
+                return p.offered ? money(p.offered->to_bring, qs(p.currency)) : QStringLiteral("no price");
+            },
+            true);
     }
     return rows;
 }
@@ -153,7 +171,8 @@ void choices_beside(Flow& flow, const SharedInput& input) {
         // What differs is what there is to decide: it stands out in bold.
         const bool differs = row.differs();
         if (differs) differing += row.what.toLower();
-        table.rows.push_back({QStringList{row.what} + row.cells, row.total || differs ? Row::Kind::total : Row::Kind::plain});
+        table.rows.push_back(
+            {QStringList{row.what} + row.cells, row.total || differs ? Row::Kind::total : Row::Kind::plain});
     }
     const auto whole = [&](Flow& part) {
         pictures(part, input, plans);
@@ -161,10 +180,12 @@ void choices_beside(Flow& flow, const SharedInput& input) {
     };
     flow.keep(std::min(flow.height_of(whole), flow.full_height()));
     whole(flow);
-    flow.paragraph(differing.isEmpty() ? QStringLiteral("They do not differ in any of this.")
-                                       : QStringLiteral("They differ in: %1.").arg(differing.join(QStringLiteral(", "))));
-    flow.paragraph(QStringLiteral("This quote is for \u201c%1\u201d. For another one, tell us: you get the same in writing.")
-                       .arg(qs(input->plan.choice_label)));
+    flow.paragraph(differing.isEmpty()
+                       ? QStringLiteral("They do not differ in any of this.")
+                       : QStringLiteral("They differ in: %1.").arg(differing.join(QStringLiteral(", "))));
+    flow.paragraph(
+        QStringLiteral("This quote is for \u201c%1\u201d. For another one, tell us: you get the same in writing.")
+            .arg(qs(input->plan.choice_label)));
     for (const plan::Plan* plan : plans) {
         if (plan->stopped())
             flow.caution(Sign::stop, QStringLiteral("Not to be issued: %1 has a stop").arg(qs(plan->choice_label)),

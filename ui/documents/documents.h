@@ -87,8 +87,8 @@ struct PaperInput {
     PaperLook look;
     /// Photograph or drawn signature by the hash of its bytes, null when there is none; not set: captions stand alone.
     std::function<QImage(const std::string& sha256)> picture{};
-    QString quote_number{};  ///< of a quote as it is issued; empty: not issued
-    QString takes_place_of{};  ///< number of the quote that this one takes the place of
+    QString quote_number{};                                   ///< of a quote as it is issued; empty: not issued
+    QString takes_place_of{};                                 ///< number of the quote that this one takes the place of
     std::vector<std::shared_ptr<const plan::Plan>> beside{};  ///< of other choices on offer
     std::optional<economy::Tariffs> tariffs{};                ///< of the price list; nothing: no cost over the years
     quote::SupplyOf supply_of{};                              ///< for the purchase list

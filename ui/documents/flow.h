@@ -18,9 +18,9 @@ namespace wg::ui::paper {
 /// What stands on every page round the body.
 struct Furniture {
     QStringList firm;  ///< lines of the firm's block, name first
-    QImage logo;       ///< in the block's upper left corner, within `measures::logo_width` by `logo_height`; may be null
-    QString title;     ///< of the paper
-    QString job;       ///< number and revision
+    QImage logo;    ///< in the block's upper left corner, within `measures::logo_width` by `logo_height`; may be null
+    QString title;  ///< of the paper
+    QString job;    ///< number and revision
     QString choice;
     QString foot;      ///< what this print was made from
     QString headline;  ///< a sentence under the head of every page; may be empty

@@ -46,7 +46,8 @@ void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) cons
                                               }});
         }
         for (qsizetype i = 0; i < furniture_.firm.size(); ++i) {
-            put(margin + beside, top, furniture_.firm[i], sheet().lettered(Style{least_pt, i == 0, false}), 0.0, body_width() * 0.48 - beside);
+            put(margin + beside, top, furniture_.firm[i], sheet().lettered(Style{least_pt, i == 0, false}), 0.0,
+                body_width() * 0.48 - beside);
             top += line_height(type_.small);
         }
         rule_y = top;
@@ -87,7 +88,9 @@ void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) cons
     const bool in_head = marks_in_head();
     const double mark_side = in_head ? line_height(type_.small) + 0.2 * mm : mark_room() - 1.0 * mm;
     const double mark_top = in_head ? margin - 0.5 * mm : rule_y + gap_small;
-    double x = in_head ? margin + (index == 0 ? logo_room() : 0.0) + text_width(furniture_.firm.value(0), bold_small()) + 4.0 * mm : margin;
+    double x = in_head ? margin + (index == 0 ? logo_room() : 0.0) +
+                             text_width(furniture_.firm.value(0), bold_small()) + 4.0 * mm
+                       : margin;
     for (const QString& mark : furniture_.marks) {
         const Style style = in_head ? bold_small() : type_.strong;
         const double width = text_width(mark, style) + (in_head ? 3.0 : 6.0) * mm;

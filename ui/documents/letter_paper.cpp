@@ -54,8 +54,8 @@ QString letter_text(const PaperInput& input, const QString& words, QStringList* 
 void address_block(Flow& flow, const PaperInput& input) {
     const Client& client = input.job.client;
     flow.gap(4.0);
-    for (const QString& line : {qs(client.name), qs(client.street),
-                                (qs(client.postcode) + QLatin1Char(' ') + qs(client.town)).trimmed()}) {
+    for (const QString& line :
+         {qs(client.name), qs(client.street), (qs(client.postcode) + QLatin1Char(' ') + qs(client.town)).trimmed()}) {
         if (!line.isEmpty()) {
             flow.paragraph(line);
             flow.gap(-2.0);

@@ -36,13 +36,15 @@ Result<QImage> raster(const QByteArray& bytes, const char* format) {
     reader.setAutoTransform(true);
     // Judged before a pixel is decoded: a few bytes can name a picture of gigabytes.
     const QSize size = reader.size();
-    if (!size.isValid()) return logo_problem("is damaged: its size cannot be read", "Save it anew from a picture program");
+    if (!size.isValid())
+        return logo_problem("is damaged: its size cannot be read", "Save it anew from a picture program");
     if (size.width() > max_logo_px || size.height() > max_logo_px)
         return logo_problem("is larger than 6000 pixels", "Save it smaller");
     if (size.width() < least_logo_px || size.height() < least_logo_px)
         return logo_problem("is smaller than 16 pixels", "Save it larger");
     const QImage picture = reader.read();
-    if (picture.isNull()) return logo_problem("is damaged: it cannot be decoded", "Save it anew from a picture program");
+    if (picture.isNull())
+        return logo_problem("is damaged: it cannot be decoded", "Save it anew from a picture program");
     const QImage fitting = std::max(picture.width(), picture.height()) > print_px
                                ? picture.scaled(print_px, print_px, Qt::KeepAspectRatio, Qt::SmoothTransformation)
                                : picture;
@@ -83,7 +85,8 @@ std::optional<Problem> refuse_svg(const QByteArray& bytes) {
         for (const char* name : {"image", "use", "script", "foreignObject", "animate", "set", "animateTransform",
                                  "animateColor", "animateMotion", "video", "audio"}) {
             if (xml.name() == QLatin1String(name))
-                return logo_problem("is an SVG with linked, repeated or moving parts", "Save it as plain SVG, or as PNG");
+                return logo_problem("is an SVG with linked, repeated or moving parts",
+                                    "Save it as plain SVG, or as PNG");
         }
         for (const QXmlStreamAttribute& attribute : xml.attributes()) {
             if (reaches_outside(attribute))

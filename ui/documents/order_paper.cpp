@@ -28,9 +28,8 @@ void total_row(Table& table, const QString& what, const QString& sum) {
 void about(Flow& flow, const PaperInput& input, const QString& title) {
     address_block(flow, input);
     const Job& job = input.job;
-    flow.paragraph(
-        QStringLiteral("%1: %2").arg(title, job.title.empty() ? client_address(job.client) : qs(job.title)),
-        Style{12.0, true, false});
+    flow.paragraph(QStringLiteral("%1: %2").arg(title, job.title.empty() ? client_address(job.client) : qs(job.title)),
+                   Style{12.0, true, false});
 }
 
 /// What was agreed, on which day and by whom.
@@ -64,9 +63,9 @@ void sums_of(Table& table, const quote::FrozenOffer& agreed, const QString& curr
         table.rows.push_back({QStringList{say("Discount"), QString(), money(Money{} - agreed.discount, currency)}});
     total_row(table, say("Net"), money(agreed.net, currency));
     for (const quote::FrozenTax& tax : agreed.taxes) {
-        table.rows.push_back({QStringList{say("%1, %2 on %3").arg(qs(tax.label), percent(tax.rate, 1),
-                                                                    money(tax.net, currency)),
-                                          QString(), money(tax.tax, currency)}});
+        table.rows.push_back(
+            {QStringList{say("%1, %2 on %3").arg(qs(tax.label), percent(tax.rate, 1), money(tax.net, currency)),
+                         QString(), money(tax.tax, currency)}});
     }
     total_row(table, say("Total with tax"), money(agreed.gross, currency));
     if (agreed.granted.minor == 0) return;
@@ -94,9 +93,9 @@ void what_was_ordered(Flow& flow, const OrderInput& order) {
         table.rows.push_back({QStringList{say_name(line.text), amount_words(line.quantity, line.unit), QString()}});
     }
     if (agreed.lines_are_the_sum) total_row(table, say("Equipment and material"), money(material, currency));
-    table.rows.push_back({QStringList{say("Fitting, tests, start and instruction"),
-                                      quantity(hours, QStringLiteral("h"), 1),
-                                      agreed.lines_are_the_sum ? money(labour, currency) : QString()}});
+    table.rows.push_back(
+        {QStringList{say("Fitting, tests, start and instruction"), quantity(hours, QStringLiteral("h"), 1),
+                     agreed.lines_are_the_sum ? money(labour, currency) : QString()}});
     sums_of(table, agreed, currency);
     flow.table(table);
 }
@@ -111,8 +110,8 @@ void when_to_pay(Flow& flow, const OrderInput& order) {
     table.whole = true;
     table.columns = {{say("To be paid"), 0.0}, {say("Share"), amount_mm, true}, {say("With tax"), sum_mm, true}};
     for (const quote::FrozenInstalment& part : order.agreed.instalments)
-        table.rows.push_back({QStringList{qs(part.text), percent(part.percent / 100.0, 2),
-                                          money(part.sum, qs(order.agreed.currency))}});
+        table.rows.push_back(
+            {QStringList{qs(part.text), percent(part.percent / 100.0, 2), money(part.sum, qs(order.agreed.currency))}});
     flow.table(table);
 }
 
@@ -123,8 +122,9 @@ void what_comes_next(Flow& flow) {
     flow.bullet(say("Before that day, please make room where the cylinder goes and on the way to it."));
     flow.bullet(say("What your quote names as still to be made at the cylinder's place has to be there by then."));
     flow.bullet(say("After the start we show you how it works, and hand over the booklet and the record."));
-    flow.paragraph(say("Anything you want to change, tell us before the parts are ordered: you get a change order with its price, and "
-                       "nothing changes before you have signed it."));
+    flow.paragraph(say(
+        "Anything you want to change, tell us before the parts are ordered: you get a change order with its price, and "
+        "nothing changes before you have signed it."));
 }
 
 const char* kind_words(quote::ChangedLine::Kind kind) {
@@ -148,8 +148,8 @@ void changed_lines(Flow& flow, const quote::ChangeOrder& change) {
                      {say("Agreed"), 30.0, true},
                      {say("From now on"), 30.0, true},
                      {say("Difference, net"), sum_mm, true}};
-    for (const auto kind : {quote::ChangedLine::Kind::changed, quote::ChangedLine::Kind::added,
-                            quote::ChangedLine::Kind::dropped}) {
+    for (const auto kind :
+         {quote::ChangedLine::Kind::changed, quote::ChangedLine::Kind::added, quote::ChangedLine::Kind::dropped}) {
         bool first = true;
         for (const quote::ChangedLine& line : change.lines) {
             if (line.kind != kind) continue;
@@ -159,8 +159,9 @@ void changed_lines(Flow& flow, const quote::ChangeOrder& change) {
             QString words = say_name(named.text);
             if (kind == quote::ChangedLine::Kind::changed && line.before.text != line.after.text)
                 words += QLatin1Char('\n') + say("instead of: %1").arg(say_name(line.before.text));
-            table.rows.push_back({QStringList{words, line_amount(line.before, currency),
-                                              line_amount(line.after, currency), with_sign(line.difference, currency)}});
+            table.rows.push_back(
+                {QStringList{words, line_amount(line.before, currency), line_amount(line.after, currency),
+                             with_sign(line.difference, currency)}});
         }
     }
     const auto row = [&](const QString& what, Money amount) {
@@ -170,13 +171,14 @@ void changed_lines(Flow& flow, const quote::ChangeOrder& change) {
     total_row(table, say("Net"), with_sign(change.net, currency));
     row(say("Tax"), change.tax);
     total_row(table, say("Difference with tax"), with_sign(change.gross, currency));
-    table.rows.push_back({QStringList{say("Price agreed, with tax"), QString(), QString(),
-                                      money(change.agreed_gross, currency)}});
+    table.rows.push_back(
+        {QStringList{say("Price agreed, with tax"), QString(), QString(), money(change.agreed_gross, currency)}});
     total_row(table, say("Price from now on, with tax"), money(change.new_gross, currency));
     if (change.to_bring != change.gross) row(say("More or less for you to pay when all is granted"), change.to_bring);
     flow.table(table);
     if (change.unchanged > 0)
-        flow.paragraph(say("Everything else stays as agreed: %1 lines of the quote are the same.").arg(change.unchanged));
+        flow.paragraph(
+            say("Everything else stays as agreed: %1 lines of the quote are the same.").arg(change.unchanged));
 }
 
 }  // namespace

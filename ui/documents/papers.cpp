@@ -115,7 +115,12 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     QStringList reach;
     if (!input.firm.phone.isEmpty()) reach += input.firm.phone;
     if (!input.firm.email.isEmpty()) reach += input.firm.email;
-    add(reach.join(QStringLiteral(", ")));
+    if (input.firm.logo.isNull()) {
+        add(reach.join(QStringLiteral(", ")));
+    } else {
+        for (const QString& one : reach)  // beside a logo there is less room
+            add(one);
+    }
     f.sheet = sheet_of(input.look);
     f.title = title_of(paper);
     f.logo = input.look.black_and_white && !input.firm.logo.isNull()
@@ -138,7 +143,8 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     }
     const Choice* chosen = chosen_choice(input.job);
     const std::string label = ordered   ? (input.order ? input.order->agreed.choice_label : std::string())
-                              : planned ? plan.choice_label : (chosen != nullptr ? chosen->label : std::string());
+                              : planned ? plan.choice_label
+                                        : (chosen != nullptr ? chosen->label : std::string());
     f.choice = label.empty() ? say("No choice yet") : say("Choice: ") + qs(label);
     QStringList foot;
     if (input.printed_on.isValid()) foot += say("Printed %1").arg(date_words(input.printed_on));

@@ -64,7 +64,8 @@ std::vector<Page> lay_out_parts_list(const SharedInput& input) {
     for (const quote::OfferedLine* line : lines_that_count(offered)) {
         if (line->line.labour) {
             hours += line->line.to_buy;
-            work.rows.push_back({QStringList{say_name(line->line.text), amount_words(line->line.to_buy, line->line.unit)}});
+            work.rows.push_back(
+                {QStringList{say_name(line->line.text), amount_words(line->line.to_buy, line->line.unit)}});
         } else {
             parts.rows.push_back(part_row(*line));
         }
@@ -90,16 +91,13 @@ std::vector<Page> lay_out_purchase_list(const SharedInput& input) {
     for (const quote::PurchaseGroup& group : groups) {
         flow.heading(group.supplier.empty() ? say("No supplier told") : qs(group.supplier));
         Table table;
-        table.columns = {{QString(), 8.0, false, true},
-                         {say("Supplier's number"), 34.0},
-                         {say("Part"), 0.0},
-                         {say("Needed"), figure_mm, true},
-                         {say("To order"), figure_mm, true},
-                         {say("Packs"), 30.0, true}};
+        table.columns = {
+            {QString(), 8.0, false, true},    {say("Supplier's number"), 34.0},   {say("Part"), 0.0},
+            {say("Needed"), figure_mm, true}, {say("To order"), figure_mm, true}, {say("Packs"), 30.0, true}};
         for (const quote::PurchaseLine& line : group.lines) {
-            table.rows.push_back({QStringList{QString(), qs(line.number), say_name(line.text),
-                                              amount_words(line.needed, line.unit),
-                                              amount_words(line.to_order, line.unit), packs_words(line)}});
+            table.rows.push_back(
+                {QStringList{QString(), qs(line.number), say_name(line.text), amount_words(line.needed, line.unit),
+                             amount_words(line.to_order, line.unit), packs_words(line)}});
         }
         flow.table(table);
         flow.pairs({{say("Ordered on"), QString()}, {say("By"), QString()}});

@@ -139,8 +139,8 @@ void beside_the_price(Flow& flow, const quote::Offered& offered, const QString& 
     for (const quote::Option& option : offered.options) {
         if (option.ticked) continue;  // stands among the lines
         options.rows.push_back(
-            {QStringList{QString(), qs(option.line.line.text), amount_words(option.line.line.to_buy, option.line.line.unit),
-                         money(option.gross, currency)}});
+            {QStringList{QString(), qs(option.line.line.text),
+                         amount_words(option.line.line.to_buy, option.line.line.unit), money(option.gross, currency)}});
     }
     if (!options.rows.empty()) flow.table(options);
     Table instalments;

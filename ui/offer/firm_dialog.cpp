@@ -161,10 +161,11 @@ QWidget* FirmDialog::make_numbers(const NumberSettings& numbers) {
     examples_ = new QLabel(page);
     examples_->setWordWrap(true);
     form->addRow(examples_);
-    form->addRow(hint(tr("{number:4} counts with four digits, anew each year where {year} stands. {seat} is where the suffix "
-                         "goes; without it, at the end. A seat that keeps jobs of its own and travels needs a suffix, so "
-                         "that no two papers bear one number. Numbers that went out stay."),
-                      page));
+    form->addRow(
+        hint(tr("{number:4} counts with four digits, anew each year where {year} stands. {seat} is where the suffix "
+                "goes; without it, at the end. A seat that keeps jobs of its own and travels needs a suffix, so "
+                "that no two papers bear one number. Numbers that went out stay."),
+             page));
     return page;
 }
 
@@ -219,7 +220,8 @@ void FirmDialog::show_numbers() {
         }
         examples += qs(store::number_text(pattern, year, suffix_->text().toStdString(), 1));
     }
-    examples_->setText(wrong.isEmpty() ? tr("The first of a year: %1").arg(examples.join(QStringLiteral(", "))) : wrong);
+    examples_->setText(wrong.isEmpty() ? tr("The first of a year: %1").arg(examples.join(QStringLiteral(", ")))
+                                       : wrong);
     if (keep_ != nullptr) keep_->setEnabled(wrong.isEmpty());
 }
 

@@ -34,9 +34,11 @@ QString why_not_beside(JobSession& session) {
         const QString label = qs(find_choice(session.job(), id)->label);
         const ChoicePlan* made = plans.plan_of(id);
         if (made == nullptr)
-            return QObject::tr("The choice \u201c%1\u201d, which is on offer too, is still being worked out.").arg(label);
+            return QObject::tr("The choice \u201c%1\u201d, which is on offer too, is still being worked out.")
+                .arg(label);
         if (made->plan == nullptr)
-            return QObject::tr("The choice \u201c%1\u201d, which is on offer too, has no plan: %2").arg(label, made->problem);
+            return QObject::tr("The choice \u201c%1\u201d, which is on offer too, has no plan: %2")
+                .arg(label, made->problem);
         if (made->plan->stopped())
             return QObject::tr("The choice \u201c%1\u201d, which is on offer too, has a stop.").arg(label);
     }

@@ -8,8 +8,12 @@ namespace wg {
 namespace base64_test {
 
 TEST(Base64, gives_the_examples_of_rfc_4648_section_10) {
-    const std::pair<const char*, const char*> examples[] = {{"", ""},         {"f", "Zg=="},     {"fo", "Zm8="},
-                                                            {"foo", "Zm9v"},  {"foob", "Zm9vYg=="}, {"fooba", "Zm9vYmE="},
+    const std::pair<const char*, const char*> examples[] = {{"", ""},
+                                                            {"f", "Zg=="},
+                                                            {"fo", "Zm8="},
+                                                            {"foo", "Zm9v"},
+                                                            {"foob", "Zm9vYg=="},
+                                                            {"fooba", "Zm9vYmE="},
                                                             {"foobar", "Zm9vYmFy"}};
     for (const auto& [bytes, text] : examples) {
         EXPECT_EQ(to_base64(bytes), text);

@@ -112,10 +112,11 @@ TEST(FrozenOffer, is_read_back_with_the_lines_that_count) {
 }
 
 TEST(FrozenOffer, what_is_wrong_in_it_is_told_and_an_older_one_says_that_its_lines_are_not_the_sum) {
-    for (const std::string& bad : {std::string(), std::string("{"), std::string("[]"), std::string("{\"money\":7}"),
-                                   with("\"net_minor\":100", "\"net_minor\":101"), with("\"to_buy\":2", "\"to_buy\":\"2\""),
-                                   with("\"to_buy\":2", "\"to_buy\":1e300"), with("\"gross_minor\":108", "\"gross_minor\":1e30"),
-                                   with("\"offered\":[", "\"offered\":[7,"), with("\"quote\":{", "\"quote\":null,\"q\":{")}) {
+    for (const std::string& bad :
+         {std::string(), std::string("{"), std::string("[]"), std::string("{\"money\":7}"),
+          with("\"net_minor\":100", "\"net_minor\":101"), with("\"to_buy\":2", "\"to_buy\":\"2\""),
+          with("\"to_buy\":2", "\"to_buy\":1e300"), with("\"gross_minor\":108", "\"gross_minor\":1e30"),
+          with("\"offered\":[", "\"offered\":[7,"), with("\"quote\":{", "\"quote\":null,\"q\":{")}) {
         const auto read = frozen_offer(bad, "quote 1");
         ASSERT_FALSE(read.ok()) << bad;
         EXPECT_EQ(read.problems().front().where, "quote 1");

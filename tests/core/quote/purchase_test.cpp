@@ -20,8 +20,8 @@ OfferedLine part(const std::string& item, double needed, double to_buy) {
 
 TEST(PurchaseList, groups_by_supplier_with_packs_and_leaves_out_what_is_not_bought) {
     Offered offer;
-    offer.lines = {part("tube", 11.4, 15.0), part("tape", 2.0, 2.0), part("hook", 6.0, 6.0), part("glue", 1.0, 1.0),
-                   part("fit", 3.0, 3.0),    part("none", 1.0, 0.0)};
+    offer.lines = {part("tube", 11.4, 15.0), part("tape", 2.0, 2.0), part("hook", 6.0, 6.0),
+                   part("glue", 1.0, 1.0),   part("fit", 3.0, 3.0),  part("none", 1.0, 0.0)};
     offer.lines[3].left_out = true;
     offer.lines[4].line.labour = true;
     OfferedLine own = part("", 1.0, 1.0);

@@ -3,8 +3,9 @@
 #include <gtest/gtest.h>
 
 #include "core/quantity/sha256.h"
-#include "core/store/equipment_book.h"
 #include "core/store/customers.h"
+#include "core/store/equipment_book.h"
+#include "core/store/order_book.h"
 #include "core/store/personal.h"
 #include "core/store/price_book.h"
 #include "core/store/quote_book.h"
@@ -52,7 +53,14 @@ void fill(Store& store) {
     answer.quote_id = quote.id;
     answer.on = "2027-06-25";
     answer.who = "M. Lindholm";
-    ASSERT_TRUE(QuoteBook(store).answer(answer, at(3)).ok());
+    ASSERT_TRUE(QuoteBook(store).answer(answer, at(3), std::string("\xFF\xD8\xFF invented", 12)).ok());
+    ASSERT_TRUE(NumberRanges(store).set_pattern(NumberKind::order, "Order {number}").ok());
+    ASSERT_TRUE(OrderBook(store)
+                    .keep(
+                        NumberKind::order, quote.id,
+                        [](const std::string& number) -> Result<std::string> { return "%PDF-1.7 invented " + number; },
+                        at(4))
+                    .ok());
     weather::Year year =
         weather::read_epw(weather::epw_text(weather::made_year(47.4, 9.2, 520.0, 1.0)), "made.epw").value();
     year.altitude_m = -0.0;

@@ -70,7 +70,7 @@ TEST_F(OfferStageTest, issuing_freezes_the_plan_as_it_is_into_the_store) {
     ASSERT_EQ(quotes.value().size(), 1U);
     const store::IssuedQuote& issued = quotes.value().front();
     EXPECT_EQ(issued.job_revision, job_.revision);
-    EXPECT_EQ(issued.number, "2027-0042-1");
+    EXPECT_EQ(issued.number, "Q2027-0001");
     EXPECT_EQ(issued.gross_minor, open->plan()->quote->gross.minor);
     EXPECT_EQ(issued.sha256, sha256_hex(issued.plan_json));
     EXPECT_NE(issued.plan_json.find("Marl 21"), std::string::npos);
@@ -90,7 +90,7 @@ TEST_F(OfferStageTest, the_paper_is_kept_as_it_went_out_and_an_acceptance_moves_
     reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
     ASSERT_TRUE(reader.waitForFinished(20000));
     const QString text = QString::fromUtf8(reader.readAllStandardOutput());
-    EXPECT_TRUE(text.contains(QStringLiteral("Quote 2027-0042-1"))) << text.left(600).toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("Quote Q2027-0001"))) << text.left(600).toStdString();
     EXPECT_TRUE(text.contains(QStringLiteral("Marta Lindqvist")));
     store::QuoteAnswer answer;
     answer.on = "2027-04-20";
