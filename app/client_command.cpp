@@ -8,6 +8,7 @@
 #include "app/command_line.h"
 #include "app/store_command.h"
 #include "core/store/connection.h"
+#include "core/store/customers.h"
 #include "core/store/personal.h"
 
 namespace wg::app {
@@ -30,7 +31,8 @@ std::vector<std::string> to_std(const QStringList& words) {
     return out;
 }
 
-int find_jobs(const store::PersonalData& data, const QStringList& words, std::ostream& out, std::ostream& err) {
+int find_jobs(const store::PersonalData& data, const store::CustomerBook& book, const QStringList& words,
+              std::ostream& out, std::ostream& err) {
     const auto found = data.find(words.join(QLatin1Char(' ')).toStdString(), this_moment());
     if (!found) return bad_input(err, found.problems());
     for (const store::ClientJob& job : found.value()) {
@@ -40,19 +42,27 @@ int find_jobs(const store::PersonalData& data, const QStringList& words, std::os
         if (!job.quotes_kept_until.empty()) out << ", kept until " << job.quotes_kept_until;
         out << '\n';
     }
-    if (found.value().empty()) out << "No job has a client of these words\n";
+    const auto customers = book.page(words.join(QLatin1Char(' ')).toStdString(), 1000, 0);
+    if (!customers) return bad_input(err, customers.problems());
+    for (const store::CustomerRow& one : customers.value())
+        out << "customer " << one.number << ": " << one.name << ", " << one.town << ", " << one.phone << ", "
+            << one.email << "; " << one.jobs << (one.jobs == 1 ? " job" : " jobs") << "; id " << one.id << '\n';
+    if (found.value().empty() && customers.value().empty()) out << "No job has a client of these words\n";
     return exit_done;
 }
 
 int hand_out(const store::PersonalData& data, const QString& folder, const QStringList& numbers, std::ostream& out,
              std::ostream& err) {
-    const auto ids = data.ids_of(to_std(numbers));
-    if (!ids) return bad_input(err, ids.problems());
-    const auto done = data.export_to(ids.value(), folder.toStdString());
+    const auto named = data.named(to_std(numbers));
+    if (!named) return bad_input(err, named.problems());
+    const auto done = data.export_to(named.value().job_ids, folder.toStdString(), named.value().customer_ids);
     if (!done) return failed(err, done.problems());
     const store::ExportedClient& counted = done.value();
     out << "Written to " << folder.toStdString() << ": " << counted.jobs << " jobs, " << counted.revisions
-        << " of their revisions, " << counted.quotes << " quotes, " << counted.photographs << " photographs\n";
+        << " of their revisions, " << counted.quotes << " quotes, " << counted.photographs << " photographs";
+    if (counted.customers > 0)
+        out << ", " << counted.customers << (counted.customers == 1 ? " customer" : " customers");
+    out << '\n';
     for (const std::string& line : counted.missing)
         err << "missing: " << line << '\n';
     return counted.missing.empty() ? exit_done : exit_stop;
@@ -63,6 +73,8 @@ int say_erased(const Result<store::Erased>& done, std::ostream& out, std::ostrea
     const store::Erased& counted = done.value();
     out << "Erased: " << counted.jobs << " jobs, " << counted.revisions << " revisions, " << counted.photographs
         << " photographs, " << counted.quotes << " quotes";
+    if (counted.customers > 0)
+        out << ", " << counted.customers << (counted.customers == 1 ? " customer" : " customers");
     if (counted.quotes_kept > 0) out << "; " << counted.quotes_kept << " quotes stay until their time is over";
     out << "\nBackups made before, files that were exported and copies on other machines still hold the data.\n";
     return exit_done;
@@ -93,12 +105,13 @@ int run_client(const QStringList& arguments, std::ostream& out, std::ostream& er
     const auto opened = store::Store::open_place(place.toStdString(), this_moment(), seat_name());
     if (!opened) return bad_input(err, opened.problems());
     store::PersonalData data(*opened.value());
-    if (what == QLatin1String("find")) return find_jobs(data, words, out, err);
+    if (what == QLatin1String("find")) return find_jobs(data, store::CustomerBook(*opened.value()), words, out, err);
     if (what == QLatin1String("export")) return hand_out(data, words.takeFirst(), words, out, err);
     if (what == QLatin1String("over")) return say_erased(data.erase_what_is_over(this_moment()), out, err);
-    const auto ids = data.ids_of(to_std(words));
-    if (!ids) return bad_input(err, ids.problems());
-    return say_erased(data.erase(ids.value(), args.parser.value(QStringLiteral("reason")).toStdString(), this_moment()),
+    const auto named = data.named(to_std(words));
+    if (!named) return bad_input(err, named.problems());
+    return say_erased(data.erase(named.value().job_ids, args.parser.value(QStringLiteral("reason")).toStdString(),
+                                 this_moment(), named.value().customer_ids),
                       out, err);
 }
 

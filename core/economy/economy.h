@@ -27,6 +27,7 @@ struct Tariffs {
     int years = 20;
     double yearly_service_minor = 6000.0;
     std::string source;  ///< or "assumed"
+    friend bool operator==(const Tariffs&, const Tariffs&) = default;
 };
 
 struct Input {

@@ -76,7 +76,7 @@ std::string figure(double value) {
 }
 
 bool parse(std::string_view text, const std::string& file_name, int schema, nlohmann::json& out,
-           std::vector<Problem>& problems) {
+           std::vector<Problem>& problems, int oldest) {
     if (text.size() > max_bytes) {
         problems.push_back({file_name, "the file is longer than 16 MiB", "Check that it is the right file"});
         return false;
@@ -104,7 +104,7 @@ bool parse(std::string_view text, const std::string& file_name, int schema, nloh
     } else if (const auto found = out.find("schema"); found == out.end() || !found->is_number_integer()) {
         problems.push_back(
             {file_name + ": schema", "missing or not a whole number", "Write \"schema\": " + std::to_string(schema)});
-    } else if (*found != schema) {
+    } else if (*found > schema || *found < (oldest == 0 ? schema : oldest)) {
         problems.push_back({file_name + ": schema",
                             "is " + found->dump() + ", this program reads " + std::to_string(schema),
                             "Use a program version that knows this schema"});

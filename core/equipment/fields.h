@@ -20,9 +20,10 @@ inline constexpr std::size_t max_bytes = 16U << 20U;  ///< no honest catalogue c
 inline constexpr int max_depth = 32;
 
 /// Parses `text` into `out`. False with problems when it is not UTF-8 JSON (line and column are given), too long, too
-/// deep, names a field twice in one object, or is not an object whose "schema" equals `schema`.
+/// deep, names a field twice in one object, or is not an object whose "schema" is `schema`, or
+/// one from `oldest` on when that is given.
 bool parse(std::string_view text, const std::string& file_name, int schema, nlohmann::json& out,
-           std::vector<Problem>& problems);
+           std::vector<Problem>& problems, int oldest = 0);
 
 /// One object of the document. Asking for a field marks it as known; `done` reports the rest.
 /// After a problem the returned value is a harmless stand-in: callers give up once problems are not empty.

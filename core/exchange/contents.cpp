@@ -6,6 +6,7 @@
 
 #include "core/job/field_rules.h"
 #include "core/job/json_text.h"
+#include "core/quantity/base64.h"
 #include "core/quantity/sha256.h"
 #include "core/quantity/time.h"
 #include "core/quantity/utf8.h"
@@ -18,7 +19,7 @@ using nlohmann::json;
 
 constexpr const char* format_word = "warmgable-exchange";
 constexpr std::string_view quotes_folder = "quotes/", papers_folder = "papers/", pictures_folder = "pictures/",
-                           json_ending = ".json", pdf_ending = ".pdf";
+                           firm_folder = "firm/", json_ending = ".json", pdf_ending = ".pdf";
 constexpr std::size_t most_answers = 1000;
 constexpr std::size_t max_contents_bytes = std::size_t{4} << 20U;
 constexpr std::size_t max_name_bytes = 200;
@@ -120,6 +121,13 @@ EntryKind kind_of(const std::string& name) noexcept {
             is_sha256_hex(name.substr(papers_folder.size(), end - papers_folder.size())))
             return EntryKind::paper;
     }
+    if (name.compare(0, firm_folder.size(), firm_folder) == 0 &&
+        name.size() > firm_folder.size() + json_ending.size()) {
+        const std::size_t end = name.size() - json_ending.size();
+        if (name.compare(end, json_ending.size(), json_ending) == 0 &&
+            is_sha256_hex(name.substr(firm_folder.size(), end - firm_folder.size())))
+            return EntryKind::firm_data;
+    }
     if (name.compare(0, pictures_folder.size(), pictures_folder) == 0 &&
         is_sha256_hex(name.substr(pictures_folder.size())))
         return EntryKind::picture;
@@ -141,6 +149,10 @@ std::string paper_name(const std::string& sha256) {
 
 std::string picture_name(const std::string& sha256) {
     return std::string(pictures_folder) + sha256;
+}
+
+std::string firm_data_name(const std::string& sha256) {
+    return std::string(firm_folder) + sha256 + std::string(json_ending);
 }
 
 std::string contents_json(const Parcel& parcel, const std::vector<Entry>& entries) {
@@ -185,14 +197,17 @@ std::vector<Problem> check_contents(const std::string& text, const std::vector<E
 
 std::string quote_json(const SentQuote& quote) {
     json answers = json::array();
-    for (const SentAnswer& one : quote.answers)
-        answers.push_back({{"id", one.id},
-                           {"answer", one.answer},
-                           {"on", one.on},
-                           {"who", one.who},
-                           {"note", one.note},
-                           {"entered_by", one.entered_by},
-                           {"entered_at", one.entered_at}});
+    for (const SentAnswer& one : quote.answers) {
+        json answer = {{"id", one.id},
+                       {"answer", one.answer},
+                       {"on", one.on},
+                       {"who", one.who},
+                       {"note", one.note},
+                       {"entered_by", one.entered_by},
+                       {"entered_at", one.entered_at}};
+        if (!one.signature.empty()) answer["signature"] = to_base64(one.signature);
+        answers.push_back(std::move(answer));
+    }
     return json{{"answers", std::move(answers)},
                 {"paper_sha256", quote.paper.empty() ? std::string() : sha256_hex(quote.paper)},
                 {"id", quote.id},
@@ -208,6 +223,11 @@ std::string quote_json(const SentQuote& quote) {
 }
 
 namespace {
+
+/// Begins as PNG or JPEG; what else is in it is for whoever draws it.
+bool is_signature(const std::string& bytes) {
+    return bytes.rfind("\x89PNG\r\n\x1A\n", 0) == 0 || bytes.rfind("\xFF\xD8\xFF", 0) == 0;
+}
 
 void read_answers(const json& object, Members& members, std::vector<Problem>& problems, const std::string& where,
                   SentQuote& into) {
@@ -226,7 +246,13 @@ void read_answers(const json& object, Members& members, std::vector<Problem>& pr
         answer.note = one.text("note", 2000);
         answer.entered_by = one.text("entered_by");
         answer.entered_at = one.text("entered_at");
+        std::optional<std::string> signature = std::string();
+        if (item.contains("signature"))
+            signature = from_base64(one.text("signature", (max_signature_bytes + 2) / 3 * 4));
         one.done();
+        if (problems.empty() && (!signature || (item.contains("signature") && !is_signature(*signature))))
+            one.wrong("signature", "is no image of a signature");
+        answer.signature = signature.value_or(std::string());
         const bool known = answer.answer == "accepted" || answer.answer == "declined" || answer.answer == "withdrawn";
         if (problems.empty() && !known) one.wrong("answer", "is no answer");
         if (problems.empty() && !is_uuid(answer.id)) one.wrong("id", "is no id");
@@ -240,7 +266,7 @@ void read_answers(const json& object, Members& members, std::vector<Problem>& pr
 }  // namespace
 
 Result<SentQuote> quote_from_json(const std::string& text, const std::string& where, std::string& paper_sha256) {
-    const Result<json> read = parse_json(text, where, {max_json_bytes, 4, 20 + 10 * most_answers});
+    const Result<json> read = parse_json(text, where, {max_json_bytes, 4, 20 + 11 * most_answers});
     if (!read) return read.problems();
     if (!read.value().is_object()) return damaged(where, "is no quote");
     std::vector<Problem> problems;
@@ -265,6 +291,31 @@ Result<SentQuote> quote_from_json(const std::string& text, const std::string& wh
         members.wrong("plan", "is not what its hash says: it was altered");
     if (!problems.empty()) return problems;
     return quote;
+}
+
+std::string firm_data_json(const SentFirmData& data) {
+    return json{{"kind", data.kind}, {"id", data.id}, {"saved_at", data.saved_at}, {"content", data.content}}.dump(1) +
+           '\n';
+}
+
+Result<SentFirmData> firm_data_from_json(const std::string& text, const std::string& where) {
+    const Result<json> read = parse_json(text, where, {max_json_bytes, 4, 20});
+    if (!read) return read.problems();
+    if (!read.value().is_object()) return damaged(where, "is nothing of a firm");
+    std::vector<Problem> problems;
+    Members members(read.value(), where, problems);
+    SentFirmData data;
+    data.kind = members.text("kind");
+    data.id = members.text("id");
+    data.saved_at = members.text("saved_at");
+    data.content = members.text("content", max_json_bytes);
+    members.done();
+    if (problems.empty() && data.kind != "price_list" && data.kind != "equipment")
+        members.wrong("kind", "is none that this version knows");
+    if (problems.empty() && data.id.empty()) members.wrong("id", "is empty");
+    if (problems.empty() && !instant_from_iso8601(data.saved_at)) members.wrong("saved_at", "is no time");
+    if (!problems.empty()) return problems;
+    return data;
 }
 
 std::vector<std::string> named_pictures(const Job& job) {

@@ -4,17 +4,12 @@
 #include <string>
 #include <vector>
 
+#include "core/exchange/archive.h"
 #include "core/exchange/parcel.h"
 
 namespace wg::exchange {
 
-/// One entry of the archive.
-struct Entry {
-    std::string name;
-    std::string bytes;
-};
-
-enum class EntryKind { contents, job, base, versions, quote, paper, picture, unknown };
+enum class EntryKind { contents, job, base, versions, quote, paper, picture, firm_data, unknown };
 [[nodiscard]] EntryKind kind_of(const std::string& name) noexcept;
 [[nodiscard]] std::size_t most_bytes(EntryKind kind) noexcept;
 
@@ -25,6 +20,8 @@ inline constexpr const char* versions_name = "versions.json";
 [[nodiscard]] std::string quote_name(const std::string& id);
 [[nodiscard]] std::string paper_name(const std::string& sha256);
 [[nodiscard]] std::string picture_name(const std::string& sha256);
+/// `sha256`: of the entry's bytes.
+[[nodiscard]] std::string firm_data_name(const std::string& sha256);
 
 /// The list of contents: who made the file, and size and hash of every other entry.
 [[nodiscard]] std::string contents_json(const Parcel& parcel, const std::vector<Entry>& entries);
@@ -37,8 +34,10 @@ inline constexpr const char* versions_name = "versions.json";
 [[nodiscard]] Result<SentQuote> quote_from_json(const std::string& text, const std::string& where,
                                                 std::string& paper_sha256);
 
+[[nodiscard]] std::string firm_data_json(const SentFirmData& data);
+[[nodiscard]] Result<SentFirmData> firm_data_from_json(const std::string& text, const std::string& where);
+
 // The archive itself: archive.cpp is the only file that knows libzip.
-[[nodiscard]] Result<std::string> archive_of(const std::vector<Entry>& entries);
 [[nodiscard]] Result<std::vector<Entry>> entries_of(std::string_view bytes, const std::string& file_name);
 
 }  // namespace wg::exchange

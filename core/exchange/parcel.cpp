@@ -61,7 +61,7 @@ Result<std::string> pack(const Parcel& parcel) {
     if (!problems.empty()) return problems;
 
     std::vector<Entry> entries;
-    entries.reserve(3 + parcel.quotes.size() + parcel.pictures.size());
+    entries.reserve(3 + 2 * parcel.quotes.size() + parcel.pictures.size() + parcel.firm_data.size());
     entries.push_back({job_name, job_to_json(parcel.job)});
     if (parcel.base) entries.push_back({base_name, job_to_json(*parcel.base)});
     if (!parcel.versions_json.empty()) entries.push_back({versions_name, parcel.versions_json});
@@ -76,6 +76,11 @@ Result<std::string> pack(const Parcel& parcel) {
     }
     for (const SentPicture& picture : parcel.pictures)
         entries.push_back({picture_name(picture.sha256), picture.bytes});
+    for (const SentFirmData& data : parcel.firm_data) {
+        std::string text = firm_data_json(data);
+        std::string name = firm_data_name(sha256_hex(text));
+        entries.push_back({std::move(name), std::move(text)});
+    }
     std::sort(entries.begin(), entries.end(), [](const Entry& a, const Entry& b) { return a.name < b.name; });
     Entry contents{contents_name, contents_json(parcel, entries)};
     entries.insert(entries.begin(), std::move(contents));
@@ -130,6 +135,14 @@ Result<Parcel> unpack(std::string_view bytes, const std::string& file_name) {
                     return {{{where, "has not the hash that it is named by", "Ask for the file to be sent again"}}};
                 break;
             case EntryKind::paper: papers[entry.name] = std::move(entry.bytes); break;
+            case EntryKind::firm_data: {
+                if (firm_data_name(sha256_hex(entry.bytes)) != entry.name)
+                    return {{{where, "has not the hash that it is named by", "Ask for the file to be sent again"}}};
+                Result<SentFirmData> data = firm_data_from_json(entry.bytes, where);
+                if (!data) return data.problems();
+                out.firm_data.push_back(std::move(data.value()));
+                break;
+            }
             case EntryKind::contents:
             case EntryKind::job:
             case EntryKind::unknown: break;

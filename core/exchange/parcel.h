@@ -23,7 +23,8 @@ struct SentAnswer {
     std::string who;
     std::string note;
     std::string entered_by;
-    std::string entered_at;  ///< ISO 8601 UTC
+    std::string entered_at;   ///< ISO 8601 UTC
+    std::string signature{};  ///< image of the signature under an acceptance, PNG or JPEG; empty: none
     friend bool operator==(const SentAnswer&, const SentAnswer&) = default;
 };
 
@@ -49,6 +50,15 @@ struct SentPicture {
     friend bool operator==(const SentPicture&, const SentPicture&) = default;
 };
 
+/// What the job is planned with and does not come with the program: without it another machine could not plan the job.
+struct SentFirmData {
+    std::string kind;      ///< "price_list" or "equipment"
+    std::string id;        ///< that the job names it by
+    std::string saved_at;  ///< ISO 8601 UTC, of the version
+    std::string content;   ///< its file (docs/price-format.md, docs/equipment-format.md)
+    friend bool operator==(const SentFirmData&, const SentFirmData&) = default;
+};
+
 struct Parcel {
     std::string made_at;    ///< ISO 8601 UTC
     std::string made_by;    ///< program and its version
@@ -59,6 +69,7 @@ struct Parcel {
     std::string versions_json;  ///< versions of the job's fields as JSON text (docs/exchange-format.md); empty: none
     std::vector<SentQuote> quotes;
     std::vector<SentPicture> pictures;
+    std::vector<SentFirmData> firm_data;
     friend bool operator==(const Parcel&, const Parcel&) = default;
 };
 
@@ -66,6 +77,7 @@ inline constexpr std::size_t max_file_bytes = std::size_t{1} << 30U;
 inline constexpr std::size_t max_unpacked_bytes = std::size_t{1} << 30U;
 inline constexpr std::size_t max_entries = 5000;
 inline constexpr std::size_t max_picture_bytes = std::size_t{60} << 20U;
+inline constexpr std::size_t max_signature_bytes = std::size_t{1} << 20U;
 inline constexpr std::size_t max_json_bytes = std::size_t{64} << 20U;
 
 /// Hashes that the job names: of photographs and of attachments, sorted, each once.

@@ -70,6 +70,11 @@ struct Offer {
     int valid_days = 0;    ///< 0: the firm's
     std::string covering;  ///< letter's own words; empty: the firm's
     std::string terms;     ///< empty: the firm's
+    // What of the place makes work slower, and the way there.
+    std::string access;                 ///< id of the price list's way to reach the collector; empty: not told
+    int storeys = 0;                    ///< that the cylinder is carried up or down, 0..50
+    std::optional<double> distance_km;  ///< from the firm, one way, 0..2000
+    int trips = 0;                      ///< there and back, 0..100; 0: as the price list has it
     std::string extra_json;
     friend bool operator==(const Offer&, const Offer&) = default;
 };

@@ -70,6 +70,10 @@ void describe(Io& io, typename Io::template Ref<Offer> o) {
     io.integer_unless("valid_days", o.valid_days, 0, 3650, 0);
     io.text_if_any("covering", o.covering);
     io.text_if_any("terms", o.terms);
+    io.text_if_any("access", o.access);
+    io.integer_unless("storeys", o.storeys, 0, 50, 0);
+    io.optional_number("distance_km", o.distance_km, {0.0, 2000.0});
+    io.integer_unless("trips", o.trips, 0, 100, 0);
     io.extra(o.extra_json);
 }
 

@@ -94,7 +94,7 @@ struct Part {
     bool is_element = false;
 };
 
-void take_list(Flat& flat, std::vector<Part>& todo, const json& list, const std::string& path,
+void take_list(Flat& flat, std::vector<Part>& waiting, const json& list, const std::string& path,
                const std::string& name) {
     if (!is_known_list(name)) flat.fields[path] = "[]";
     if (list.empty()) return;
@@ -107,17 +107,17 @@ void take_list(Flat& flat, std::vector<Part>& todo, const json& list, const std:
             flat.fields[at] = text_of(element);
         } else {
             flat.fields[at] = "true";
-            todo.push_back({&element, at, name, true});
+            waiting.push_back({&element, at, name, true});
         }
     }
 }
 
 Flat taken_apart(const json& tree) {
     Flat flat;
-    std::vector<Part> todo = {{&tree, "", "", false}};
-    while (!todo.empty()) {
-        const Part part = std::move(todo.back());
-        todo.pop_back();
+    std::vector<Part> waiting = {{&tree, "", "", false}};
+    while (!waiting.empty()) {
+        const Part part = std::move(waiting.back());
+        waiting.pop_back();
         std::map<std::string_view, std::string> together;  // members come sorted: so do those of a group
         for (const auto& item : part.object->items()) {
             const std::string& key = item.key();
@@ -134,9 +134,9 @@ Flat taken_apart(const json& tree) {
             }
             const std::string path = member_path(part.path, key);
             if (value.is_object() && !value.empty()) {
-                todo.push_back({&value, path, key, false});
+                waiting.push_back({&value, path, key, false});
             } else if (value.is_array() && is_list_of_elements(value)) {
-                take_list(flat, todo, value, path, key);
+                take_list(flat, waiting, value, path, key);
             } else {
                 flat.fields[path] = text_of(value);
             }

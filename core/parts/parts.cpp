@@ -20,16 +20,6 @@ double up_to_step(double quantity, double step) {
     return std::ceil(quantity / step - quantity_noise) * step;
 }
 
-std::string plain(double value) {
-    std::string out = fixed(value, 2);
-    while (out.find('.') != std::string::npos && (out.back() == '0' || out.back() == '.')) {
-        const bool point = out.back() == '.';
-        out.pop_back();
-        if (point) break;
-    }
-    return out;
-}
-
 class Lister {
    public:
     explicit Lister(const Input& input) : in_(input) {}
@@ -43,6 +33,7 @@ class Lister {
         water();
         extras();
         labour();
+        travel();
         return std::move(out_);
     }
 
@@ -66,7 +57,14 @@ class Lister {
             line.text = item->text;
             line.unit = item->unit;
             line.tax_class = item->tax_class;
-            line.unit_price = item->price;
+            line.unit_cost = item->cost;
+            line.supplier = item->supplier;
+            line.supplier_number = item->supplier_number;
+            if (item->waste_percent) {
+                to_buy = needed * (1.0 + *item->waste_percent / 100.0);
+                line.to_buy = up_to_step(to_buy, quantity_step);
+                if (*item->waste_percent > 0.0) line.why += "; " + plain(*item->waste_percent) + " % for cutting";
+            }
             if (item->pack > 0.0) {
                 const double packed = up_to_step(to_buy, item->pack);
                 if (packed > to_buy + quantity_noise) {
@@ -74,6 +72,8 @@ class Lister {
                 }
                 line.to_buy = packed;
             }
+            line.unit_price = unit_price_of(*item, line.to_buy);
+            if (line.unit_price != item->price) line.why += "; price for so many";
             line.net = line_net(line.unit_price, line.to_buy);
         } else {
             line.priced = false;
@@ -131,10 +131,12 @@ class Lister {
         if (!(wall_mm > 0.0)) return;
         const double length_m = lines * in_.run.length_m;
         const std::string wall = fixed(wall_mm, 0);
+        const PriceItem* item = find_item(in_.prices, "insulation-" + wall);
+        const bool told = item != nullptr && item->waste_percent;
         add("insulation-" + wall, "Insulation with " + wall + " mm wall", "m", length_m,
             length_m * (1.0 + insulation_waste),
             std::string(side) + " of " + fixed(in_.run.length_m, 1) + " m" + (lines > 1.0 ? " each" : "") +
-                ", 5 % for cutting; wall against condensation");
+                (told ? "" : ", 5 % for cutting") + "; wall against condensation");
     }
 
     void run() {
@@ -243,8 +245,10 @@ class Lister {
     void labour() {
         for (const LabourTask& task : in_.prices.tasks) {
             const double points = in_.fixing_points;
-            const double hours = task.hours + task.hours_per_m * in_.run.length_m + task.hours_per_point * points +
-                                 task.hours_per_collector * collectors();
+            const double plain_hours = task.hours + task.hours_per_m * in_.run.length_m +
+                                       task.hours_per_point * points + task.hours_per_collector * collectors();
+            const Stretch stretch = stretch_of(task, in_.prices.difficulty, in_.circumstances);
+            const double hours = plain_hours * stretch.factor;
             if (!(hours > 0.0) || !std::isfinite(hours)) continue;
             Line line;
             line.item_id = task.id;
@@ -253,13 +257,49 @@ class Lister {
             line.quantity = hours;
             line.to_buy = up_to_step(hours, hour_step);
             line.unit_price = in_.prices.labour_hour;
+            line.unit_cost = in_.prices.labour_cost;
+            line.why = reason(task);
+            for (const LabourRate& rate : in_.prices.labour_rates) {
+                if (rate.id != task.rate) continue;
+                line.unit_price = rate.hour;
+                line.unit_cost = rate.cost;
+                line.why += ", " + rate.text;
+            }
+            if (!stretch.why.empty()) line.why = "(" + line.why + ") x " + stretch.why;
             line.net = line_net(line.unit_price, line.to_buy);
             line.tax_class = in_.prices.labour_tax_class;
             line.labour = true;
-            line.why = reason(task);
             out_.labour_h += line.to_buy;
             out_.lines.push_back(std::move(line));
         }
+    }
+
+    void travel() {
+        if (!in_.prices.travel || !in_.circumstances.distance_km) return;
+        const Travel& travel = *in_.prices.travel;
+        const int trips = in_.circumstances.trips > 0 ? in_.circumstances.trips : travel.trips;
+        const double km = 2.0 * *in_.circumstances.distance_km * trips;
+        const std::string way =
+            counted(trips, "trip", "trips") + " there and back of " + plain(*in_.circumstances.distance_km) + " km";
+        drive("travel-km", "Travel, distance", "km", km, travel.km, way);
+        drive("travel-hours", "Travel, time", "h", up_to_step(km / travel.km_h, hour_step), travel.hour,
+              way + " at " + plain(travel.km_h) + " km/h");
+    }
+
+    void drive(const char* id, const char* text, const char* unit, double amount, Money price, std::string why) {
+        if (!(amount > 0.0) || price.minor == 0) return;
+        Line line;
+        line.item_id = id;
+        line.text = text;
+        line.unit = unit;
+        line.quantity = amount;
+        line.to_buy = up_to_step(amount, quantity_step);
+        line.unit_price = price;
+        line.net = line_net(price, line.to_buy);
+        line.tax_class = in_.prices.travel->tax_class;
+        line.labour = true;
+        line.why = std::move(why);
+        out_.lines.push_back(std::move(line));
     }
 
     [[nodiscard]] std::string reason(const LabourTask& task) const {

@@ -7,18 +7,40 @@ namespace {
 
 /// An item that the price list lacks is no concern once the office has priced it or left it out.
 void drop_answered(Plan& plan) {
-    for (std::size_t i = 0; i < plan.parts.lines.size(); ++i) {
-        const quote::OfferedLine& offered = plan.offered->lines[i];  // planned lines come first, in their order
-        if (!offered.line.priced && !offered.left_out) continue;
-        const std::string& place = plan.parts.lines[i].text;
-        std::erase_if(plan.parts.findings,
-                      [&](const Finding& f) { return f.code == "parts.unpriced" && f.place == place; });
+    std::vector<Finding> open;
+    std::size_t line = 0;
+    for (Finding& finding : plan.parts.findings) {
+        if (finding.code == "parts.unpriced") {
+            // One for each line without a price, in the order of the lines; texts of two lines may be the same.
+            while (line < plan.parts.lines.size() && plan.parts.lines[line].priced)
+                ++line;
+            if (line < plan.parts.lines.size()) {
+                const quote::OfferedLine& offered = plan.offered->lines[line++];  // planned ones come first
+                if (offered.line.priced || offered.left_out) continue;
+            }
+        }
+        open.push_back(std::move(finding));
     }
+    plan.parts.findings = std::move(open);
+}
+
+parts::Circumstances circumstances_of(const Job& job, const Plan& plan) {
+    parts::Circumstances at;
+    for (const PlacementPlan& placement : plan.placements) {
+        if (const Surface* surface = find_surface(job.site, placement.surface_id))
+            at.coverings.push_back(surface->covering);
+        at.height_m = std::max(at.height_m.value_or(placement.placed.highest_m), placement.placed.highest_m);
+    }
+    at.access = job.offer.access;
+    at.storeys = job.offer.storeys;
+    at.distance_km = job.offer.distance_km;
+    at.trips = job.offer.trips;
+    return at;
 }
 
 }  // namespace
 
-void money(const Job& job, const Selection& with, Plan& plan) {
+void money(const Job& job, const Selection& with, const std::string& on, Plan& plan) {
     parts::Input input;
     input.choice = *with.choice;
     if (plan.run_suggested) {  // its passages are bought like those of a drawn one
@@ -35,10 +57,12 @@ void money(const Job& job, const Selection& with, Plan& plan) {
     }
     input.services = plan.services;
     input.prices = *with.prices;
+    input.circumstances = circumstances_of(job, plan);
     plan.parts = parts::list_parts(input);
 
     const Result<quote::Offered> priced =
-        quote::offered(plan.parts.lines, job.offer, with.choice->id, with.prices->currency, with.rules->tax);
+        quote::offered(plan.parts.lines, job.offer, with.choice->id, with.prices->currency,
+                       quote::tax_rules_on(with.rules->tax, *with.prices, on));
     if (priced) {
         plan.offered = priced.value();
         plan.quote = priced.value().quote;

@@ -71,8 +71,8 @@ void losses_over_year(const Selection& with, double factor_without, Plan& plan);
 [[nodiscard]] std::vector<Problem> yield(const Job& job, const Selection& with, const Options& options,
                                          const season::Input& input, Plan& plan);
 
-/// Parts, quote, economy.
-void money(const Job& job, const Selection& with, Plan& plan);
+/// Parts, quote, economy. `on`: Options::on.
+void money(const Job& job, const Selection& with, const std::string& on, Plan& plan);
 
 /// What concerns the whole: combinations of equipment, weather, market, assumptions, comfort.
 void checks(const Job& job, const Selection& with, Plan& plan);

@@ -85,7 +85,7 @@ Result<Plan> plan(const Job& job, const Reference& reference, const Options& opt
         const std::vector<Problem> problems = steps::yield(job, with, options, *input, plan);
         if (!problems.empty()) return problems;
     }
-    steps::money(job, with, plan);
+    steps::money(job, with, options.on, plan);
     steps::checks(job, with, plan);
     steps::aftercare(job, with, input ? &*input : nullptr, plan);
     steps::record_checks(job, plan);

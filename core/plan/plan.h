@@ -148,6 +148,7 @@ struct Plan {
 
 struct Options {
     std::string choice_id;  ///< empty: the chosen one
+    std::string on;         ///< ISO 8601 date of the quote, for tax rates that change; empty: the newest rates
     bool yield = true;      ///< false: geometry, run, fixings and price only (for the first figures while dragging)
     bool ranges = true;     ///< the extra runs for Ranged
     bool keep_hours = true;

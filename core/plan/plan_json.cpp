@@ -182,6 +182,41 @@ Json yield_json(const Plan& plan) {
             {"warm_up_winter_night", warm_up(plan.warm_up_poor)}};
 }
 
+/// What is offered, with the office's changes: what an order and later changes of it are counted from.
+void add_offered(const quote::Offered& offered, Json& money) {
+    const auto line_json = [](const quote::OfferedLine& offered_line) {
+        const parts::Line& line = offered_line.line;
+        Json out = {{"item", line.item_id.empty() ? offered_line.element_id : line.item_id},
+                    {"text", line.text},
+                    {"to_buy", num(line.to_buy, 3)},
+                    {"unit", line.unit},
+                    {"unit_price_minor", line.unit_price.minor},
+                    {"net_minor", line.net.minor},
+                    {"labour", line.labour}};
+        if (offered_line.left_out) out["left_out"] = true;
+        return out;
+    };
+    Json lines = Json::array();
+    for (const quote::OfferedLine& line : offered.lines)
+        lines.push_back(line_json(line));
+    Json options = Json::array();
+    for (const quote::Option& option : offered.options) {
+        if (option.ticked) {
+            lines.push_back(line_json(option.line));
+            continue;
+        }
+        Json open = line_json(option.line);
+        open["gross_minor"] = option.gross.minor;
+        options.push_back(open);
+    }
+    Json instalments = Json::array();
+    for (const quote::InstalmentSum& part : offered.instalments)
+        instalments.push_back({{"text", part.text}, {"percent", num(part.percent, 2)}, {"sum_minor", part.sum.minor}});
+    money["offered"] = lines;
+    if (!options.empty()) money["options"] = options;
+    if (!instalments.empty()) money["instalments"] = instalments;
+}
+
 Json money_json(const Plan& plan) {
     Json lines = Json::array();
     for (const parts::Line& line : plan.parts.lines) {
@@ -213,7 +248,10 @@ Json money_json(const Plan& plan) {
             quote["to_bring_minor"] = plan.offered->to_bring.minor;
         }
     }
-    return {{"currency", plan.currency}, {"parts", lines}, {"labour_h", num(plan.parts.labour_h, 2)}, {"quote", quote}};
+    Json out = {
+        {"currency", plan.currency}, {"parts", lines}, {"labour_h", num(plan.parts.labour_h, 2)}, {"quote", quote}};
+    if (plan.offered) add_offered(*plan.offered, out);
+    return out;
 }
 
 Json economy_json(const Plan& plan) {

@@ -17,7 +17,7 @@ Result<PreparedChoice> prepared_choice(const Job& job, const Reference& referenc
     }
     out.planes = steps::light(job, out.with, options, out.plan);
     steps::engineering(job, out.with, out.plan);
-    steps::money(job, out.with, out.plan);
+    steps::money(job, out.with, {}, out.plan);
     out.input = steps::season_input(job, out.with, out.planes, out.plan.placements, out.plan.run);
     return out;
 }

@@ -150,7 +150,7 @@ Done run_set(const Job& job, const Reference& reference, const PreparedChoice& b
     no_light.yield = false;
     (void)steps::light(job, with, no_light, plan);
     steps::engineering(job, with, plan);
-    steps::money(job, with, plan);
+    steps::money(job, with, {}, plan);
 
     point.block_id = set.block->id;
     point.cylinder_id = set.cylinder->id;

@@ -16,6 +16,14 @@ std::string fixed(double value, int decimals) {
     return out;
 }
 
+std::string plain(double value, int decimals) {
+    std::string out = fixed(value, decimals);
+    if (out.find('.') == std::string::npos) return out;
+    out.erase(out.find_last_not_of('0') + 1);
+    if (out.back() == '.') out.pop_back();
+    return out;
+}
+
 std::string counted(long count, const std::string& one, const std::string& many) {
     return std::to_string(count) + ' ' + (count == 1 ? one : many);
 }

@@ -15,11 +15,7 @@ bool applies(const std::string& to_choice, const std::string& choice_id) {
 }
 
 std::string amount(double quantity, const std::string& unit) {
-    std::string out = fixed(quantity, 3);
-    while (out.back() == '0')
-        out.pop_back();
-    if (out.back() == '.') out.pop_back();
-    return out + ' ' + unit;
+    return plain(quantity, 3) + ' ' + unit;
 }
 
 Finding finding(const char* code, Severity severity, std::string place_id, std::string place, std::string message,

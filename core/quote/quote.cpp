@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace wg::quote {
 namespace {
@@ -38,6 +39,27 @@ Money tax_on(Money net, const TaxRate& rate, const TaxRules& rules) {
 }
 
 }  // namespace
+
+TaxRules tax_rules_on(const TaxRules& rules, const parts::PriceList& list, const std::string& on) {
+    std::map<std::string, const parts::DatedTaxRate*> in_force;
+    for (const parts::DatedTaxRate& rate : list.tax_rates) {
+        if (!on.empty() && rate.valid_from > on) continue;  // ISO dates of equal length sort as text
+        const parts::DatedTaxRate*& newest = in_force[rate.tax_class];
+        if (newest == nullptr || rate.valid_from > newest->valid_from) newest = &rate;
+    }
+    TaxRules out = rules;
+    for (const auto& [tax_class, rate] : in_force) {
+        const TaxRate own{tax_class, rate->label, rate->rate};
+        const auto same = std::find_if(out.rates.begin(), out.rates.end(),
+                                       [&](const TaxRate& of_rules) { return of_rules.tax_class == own.tax_class; });
+        if (same != out.rates.end()) {
+            *same = own;
+        } else {
+            out.rates.push_back(own);
+        }
+    }
+    return out;
+}
 
 Result<Quote> price(const std::vector<parts::Line>& lines, const std::string& currency, const TaxRules& rules,
                     double discount_percent) {

@@ -23,6 +23,10 @@ struct TaxRules {
     std::string source;
 };
 
+/// The rule set's rates with those that the price list has in force on a day (ISO 8601; empty: the newest it has) in
+/// the place of, or beside, them.
+[[nodiscard]] TaxRules tax_rules_on(const TaxRules& rules, const parts::PriceList& list, const std::string& on);
+
 struct TaxSum {
     TaxRate rate;
     Money lines;     ///< of the rate, net

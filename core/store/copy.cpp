@@ -25,7 +25,7 @@ struct Table {
 
 // A row stands after those that it names. Seats stay behind: the copy may be put back where older edits of theirs are
 // already known elsewhere, and would give the numbers of those a second time.
-constexpr std::array<Table, 15> tables = {{
+constexpr std::array<Table, 25> tables = {{
     {"job",
      "id, save_seq, number, title, client, town, state, invented, revision, changed_at, content_sha256, base_sha256, "
      "base_revision, removed_at",
@@ -35,6 +35,10 @@ constexpr std::array<Table, 15> tables = {{
      "ttittttit", "id"},
     {"quote_paper", "quote_id, sha256, kept_at, content", "tttb", "quote_id"},
     {"quote_answer", "seq, id, quote_id, answer, on_day, who, note, entered_by, entered_at", "itttttttt", "seq"},
+    {"answer_signature", "answer_id, sha256, content", "ttb", "answer_id"},
+    {"order_paper", "seq, id, kind, quote_id, number, sha256, kept_at, kept_by, content", "itttttttb", "seq"},
+    {"number_range", "kind, pattern", "tt", "kind"},
+    {"number_given", "kind, series, number, text, given_to, given_at", "ttittt", "kind, series, number"},
     {"weather_year",
      "id, sha256, label, source, format, invented, latitude_deg, longitude_deg, altitude_m, utc_offset_h, "
      "global_kwh_m2, air_mean_c, imported_at, content",
@@ -46,8 +50,16 @@ constexpr std::array<Table, 15> tables = {{
      "seq, id, on_day, refrigerant, move, kg, bottle, note, entered_by, job_id, reading_id, corrects_id, entered_at",
      "ittttrttttttt", "seq"},
     {"erasure", "seq, job_id, number, erased_at, erased_by, reason, kept_until", "itttttt", "seq"},
+    {"price_list", "list_id, version, withdrawn, came, note, saved_by, saved_at, sha256, content", "tiiittttt",
+     "list_id, version"},
+    {"customer", "id, number, name, tax_id, notes, former_numbers, revision, changed_at, changed_by, name_key, words",
+     "ttttttitttt", "id"},
+    {"customer_address", "customer_id, seq, use, street, postcode, town", "titttt", "customer_id, seq"},
+    {"customer_contact", "customer_id, seq, name, role, phone, email", "titttt", "customer_id, seq"},
+    {"customer_job", "job_id, customer_id", "tt", "job_id"},
+    {"customer_erasure", "seq, number, erased_at, erased_by, reason", "itttt", "seq"},
     {"setting", "key, value", "tt", "key"},
-    {"equipment_version", "item_id, version, kind, content, sha256, withdrawn, saved_at, saved_by", "titttitt",
+    {"equipment_version", "item_id, version, kind, content, sha256, withdrawn, came, saved_at, saved_by", "titttiitt",
      "item_id, version"},
     {"equipment_approval", "seq, item_id, version, approved_by, entered_by, approved_at", "itittt", "seq"},
     {"job_versions", "job_id, revision, content_sha256, content", "titb", "job_id", true},

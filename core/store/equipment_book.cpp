@@ -66,15 +66,17 @@ Result<EquipmentVersion> version_of_row(const QSqlQuery& row) {
                        "Save the item again, or go back to the last backup"};
     out.kind = *kind;
     out.withdrawn = row.value(5).toLongLong() != 0;
-    out.saved_at = row.value(6).toString().toStdString();
-    out.saved_by = row.value(7).toString().toStdString();
-    out.approved_by = row.value(8).toString().toStdString();
-    out.approved_at = row.value(9).toString().toStdString();
+    out.came = row.value(6).toLongLong() != 0;
+    out.saved_at = row.value(7).toString().toStdString();
+    out.saved_by = row.value(8).toString().toStdString();
+    out.approved_by = row.value(9).toString().toStdString();
+    out.approved_at = row.value(10).toString().toStdString();
     return out;
 }
 
 constexpr const char* select_versions =
-    "SELECT v.item_id, v.version, v.kind, v.content, v.sha256, v.withdrawn, v.saved_at, v.saved_by, a.approved_by, "
+    "SELECT v.item_id, v.version, v.kind, v.content, v.sha256, v.withdrawn, v.came, v.saved_at, v.saved_by, "
+    "a.approved_by, "
     "a.approved_at FROM equipment_version v LEFT JOIN equipment_approval a ON a.item_id = v.item_id AND a.version = "
     "v.version AND a.seq = (SELECT max(b.seq) FROM equipment_approval b WHERE b.item_id = v.item_id AND b.version = "
     "v.version)";
@@ -142,14 +144,51 @@ Result<EquipmentVersion> EquipmentBook::put(EquipmentVersion version, Instant no
     version.saved_by = store_.by();
     version.approved_by.clear();
     version.approved_at.clear();
-    const std::optional<Problem> problem = database_.run(
-        "INSERT INTO equipment_version (item_id, version, kind, content, sha256, withdrawn, saved_at, saved_by) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+    version.came = false;
+    if (auto problem = insert(version)) return *problem;
+    return version;
+}
+
+std::optional<Problem> EquipmentBook::insert(const EquipmentVersion& version) const {
+    return database_.run(
+        "INSERT INTO equipment_version (item_id, version, kind, content, sha256, withdrawn, came, saved_at, saved_by) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
         {to_qt(version.item_id), QVariant::fromValue(static_cast<qlonglong>(version.version)),
          QString::fromLatin1(key_of(version.kind)), to_qt(version.content), to_qt(version.sha256),
-         version.withdrawn ? 1 : 0, to_qt(version.saved_at), to_qt(version.saved_by)});
-    if (problem) return *problem;
-    return version;
+         version.withdrawn ? 1 : 0, version.came ? 1 : 0, to_qt(version.saved_at), to_qt(version.saved_by)});
+}
+
+Result<bool> EquipmentBook::put_from_elsewhere(const std::string& item_id, const std::string& text,
+                                               const std::string& saved_at) {
+    const Result<OneItem> item = one_item(text);
+    if (!item) return item.problems();
+    if (item.value().id != item_id)
+        return Problem{item_named(item_id), "calls itself '" + for_message(item.value().id) + "'",
+                       "Ask for the file to be exported and sent again"};
+    const Result<EquipmentKept> here = history(item_id);
+    if (!here) return here.problems();
+    if (!here.value().damaged.empty()) return here.value().damaged.front();
+    EquipmentVersion made;
+    made.item_id = item_id;
+    made.version = 1;
+    made.kind = item.value().kind;
+    made.content = text;
+    made.sha256 = sha256_hex(text);
+    made.came = true;
+    made.saved_at = saved_at;  // which of two is newer has to come out the same on every machine
+    made.saved_by = store_.by();
+    for (const EquipmentVersion& known : here.value().items)
+        if (known.sha256 == made.sha256) return false;
+    if (!here.value().items.empty()) {
+        const EquipmentVersion& newest_here = here.value().items.front();
+        if (!newest_here.came || newest_here.saved_at >= saved_at) return false;
+        if (newest_here.kind != made.kind)
+            return Problem{item_named(item_id), std::string("is a ") + key_of(newest_here.kind) + " here",
+                           "Give one of the two an id of its own"};
+        made.version = newest_here.version + 1;
+    }
+    if (auto problem = insert(made)) return *problem;
+    return true;
 }
 
 Result<EquipmentVersion> EquipmentBook::save(std::string_view text, std::int64_t from_version, Instant now) {

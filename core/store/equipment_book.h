@@ -3,6 +3,7 @@
 // version of an item is kept; to change an item, to withdraw it and to bring it back each add a version.
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -21,6 +22,7 @@ struct EquipmentVersion {
     std::string content;  ///< docs/equipment-format.md, a file of this one item
     std::string sha256;   ///< of content
     bool withdrawn = false;
+    bool came = false;  ///< with a job from another machine
     std::string saved_at, saved_by;
     // The newest approval of this very version; empty: nobody approved it.
     std::string approved_by, approved_at;
@@ -61,7 +63,14 @@ class EquipmentBook {
     /// Newest first. Nothing for an item that is not here.
     [[nodiscard]] Result<EquipmentKept> history(const std::string& item_id) const;
 
+    /// Within a transaction: a version that came with a job from another machine becomes the newest here when there is
+    /// none, or when the newest here came, too, and is older. What was saved here is never overtaken by what comes.
+    /// False: nothing was added. Refused: what `save` refuses of the text, and another id than `item_id`.
+    [[nodiscard]] Result<bool> put_from_elsewhere(const std::string& item_id, const std::string& text,
+                                                  const std::string& saved_at);
+
    private:
+    [[nodiscard]] std::optional<Problem> insert(const EquipmentVersion& version) const;
     [[nodiscard]] Result<EquipmentVersion> newest(const std::string& item_id, std::int64_t from_version) const;
     [[nodiscard]] Result<EquipmentVersion> put(EquipmentVersion version, Instant now) const;
     [[nodiscard]] Result<EquipmentVersion> turn(const std::string& item_id, std::int64_t from_version, bool withdrawn,

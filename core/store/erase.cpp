@@ -104,12 +104,15 @@ std::optional<Problem> PersonalData::erase_one(const std::string& job_id, const 
         if (auto problem = database_.run(database_.words().unindex_job, {save_seq})) return problem;
     }
     for (const char* sql : {"INSERT INTO erasing (job_id) VALUES (?)", "DELETE FROM unsaved WHERE job_id = ?",
-                            "DELETE FROM job_versions WHERE job_id = ?", "DELETE FROM service_due WHERE job_id = ?"}) {
+                            "DELETE FROM job_versions WHERE job_id = ?", "DELETE FROM service_due WHERE job_id = ?",
+                            "DELETE FROM customer_job WHERE job_id = ?"}) {
         if (auto problem = database_.run(sql, {id})) return problem;
     }
     for (const std::string& quote : kept.over) {
         for (const char* sql :
-             {"DELETE FROM quote_answer WHERE quote_id = ?", "DELETE FROM quote_paper WHERE quote_id = ?"}) {
+             {"DELETE FROM answer_signature WHERE answer_id IN (SELECT id FROM quote_answer WHERE quote_id = ?)",
+              "DELETE FROM order_paper WHERE quote_id = ?", "DELETE FROM quote_answer WHERE quote_id = ?",
+              "DELETE FROM quote_paper WHERE quote_id = ?"}) {
             if (auto problem = database_.run(sql, {to_qt(quote)})) return problem;
         }
         if (auto problem = database_.run("DELETE FROM quote_issued WHERE id = ?", {to_qt(quote)})) return problem;
@@ -172,22 +175,36 @@ std::optional<Problem> PersonalData::sweep_file() const {
     return std::nullopt;
 }
 
-Result<Erased> PersonalData::erase(const std::vector<std::string>& job_ids, const std::string& reason, Instant now) {
+Result<Erased> PersonalData::erase(const std::vector<std::string>& job_ids, const std::string& reason, Instant now,
+                                   const std::vector<std::string>& customer_ids) {
     if (reason.find_first_not_of(" \t\r\n") == std::string::npos || reason.size() > 1000 || !is_utf8(reason))
         return Problem{"erasing", "no reason was given, or more than 1,000 bytes",
                        "Say in a few words why, without the client's name"};
-    if (job_ids.empty()) return Problem{"erasing", "no job was named", "Search for the client first"};
-    if (job_ids.size() > 500) return Problem{"erasing", "more than 500 jobs at once", "Erase fewer at a time"};
+    if (job_ids.empty() && customer_ids.empty())
+        return Problem{"erasing", "no job and no customer was named", "Search for the client first"};
+    if (job_ids.size() > 500 || customer_ids.size() > 500)
+        return Problem{"erasing", "more than 500 jobs or customers at once", "Erase fewer at a time"};
     const std::set<std::string> once(job_ids.begin(), job_ids.end());
     const std::vector<std::string> ids(once.begin(), once.end());
     Erased out;
     {
         Transaction transaction(database_);
         if (auto problem = transaction.begin()) return *problem;
-        if (auto problem = drop_photographs(ids, out)) return *problem;
+        if (auto problem = ids.empty() ? std::nullopt : drop_photographs(ids, out)) return *problem;
+        Result<std::set<std::string>> linked = customers_of(ids);
+        if (!linked) return linked.problems();
         for (const std::string& id : ids) {
             if (auto problem = erase_one(id, reason, now, out)) return *problem;
         }
+        // One who has other jobs, too, stays for them unless named.
+        for (auto at = linked.value().begin(); at != linked.value().end();) {
+            const Result<QVariant> others =
+                database_.value("SELECT 1 FROM customer_job WHERE customer_id = ? LIMIT 1", {to_qt(*at)});
+            if (!others) return others.problems();
+            at = others.value().isValid() ? linked.value().erase(at) : std::next(at);
+        }
+        linked.value().insert(customer_ids.begin(), customer_ids.end());
+        if (auto problem = erase_customers(linked.value(), reason, now, out)) return *problem;
         if (auto problem = transaction.commit()) return *problem;
     }
     if (auto problem = sweep_file()) {

@@ -7,6 +7,7 @@
 #include "core/job/codec.h"
 #include "core/quantity/utf8.h"
 #include "core/store/equipment_book.h"
+#include "core/store/price_book.h"
 #include "core/store/text.h"
 #include "core/weather/write_plain.h"
 
@@ -31,6 +32,7 @@ struct Folders {
     QDir photographs;
     QDir weather;
     QDir equipment;
+    QDir prices;
 };
 
 Result<Folders> make_folders(const std::string& folder) {
@@ -38,9 +40,9 @@ Result<Folders> make_folders(const std::string& folder) {
     const Problem refused{folder, "is not empty", "Name a folder that is new or empty"};
     if (root.exists() && !root.isEmpty()) return refused;
     Folders out;
-    for (const auto& [name, dir] :
-         {std::pair{"jobs", &out.jobs}, std::pair{"quotes", &out.quotes}, std::pair{"photographs", &out.photographs},
-          std::pair{"weather", &out.weather}, std::pair{"equipment", &out.equipment}}) {
+    for (const auto& [name, dir] : {std::pair{"jobs", &out.jobs}, std::pair{"quotes", &out.quotes},
+                                    std::pair{"photographs", &out.photographs}, std::pair{"weather", &out.weather},
+                                    std::pair{"equipment", &out.equipment}, std::pair{"prices", &out.prices}}) {
         if (!root.mkpath(name)) return Problem{folder, "cannot be made", "Name another folder"};
         *dir = QDir(root.filePath(name));
     }
@@ -77,6 +79,25 @@ std::optional<Problem> export_equipment(Store& store, const Folders& to, Exporte
         const QString name = file_stem(item.item_id, item.sha256, names) + ".json";
         if (auto problem = write_to(to.equipment.filePath(name), item.content)) return problem;
         ++out.equipment;
+    }
+    return std::nullopt;
+}
+
+std::optional<Problem> export_prices(Store& store, const Folders& to, Exported& out) {
+    const PriceBook book(store);
+    const Result<std::vector<PriceListVersion>> lists = book.lists();
+    if (!lists) return lists.problems().front();
+    std::set<QString> names;
+    for (const PriceListVersion& list : lists.value()) {
+        if (list.withdrawn) continue;
+        const Result<std::string> content = book.content(list.list_id, list.version);
+        if (!content) {
+            out.missing.push_back(content.problems().front().where + ": " + content.problems().front().what);
+            continue;
+        }
+        const QString name = file_stem(list.list_id, list.sha256, names) + ".json";
+        if (auto problem = write_to(to.prices.filePath(name), content.value())) return problem;
+        ++out.price_lists;
     }
     return std::nullopt;
 }
@@ -146,6 +167,7 @@ Result<Exported> export_everything(Store& store, const std::string& folder) {
         ++out.weather_years;
     }
     if (auto problem = export_equipment(store, to, out)) return *problem;
+    if (auto problem = export_prices(store, to, out)) return *problem;
     return out;
 }
 

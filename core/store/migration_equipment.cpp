@@ -5,7 +5,7 @@
 namespace wg::store {
 namespace {
 
-constexpr int equipment_step = 13;
+constexpr int equipment_step = 14;
 constexpr const char* equipment_what = "the firm's own equipment";
 
 }  // namespace
@@ -22,6 +22,7 @@ CREATE TABLE equipment_version (
     content   TEXT NOT NULL CHECK (content <> ''),
     sha256    TEXT NOT NULL CHECK (length(sha256) = 64),
     withdrawn INTEGER NOT NULL CHECK (withdrawn IN (0, 1)),
+    came      INTEGER NOT NULL CHECK (came IN (0, 1)),
     saved_at  TEXT NOT NULL,
     saved_by  TEXT NOT NULL,
     PRIMARY KEY (item_id, version)
@@ -73,6 +74,7 @@ CREATE TABLE equipment_version (
     content   text NOT NULL CHECK (content <> ''),
     sha256    text NOT NULL CHECK (length(sha256) = 64),
     withdrawn integer NOT NULL CHECK (withdrawn IN (0, 1)),
+    came      integer NOT NULL CHECK (came IN (0, 1)),
     saved_at  text NOT NULL,
     saved_by  text NOT NULL,
     PRIMARY KEY (item_id, version)

@@ -214,14 +214,20 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                   versions_of_fields(Dialect::sqlite),
                                                   desk_at_size(Dialect::sqlite),
                                                   papers_and_answers(Dialect::sqlite),
-                                                  equipment_of_the_firm(Dialect::sqlite)};
+                                                  price_lists(Dialect::sqlite),
+                                                  equipment_of_the_firm(Dialect::sqlite),
+                                                  numbers_and_orders(Dialect::sqlite),
+                                                  customer_list(Dialect::sqlite)};
     static const std::vector<Migration> postgresql = {schema_of_version_7(),
                                                       who_saved(),
                                                       erasure(Dialect::postgresql),
                                                       versions_of_fields(Dialect::postgresql),
                                                       desk_at_size(Dialect::postgresql),
                                                       papers_and_answers(Dialect::postgresql),
-                                                      equipment_of_the_firm(Dialect::postgresql)};
+                                                      price_lists(Dialect::postgresql),
+                                                      equipment_of_the_firm(Dialect::postgresql),
+                                                      numbers_and_orders(Dialect::postgresql),
+                                                      customer_list(Dialect::postgresql)};
     return dialect == Dialect::sqlite ? sqlite : postgresql;
 }
 

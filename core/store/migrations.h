@@ -32,6 +32,9 @@ struct Migration {
 [[nodiscard]] Migration versions_of_fields(Dialect dialect);
 [[nodiscard]] Migration desk_at_size(Dialect dialect);
 [[nodiscard]] Migration papers_and_answers(Dialect dialect);
+[[nodiscard]] Migration price_lists(Dialect dialect);
 [[nodiscard]] Migration equipment_of_the_firm(Dialect dialect);
+[[nodiscard]] Migration numbers_and_orders(Dialect dialect);
+[[nodiscard]] Migration customer_list(Dialect dialect);
 
 }  // namespace wg::store

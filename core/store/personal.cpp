@@ -7,11 +7,14 @@
 #include <algorithm>
 #include <set>
 
+#include "core/customers/list_out.h"
 #include "core/job/codec.h"
 #include "core/quantity/utf8.h"
+#include "core/store/customers.h"
 #include "core/store/database.h"
 #include "core/store/export.h"
 #include "core/store/text.h"
+#include "core/tables/csv_writer.h"
 
 namespace wg::store {
 namespace {
@@ -123,14 +126,28 @@ Result<std::vector<std::string>> PersonalData::ids_of(const std::vector<std::str
     return out;
 }
 
-Result<ExportedClient> PersonalData::export_to(const std::vector<std::string>& job_ids,
-                                               const std::string& folder) const {
+Result<ExportedClient> PersonalData::export_to(const std::vector<std::string>& job_ids, const std::string& folder,
+                                               const std::vector<std::string>& customer_ids) const {
     const QDir root(to_qt(folder));
     if (auto problem = make_folders(root)) return *problem;
     const auto path = [&root](const char* in, const std::string& name) {
         return QDir(root.filePath(in)).filePath(to_qt(name)).toStdString();
     };
     ExportedClient out;
+    Result<std::set<std::string>> customers = customers_of(job_ids);
+    if (!customers) return customers.problems();
+    customers.value().insert(customer_ids.begin(), customer_ids.end());
+    if (!customers.value().empty()) {
+        std::vector<customers::Customer> them;
+        for (const std::string& id : customers.value()) {
+            const Result<customers::Customer> one = CustomerBook(store_).load(id);
+            if (!one) return one.problems();
+            them.push_back(one.value());
+        }
+        const std::string csv = tables::write_csv(customers::rows_of(them));
+        if (auto problem = write_file(root.filePath("customers.csv").toStdString(), csv)) return *problem;
+        out.customers = static_cast<int>(them.size());
+    }
     std::set<std::string> seen;
     for (const std::string& id : job_ids) {
         const Result<Job> job = store_.load(id);

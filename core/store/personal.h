@@ -2,6 +2,7 @@
 // A client asks what the firm keeps about them, or wants it gone (GDPR, articles 15, 17 and 20). What the law makes the
 // firm keep stays until its time is over; what that is, and for how long, is for the firm to find out.
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -25,6 +26,12 @@ struct ClientJob {
     std::string quotes_kept_until;  ///< ISO 8601 date of the latest; empty: no quote has to stay
 };
 
+/// What people name on the command line or choose in the window.
+struct NamedForClient {
+    std::vector<std::string> job_ids;
+    std::vector<std::string> customer_ids;
+};
+
 struct ErasureRow {
     std::string job_id;
     std::string number;
@@ -36,6 +43,7 @@ struct ErasureRow {
 
 struct Erased {
     int jobs = 0;
+    int customers = 0;
     int revisions = 0;
     int photographs = 0;
     int quotes = 0;
@@ -44,6 +52,7 @@ struct Erased {
 
 struct ExportedClient {
     int jobs = 0;
+    int customers = 0;
     int revisions = 0;
     int quotes = 0;
     int photographs = 0;
@@ -67,16 +76,25 @@ class PersonalData {
     /// Ids of the jobs with these numbers (an id does, too). Refused: one that is not there.
     [[nodiscard]] Result<std::vector<std::string>> ids_of(const std::vector<std::string>& numbers) const;
 
+    /// Jobs with these numbers, and customers with theirs: then all their jobs, removed ones too. Refused: one that is
+    /// not there.
+    [[nodiscard]] Result<NamedForClient> named(const std::vector<std::string>& numbers) const;
+
     /// Into a folder that is new or empty: jobs/NUMBER.json, history/NUMBER-REVISION.json, quotes/NUMBER.json,
-    /// photographs/SHA256.jpg.
-    [[nodiscard]] Result<ExportedClient> export_to(const std::vector<std::string>& job_ids,
-                                                   const std::string& folder) const;
+    /// photographs/SHA256.jpg, customers.csv: those named, and those that the jobs are linked with.
+    [[nodiscard]] Result<ExportedClient> export_to(const std::vector<std::string>& job_ids, const std::string& folder,
+                                                   const std::vector<std::string>& customer_ids = {}) const;
+
+    /// The same as one archive (ZIP), which says in missing.txt what it lacks.
+    [[nodiscard]] Result<std::string> export_as_file(const NamedForClient& named) const;
 
     /// Takes out of these jobs everything but their numbers: contents of all revisions, photographs that no other job
     /// names, what is due, edits not saved, and quotes whose time is over. The refrigerant register stays. All or none;
-    /// written down with who, when and why. `reason` stays for good: no name in it. Refused: a job that is not there,
-    /// an empty reason.
-    [[nodiscard]] Result<Erased> erase(const std::vector<std::string>& job_ids, const std::string& reason, Instant now);
+    /// written down with who, when and why. `reason` stays for good: no name in it. The customers named go, and those
+    /// linked with these jobs alone: of them, too, only the number stays. Refused: a job or a customer that is not
+    /// there, a customer with a job that is not to go, an empty reason.
+    [[nodiscard]] Result<Erased> erase(const std::vector<std::string>& job_ids, const std::string& reason, Instant now,
+                                       const std::vector<std::string>& customer_ids = {});
     /// The same for quotes that an earlier erasing kept and whose time is over by now.
     [[nodiscard]] Result<Erased> erase_what_is_over(Instant now);
     /// Oldest first.
@@ -94,6 +112,9 @@ class PersonalData {
     [[nodiscard]] std::optional<Problem> erase_one(const std::string& job_id, const std::string& reason, Instant now,
                                                    Erased& out) const;
     [[nodiscard]] std::optional<Problem> drop_photographs(const std::vector<std::string>& job_ids, Erased& out) const;
+    [[nodiscard]] std::optional<Problem> erase_customers(const std::set<std::string>& ids, const std::string& reason,
+                                                         Instant now, Erased& out) const;
+    [[nodiscard]] Result<std::set<std::string>> customers_of(const std::vector<std::string>& job_ids) const;
     [[nodiscard]] std::optional<Problem> sweep_file() const;
 
     Store& store_;

@@ -78,6 +78,54 @@ Result<IssuedQuote> QuoteBook::issue(const IssuedQuote& quote, std::string_view 
     return issued;
 }
 
+Result<IssuedQuote> QuoteBook::issue_next(const IssuedQuote& quote, const PrintNumbered& print, Instant now) {
+    NumberRanges numbers(store_);
+    const int year = std::stoi(iso8601(now).substr(0, 4));
+    auto* store = dynamic_cast<SqlStore*>(&store_);
+    if (store == nullptr) return Problem{"quote", "this store gives no numbers", "Open the firm's jobs"};
+    IssuedQuote numbered = quote;
+    for (int i = 0; i < most_prints; ++i) {
+        const Result<std::string> expected = numbers.next(NumberKind::quote, year);
+        if (!expected) return expected.problems();
+        numbered.number = expected.value();
+        const Result<std::string> pdf = print(numbered.number);
+        if (!pdf) return pdf.problems();
+        Transaction transaction(database_);
+        if (auto problem = transaction.begin()) return *problem;
+        const Result<std::string> given = numbers.give(NumberKind::quote, year, quote.id, now);
+        if (!given) return given.problems();
+        if (given.value() != expected.value()) continue;  // another seat was quicker
+        Result<IssuedQuote> issued = store->insert_quote(numbered);
+        if (!issued) return issued;
+        if (auto problem = put_paper(quote.id, pdf.value(), iso8601(now))) return *problem;
+        if (auto problem = transaction.commit()) return *problem;
+        return issued;
+    }
+    return Problem{"quote", "other seats took every number that it was printed with", "Issue it again"};
+}
+
+std::optional<Problem> QuoteBook::put_signature(const std::string& answer_id, std::string_view image) {
+    const bool png = image.substr(0, 8) == std::string_view("\x89PNG\r\n\x1A\n", 8);
+    const bool jpeg = image.substr(0, 3) == std::string_view("\xFF\xD8\xFF", 3);
+    if ((!png && !jpeg) || image.size() > max_signature_bytes)
+        return Problem{"signature", "is neither PNG nor JPEG, or larger than 1 MiB", "Scan it anew, smaller"};
+    const QByteArray content(image.data(), static_cast<qsizetype>(image.size()));
+    return database_.run("INSERT INTO answer_signature (answer_id, sha256, content) VALUES (?, ?, ?)",
+                         {to_qt(answer_id), to_qt(sha256_hex(std::string(image))), content});
+}
+
+Result<std::string> QuoteBook::signature(const std::string& answer_id) const {
+    Result<QSqlQuery> found =
+        database_.query("SELECT sha256, content FROM answer_signature WHERE answer_id = ?", {to_qt(answer_id)});
+    if (!found) return found.problems();
+    if (!found.value().next())
+        return Problem{"answer", "has no signature kept with it", "See the paper that was signed"};
+    std::string bytes = text_of_bytes(found.value().value(1));
+    if (sha256_hex(bytes) != found.value().value(0).toString().toStdString())
+        return Problem{"signature", "is damaged: its bytes no longer have their hash", "Go back to the last backup"};
+    return bytes;
+}
+
 Result<std::string> QuoteBook::paper(const std::string& quote_id) const {
     Result<QSqlQuery> found =
         database_.query("SELECT sha256, content FROM quote_paper WHERE quote_id = ?", {to_qt(quote_id)});
@@ -120,7 +168,9 @@ std::optional<Problem> QuoteBook::refuse(const QuoteAnswer& answer) const {
     return std::nullopt;
 }
 
-Result<QuoteAnswer> QuoteBook::answer(const QuoteAnswer& answer, Instant now) {
+Result<QuoteAnswer> QuoteBook::answer(const QuoteAnswer& answer, Instant now, std::string_view signature) {
+    if (!signature.empty() && answer.answer != Answer::accepted)
+        return Problem{"signature", "stands under something else than an acceptance", "Enter the answer without it"};
     Transaction transaction(database_);
     if (auto problem = transaction.begin()) return *problem;
     if (auto problem = refuse(answer)) return *problem;
@@ -128,20 +178,25 @@ Result<QuoteAnswer> QuoteBook::answer(const QuoteAnswer& answer, Instant now) {
     entered.entered_by = store_.by();
     entered.entered_at = iso8601(now);
     if (auto problem = put_answer(entered)) return *problem;
+    if (!signature.empty()) {
+        if (auto problem = put_signature(entered.id, signature)) return *problem;
+        entered.signature_sha256 = sha256_hex(std::string(signature));
+    }
     if (auto problem = transaction.commit()) return *problem;
     return entered;
 }
 
 Result<std::map<std::string, std::vector<QuoteAnswer>>> QuoteBook::answers(const std::string& job_id) const {
     Result<QSqlQuery> found = database_.query(
-        "SELECT a.id, a.quote_id, a.answer, a.on_day, a.who, a.note, a.entered_by, a.entered_at FROM quote_answer a "
-        "JOIN quote_issued q ON q.id = a.quote_id WHERE q.job_id = ? ORDER BY a.seq",
+        "SELECT a.id, a.quote_id, a.answer, a.on_day, a.who, a.note, a.entered_by, a.entered_at, "
+        "coalesce(s.sha256, '') FROM quote_answer a JOIN quote_issued q ON q.id = a.quote_id "
+        "LEFT JOIN answer_signature s ON s.answer_id = a.id WHERE q.job_id = ? ORDER BY a.seq",
         {to_qt(job_id)});
     if (!found) return found.problems();
     std::map<std::string, std::vector<QuoteAnswer>> out;
     while (found.value().next()) {
         const auto at = [&row = found.value()](int column) { return row.value(column).toString().toStdString(); };
-        QuoteAnswer one{at(0), at(1), Answer::declined, at(3), at(4), at(5), at(6), at(7)};
+        QuoteAnswer one{at(0), at(1), Answer::declined, at(3), at(4), at(5), at(6), at(7), at(8)};
         const std::string word = at(2);
         for (const auto& [value, text] : answer_words) {
             if (word == text) one.answer = value;
@@ -155,6 +210,21 @@ Result<std::vector<std::string>> damaged_papers(const Database& database) {
     Result<QSqlQuery> found = database.query(
         "SELECT q.number, p.sha256, p.content FROM quote_paper p JOIN quote_issued q ON q.id = p.quote_id", {},
         Fetch::row_by_row);
+    if (!found) return found.problems();
+    std::vector<std::string> out;
+    while (found.value().next()) {
+        const QSqlQuery& row = found.value();
+        if (sha256_hex(text_of_bytes(row.value(2))) != row.value(1).toString().toStdString())
+            out.push_back(row.value(0).toString().toStdString());
+    }
+    return out;
+}
+
+Result<std::vector<std::string>> damaged_signatures(const Database& database) {
+    Result<QSqlQuery> found = database.query(
+        "SELECT q.number, s.sha256, s.content FROM answer_signature s JOIN quote_answer a ON a.id = s.answer_id "
+        "JOIN quote_issued q ON q.id = a.quote_id",
+        {}, Fetch::row_by_row);
     if (!found) return found.problems();
     std::vector<std::string> out;
     while (found.value().next()) {

@@ -10,6 +10,8 @@
 #include "core/store/backup.h"
 #include "core/store/copy.h"
 #include "core/store/equipment_book.h"
+#include "core/store/order_book.h"
+#include "core/store/price_book.h"
 #include "core/store/quote_book.h"
 #include "core/store/versions_kept.h"
 
@@ -303,11 +305,29 @@ Result<std::string> SqlStore::check() {
         add("paper of quote ");
         out += number + " no longer has its hash";
     }
+    const Result<std::vector<std::string>> lists = damaged_price_lists(*database_);
+    if (!lists) return lists.problems();
+    for (const std::string& name : lists.value()) {
+        add(name);
+        out += " no longer has its hash";
+    }
     const Result<std::vector<std::string>> equipment = damaged_equipment(*database_);
     if (!equipment) return equipment.problems();
     for (const std::string& version : equipment.value()) {
         add(version);
         out += " no longer has its hash";
+    }
+    const Result<std::vector<std::string>> orders = damaged_order_papers(*database_);
+    if (!orders) return orders.problems();
+    for (const std::string& number : orders.value()) {
+        add("paper of order ");
+        out += number + " no longer has its hash";
+    }
+    const Result<std::vector<std::string>> signatures = damaged_signatures(*database_);
+    if (!signatures) return signatures.problems();
+    for (const std::string& number : signatures.value()) {
+        add("signature under the acceptance of quote ");
+        out += number + " no longer has its hash";
     }
     const Result<std::vector<std::string>> photographs = damaged_photographs();
     if (!photographs) return photographs.problems();

@@ -70,12 +70,22 @@ Result<Outgoing> Travel::parcel_of(const std::string& job_id, const std::string&
                 }
             }
             if (const auto of_it = answers.value().find(quote.id); of_it != answers.value().end()) {
-                for (const QuoteAnswer& one : of_it->second)
+                for (const QuoteAnswer& one : of_it->second) {
                     sent.answers.push_back({one.id, std::string(key_of(one.answer)), one.on, one.who, one.note,
                                             one.entered_by, one.entered_at});
+                    if (one.signature_sha256.empty()) continue;
+                    const Result<std::string> signature = book.signature(one.id);
+                    if (signature) {
+                        sent.answers.back().signature = signature.value();
+                    } else {
+                        out.missing.push_back("signature under quote " + for_message(quote.number) + ": " +
+                                              signature.problems().front().what);
+                    }
+                }
             }
             parcel.quotes.push_back(std::move(sent));
         }
+        if (auto problem = send_firm_data(out)) return *problem;
         if (auto problem = transaction.commit()) return *problem;
     }
     parcel.made_at = iso8601(now);
@@ -217,8 +227,10 @@ std::optional<Problem> Travel::add_quotes(const exchange::Parcel& parcel, Taken&
                                "is here with another content, and a quote never changes",
                                "Ask who sent the file which of both the client has"};
             if (!same_id)
-                out.left_out.push_back("quote " + for_message(sent.number) +
-                                       ": another quote was issued under this number here");
+                out.left_out.push_back(
+                    "quote " + for_message(sent.number) +
+                    ": another quote was issued under this number here; give the seat that travels a suffix "
+                    "of its own for its numbers");
         }
         if (here) {
             const bool other = std::any_of(out.left_out.begin(), out.left_out.end(), [&sent](const std::string& line) {
@@ -263,6 +275,9 @@ std::optional<Problem> Travel::add_what_became(const exchange::SentQuote& sent, 
         if (auto problem =
                 book.put_answer({one.id, sent.id, *answer, one.on, one.who, one.note, one.entered_by, one.entered_at}))
             return problem;
+        if (!one.signature.empty()) {
+            if (auto problem = book.put_signature(one.id, one.signature)) return problem;
+        }
         ++out.answers;
     }
     return std::nullopt;
@@ -293,6 +308,7 @@ Result<Taken> Travel::take(const exchange::Parcel& parcel, Instant now) {
     if (auto problem = add_pictures(parcel, now, out)) return *problem;
     if (auto problem = put_in(parcel, theirs.value(), now, out)) return *problem;
     if (auto problem = add_quotes(parcel, out)) return *problem;
+    if (auto problem = add_firm_data(parcel, out)) return *problem;
     if (auto problem = find_likely_same(out)) return *problem;
     if (auto problem = transaction.commit()) return *problem;
     return out;

@@ -16,7 +16,7 @@ class SqlStore;
 /// A job ready to be packed.
 struct Outgoing {
     exchange::Parcel parcel;
-    std::vector<std::string> missing;  ///< photographs that it names and the store does not have whole, in words
+    std::vector<std::string> missing;  ///< what it names and the store does not have whole, in words
 };
 
 /// What taking a parcel in came to.
@@ -30,10 +30,11 @@ struct Taken {
     std::vector<merge::Open> open;
     /// Their roofs and walls have to be made anew (core/roof), as an edit.
     std::vector<std::string> buildings_to_remake;
-    int quotes = 0;                        ///< new here
-    int answers = 0;                       ///< to quotes, new here
-    int pictures = 0;                      ///< new here
-    std::vector<std::string> left_out;     ///< in words: what the store could not take, and why
+    int quotes = 0;                     ///< new here
+    int answers = 0;                    ///< to quotes, new here
+    int pictures = 0;                   ///< new here
+    int firm_data = 0;                  ///< price lists and equipment that the job is planned with, new or newer here
+    std::vector<std::string> left_out;  ///< in words: what the store could not take, and why
     std::vector<std::string> likely_same;  ///< numbers of jobs with the same client and site under another id
 };
 
@@ -68,6 +69,8 @@ class Travel {
     [[nodiscard]] std::optional<Problem> put_in(const exchange::Parcel& parcel, const merge::Versions& theirs,
                                                 Instant now, Taken& out);
     [[nodiscard]] std::optional<Problem> add_pictures(const exchange::Parcel& parcel, Instant now, Taken& out);
+    [[nodiscard]] std::optional<Problem> send_firm_data(Outgoing& out) const;
+    [[nodiscard]] std::optional<Problem> add_firm_data(const exchange::Parcel& parcel, Taken& out);
     [[nodiscard]] std::optional<Problem> add_quotes(const exchange::Parcel& parcel, Taken& out);
     [[nodiscard]] std::optional<Problem> add_what_became(const exchange::SentQuote& sent, Taken& out);
     [[nodiscard]] std::optional<Problem> find_likely_same(Taken& out);

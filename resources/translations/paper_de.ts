@@ -104,6 +104,26 @@
         <translation>Übergabemappe</translation>
     </message>
     <message>
+        <source>Cover letter</source>
+        <translation>Anschreiben</translation>
+    </message>
+    <message>
+        <source>Order confirmation</source>
+        <translation>Auftragsbestätigung</translation>
+    </message>
+    <message>
+        <source>Change order</source>
+        <translation>Nachtrag</translation>
+    </message>
+    <message>
+        <source>Parts list</source>
+        <translation>Stückliste</translation>
+    </message>
+    <message>
+        <source>Purchase list</source>
+        <translation>Bestellliste</translation>
+    </message>
+    <message>
         <source>%1, top %2</source>
         <translation>%1, Oberkante %2</translation>
     </message>
@@ -2760,6 +2780,264 @@
         <translation>Teile und Werkzeug für den Wagen</translation>
     </message>
     <message>
+        <source>Dear {client},
+thank you for the time you gave us at your house. Our quote {number} of {date} is enclosed: hot water with heat from outdoors, for {price} with tax.
+The quote says what we would build, where it goes, what it needs in a year and what it costs. It holds until {valid_until}. To order, sign at its end and send it back to us; we then set the days with you.
+Ask us whatever is not clear: it costs you nothing.
+Kind regards
+{firm}</source>
+        <translation>Guten Tag {client},
+danke für die Zeit, die Sie sich bei Ihnen zu Hause für uns genommen haben. Anbei unser Angebot {number} vom {date}: warmes Wasser mit Wärme von draußen, für {price} mit Steuer.
+Das Angebot sagt, was wir bauen würden, wo es hinkommt, was es im Jahr braucht und was es kostet. Es gilt bis {valid_until}. Zum Bestellen unterschreiben Sie am Ende und senden es uns zurück; dann legen wir die Tage mit Ihnen fest.
+Fragen Sie uns, was nicht klar ist: Es kostet Sie nichts.
+Freundliche Grüße
+{firm}</translation>
+    </message>
+    <message>
+        <source>(not issued yet)</source>
+        <translation>(noch nicht ausgestellt)</translation>
+    </message>
+    <message>
+        <source>(no price yet)</source>
+        <translation>(noch ohne Preis)</translation>
+    </message>
+    <message>
+        <source>Our quote: %1</source>
+        <translation>Unser Angebot: %1</translation>
+    </message>
+    <message>
+        <source>Our quote %1: %2</source>
+        <translation>Unser Angebot %1: %2</translation>
+    </message>
+    <message>
+        <source>It takes the place of our quote %1.</source>
+        <translation>Es ersetzt unser Angebot %1.</translation>
+    </message>
+    <message>
+        <source>Words in braces that stand for nothing</source>
+        <translation>Wörter in Klammern, die für nichts stehen</translation>
+    </message>
+    <message>
+        <source>%1. There are: %2.</source>
+        <translation>%1. Es gibt: %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Quote accepted</source>
+        <translation>Angenommenes Angebot</translation>
+    </message>
+    <message>
+        <source>Accepted on</source>
+        <translation>Angenommen am</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Choice</source>
+        <translation>Variante</translation>
+    </message>
+    <message>
+        <source>Noted with it</source>
+        <translation>Dazu vermerkt</translation>
+    </message>
+    <message>
+        <source>Signature under the acceptance, as it reached us.</source>
+        <translation>Unterschrift unter der Annahme, wie sie uns erreicht hat.</translation>
+    </message>
+    <message>
+        <source>Discount</source>
+        <translation>Nachlass</translation>
+    </message>
+    <message>
+        <source>Net</source>
+        <translation>Netto</translation>
+    </message>
+    <message>
+        <source>%1, %2 on %3</source>
+        <translation>%1, %2 auf %3</translation>
+    </message>
+    <message>
+        <source>Total with tax</source>
+        <translation>Summe mit Steuer</translation>
+    </message>
+    <message>
+        <source>Subsidies</source>
+        <translation>Förderung</translation>
+    </message>
+    <message>
+        <source>Left for you to pay when all is granted</source>
+        <translation>Bleibt Ihnen zu zahlen, wenn alles bewilligt ist</translation>
+    </message>
+    <message>
+        <source>What you ordered</source>
+        <translation>Was Sie bestellt haben</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>Equipment and material</source>
+        <translation>Geräte und Material</translation>
+    </message>
+    <message>
+        <source>Fitting, tests, start and instruction</source>
+        <translation>Montage, Prüfungen, Inbetriebnahme und Einweisung</translation>
+    </message>
+    <message>
+        <source>When to pay</source>
+        <translation>Wann zu zahlen ist</translation>
+    </message>
+    <message>
+        <source>As the terms of the quote have it.</source>
+        <translation>Wie es die Bedingungen des Angebots sagen.</translation>
+    </message>
+    <message>
+        <source>To be paid</source>
+        <translation>Zu zahlen</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>With tax</source>
+        <translation>Mit Steuer</translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <translation>Wie es weitergeht</translation>
+    </message>
+    <message>
+        <source>We order the parts and tell you when they are here.</source>
+        <translation>Wir bestellen die Teile und sagen Ihnen, wenn sie da sind.</translation>
+    </message>
+    <message>
+        <source>We set the days of fitting with you, and look at the weather: nobody works on a wet roof.</source>
+        <translation>Wir legen die Montagetage mit Ihnen fest und achten auf das Wetter: Niemand arbeitet auf einem nassen Dach.</translation>
+    </message>
+    <message>
+        <source>Before that day, please make room where the cylinder goes and on the way to it.</source>
+        <translation>Bitte machen Sie bis dahin Platz, wo der Speicher hinkommt, und auf dem Weg dorthin.</translation>
+    </message>
+    <message>
+        <source>What your quote names as still to be made at the cylinder's place has to be there by then.</source>
+        <translation>Was Ihr Angebot am Platz des Speichers als noch herzustellen nennt, muss bis dahin da sein.</translation>
+    </message>
+    <message>
+        <source>After the start we show you how it works, and hand over the booklet and the record.</source>
+        <translation>Nach der Inbetriebnahme zeigen wir Ihnen, wie es geht, und übergeben Heft und Protokoll.</translation>
+    </message>
+    <message>
+        <source>Anything you want to change, tell us before the parts are ordered: you get a change order with its price, and nothing changes before you have signed it.</source>
+        <translation>Was Sie ändern möchten, sagen Sie uns, bevor die Teile bestellt sind: Sie bekommen einen Nachtrag mit Preis, und nichts ändert sich, bevor Sie ihn unterschrieben haben.</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Neu</translation>
+    </message>
+    <message>
+        <source>Changed</source>
+        <translation>Geändert</translation>
+    </message>
+    <message>
+        <source>No longer</source>
+        <translation>Entfällt</translation>
+    </message>
+    <message>
+        <source>Agreed</source>
+        <translation>Vereinbart</translation>
+    </message>
+    <message>
+        <source>From now on</source>
+        <translation>Von jetzt an</translation>
+    </message>
+    <message>
+        <source>Difference, net</source>
+        <translation>Unterschied, netto</translation>
+    </message>
+    <message>
+        <source>instead of: %1</source>
+        <translation>statt: %1</translation>
+    </message>
+    <message>
+        <source>Tax</source>
+        <translation>Steuer</translation>
+    </message>
+    <message>
+        <source>Difference with tax</source>
+        <translation>Unterschied mit Steuer</translation>
+    </message>
+    <message>
+        <source>Price agreed, with tax</source>
+        <translation>Vereinbarter Preis, mit Steuer</translation>
+    </message>
+    <message>
+        <source>Price from now on, with tax</source>
+        <translation>Preis von jetzt an, mit Steuer</translation>
+    </message>
+    <message>
+        <source>More or less for you to pay when all is granted</source>
+        <translation>Für Sie mehr oder weniger zu zahlen, wenn alles bewilligt ist</translation>
+    </message>
+    <message>
+        <source>Everything else stays as agreed: %1 lines of the quote are the same.</source>
+        <translation>Alles andere bleibt wie vereinbart: %1 Posten des Angebots sind gleich.</translation>
+    </message>
+    <message>
+        <source>Your order</source>
+        <translation>Ihr Auftrag</translation>
+    </message>
+    <message>
+        <source>No quote of this job is accepted yet: there is no order to confirm.</source>
+        <translation>Noch ist kein Angebot dieses Auftrags angenommen: Es gibt nichts zu bestätigen.</translation>
+    </message>
+    <message>
+        <source>Thank you for your order. We confirm what was agreed between us.</source>
+        <translation>Danke für Ihren Auftrag. Wir bestätigen, was zwischen uns vereinbart ist.</translation>
+    </message>
+    <message>
+        <source>Confirmed</source>
+        <translation>Bestätigt</translation>
+    </message>
+    <message>
+        <source>We take the order as it stands here.</source>
+        <translation>Wir nehmen den Auftrag an, wie er hier steht.</translation>
+    </message>
+    <message>
+        <source>For the firm</source>
+        <translation>Für die Firma</translation>
+    </message>
+    <message>
+        <source>Change of your order</source>
+        <translation>Änderung Ihres Auftrags</translation>
+    </message>
+    <message>
+        <source>There are no two quotes of this job to be compared: there is no change.</source>
+        <translation>Es gibt keine zwei Angebote dieses Auftrags zu vergleichen: Es ändert sich nichts.</translation>
+    </message>
+    <message>
+        <source>This changes what was agreed: quote %1, accepted on %2 by %3. Quote %4 of %5 takes its place.</source>
+        <translation>Dies ändert, was vereinbart ist: Angebot %1, angenommen am %2 von %3. An seine Stelle tritt Angebot %4 vom %5.</translation>
+    </message>
+    <message>
+        <source>What changes</source>
+        <translation>Was sich ändert</translation>
+    </message>
+    <message>
+        <source>Nothing: both quotes have the same lines and the same price.</source>
+        <translation>Nichts: Beide Angebote haben die gleichen Posten und den gleichen Preis.</translation>
+    </message>
+    <message>
+        <source>The order is changed as it stands here, and in nothing else.</source>
+        <translation>Der Auftrag ändert sich, wie es hier steht, und in nichts sonst.</translation>
+    </message>
+    <message>
         <source>left-hand (connections on the left)</source>
         <translation>linke Ausführung (Anschlüsse links)</translation>
     </message>
@@ -2790,6 +3068,10 @@
     <message>
         <source>without number</source>
         <translation>ohne Nummer</translation>
+    </message>
+    <message>
+        <source>Job %1</source>
+        <translation>Auftrag %1</translation>
     </message>
     <message>
         <source> with changes</source>
@@ -2830,6 +3112,82 @@
     <message>
         <source>Caution</source>
         <translation>Achtung</translation>
+    </message>
+    <message>
+        <source>entered by the office</source>
+        <translation>vom Büro eingetragen</translation>
+    </message>
+    <message>
+        <source>the office's: %1</source>
+        <translation>vom Büro: %1</translation>
+    </message>
+    <message>
+        <source>no reason given</source>
+        <translation>ohne Begründung</translation>
+    </message>
+    <message>
+        <source>planned: %1</source>
+        <translation>geplant: %1</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Teil</translation>
+    </message>
+    <message>
+        <source>To take</source>
+        <translation>Mitnehmen</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Zeit</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Teile</translation>
+    </message>
+    <message>
+        <source>The plan asks for no parts yet.</source>
+        <translation>Der Plan verlangt noch keine Teile.</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>Zusammen</translation>
+    </message>
+    <message>
+        <source>There is nothing to order.</source>
+        <translation>Es gibt nichts zu bestellen.</translation>
+    </message>
+    <message>
+        <source>No supplier told</source>
+        <translation>Kein Lieferant genannt</translation>
+    </message>
+    <message>
+        <source>Supplier's number</source>
+        <translation>Nummer des Lieferanten</translation>
+    </message>
+    <message>
+        <source>To order</source>
+        <translation>Bestellen</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Gebinde</translation>
+    </message>
+    <message>
+        <source>Ordered on</source>
+        <translation>Bestellt am</translation>
+    </message>
+    <message>
+        <source>To be delivered to: %1.</source>
+        <translation>Zu liefern an: %1.</translation>
     </message>
 </context>
 </TS>

@@ -104,6 +104,26 @@
         <translation>Cuaderno de entrega</translation>
     </message>
     <message>
+        <source>Cover letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Order confirmation</source>
+        <translation>Confirmación del pedido</translation>
+    </message>
+    <message>
+        <source>Change order</source>
+        <translation>Cambio del pedido</translation>
+    </message>
+    <message>
+        <source>Parts list</source>
+        <translation>Lista de piezas</translation>
+    </message>
+    <message>
+        <source>Purchase list</source>
+        <translation>Lista de compra</translation>
+    </message>
+    <message>
         <source>%1, top %2</source>
         <translation>%1, cota superior %2</translation>
     </message>
@@ -2760,6 +2780,264 @@
         <translation>Material y herramienta para cargar</translation>
     </message>
     <message>
+        <source>Dear {client},
+thank you for the time you gave us at your house. Our quote {number} of {date} is enclosed: hot water with heat from outdoors, for {price} with tax.
+The quote says what we would build, where it goes, what it needs in a year and what it costs. It holds until {valid_until}. To order, sign at its end and send it back to us; we then set the days with you.
+Ask us whatever is not clear: it costs you nothing.
+Kind regards
+{firm}</source>
+        <translation>Hola, {client}:
+gracias por el tiempo que nos dedicó en su casa. Adjuntamos nuestro presupuesto {number} del {date}: agua caliente con calor del exterior, por {price} con impuestos.
+El presupuesto dice qué haríamos, dónde va, qué necesita en un año y cuánto cuesta. Vale hasta el {valid_until}. Para encargarlo, firme al final y envíenoslo; después fijamos los días con usted.
+Pregúntenos lo que no esté claro: no le cuesta nada.
+Un saludo cordial
+{firm}</translation>
+    </message>
+    <message>
+        <source>(not issued yet)</source>
+        <translation>(sin emitir todavía)</translation>
+    </message>
+    <message>
+        <source>(no price yet)</source>
+        <translation>(sin precio todavía)</translation>
+    </message>
+    <message>
+        <source>Our quote: %1</source>
+        <translation>Nuestro presupuesto: %1</translation>
+    </message>
+    <message>
+        <source>Our quote %1: %2</source>
+        <translation>Nuestro presupuesto %1: %2</translation>
+    </message>
+    <message>
+        <source>It takes the place of our quote %1.</source>
+        <translation>Sustituye a nuestro presupuesto %1.</translation>
+    </message>
+    <message>
+        <source>Words in braces that stand for nothing</source>
+        <translation>Palabras entre llaves que no representan nada</translation>
+    </message>
+    <message>
+        <source>%1. There are: %2.</source>
+        <translation>%1. Existen: %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>Quote accepted</source>
+        <translation>Presupuesto aceptado</translation>
+    </message>
+    <message>
+        <source>Accepted on</source>
+        <translation>Aceptado el</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Por</translation>
+    </message>
+    <message>
+        <source>Choice</source>
+        <translation>Variante</translation>
+    </message>
+    <message>
+        <source>Noted with it</source>
+        <translation>Anotado con ello</translation>
+    </message>
+    <message>
+        <source>Signature under the acceptance, as it reached us.</source>
+        <translation>Firma de la aceptación, tal como nos llegó.</translation>
+    </message>
+    <message>
+        <source>Discount</source>
+        <translation>Descuento</translation>
+    </message>
+    <message>
+        <source>Net</source>
+        <translation>Neto</translation>
+    </message>
+    <message>
+        <source>%1, %2 on %3</source>
+        <translation>%1, %2 sobre %3</translation>
+    </message>
+    <message>
+        <source>Total with tax</source>
+        <translation>Total con impuestos</translation>
+    </message>
+    <message>
+        <source>Subsidies</source>
+        <translation>Subvenciones</translation>
+    </message>
+    <message>
+        <source>Left for you to pay when all is granted</source>
+        <translation>Le queda por pagar si todo se concede</translation>
+    </message>
+    <message>
+        <source>What you ordered</source>
+        <translation>Lo que ha encargado</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>Equipment and material</source>
+        <translation>Equipos y material</translation>
+    </message>
+    <message>
+        <source>Fitting, tests, start and instruction</source>
+        <translation>Montaje, pruebas, puesta en marcha e instrucción</translation>
+    </message>
+    <message>
+        <source>When to pay</source>
+        <translation>Cuándo se paga</translation>
+    </message>
+    <message>
+        <source>As the terms of the quote have it.</source>
+        <translation>Como dicen las condiciones del presupuesto.</translation>
+    </message>
+    <message>
+        <source>To be paid</source>
+        <translation>A pagar</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Parte</translation>
+    </message>
+    <message>
+        <source>With tax</source>
+        <translation>Con impuestos</translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <translation>Qué viene ahora</translation>
+    </message>
+    <message>
+        <source>We order the parts and tell you when they are here.</source>
+        <translation>Encargamos las piezas y le avisamos cuando lleguen.</translation>
+    </message>
+    <message>
+        <source>We set the days of fitting with you, and look at the weather: nobody works on a wet roof.</source>
+        <translation>Fijamos con usted los días del montaje y miramos el tiempo: nadie trabaja en un tejado mojado.</translation>
+    </message>
+    <message>
+        <source>Before that day, please make room where the cylinder goes and on the way to it.</source>
+        <translation>Antes de ese día, haga sitio donde va el acumulador y en el camino hasta él.</translation>
+    </message>
+    <message>
+        <source>What your quote names as still to be made at the cylinder's place has to be there by then.</source>
+        <translation>Lo que su presupuesto nombra como pendiente en el lugar del acumulador tiene que estar hecho para entonces.</translation>
+    </message>
+    <message>
+        <source>After the start we show you how it works, and hand over the booklet and the record.</source>
+        <translation>Después de la puesta en marcha le enseñamos cómo funciona y le entregamos el cuaderno y el protocolo.</translation>
+    </message>
+    <message>
+        <source>Anything you want to change, tell us before the parts are ordered: you get a change order with its price, and nothing changes before you have signed it.</source>
+        <translation>Lo que quiera cambiar, díganoslo antes de encargar las piezas: recibirá un cambio del pedido con su precio, y nada cambia antes de que lo firme.</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Nuevo</translation>
+    </message>
+    <message>
+        <source>Changed</source>
+        <translation>Cambiado</translation>
+    </message>
+    <message>
+        <source>No longer</source>
+        <translation>Ya no</translation>
+    </message>
+    <message>
+        <source>Agreed</source>
+        <translation>Acordado</translation>
+    </message>
+    <message>
+        <source>From now on</source>
+        <translation>Desde ahora</translation>
+    </message>
+    <message>
+        <source>Difference, net</source>
+        <translation>Diferencia, neto</translation>
+    </message>
+    <message>
+        <source>instead of: %1</source>
+        <translation>en lugar de: %1</translation>
+    </message>
+    <message>
+        <source>Tax</source>
+        <translation>Impuestos</translation>
+    </message>
+    <message>
+        <source>Difference with tax</source>
+        <translation>Diferencia con impuestos</translation>
+    </message>
+    <message>
+        <source>Price agreed, with tax</source>
+        <translation>Precio acordado, con impuestos</translation>
+    </message>
+    <message>
+        <source>Price from now on, with tax</source>
+        <translation>Precio desde ahora, con impuestos</translation>
+    </message>
+    <message>
+        <source>More or less for you to pay when all is granted</source>
+        <translation>De más o de menos a pagar si todo se concede</translation>
+    </message>
+    <message>
+        <source>Everything else stays as agreed: %1 lines of the quote are the same.</source>
+        <translation>Todo lo demás queda como se acordó: %1 partidas del presupuesto son iguales.</translation>
+    </message>
+    <message>
+        <source>Your order</source>
+        <translation>Su pedido</translation>
+    </message>
+    <message>
+        <source>No quote of this job is accepted yet: there is no order to confirm.</source>
+        <translation>Todavía no se ha aceptado ningún presupuesto de este trabajo: no hay pedido que confirmar.</translation>
+    </message>
+    <message>
+        <source>Thank you for your order. We confirm what was agreed between us.</source>
+        <translation>Gracias por su pedido. Confirmamos lo que hemos acordado.</translation>
+    </message>
+    <message>
+        <source>Confirmed</source>
+        <translation>Confirmado</translation>
+    </message>
+    <message>
+        <source>We take the order as it stands here.</source>
+        <translation>Aceptamos el pedido tal como está aquí.</translation>
+    </message>
+    <message>
+        <source>For the firm</source>
+        <translation>Por la empresa</translation>
+    </message>
+    <message>
+        <source>Change of your order</source>
+        <translation>Cambio de su pedido</translation>
+    </message>
+    <message>
+        <source>There are no two quotes of this job to be compared: there is no change.</source>
+        <translation>No hay dos presupuestos de este trabajo que comparar: no hay cambio.</translation>
+    </message>
+    <message>
+        <source>This changes what was agreed: quote %1, accepted on %2 by %3. Quote %4 of %5 takes its place.</source>
+        <translation>Esto cambia lo acordado: presupuesto %1, aceptado el %2 por %3. Lo sustituye el presupuesto %4 del %5.</translation>
+    </message>
+    <message>
+        <source>What changes</source>
+        <translation>Qué cambia</translation>
+    </message>
+    <message>
+        <source>Nothing: both quotes have the same lines and the same price.</source>
+        <translation>Nada: los dos presupuestos tienen las mismas partidas y el mismo precio.</translation>
+    </message>
+    <message>
+        <source>The order is changed as it stands here, and in nothing else.</source>
+        <translation>El pedido cambia como está aquí, y en nada más.</translation>
+    </message>
+    <message>
         <source>left-hand (connections on the left)</source>
         <translation>de mano izquierda (conexiones a la izquierda)</translation>
     </message>
@@ -2790,6 +3068,10 @@
     <message>
         <source>without number</source>
         <translation>sin número</translation>
+    </message>
+    <message>
+        <source>Job %1</source>
+        <translation>Trabajo %1</translation>
     </message>
     <message>
         <source> with changes</source>
@@ -2830,6 +3112,82 @@
     <message>
         <source>Caution</source>
         <translation>Atención</translation>
+    </message>
+    <message>
+        <source>entered by the office</source>
+        <translation>anotado por la oficina</translation>
+    </message>
+    <message>
+        <source>the office's: %1</source>
+        <translation>de la oficina: %1</translation>
+    </message>
+    <message>
+        <source>no reason given</source>
+        <translation>sin motivo</translation>
+    </message>
+    <message>
+        <source>planned: %1</source>
+        <translation>planeado: %1</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Pieza</translation>
+    </message>
+    <message>
+        <source>To take</source>
+        <translation>Llevar</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation>Piezas</translation>
+    </message>
+    <message>
+        <source>The plan asks for no parts yet.</source>
+        <translation>El plan todavía no pide piezas.</translation>
+    </message>
+    <message>
+        <source>Together</source>
+        <translation>En total</translation>
+    </message>
+    <message>
+        <source>There is nothing to order.</source>
+        <translation>No hay nada que pedir.</translation>
+    </message>
+    <message>
+        <source>No supplier told</source>
+        <translation>Sin proveedor indicado</translation>
+    </message>
+    <message>
+        <source>Supplier's number</source>
+        <translation>Número del proveedor</translation>
+    </message>
+    <message>
+        <source>To order</source>
+        <translation>Pedir</translation>
+    </message>
+    <message>
+        <source>Packs</source>
+        <translation>Envases</translation>
+    </message>
+    <message>
+        <source>Ordered on</source>
+        <translation>Pedido el</translation>
+    </message>
+    <message>
+        <source>To be delivered to: %1.</source>
+        <translation>Entregar en: %1.</translation>
     </message>
 </context>
 </TS>

@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 """Writes the small corpus of the fuzz targets: weather as patches on made files ('@') and heads of files, exchange files
-as '@' and their entries, jobs, climates and gauge logs. All invented.
+as '@' and their entries, jobs, climates, gauge logs, price lists and tables of prices. All invented.
 
 Usage: make_corpus.py [FOLDER]; default: corpus beside this script. See weather_claims.h for what a patch is.
 """
@@ -82,4 +82,12 @@ put("versions", "little", json.dumps({
     "fields": {"": {"title": [[0, "Made"]], "notes": [[1, "Ring first"]]}}}, separators=(",", ":")))
 put("climates", "table", "\n".join((project / "resources/climates/places.csv").read_text(encoding="utf-8").splitlines()[:12]) + "\n")
 put("gauge_log", "log", "time,pressure [mbar]\n10:00:00,12.5\n10:00:10,8.1\n10:00:20,5.0\n")
+prices = json.loads((project / "resources/prices/invented.json").read_text(encoding="utf-8"))
+prices["items"], prices["tasks"] = prices["items"][:3], prices["tasks"][:2]
+put("prices", "list", json.dumps(prices, separators=(",", ":"), ensure_ascii=False))
+put("prices", "ours", "id,text,unit,price,cost,supplier_price,discount_group,pack,waste_percent,supplier,supplier_number,tax_class\n"
+    "t,T,m,7.40,,7.80,a,5,,P,1,s\nn,\"'=1+2\",pc,1234.50,1.00,,,,2.5,,'-x,s\n")
+put("prices", "german", "Pellow;;;\nArtikelnummer;Bezeichnung;ME;VK netto (EUR)\n1;Rohr;lfm;1.234,50\n2;Bogen;Stk;3,40 \u20ac\n")
+put("prices", "spanish", "Referencia\tPrecio de tarifa\tGrupo de descuento\tMerma %\tProveedor\n1\t8'100.25\ta\t4 %\tP\n")
+put("prices", "wrong", "id,price,unit\nt,1.234,m\nt,x,m\n,1,m\nu,1,roll\nz,1,2,3\n")
 print(sum(len(p.read_bytes()) for p in target.rglob("*") if p.is_file()), "bytes")

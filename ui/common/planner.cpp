@@ -1,5 +1,7 @@
 #include "ui/common/planner.h"
 
+#include <QDate>
+
 #include "ui/common/weather_book.h"
 
 namespace wg::ui {
@@ -8,6 +10,7 @@ namespace {
 plan::Options options_for(const std::string& choice_id, bool full) {
     plan::Options options;
     options.choice_id = choice_id;
+    options.on = QDate::currentDate().toString(Qt::ISODate).toStdString();
     options.yield = full;
     options.ranges = full;
     options.keep_hours = full;

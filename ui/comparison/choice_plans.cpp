@@ -12,7 +12,7 @@ namespace {
 /// What plan() reads of the job besides the choice itself.
 bool same_ground(const Job& a, const Job& b) {
     return a.site == b.site && a.demand == b.demand && a.weather == b.weather && a.rule_set == b.rule_set &&
-           a.price_list == b.price_list && a.survey == b.survey && a.invented == b.invented;
+           a.price_list == b.price_list && a.offer == b.offer && a.survey == b.survey && a.invented == b.invented;
 }
 
 bool same_but_name(Choice a, const Choice& b) {

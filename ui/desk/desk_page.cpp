@@ -22,7 +22,6 @@
 #include "ui/desk/list_filter.h"
 #include "ui/desk/register_page.h"
 #include "ui/desk/services_page.h"
-#include "ui/equipment/equipment_page.h"
 
 namespace wg::ui {
 namespace {
@@ -77,76 +76,6 @@ QWidget* DeskPage::make_jobs() {
     column->addWidget(filter_);
     column->addWidget(splitter, 1);
     return jobs;
-}
-
-void DeskPage::make_tabs() {
-    services_ = new ServicesPage(store_, this);
-    register_place_ = new QWidget(this);
-    tabs_ = new QTabWidget(this);
-    tabs_->setDocumentMode(true);
-    tabs_->addTab(make_jobs(), tr("Jobs"));
-    tabs_->addTab(services_, tr("Services due"));
-    tabs_->addTab(register_place_, tr("Refrigerant"));
-    figures_ = new FiguresPage(store_, this);
-    tabs_->addTab(figures_, tr("Figures"));
-    equipment_place_ = new QWidget(this);
-    tabs_->addTab(equipment_place_, tr("Equipment"));
-    const auto complain = [this](const QString& text) { notice_->add(Mark::stop, text); };
-    const auto tell = [this](const QString& text) {
-        notice_->clear();
-        notice_->add(Mark::note, text);
-    };
-    connect(figures_, &FiguresPage::problem, this, complain);
-    connect(figures_, &FiguresPage::said, this, tell);
-    connect(services_, &ServicesPage::problem, this, complain);
-    connect(services_, &ServicesPage::said, this, tell);
-    connect(services_, &ServicesPage::open_asked, this, &DeskPage::aftercare_asked);
-    connect(services_, &ServicesPage::reloaded, this, &DeskPage::refresh_due);
-    connect(tabs_, &QTabWidget::currentChanged, this, [this, complain, tell] {
-        if (tabs_->currentWidget() == figures_) figures_->reload();
-        if (tabs_->currentWidget() == equipment_place_) show_equipment();
-        if (tabs_->currentWidget() != register_place_) return;
-        if (register_ == nullptr) {
-            // Not before it is looked at: the list of jobs is what a start waits for.
-            std::vector<std::string> refrigerants;
-            for (const auto& [kind, properties] : reference_->refrigerants)
-                refrigerants.emplace_back(name_of(kind));
-            register_ = new RegisterPage(store_, refrigerants, register_place_);
-            auto* column = new QVBoxLayout(register_place_);
-            column->setContentsMargins(0, 0, 0, 0);
-            column->addWidget(register_);
-            connect(register_, &RegisterPage::problem, this, complain);
-            connect(register_, &RegisterPage::said, this, tell);
-            connect(register_, &RegisterPage::open_asked, this, &DeskPage::aftercare_asked);
-        }
-        register_->reload();
-    });
-}
-
-void DeskPage::show_equipment() {
-    if (equipment_ != nullptr) {
-        equipment_->reload();
-        return;
-    }
-    equipment_ = new EquipmentPage(store_, program_, equipment_place_);
-    auto* column = new QVBoxLayout(equipment_place_);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(equipment_);
-    connect(equipment_, &EquipmentPage::problem, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
-    connect(equipment_, &EquipmentPage::said, this, [this](const QString& text) {
-        notice_->clear();
-        notice_->add(Mark::note, text);
-    });
-    connect(equipment_, &EquipmentPage::items_changed, this, &DeskPage::equipment_changed);
-    equipment_->reload();
-}
-
-void DeskPage::show_equipment_tab() {
-    tabs_->setCurrentWidget(equipment_place_);
-}
-
-void DeskPage::show_tab(int tab) {
-    tabs_->setCurrentIndex(tab);
 }
 
 void DeskPage::refresh_due() {
@@ -257,6 +186,7 @@ void DeskPage::reload(const std::string& job_id) {
         const QDate today = QDate::currentDate();
         services_->reload({today.year(), today.month(), today.day()});
         if (tabs_->currentWidget() == register_place_) register_->reload();
+        if (tabs_->currentWidget() == customers_place_) customers_->reload();
     });
 }
 

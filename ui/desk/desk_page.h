@@ -17,20 +17,22 @@ class QTableView;
 namespace wg::ui {
 
 class EquipmentPage;
+class CustomersPage;
 class FiguresPage;
 class JobPreview;
 class JobTableModel;
 class ListFilter;
 class NoticeBar;
+class PricePage;
 class RegisterPage;
 class ServicesPage;
 
 class DeskPage : public QWidget {
     Q_OBJECT
    public:
-    /// `program`: the reference without the firm's equipment. The store must outlive the page.
+    /// `program`: what comes with the program, without the firm's own. The store must outlive the page.
     DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> program, QWidget* parent = nullptr);
-    /// With the firm's equipment: what jobs are looked at with.
+    /// With the firm's own: what jobs are looked at with.
     void set_reference(std::shared_ptr<const plan::Reference> reference) { reference_ = std::move(reference); }
 
     /// Reads the list anew and selects this job when it is there; empty: keeps the selection.
@@ -43,7 +45,11 @@ class DeskPage : public QWidget {
     [[nodiscard]] RegisterPage* refrigerant() { return register_; }  ///< null until its tab was shown
     [[nodiscard]] EquipmentPage* equipment() { return equipment_; }  ///< null until its tab was shown
     [[nodiscard]] FiguresPage* figures() { return figures_; }
+    [[nodiscard]] PricePage* prices() { return prices_; }            ///< the same
+    [[nodiscard]] CustomersPage* customers() { return customers_; }  ///< null until its tab was shown
     void show_tab(int tab);
+    /// False, and told: a list has changes that are not saved.
+    [[nodiscard]] bool may_close();
     void show_equipment_tab();
     [[nodiscard]] QPushButton* due_button() { return due_; }
 
@@ -51,8 +57,9 @@ class DeskPage : public QWidget {
     void open_asked(const QString& job_id);
     void aftercare_asked(const QString& job_id);  ///< the job is to be opened at its Aftercare
     void new_asked();
+    void new_for_customer_asked(const QString& customer_id);
     void import_asked();
-    void equipment_changed();  ///< the firm's items, in the store
+    void firms_own_changed();  ///< the firm's prices or equipment, in the store
 
    protected:
     void showEvent(QShowEvent* event) override;
@@ -63,7 +70,12 @@ class DeskPage : public QWidget {
     QWidget* make_jobs();
     QWidget* make_table();
     void make_tabs();
+    void show_register();
+    void show_prices();
+    void complain(const QString& text);
+    void tell(const QString& text);
     void show_equipment();
+    void show_customers();
     void refresh_due();
     void refresh_count();
     void narrow();
@@ -88,11 +100,16 @@ class DeskPage : public QWidget {
     FiguresPage* figures_ = nullptr;
     QWidget* register_place_ = nullptr;
     RegisterPage* register_ = nullptr;
+    QWidget* prices_place_ = nullptr;
+    PricePage* prices_ = nullptr;
     QWidget* equipment_place_ = nullptr;
     EquipmentPage* equipment_ = nullptr;
+    QWidget* customers_place_ = nullptr;
+    CustomersPage* customers_ = nullptr;
     JobPreview* preview_ = nullptr;
     NoticeBar* notice_ = nullptr;
     QTimer preview_delay_;
+    bool told_ = false;  ///< the notice on screen is no complaint
     std::string removed_id_;
 };
 

@@ -1,5 +1,6 @@
 #include "ui/desk/new_job.h"
 
+#include "core/plan/own_lists.h"
 #include "ui/common/edits.h"
 
 namespace wg::ui {
@@ -20,7 +21,7 @@ Job new_job(const plan::Reference& reference, const std::string& number, Instant
         job.site.location.utc_offset_h = climate.utc_offset_h;
     }
     if (!reference.rule_sets.empty()) job.rule_set = reference.rule_sets.begin()->first;
-    if (!reference.price_lists.empty()) job.price_list = reference.price_lists.begin()->first;
+    job.price_list = plan::list_for_new_jobs(reference, iso8601(now).substr(0, 10));
     return job;
 }
 

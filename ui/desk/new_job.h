@@ -9,8 +9,8 @@
 
 namespace wg::ui {
 
-/// Takes the first climate, rule set and price list of the reference, and the climate's place as the first guess of the
-/// location. No surfaces, no choices.
+/// Takes the first climate and rule set of the reference, the price list for new jobs, and the climate's place as the
+/// first guess of the location. No surfaces, no choices.
 [[nodiscard]] Job new_job(const plan::Reference& reference, const std::string& number, Instant now);
 
 }  // namespace wg::ui

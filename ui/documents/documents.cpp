@@ -22,6 +22,11 @@ QString file_name_of(Paper paper) {
         case Paper::record: return QStringLiteral("record.pdf");
         case Paper::service_sheet: return QStringLiteral("service-sheet.pdf");
         case Paper::booklet: return QStringLiteral("booklet.pdf");
+        case Paper::cover_letter: return QStringLiteral("cover-letter.pdf");
+        case Paper::order_confirmation: return QStringLiteral("order-confirmation.pdf");
+        case Paper::change_order: return QStringLiteral("change-order.pdf");
+        case Paper::parts_list: return QStringLiteral("parts-list.pdf");
+        case Paper::purchase_list: return QStringLiteral("purchase-list.pdf");
     }
     return {};
 }
@@ -35,6 +40,11 @@ QString title_of(Paper paper) {
         case Paper::record: return say("Record");
         case Paper::service_sheet: return say("Service sheet");
         case Paper::booklet: return say("Hand-over booklet");
+        case Paper::cover_letter: return say("Cover letter");
+        case Paper::order_confirmation: return say("Order confirmation");
+        case Paper::change_order: return say("Change order");
+        case Paper::parts_list: return say("Parts list");
+        case Paper::purchase_list: return say("Purchase list");
     }
     return {};
 }

@@ -7,23 +7,59 @@
 #include <QPagedPaintDevice>
 #include <QString>
 #include <functional>
+#include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "core/job/job.h"
 #include "core/plan/plan.h"
 #include "core/quantity/result.h"
+#include "core/quote/change_order.h"
+#include "core/quote/purchase.h"
 #include "ui/common/paper_words.h"
 
 namespace wg::ui {
 
-enum class Paper { quote, install_sheet, survey_sheet, workings, record, service_sheet, booklet };
+enum class Paper {
+    quote,
+    install_sheet,
+    survey_sheet,
+    workings,
+    record,
+    service_sheet,
+    booklet,
+    cover_letter,
+    order_confirmation,
+    change_order,
+    parts_list,
+    purchase_list,
+};
 [[nodiscard]] QString file_name_of(Paper paper);  ///< "quote.pdf", ...
 [[nodiscard]] QString title_of(Paper paper);
 
 struct Firm {
     QString name, street, town, phone, email;
     bool invented = false;
+    QImage logo{};             ///< opaque, on white (ui/documents/logo.h); null: none
+    QString letter{};          ///< words of the cover letter, with fields; empty: ours
+    QString supplier_words{};  ///< at the end of what goes to suppliers
+};
+
+/// What an order's confirmation and a change order are made from.
+struct OrderInput {
+    QString number{};        ///< of the paper itself; empty: not issued yet
+    QString quote_number{};  ///< that the client accepted
+    QDate quote_on{};
+    QDate accepted_on{};
+    QString accepted_by{};
+    QString note{};      ///< of the acceptance
+    QImage signature{};  ///< opaque; null: none
+    quote::FrozenOffer agreed{};
+    // Of a change order: the quote that changes what was agreed.
+    QString newer_number{};
+    QDate newer_on{};
+    quote::ChangeOrder change{};
 };
 
 enum class PageForm { a4, letter };
@@ -51,7 +87,12 @@ struct PaperInput {
     PaperLook look;
     /// Photograph or drawn signature by the hash of its bytes, null when there is none; not set: captions stand alone.
     std::function<QImage(const std::string& sha256)> picture{};
-    QString quote_number{};  ///< of a quote as it is issued; empty: not issued
+    QString quote_number{};                                   ///< of a quote as it is issued; empty: not issued
+    QString takes_place_of{};                                 ///< number of the quote that this one takes the place of
+    std::vector<std::shared_ptr<const plan::Plan>> beside{};  ///< of other choices on offer
+    std::optional<economy::Tariffs> tariffs{};                ///< of the price list; nothing: no cost over the years
+    quote::SupplyOf supply_of{};                              ///< for the purchase list
+    std::optional<OrderInput> order{};
 };
 
 /// Number of pages and the text on each, in reading order: what tests look at.

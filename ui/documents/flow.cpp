@@ -21,7 +21,7 @@ double Flow::body_top(std::size_t page_index) const {
         const double left = static_cast<double>(furniture_.firm.size()) * line_height(type_.small);
         const double right =
             line_height(type_.title) + (furniture_.mark.isEmpty() ? 3.0 : 4.0) * line_height(type_.small);
-        top += std::max(left, right);
+        top += std::max({left, right, logo_size().height()});
     } else {
         top += (sheet().large_print ? 3.0 : 2.0) * line_height(type_.small);
     }

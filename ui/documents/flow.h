@@ -2,6 +2,8 @@
 // Blocks that flow down the pages: headings, paragraphs, tables whose header comes again after a page break, drawings,
 // cautions, steps to tick and places to sign.
 
+#include <QImage>
+#include <QSizeF>
 #include <QString>
 #include <QStringList>
 #include <functional>
@@ -16,8 +18,9 @@ namespace wg::ui::paper {
 /// What stands on every page round the body.
 struct Furniture {
     QStringList firm;  ///< lines of the firm's block, name first
-    QString title;     ///< of the paper
-    QString job;       ///< number and revision
+    QImage logo;    ///< in the block's upper left corner, within `measures::logo_width` by `logo_height`; may be null
+    QString title;  ///< of the paper
+    QString job;    ///< number and revision
     QString choice;
     QString foot;      ///< what this print was made from
     QString headline;  ///< a sentence under the head of every page; may be empty
@@ -161,6 +164,9 @@ class Flow {
     [[nodiscard]] double header_height(const Table& table, const std::vector<double>& widths) const;
 
     [[nodiscard]] double mark_room() const;
+    /// Of the logo as it is drawn; none: an empty size.
+    [[nodiscard]] QSizeF logo_size() const;
+    [[nodiscard]] double logo_room() const;  ///< that the firm's lines and marks keep free on the first page
     /// The marks stand in the head's first line, where firm and number leave them room.
     [[nodiscard]] bool marks_in_head() const;
     [[nodiscard]] Style bold_small() const;

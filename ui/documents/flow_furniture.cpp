@@ -37,8 +37,17 @@ void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) cons
     double top = margin;
     double rule_y = margin;
     if (index == 0) {
+        const double beside = logo_room();
+        if (const QSizeF size = logo_size(); !size.isEmpty()) {
+            page_to_dress.pictures.push_back({QRectF(QPointF(margin, margin), size), QStringLiteral("logo"), 0.0,
+                                              [logo = furniture_.logo](QPainter& painter, const QRectF& at) {
+                                                  painter.setRenderHint(QPainter::SmoothPixmapTransform);
+                                                  painter.drawImage(at, logo);
+                                              }});
+        }
         for (qsizetype i = 0; i < furniture_.firm.size(); ++i) {
-            put(margin, top, furniture_.firm[i], sheet().lettered(Style{least_pt, i == 0, false}));
+            put(margin + beside, top, furniture_.firm[i], sheet().lettered(Style{least_pt, i == 0, false}), 0.0,
+                body_width() * 0.48 - beside);
             top += line_height(type_.small);
         }
         rule_y = top;
@@ -50,7 +59,7 @@ void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) cons
             put(half, top, text, type_.small, edge);
             top += line_height(type_.small);
         }
-        rule_y = std::max(rule_y, top);
+        rule_y = std::max({rule_y, top, margin + logo_size().height()});
     } else {
         put(margin, top, furniture_.firm.isEmpty() ? QString() : furniture_.firm.front(),
             sheet().lettered(Style{least_pt, true, false}));
@@ -79,7 +88,9 @@ void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) cons
     const bool in_head = marks_in_head();
     const double mark_side = in_head ? line_height(type_.small) + 0.2 * mm : mark_room() - 1.0 * mm;
     const double mark_top = in_head ? margin - 0.5 * mm : rule_y + gap_small;
-    double x = in_head ? margin + text_width(furniture_.firm.value(0), bold_small()) + 4.0 * mm : margin;
+    double x = in_head ? margin + (index == 0 ? logo_room() : 0.0) +
+                             text_width(furniture_.firm.value(0), bold_small()) + 4.0 * mm
+                       : margin;
     for (const QString& mark : furniture_.marks) {
         const Style style = in_head ? bold_small() : type_.strong;
         const double width = text_width(mark, style) + (in_head ? 3.0 : 6.0) * mm;
@@ -100,6 +111,16 @@ void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) cons
     page_to_dress.text += furniture_.foot;
 }
 
+QSizeF Flow::logo_size() const {
+    if (furniture_.logo.isNull()) return {};
+    return QSizeF(furniture_.logo.size()).scaled(logo_width, logo_height, Qt::KeepAspectRatio);
+}
+
+double Flow::logo_room() const {
+    const QSizeF size = logo_size();
+    return size.isEmpty() ? 0.0 : size.width() + 3.0 * mm;
+}
+
 Style Flow::bold_small() const {
     return sheet().lettered(Style{least_pt, true, false});
 }
@@ -107,7 +128,7 @@ Style Flow::bold_small() const {
 bool Flow::marks_in_head() const {
     if (sheet().large_print || !furniture_.headline.isEmpty()) return false;
     // On the right the title or the page's number.
-    double used = text_width(furniture_.firm.value(0), bold_small()) +
+    double used = logo_room() + text_width(furniture_.firm.value(0), bold_small()) +
                   std::max(30.0 * mm, text_width(furniture_.title, type_.title) + 6.0 * mm);
     for (const QString& mark : furniture_.marks)
         used += text_width(mark, bold_small()) + 6.0 * mm;

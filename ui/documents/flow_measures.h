@@ -5,6 +5,8 @@
 
 namespace wg::ui::paper::measures {
 
+inline constexpr double logo_width = 34.0 * mm;
+inline constexpr double logo_height = 16.0 * mm;
 inline constexpr double gap_small = 2.0 * mm;
 inline constexpr double gap_block = 3.2 * mm;
 inline constexpr double head_gap = 2.0 * mm;

@@ -10,7 +10,15 @@
 namespace wg::ui::paper {
 
 bool has_languages(Paper paper) {
-    return paper == Paper::install_sheet;
+    switch (paper) {
+        case Paper::install_sheet:
+        case Paper::cover_letter:
+        case Paper::order_confirmation:
+        case Paper::change_order:
+        case Paper::parts_list:
+        case Paper::purchase_list: return true;
+        default: return false;
+    }
 }
 
 namespace {
@@ -24,6 +32,11 @@ std::vector<Page> lay_out_in_this_language(Paper paper, const SharedInput& input
         case Paper::record: return lay_out_record(input);
         case Paper::service_sheet: return lay_out_service_sheet(input);
         case Paper::booklet: return lay_out_booklet(input);
+        case Paper::cover_letter: return lay_out_cover_letter(input);
+        case Paper::order_confirmation: return lay_out_order_confirmation(input);
+        case Paper::change_order: return lay_out_change_order(input);
+        case Paper::parts_list: return lay_out_parts_list(input);
+        case Paper::purchase_list: return lay_out_purchase_list(input);
     }
     return {};
 }
@@ -102,22 +115,36 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     QStringList reach;
     if (!input.firm.phone.isEmpty()) reach += input.firm.phone;
     if (!input.firm.email.isEmpty()) reach += input.firm.email;
-    add(reach.join(QStringLiteral(", ")));
+    if (input.firm.logo.isNull()) {
+        add(reach.join(QStringLiteral(", ")));
+    } else {
+        for (const QString& one : reach)  // beside a logo there is less room
+            add(one);
+    }
     f.sheet = sheet_of(input.look);
     f.title = title_of(paper);
-    if (!input.quote_number.isEmpty()) f.title += QLatin1Char(' ') + input.quote_number;
-    const bool planned = paper != Paper::survey_sheet && !plan.job_id.empty();
+    f.logo = input.look.black_and_white && !input.firm.logo.isNull()
+                 ? input.firm.logo.convertToFormat(QImage::Format_Grayscale8)
+                 : input.firm.logo;
+    // Of what was agreed, which the plan as it is now may no longer be.
+    const bool ordered = paper == Paper::order_confirmation || paper == Paper::change_order;
+    if (paper == Paper::quote && !input.quote_number.isEmpty()) f.title += QLatin1Char(' ') + input.quote_number;
+    if (ordered && input.order && !input.order->number.isEmpty()) f.title += QLatin1Char(' ') + input.order->number;
+    const bool planned = paper != Paper::survey_sheet && !ordered && !plan.job_id.empty();
     const auto revision = planned ? plan.job_revision : input.job.revision;
     f.job = say("Job %1, revision %2")
                 .arg(input.job.number.empty() ? say("without number") : qs(input.job.number))
                 .arg(revision);
-    if (input.unsaved) f.job += say(" with changes");
+    if (ordered) f.job = say("Job %1").arg(input.job.number.empty() ? say("without number") : qs(input.job.number));
+    if (input.unsaved && !ordered) f.job += say(" with changes");
     if (planned && !plan.plan_mark.empty()) {
         f.mark = say("mark %1").arg(qs(plan.plan_mark));
         f.code = print_code(plan);
     }
     const Choice* chosen = chosen_choice(input.job);
-    const std::string label = planned ? plan.choice_label : (chosen != nullptr ? chosen->label : std::string());
+    const std::string label = ordered   ? (input.order ? input.order->agreed.choice_label : std::string())
+                              : planned ? plan.choice_label
+                                        : (chosen != nullptr ? chosen->label : std::string());
     f.choice = label.empty() ? say("No choice yet") : say("Choice: ") + qs(label);
     QStringList foot;
     if (input.printed_on.isValid()) foot += say("Printed %1").arg(date_words(input.printed_on));

@@ -25,6 +25,11 @@ using SharedInput = std::shared_ptr<const PaperInput>;
 [[nodiscard]] std::vector<Page> lay_out_record(const SharedInput& input);
 [[nodiscard]] std::vector<Page> lay_out_service_sheet(const SharedInput& input);
 [[nodiscard]] std::vector<Page> lay_out_booklet(const SharedInput& input);
+[[nodiscard]] std::vector<Page> lay_out_cover_letter(const SharedInput& input);
+[[nodiscard]] std::vector<Page> lay_out_order_confirmation(const SharedInput& input);
+[[nodiscard]] std::vector<Page> lay_out_change_order(const SharedInput& input);
+[[nodiscard]] std::vector<Page> lay_out_parts_list(const SharedInput& input);
+[[nodiscard]] std::vector<Page> lay_out_purchase_list(const SharedInput& input);
 /// What stands at the head of every page of the workings.
 [[nodiscard]] QString workings_headline();
 
@@ -39,6 +44,13 @@ using SharedInput = std::shared_ptr<const PaperInput>;
 [[nodiscard]] QString carbon_words(double tonnes);
 /// An amount of a part: whole numbers without decimals.
 [[nodiscard]] QString amount_words(double value, const std::string& unit);
+/// The client's name and address as in a letter, then the day.
+void address_block(Flow& flow, const PaperInput& input);
+/// The words of the offer or the firm with what stands in their braces filled in; `unknown`: fields that stand for
+/// nothing.
+[[nodiscard]] QString letter_text(const PaperInput& input, const QString& words, QStringList* unknown = nullptr);
+/// The choices on offer beside this one, when there are any: what the client has to decide between.
+void choices_beside(Flow& flow, const SharedInput& input);
 /// Findings of at least `least` severity in ruled boxes, worst first.
 void findings_boxes(Flow& flow, const std::vector<Finding>& findings, Severity least);
 

@@ -132,14 +132,15 @@ bool is_equipment(const parts::Line& line, const plan::Plan& plan) {
 void beside_the_price(Flow& flow, const quote::Offered& offered, const QString& currency) {
     Table options;
     options.whole = true;
-    options.columns = {{QStringLiteral("You may add"), 0.0},
+    options.columns = {{QString(), 8.0, false, true},
+                       {QStringLiteral("You may add: tick what you want"), 0.0},
                        {QStringLiteral("Quantity"), 26.0, true},
                        {QStringLiteral("With tax"), 36.0, true}};
     for (const quote::Option& option : offered.options) {
         if (option.ticked) continue;  // stands among the lines
         options.rows.push_back(
-            {QStringList{qs(option.line.line.text), amount_words(option.line.line.to_buy, option.line.line.unit),
-                         money(option.gross, currency)}});
+            {QStringList{QString(), qs(option.line.line.text),
+                         amount_words(option.line.line.to_buy, option.line.line.unit), money(option.gross, currency)}});
     }
     if (!options.rows.empty()) flow.table(options);
     Table instalments;
@@ -250,16 +251,7 @@ std::vector<Page> lay_out_quote(const SharedInput& input) {
     const Job& job = input->job;
     const plan::Plan& plan = input->plan;
     Flow flow(furniture_of(Paper::quote, *input));
-    flow.gap(4.0);
-    for (const QString& line : {qs(job.client.name), qs(job.client.street),
-                                (qs(job.client.postcode) + QLatin1Char(' ') + qs(job.client.town)).trimmed()}) {
-        if (!line.isEmpty()) {
-            flow.paragraph(line);
-            flow.gap(-2.0);
-        }
-    }
-    flow.gap(8.0);
-    if (input->printed_on.isValid()) flow.paragraph(date_words(input->printed_on));
+    address_block(flow, *input);
     flow.paragraph(QStringLiteral("Hot water by heat pump and bare plate: %1")
                        .arg(job.title.empty() ? client_address(job.client) : qs(job.title)),
                    Style{12.0, true, false});
@@ -267,12 +259,16 @@ std::vector<Page> lay_out_quote(const SharedInput& input) {
         flow.caution(Sign::stop, QStringLiteral("Not to be issued: has a stop"),
                      QStringLiteral("Something in this plan must be changed first; it is named at the end."));
     }
-    for (const QString& part : qs(job.offer.covering).split(QLatin1Char('\n'), Qt::SkipEmptyParts))
+    if (!input->takes_place_of.isEmpty())
+        flow.paragraph(QStringLiteral("This quote takes the place of our quote %1.").arg(input->takes_place_of));
+    const QString covering = letter_text(*input, qs(job.offer.covering));
+    for (const QString& part : covering.split(QLatin1Char('\n'), Qt::SkipEmptyParts))
         flow.paragraph(part);
     offer_in_words(flow, *input);
     picture_of_roof(flow, input);
     year_in_figures(flow, *input);
     price_table(flow, *input);
+    choices_beside(flow, input);
     not_in_it(flow, *input);
     std::vector<Finding> of_concern;
     for (const Finding& finding : plan.findings) {

@@ -1,27 +1,55 @@
 #pragma once
-// Name and address of the firm, as they stand at the top of every paper.
+// The firm on its papers: name, address and logo, its words, and how its papers are numbered.
 
 #include <QDialog>
+#include <map>
 
-#include "ui/documents/documents.h"
+#include "ui/offer/firm_settings.h"
 
+class QLabel;
 class QLineEdit;
+class QPlainTextEdit;
+class QPushButton;
 
 namespace wg::ui {
 
 class FirmDialog : public QDialog {
     Q_OBJECT
    public:
-    explicit FirmDialog(const Firm& firm, QWidget* parent = nullptr);
+    FirmDialog(const Firm& firm, const QByteArray& logo, const NumberSettings& numbers, QWidget* parent = nullptr);
     [[nodiscard]] Firm firm() const;
+    [[nodiscard]] const QByteArray& logo() const { return logo_; }  ///< the file; empty: none
+    [[nodiscard]] NumberSettings numbers() const;
+    /// False, and told in the dialog: no picture that papers can draw.
+    bool choose_logo(const QString& path);
+    [[nodiscard]] QString said() const;
+    /// Of the pattern's field.
+    [[nodiscard]] QLineEdit* pattern(store::NumberKind kind) const { return patterns_.at(kind); }
+    [[nodiscard]] QLineEdit* suffix() const { return suffix_; }
 
    private:
+    QWidget* make_address();
+    QWidget* make_words();
+    QWidget* make_numbers(const NumberSettings& numbers);
+    void show_logo();
+    void show_numbers();
+
     Firm before_;
+    QByteArray logo_;
     QLineEdit* name_ = nullptr;
     QLineEdit* street_ = nullptr;
     QLineEdit* town_ = nullptr;
     QLineEdit* phone_ = nullptr;
     QLineEdit* email_ = nullptr;
+    QLabel* picture_ = nullptr;
+    QPushButton* without_ = nullptr;
+    QPlainTextEdit* letter_ = nullptr;
+    QPlainTextEdit* supplier_words_ = nullptr;
+    std::map<store::NumberKind, QLineEdit*> patterns_;
+    QLineEdit* suffix_ = nullptr;
+    QLabel* examples_ = nullptr;
+    QLabel* said_ = nullptr;
+    QPushButton* keep_ = nullptr;
 };
 
 }  // namespace wg::ui

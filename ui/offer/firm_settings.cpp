@@ -1,8 +1,32 @@
 #include "ui/offer/firm_settings.h"
 
+#include <QPixmap>
+#include <QPixmapCache>
+
+#include "core/quantity/base64.h"
+#include "core/quantity/sha256.h"
 #include "ui/common/format.h"
+#include "ui/documents/logo.h"
 
 namespace wg::ui {
+namespace {
+
+constexpr std::size_t hash_length = 64;
+
+/// Papers are laid out many times a minute: decoded once for each logo.
+QImage drawn_logo(store::Store& store) {
+    const auto file = read_logo(store);
+    if (!file.ok() || file.value().isEmpty()) return {};
+    const QString key = QStringLiteral("firm logo ") + qs(sha256_hex(file.value().toStdString()));
+    QPixmap kept;
+    if (QPixmapCache::find(key, &kept)) return kept.toImage().convertToFormat(QImage::Format_RGB32);
+    const auto logo = logo_from_bytes(file.value());
+    if (!logo.ok()) return {};
+    QPixmapCache::insert(key, QPixmap::fromImage(logo.value()));
+    return logo.value();
+}
+
+}  // namespace
 
 Firm read_firm(store::Store* store) {
     Firm firm;
@@ -16,6 +40,9 @@ Firm read_firm(store::Store* store) {
     firm.town = read(firm_town_key);
     firm.phone = read(firm_phone_key);
     firm.email = read(firm_email_key);
+    firm.letter = read(firm_letter_key);
+    firm.supplier_words = read(firm_supplier_words_key);
+    firm.logo = drawn_logo(*store);
     return firm;
 }
 
@@ -24,12 +51,63 @@ Result<bool> write_firm(store::Store& store, const Firm& firm) {
                                                        {firm_street_key, firm.street},
                                                        {firm_town_key, firm.town},
                                                        {firm_phone_key, firm.phone},
-                                                       {firm_email_key, firm.email}};
+                                                       {firm_email_key, firm.email},
+                                                       {firm_letter_key, firm.letter},
+                                                       {firm_supplier_words_key, firm.supplier_words}};
     for (const auto& [key, value] : entries) {
         auto written = store.set_setting(key, value.trimmed().toStdString());
         if (!written.ok()) return written;
     }
     return true;
+}
+
+Result<QByteArray> read_logo(store::Store& store) {
+    const auto kept = store.setting(firm_logo_key, "");
+    if (!kept.ok()) return kept.problems();
+    if (kept.value().empty()) return QByteArray();
+    const Problem damaged{"firm's logo", "is damaged: its bytes no longer have their hash", "Choose its file again"};
+    const std::string& text = kept.value();
+    if (text.size() <= hash_length || text[hash_length] != ' ') return damaged;
+    const auto bytes = from_base64(std::string_view(text).substr(hash_length + 1));
+    if (!bytes || sha256_hex(*bytes) != text.substr(0, hash_length)) return damaged;
+    return QByteArray::fromStdString(*bytes);
+}
+
+Result<bool> write_logo(store::Store& store, const QByteArray& file) {
+    if (file.isEmpty()) return store.set_setting(firm_logo_key, "");
+    const auto logo = logo_from_bytes(file);
+    if (!logo.ok()) return logo.problems();
+    const std::string bytes = file.toStdString();
+    return store.set_setting(firm_logo_key, sha256_hex(bytes) + ' ' + to_base64(bytes));
+}
+
+Result<NumberSettings> read_numbers(store::Store& store) {
+    const store::NumberRanges ranges(store);
+    NumberSettings out;
+    for (const store::NumberKind kind : store::number_kinds) {
+        const auto pattern = ranges.pattern(kind);
+        if (!pattern.ok()) return pattern.problems();
+        out.patterns[kind] = pattern.value();
+    }
+    const auto suffix = ranges.suffix();
+    if (!suffix.ok()) return suffix.problems();
+    out.suffix = suffix.value();
+    return out;
+}
+
+Result<bool> write_numbers(store::Store& store, const NumberSettings& numbers) {
+    for (const auto& [kind, pattern] : numbers.patterns)
+        if (const auto problem = store::refuse_pattern(pattern)) return *problem;
+    if (const auto problem = store::refuse_suffix(numbers.suffix)) return *problem;
+    store::NumberRanges ranges(store);
+    const auto before = read_numbers(store);
+    for (const auto& [kind, pattern] : numbers.patterns) {
+        // What nobody changed stays the program's own.
+        if (before.ok() && before.value().patterns.at(kind) == pattern) continue;
+        auto written = ranges.set_pattern(kind, pattern);
+        if (!written.ok()) return written;
+    }
+    return ranges.set_suffix(numbers.suffix);
 }
 
 }  // namespace wg::ui

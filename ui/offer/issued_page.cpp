@@ -1,14 +1,13 @@
 #include "ui/offer/issued_page.h"
 
-#include <QDateEdit>
 #include <QDateTime>
 #include <QDesktopServices>
-#include <QDialogButtonBox>
+#include <QDialog>
 #include <QDir>
 #include <QFileDialog>
-#include <QFormLayout>
+#include <QGuiApplication>
 #include <QHeaderView>
-#include <QLineEdit>
+#include <QMessageBox>
 #include <QPushButton>
 #include <QSaveFile>
 #include <QStackedWidget>
@@ -16,23 +15,20 @@
 #include <QTableWidget>
 #include <QUrl>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/common/edits.h"
 #include "ui/common/empty_pane.h"
 #include "ui/common/format.h"
+#include "ui/documents/paper_pane.h"
+#include "ui/documents/papers.h"
+#include "ui/offer/answer_dialog.h"
+#include "ui/offer/firm_settings.h"
 #include "ui/offer/mail_hand_over.h"
+#include "ui/offer/reprint.h"
 
 namespace wg::ui {
 namespace {
-
-QString answer_word(store::Answer answer) {
-    switch (answer) {
-        case store::Answer::accepted: return IssuedPage::tr("accepted");
-        case store::Answer::declined: return IssuedPage::tr("declined");
-        case store::Answer::withdrawn: return IssuedPage::tr("withdrawn");
-    }
-    return {};
-}
 
 // "accepted 25 June 2027 by M. Lindholm"
 QString answer_words(const store::QuoteAnswer& answer) {
@@ -41,44 +37,19 @@ QString answer_words(const store::QuoteAnswer& answer) {
     return words;
 }
 
-QString file_stem(const std::string& number) {
-    QString stem;
-    for (const QChar c : qs(number))
-        stem += c.isLetterOrNumber() || c == QLatin1Char('-') ? c : QLatin1Char('-');
-    return stem;
+// "; order O2027-0001": what it came to
+QString order_words(const std::vector<store::OrderPaper>& orders, const std::string& quote_id) {
+    QString words;
+    for (const store::OrderPaper& order : orders) {
+        if (order.quote_id != quote_id) continue;
+        words += QStringLiteral("; ") + (order.kind == store::NumberKind::order
+                                             ? IssuedPage::tr("order %1").arg(qs(order.number))
+                                             : IssuedPage::tr("change order %1").arg(qs(order.number)));
+    }
+    return words;
 }
 
 }  // namespace
-
-AnswerDialog::AnswerDialog(store::Answer answer, const QString& quote_number, const QString& client, QWidget* parent)
-    : QDialog(parent), kind_(answer) {
-    setWindowTitle(tr("Quote %1: %2").arg(quote_number, answer_word(answer)));
-    on_ = new QDateEdit(QDate::currentDate(), this);
-    on_->setDisplayFormat(QStringLiteral("yyyy-MM-dd"));
-    on_->setCalendarPopup(true);
-    who_ = new QLineEdit(answer == store::Answer::withdrawn ? QString() : client, this);
-    note_ = new QLineEdit(this);
-    auto* form = new QFormLayout;
-    form->addRow(tr("Day"), on_);
-    form->addRow(tr("By"), who_);
-    form->addRow(tr("Note"), note_);
-    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);
-    buttons->button(QDialogButtonBox::Ok)->setText(tr("Enter"));
-    connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-    connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
-    auto* column = new QVBoxLayout(this);
-    column->addLayout(form);
-    column->addWidget(buttons);
-}
-
-store::QuoteAnswer AnswerDialog::answer() const {
-    store::QuoteAnswer out;
-    out.answer = kind_;
-    out.on = on_->date().toString(Qt::ISODate).toStdString();
-    out.who = who_->text().trimmed().toStdString();
-    out.note = note_->text().trimmed().toStdString();
-    return out;
-}
 
 IssuedPage::IssuedPage(store::Store* store, QWidget* parent) : QWidget(parent), store_(store) {
     stack_ = new QStackedWidget(this);
@@ -112,6 +83,24 @@ IssuedPage::IssuedPage(store::Store* store, QWidget* parent) : QWidget(parent), 
     add(tr("Save the paper"), [this] { ask_and_save(); });
     add(tr("E-mail the paper"), [this] { mail(table_->currentRow()); });
     row->addStretch(1);
+    confirm_ = new QPushButton(tr("Order confirmation"), some);
+    confirm_->setToolTip(tr("Made once for an accepted quote, with the next number of orders, and kept as it is"));
+    connect(confirm_, &QPushButton::clicked, this,
+            [this] { open_order(confirm_order(table_->currentRow(), {QDateTime::currentSecsSinceEpoch()})); });
+    change_ = new QPushButton(tr("Change order"), some);
+    change_->setToolTip(tr("What this quote changes of the one that was accepted before it, with the next number"));
+    connect(change_, &QPushButton::clicked, this,
+            [this] { open_order(order_change(table_->currentRow(), {QDateTime::currentSecsSinceEpoch()})); });
+    auto* second = new QHBoxLayout;
+    second->addWidget(confirm_);
+    second->addWidget(change_);
+    auto* again = new QPushButton(tr("Print again\u2026"), some);
+    again->setToolTip(
+        tr("The same text in another form, larger or without colours; the paper that went out stays as it is"));
+    connect(again, &QPushButton::clicked, this, &IssuedPage::show_again);
+    of_a_row_.push_back(again);
+    second->addWidget(again);
+    second->addStretch(1);
     add(tr("Accepted\u2026"), [this] { ask_answer(store::Answer::accepted); });
     add(tr("Declined\u2026"), [this] { ask_answer(store::Answer::declined); });
     add(tr("Withdrawn\u2026"), [this] { ask_answer(store::Answer::withdrawn); });
@@ -119,6 +108,7 @@ IssuedPage::IssuedPage(store::Store* store, QWidget* parent) : QWidget(parent), 
     column->setContentsMargins(16, 16, 16, 16);
     column->addWidget(table_, 1);
     column->addLayout(row);
+    column->addLayout(second);
     stack_->addWidget(none);
     stack_->addWidget(some);
     auto* whole = new QVBoxLayout(this);
@@ -136,12 +126,16 @@ void IssuedPage::refresh() {
     const int selected = table_->currentRow();
     table_->setRowCount(0);
     quotes_.clear();
-    std::map<std::string, std::vector<store::QuoteAnswer>> answers;
+    answers_.clear();
+    orders_.clear();
     if (store_ != nullptr && session_ != nullptr) {
         const auto quotes = store_->quotes(session_->job().id);
         if (quotes.ok()) quotes_ = quotes.value();
         const auto kept = store::QuoteBook(*store_).answers(session_->job().id);
-        if (kept.ok()) answers = kept.value();
+        if (kept.ok()) answers_ = kept.value();
+        const auto orders = store::OrderBook(*store_).papers_of(session_->job().id);
+        if (orders.ok()) orders_ = orders.value();
+        if (!orders.ok()) Q_EMIT problem(qs(text_of(orders.problems())));
         if (!quotes.ok() || !kept.ok()) Q_EMIT problem(qs(text_of(quotes.ok() ? kept.problems() : quotes.problems())));
     }
     for (std::size_t i = 0; i < quotes_.size(); ++i) {
@@ -149,18 +143,19 @@ void IssuedPage::refresh() {
         const auto line = static_cast<int>(i);
         table_->insertRow(line);
         const QDateTime at = QDateTime::fromString(qs(quote.issued_at), Qt::ISODate).toLocalTime();
-        const auto answered = answers.find(quote.id);
+        const auto answered = answers_.find(quote.id);
         // The newest stands first: the others were overtaken by it.
         const QString waits = i == 0 ? tr("no answer yet") : tr("overtaken by a newer one");
         const QString cells[] = {qs(quote.number), at.toString(QStringLiteral("yyyy-MM-dd HH:mm")),
                                  QString::number(quote.job_revision), money({quote.gross_minor}, qs(quote.currency)),
-                                 answered == answers.end() ? waits : answer_words(answered->second.back())};
+                                 (answered == answers_.end() ? waits : answer_words(answered->second.back())) +
+                                     order_words(orders_, quote.id)};
         for (int column = 0; column < 5; ++column) {
             auto* item = new QTableWidgetItem(cells[column]);
             if (column == 3) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             table_->setItem(line, column, item);
         }
-        if (answered == answers.end()) continue;
+        if (answered == answers_.end()) continue;
         QStringList all;
         for (const store::QuoteAnswer& one : answered->second)
             all << answer_words(one) + (one.note.empty() ? QString() : QStringLiteral(": ") + qs(one.note));
@@ -174,13 +169,17 @@ void IssuedPage::refresh() {
 void IssuedPage::refresh_buttons() {
     for (QPushButton* button : of_a_row_)
         button->setEnabled(table_->currentRow() >= 0);
+    const int row = table_->currentRow();
+    confirm_->setEnabled(last_answer_is(row, store::Answer::accepted));
+    change_->setEnabled(agreed_before(row) >= 0);
 }
 
-bool IssuedPage::enter(int row, store::QuoteAnswer answer, Instant now) {
+bool IssuedPage::enter(int row, store::QuoteAnswer answer, Instant now, const QByteArray& signature) {
     if (store_ == nullptr || session_ == nullptr || row < 0 || row >= static_cast<int>(quotes_.size())) return false;
     answer.id = new_id();
     answer.quote_id = quotes_[static_cast<std::size_t>(row)].id;
-    const auto entered = store::QuoteBook(*store_).answer(answer, now);
+    const bool was_accepted = last_answer_is(row, store::Answer::accepted);
+    const auto entered = store::QuoteBook(*store_).answer(answer, now, signature.toStdString());
     if (!entered) {
         Q_EMIT problem(qs(text_of(entered.problems())));
         return false;
@@ -190,15 +189,36 @@ bool IssuedPage::enter(int row, store::QuoteAnswer answer, Instant now) {
         (state == JobState::visit || state == JobState::planning || state == JobState::offered))
         set_state(*session_, JobState::accepted);
     refresh();
+    if (answer.answer != store::Answer::withdrawn || !was_accepted) return true;
+    for (int other = 0; other < static_cast<int>(quotes_.size()); ++other)
+        if (last_answer_is(other, store::Answer::accepted)) return true;  // another one stands
+    if (state == JobState::accepted) {
+        set_state(*session_, JobState::offered);
+        Q_EMIT said(tr("The job is offered again: no quote of it is accepted any more."));
+    } else {
+        Q_EMIT said(
+            tr("No quote of this job is accepted any more. Its state stays as it is: see whether it is right."));
+    }
     return true;
 }
 
 void IssuedPage::ask_answer(store::Answer answer) {
     const int row = table_->currentRow();
     if (row < 0 || session_ == nullptr) return;
+    if (const QString newer = overtaken_by(row); answer == store::Answer::accepted && !newer.isEmpty()) {
+        const QString number = qs(quotes_[static_cast<std::size_t>(row)].number);
+        QMessageBox ask(QMessageBox::Question, tr("Quote %1 was overtaken").arg(number),
+                        tr("The client has a newer quote, %1. Was quote %2 accepted all the same?").arg(newer, number),
+                        QMessageBox::NoButton, this);
+        const auto* yes = ask.addButton(tr("Accepted all the same"), QMessageBox::AcceptRole);
+        ask.addButton(tr("Not this one"), QMessageBox::RejectRole);
+        ask.exec();
+        if (ask.clickedButton() != yes) return;
+    }
     AnswerDialog dialog(answer, qs(quotes_[static_cast<std::size_t>(row)].number), qs(session_->job().client.name),
                         this);
-    if (dialog.exec() == QDialog::Accepted) enter(row, dialog.answer(), {QDateTime::currentSecsSinceEpoch()});
+    if (dialog.exec() == QDialog::Accepted)
+        enter(row, dialog.answer(), {QDateTime::currentSecsSinceEpoch()}, dialog.signature());
 }
 
 bool IssuedPage::save_paper(int row, const QString& path) {
@@ -208,9 +228,13 @@ bool IssuedPage::save_paper(int row, const QString& path) {
         Q_EMIT problem(qs(text_of(bytes.problems())));
         return false;
     }
+    return write_bytes(path, bytes.value());
+}
+
+bool IssuedPage::write_bytes(const QString& path, const std::string& bytes) {
     QSaveFile file(path);
-    const auto size = static_cast<qint64>(bytes.value().size());
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes.value().data(), size) != size || !file.commit()) {
+    const auto size = static_cast<qint64>(bytes.size());
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes.data(), size) != size || !file.commit()) {
         Q_EMIT problem(tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
         return false;
     }
@@ -221,7 +245,7 @@ void IssuedPage::ask_and_save() {
     const int row = table_->currentRow();
     if (row < 0) return;
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    const QString name = file_stem(quotes_[static_cast<std::size_t>(row)].number) + QStringLiteral(".pdf");
+    const QString name = paper_file_stem(quotes_[static_cast<std::size_t>(row)].number) + QStringLiteral(".pdf");
     const QString path =
         QFileDialog::getSaveFileName(this, tr("Save the paper"), QDir(folder).filePath(name), tr("PDF (*.pdf)"));
     if (!path.isEmpty() && save_paper(row, path)) Q_EMIT said(tr("Saved as %1").arg(path));
@@ -232,14 +256,44 @@ QString IssuedPage::paper_file(int row) {
     // The user's own folder: a client's name and price are nobody else's.
     const QDir folder(QStandardPaths::writableLocation(QStandardPaths::CacheLocation));
     folder.mkpath(QStringLiteral("."));
-    QString path =
-        folder.filePath(QStringLiteral("quote-%1.pdf").arg(file_stem(quotes_[static_cast<std::size_t>(row)].number)));
+    QString path = folder.filePath(
+        QStringLiteral("quote-%1.pdf").arg(paper_file_stem(quotes_[static_cast<std::size_t>(row)].number)));
     return save_paper(row, path) ? path : QString();
+}
+
+std::shared_ptr<const PaperInput> IssuedPage::again(int row) {
+    if (store_ == nullptr || session_ == nullptr || row < 0 || row >= static_cast<int>(quotes_.size())) return nullptr;
+    // Planning a year with its ranges takes a second.
+    QGuiApplication::setOverrideCursor(Qt::WaitCursor);
+    const auto input = input_again(*store_, quotes_[static_cast<std::size_t>(row)], session_->reference());
+    QGuiApplication::restoreOverrideCursor();
+    if (input.ok()) return input.value();
+    Q_EMIT problem(qs(text_of(input.problems())));
+    return nullptr;
+}
+
+void IssuedPage::show_again() {
+    const auto input = again(table_->currentRow());
+    if (input == nullptr) return;
+    QDialog dialog(this);
+    dialog.setWindowTitle(tr("Quote %1, printed again").arg(input->quote_number));
+    dialog.resize(size());
+    auto* pane = new PaperPane(Paper::quote, &dialog);
+    if (look_) pane->set_look(look_());
+    pane->set_input(input);
+    connect(pane, &PaperPane::failed, this, &IssuedPage::problem);
+    auto* column = new QVBoxLayout(&dialog);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(pane);
+    dialog.exec();
 }
 
 void IssuedPage::open_paper() {
     const QString path = paper_file(table_->currentRow());
-    if (path.isEmpty()) return;
+    if (!path.isEmpty()) open_file(path);
+}
+
+void IssuedPage::open_file(const QString& path) {
     if (!QDesktopServices::openUrl(QUrl::fromLocalFile(path)))
         Q_EMIT problem(tr("No program that shows PDF files answered. The paper lies at %1.").arg(path));
 }
@@ -252,8 +306,18 @@ bool IssuedPage::mail(int row) {
     Mail letter;
     letter.to = qs(client.email).trimmed();
     letter.subject = tr("Quote %1").arg(number);
-    const std::string& covering = session_->job().offer.covering;
-    letter.words = covering.empty() ? tr("Good day,\n\nour quote %1 is attached.").arg(number) : qs(covering);
+    const QString covering = qs(session_->job().offer.covering);
+    letter.words = tr("Good day,\n\nour quote %1 is attached.").arg(number);
+    if (!covering.isEmpty()) {
+        PaperInput input;
+        input.job = session_->job();
+        if (const auto plan = session_->plan()) input.plan = *plan;
+        input.firm = read_firm(store_);
+        const std::string& issued = quotes_[static_cast<std::size_t>(row)].issued_at;
+        input.printed_on = QDateTime::fromString(qs(issued), Qt::ISODate).toLocalTime().date();
+        input.quote_number = number;
+        letter.words = paper::letter_text(input, covering);
+    }
     letter.attachment = path;
     const Result<HandedOver> handed = hand_over(letter);
     if (!handed) {

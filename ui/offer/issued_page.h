@@ -1,35 +1,25 @@
 #pragma once
 // Quotes that went out: the paper as it was, and what the client answered.
 
-#include <QDialog>
+#include <QByteArray>
 #include <QPointer>
 #include <QWidget>
+#include <functional>
+#include <map>
 #include <vector>
 
 #include "core/store/quote_book.h"
 #include "ui/common/job_session.h"
+#include "ui/documents/documents.h"
 
-class QDateEdit;
-class QLineEdit;
 class QPushButton;
 class QStackedWidget;
 class QTableWidget;
 
 namespace wg::ui {
 
-/// Day, name and note of an answer.
-class AnswerDialog : public QDialog {
-    Q_OBJECT
-   public:
-    AnswerDialog(store::Answer answer, const QString& quote_number, const QString& client, QWidget* parent = nullptr);
-    [[nodiscard]] store::QuoteAnswer answer() const;  ///< without id and quote
-
-   private:
-    store::Answer kind_;
-    QDateEdit* on_ = nullptr;
-    QLineEdit* who_ = nullptr;
-    QLineEdit* note_ = nullptr;
-};
+/// A paper's number as a file's name.
+[[nodiscard]] QString paper_file_stem(const std::string& number);
 
 class IssuedPage : public QWidget {
     Q_OBJECT
@@ -39,7 +29,20 @@ class IssuedPage : public QWidget {
     void set_session(JobSession* session);
     void refresh();
     /// Enters the answer to the quote of that row; an acceptance moves the job on. False: refused, which is told.
-    bool enter(int row, store::QuoteAnswer answer, Instant now);
+    bool enter(int row, store::QuoteAnswer answer, Instant now, const QByteArray& signature = {});
+    /// The quote that overtook that row's: number and day; empty: none did.
+    [[nodiscard]] QString overtaken_by(int row) const;
+    /// The paper of the order that the accepted quote of that row came to: the one that is kept, or a fresh one with
+    /// the next number. Empty: refused, which is told. Else the id to look it up by.
+    std::string confirm_order(int row, Instant now);
+    /// The same of the change that the quote of that row makes of the one accepted before it.
+    std::string order_change(int row, Instant now);
+    /// What that row's paper is made from, made again from what was frozen; null: it cannot be, which is told.
+    [[nodiscard]] std::shared_ptr<const PaperInput> again(int row);
+    /// The row of the newest accepted quote older than that of `row`; -1: none.
+    [[nodiscard]] int agreed_before(int row) const;
+    /// How papers that are made here look.
+    void set_look_source(std::function<PaperLook()> look) { look_ = std::move(look); }
     /// Begins a letter with that row's paper in the desktop's mail program; what came of it is told.
     bool mail(int row);
     /// The paper of that row as it went out.
@@ -54,6 +57,13 @@ class IssuedPage : public QWidget {
    private:
     void ask_answer(store::Answer answer);
     void open_paper();
+    void show_again();
+    void open_order(const std::string& order_id);
+    [[nodiscard]] std::string kept_order(store::NumberKind kind, const std::string& quote_id) const;
+    std::string keep_order(store::NumberKind kind, int row, const Result<OrderInput>& order, Instant now);
+    [[nodiscard]] bool last_answer_is(int row, store::Answer answer) const;
+    void open_file(const QString& path);
+    bool write_bytes(const QString& path, const std::string& bytes);
     /// The paper in a file of its own among those that need not stay; empty: it could not be, which is told.
     [[nodiscard]] QString paper_file(int row);
     void ask_and_save();
@@ -62,6 +72,11 @@ class IssuedPage : public QWidget {
     store::Store* store_ = nullptr;
     QPointer<JobSession> session_;
     std::vector<store::IssuedQuote> quotes_;
+    std::map<std::string, std::vector<store::QuoteAnswer>> answers_;
+    std::vector<store::OrderPaper> orders_;
+    std::function<PaperLook()> look_;
+    QPushButton* confirm_ = nullptr;
+    QPushButton* change_ = nullptr;
     QStackedWidget* stack_ = nullptr;
     QTableWidget* table_ = nullptr;
     std::vector<QPushButton*> of_a_row_;

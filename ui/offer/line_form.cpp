@@ -42,6 +42,9 @@ LineForm::LineForm(QWidget* parent) : QWidget(parent) {
     column->addWidget(head_);
     column->addWidget(planned_);
     column->addWidget(fields_);
+    keep_ = new QPushButton(tr("Keep this quantity"), this);
+    keep_->setToolTip(tr("The plan asks for another quantity than when the line was changed"));
+    column->addWidget(keep_, 0, Qt::AlignLeft);
     back_ = new QPushButton(this);
     column->addWidget(back_, 0, Qt::AlignLeft);
     column->addStretch(1);
@@ -146,6 +149,9 @@ void LineForm::connect_fields() {
               : change([&](LineChange& c) { c.choice_id = to; });
     });
     connect(back_, &QPushButton::clicked, this, &LineForm::go_back);
+    connect(keep_, &QPushButton::clicked, this, &LineForm::keep_overtaken);
+    // The same figure typed again is no edit of it, but somebody has looked.
+    connect(quantity_->line_edit(), &QLineEdit::returnPressed, this, &LineForm::keep_overtaken);
 }
 
 bool LineForm::own() const {
@@ -171,6 +177,11 @@ void LineForm::change_own(const std::function<void(OfferLine&)>& edit) {
     set_own_line(*session_, changed);
 }
 
+void LineForm::keep_overtaken() {
+    if (session_ == nullptr || !shown_ || own() || !row_.line.overtaken || !quantity_->problem().isEmpty()) return;
+    change([this](LineChange& c) { c.planned_quantity = row_.line.planned_quantity; });
+}
+
 void LineForm::go_back() {
     if (session_ == nullptr || !shown_) return;
     own() ? remove_own_line(*session_, row_.line.element_id) : take_change_back(*session_, row_.line.element_id);
@@ -185,6 +196,7 @@ void LineForm::show_row(JobSession* session, const OfferRow* row) {
     fields_->setVisible(shown_);
     planned_->setVisible(shown_);
     back_->setVisible(shown_);
+    keep_->setVisible(shown_ && row_.line.overtaken);
     if (!shown_) {
         head_->setText(tr("Select a line to change its quantity, price or words, or add one."));
         return;

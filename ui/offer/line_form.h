@@ -44,6 +44,8 @@ class LineForm : public QWidget {
     void show_own(const OfferLine& line);
     void show_planned();
     void go_back();
+    /// What the plan asks for now was looked at, and the change stays.
+    void keep_overtaken();
     [[nodiscard]] bool own() const;
     [[nodiscard]] const OfferLine* own_line() const;
 
@@ -66,6 +68,7 @@ class LineForm : public QWidget {
     TextField* reason_ = nullptr;
     QCheckBox* left_out_ = nullptr;
     QCheckBox* everywhere_ = nullptr;
+    QPushButton* keep_ = nullptr;  ///< the quantity of a change that the plan has overtaken
     QPushButton* back_ = nullptr;
 };
 

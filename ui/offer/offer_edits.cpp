@@ -71,6 +71,16 @@ void set_terms(JobSession& session, const Offer& offer) {
         job.offer.valid_days = offer.valid_days;
         job.offer.covering = offer.covering;
         job.offer.terms = offer.terms;
+        job.offer.access = offer.access;
+        job.offer.storeys = offer.storeys;
+        job.offer.distance_km = offer.distance_km;
+        job.offer.trips = offer.trips;
+    });
+}
+
+void set_on_offer(JobSession& session, const std::string& choice_id, bool on) {
+    session.edit(QObject::tr("Put a choice on the quote"), [&choice_id, on](Job& job) {
+        if (Choice* choice = with_id(job.choices, choice_id)) choice->on_offer = on;
     });
 }
 

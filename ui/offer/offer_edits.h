@@ -21,6 +21,8 @@ void remove_own_line(JobSession& session, const std::string& line_id);
 
 /// Everything of the offer beside its lines.
 void set_terms(JobSession& session, const Offer& offer);
+/// Whether a choice stands on the quote beside the one that is offered.
+void set_on_offer(JobSession& session, const std::string& choice_id, bool on);
 void add_instalment(JobSession& session);
 void remove_instalment(JobSession& session, const std::string& instalment_id);
 

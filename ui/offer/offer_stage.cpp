@@ -22,13 +22,14 @@
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/common/notice_bar.h"
+#include "ui/comparison/choice_plans.h"
 #include "ui/documents/paper_pane.h"
-#include "ui/documents/session_input.h"
 #include "ui/offer/firm_dialog.h"
 #include "ui/offer/firm_settings.h"
 #include "ui/offer/issued_page.h"
 #include "ui/offer/line_form.h"
 #include "ui/offer/offer_edits.h"
+#include "ui/offer/offer_input.h"
 #include "ui/offer/offer_model.h"
 #include "ui/offer/terms_page.h"
 
@@ -60,6 +61,7 @@ OfferStage::OfferStage(store::Store* store, QWidget* parent) : StageWidget(paren
     connect(issued_, &IssuedPage::quote_asked, this, [this] { tabs_->setCurrentIndex(0); });
     connect(issued_, &IssuedPage::problem, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
     connect(issued_, &IssuedPage::said, this, &OfferStage::status_text);
+    issued_->set_look_source([this] { return paper_->look(); });
     stack_ = new QStackedWidget(this);
     stack_->addWidget(empty_);
     stack_->addWidget(tabs_);
@@ -75,9 +77,10 @@ OfferStage::OfferStage(store::Store* store, QWidget* parent) : StageWidget(paren
 
 QWidget* OfferStage::make_quote_tab() {
     paper_ = new PaperPane(Paper::quote, this);
-    paper_->offer_also(Paper::workings);
-    auto* firm = new QPushButton(tr("Firm's address"), paper_);
-    firm->setToolTip(tr("Name and address at the top of every paper"));
+    for (const Paper other : {Paper::cover_letter, Paper::parts_list, Paper::purchase_list, Paper::workings})
+        paper_->offer_also(other);
+    auto* firm = new QPushButton(tr("Firm\u2026"), paper_);
+    firm->setToolTip(tr("Name, address and logo at the top of every paper, its words and its numbers"));
     firm->setEnabled(store_ != nullptr);
     connect(firm, &QPushButton::clicked, this, &OfferStage::edit_firm);
     issue_ = new QPushButton(tr("Issue quote"), paper_);
@@ -170,7 +173,12 @@ void OfferStage::show_selected() {
 }
 
 void OfferStage::set_session(JobSession* session) {
-    if (session_ != nullptr) disconnect(session_, nullptr, this, nullptr);
+    if (session_ != nullptr) {
+        disconnect(session_, nullptr, this, nullptr);
+        ChoicePlans& plans = ChoicePlans::of(*session_);
+        disconnect(&plans, nullptr, this, nullptr);
+        plans.want(this, {});
+    }
     session_ = session;
     selected_element_.clear();
     selected_item_.clear();
@@ -182,6 +190,7 @@ void OfferStage::set_session(JobSession* session) {
         connect(session, &JobSession::job_changed, this, &OfferStage::refresh_soon);
         connect(session, &JobSession::planning_changed, this, &OfferStage::refresh_soon);
         connect(session, &JobSession::saved_changed, this, &OfferStage::refresh_soon);
+        connect(&ChoicePlans::of(*session), &ChoicePlans::changed, this, &OfferStage::refresh_soon);
     }
     refresh();
 }
@@ -189,6 +198,24 @@ void OfferStage::set_session(JobSession* session) {
 void OfferStage::showEvent(QShowEvent* event) {
     StageWidget::showEvent(event);
     refresh();
+}
+
+void OfferStage::hideEvent(QHideEvent* event) {
+    StageWidget::hideEvent(event);
+    if (session_ != nullptr) ChoicePlans::of(*session_).want(this, {});
+}
+
+void OfferStage::want_beside() {
+    if (session_ != nullptr && isVisible()) ChoicePlans::of(*session_).want(this, beside_on_offer(*session_));
+}
+
+std::shared_ptr<PaperInput> OfferStage::input_now(const QDate& day) const {
+    auto input = offer_input(*session_, read_firm(store_), day);
+    if (input == nullptr || store_ == nullptr) return input;
+    const auto quotes = store_->quotes(session_->job().id);
+    const auto answers = store::QuoteBook(*store_).answers(session_->job().id);
+    if (quotes.ok() && answers.ok()) input->takes_place_of = qs(number_overtaken(quotes.value(), answers.value()));
+    return input;
 }
 
 void OfferStage::refresh_soon() {
@@ -218,7 +245,8 @@ void OfferStage::refresh() {
         stack_->setCurrentWidget(empty_);
         return;
     }
-    paper_->set_input(input_of(*session_, read_firm(store_), QDate::currentDate()));
+    want_beside();
+    paper_->set_input(input_now(QDate::currentDate()));
     paper_->set_ready(session_->settled(), tr("The figures are still being worked out"));
     const QString why_not = why_not_issued();
     issue_->setEnabled(why_not.isEmpty());
@@ -275,7 +303,7 @@ QString OfferStage::why_not_issued() const {
     }
     if (!plan.quote) return tr("The plan has no price.");
     if (session_->dirty()) return tr("The job has changes that are not saved yet.");
-    return {};
+    return why_not_beside(*session_);
 }
 
 bool OfferStage::issue_quote(Instant now) {
@@ -286,16 +314,10 @@ bool OfferStage::issue_quote(Instant now) {
     }
     plan::Plan plan = *session_->plan();
     plan.job_revision = session_->job().revision;
-    const auto earlier = store_->quotes(plan.job_id);
-    if (!earlier.ok()) {
-        notice_->add(Mark::stop, qs(text_of(earlier.problems())));
-        return false;
-    }
     store::IssuedQuote quote;
     quote.id = new_id();
     quote.job_id = plan.job_id;
     quote.job_revision = plan.job_revision;
-    quote.number = plan.job_number + "-" + std::to_string(earlier.value().size() + 1);
     quote.issued_at = iso8601(now);
     quote.plan_json = plan::plan_to_json(plan);
     quote.sha256 = sha256_hex(quote.plan_json);
@@ -304,15 +326,15 @@ bool OfferStage::issue_quote(Instant now) {
     // The paper as it goes out is kept with it, byte for byte. Made from this very plan: the page on the screen follows
     // plans a moment later and may still show the one before.
     const QDate day = QDateTime::fromSecsSinceEpoch(now.unix_s).date();
-    PaperInput paper = *input_of(*session_, read_firm(store_), day);
+    PaperInput paper = *input_now(day);
     paper.look = paper_->look();
-    paper.quote_number = qs(quote.number);
-    const auto pdf = pdf_bytes(Paper::quote, paper);
-    if (!pdf.ok()) {
-        notice_->add(Mark::stop, qs(text_of(pdf.problems())));
-        return false;
-    }
-    const auto issued = store::QuoteBook(*store_).issue(quote, pdf.value().toStdString(), now);
+    const auto print = [&paper](const std::string& number) -> Result<std::string> {
+        paper.quote_number = qs(number);
+        const auto pdf = pdf_bytes(Paper::quote, paper);
+        if (!pdf.ok()) return pdf.problems();
+        return pdf.value().toStdString();
+    };
+    const auto issued = store::QuoteBook(*store_).issue_next(quote, print, now);
     if (!issued.ok()) {
         notice_->add(Mark::stop, qs(text_of(issued.problems())));
         return false;
@@ -350,10 +372,17 @@ void OfferStage::ask_and_save_parts() {
 
 void OfferStage::edit_firm() {
     if (store_ == nullptr) return;
-    FirmDialog dialog(read_firm(store_), this);
+    const auto logo = read_logo(*store_);
+    const auto numbers = read_numbers(*store_);
+    for (const auto* problems : {logo.ok() ? nullptr : &logo.problems(), numbers.ok() ? nullptr : &numbers.problems()})
+        if (problems != nullptr) notice_->add(Mark::stop, qs(text_of(*problems)));
+    FirmDialog dialog(read_firm(store_), logo.ok() ? logo.value() : QByteArray(),
+                      numbers.ok() ? numbers.value() : NumberSettings(), this);
     if (dialog.exec() != QDialog::Accepted) return;
-    const auto written = write_firm(*store_, dialog.firm());
-    if (!written.ok()) notice_->add(Mark::stop, qs(text_of(written.problems())));
+    const Result<bool> written[] = {write_firm(*store_, dialog.firm()), write_logo(*store_, dialog.logo()),
+                                    write_numbers(*store_, dialog.numbers())};
+    for (const auto& one : written)
+        if (!one.ok()) notice_->add(Mark::stop, qs(text_of(one.problems())));
     refresh();
 }
 

@@ -29,6 +29,7 @@ class IssuedPage;
 class LineForm;
 class OfferModel;
 class TermsPage;
+struct PaperInput;
 
 class OfferStage : public StageWidget {
     Q_OBJECT
@@ -48,8 +49,11 @@ class OfferStage : public StageWidget {
     [[nodiscard]] TermsPage* terms() const { return terms_; }
     [[nodiscard]] IssuedPage* issued() const { return issued_; }
 
+    [[nodiscard]] PaperPane* paper() const { return paper_; }
+
    protected:
     void showEvent(QShowEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
 
    private:
     QWidget* make_quote_tab();
@@ -62,6 +66,10 @@ class OfferStage : public StageWidget {
     void ask_and_save_parts();
     void edit_firm();
     [[nodiscard]] QString why_not_issued() const;
+    /// The other choices on offer are planned while the stage is seen.
+    void want_beside();
+    /// What papers are made from now; null without a plan.
+    [[nodiscard]] std::shared_ptr<PaperInput> input_now(const QDate& day) const;
 
     store::Store* store_ = nullptr;
     QPointer<JobSession> session_;

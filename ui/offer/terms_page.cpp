@@ -1,5 +1,6 @@
 #include "ui/offer/terms_page.h"
 
+#include <QCheckBox>
 #include <QFormLayout>
 #include <QGridLayout>
 #include <QLabel>
@@ -11,6 +12,8 @@
 #include "ui/common/format.h"
 #include "ui/drawing/fields.h"
 #include "ui/offer/offer_edits.h"
+#include "ui/offer/offer_input.h"
+#include "ui/offer/place_form.h"
 
 namespace wg::ui {
 namespace {
@@ -33,7 +36,10 @@ TermsPage::TermsPage(QWidget* parent) : QWidget(parent) {
     auto* column = new QVBoxLayout(inside);
     column->setContentsMargins(16, 16, 16, 16);
     column->setSpacing(12);
+    place_ = new PlaceForm(inside);
+    column->addWidget(place_);
     column->addWidget(make_money());
+    column->addWidget(make_beside());
     column->addWidget(make_words());
     column->addStretch(1);
     auto* scroll = new QScrollArea(this);
@@ -86,9 +92,13 @@ QWidget* TermsPage::make_words() {
     auto* box = new QWidget(this);
     auto* column = new QVBoxLayout(box);
     column->setContentsMargins(0, 0, 0, 0);
-    covering_ = new NoteField(tr("Words to the client, at the head of the quote"), box);
+    covering_ = new NoteField(tr("Words to the client, at the head of the quote and in its letter"), box);
+    covering_->setToolTip(
+        tr("Filled in: %1")
+            .arg(QStringLiteral("{client}, {number}, {date}, {valid_until}, {price}, {to_bring}, {title}, "
+                                "{job}, {firm}")));
     terms_ = new NoteField(tr("Terms, below the price"), box);
-    column->addWidget(heading(tr("Words to the client, at the head of the quote"), box));
+    column->addWidget(heading(tr("Words to the client, at the head of the quote and in its letter"), box));
     column->addWidget(covering_);
     column->addWidget(heading(tr("Terms, below the price"), box));
     column->addWidget(terms_);
@@ -101,6 +111,47 @@ QWidget* TermsPage::make_words() {
     return box;
 }
 
+QWidget* TermsPage::make_beside() {
+    beside_box_ = new QWidget(this);
+    auto* column = new QVBoxLayout(beside_box_);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(heading(tr("On the quote beside this choice, two at most"), beside_box_));
+    return beside_box_;
+}
+
+void TermsPage::refresh_beside() {
+    std::vector<const Choice*> others;
+    const Choice* shown = session_->current_choice();
+    std::size_t on = 0;
+    for (const Choice& choice : session_->job().choices) {
+        if (shown != nullptr && choice.id == shown->id) continue;
+        others.push_back(&choice);
+        on += choice.on_offer ? 1 : 0;
+    }
+    while (beside_.size() > others.size()) {
+        beside_.back()->hide();
+        beside_.back()->deleteLater();
+        beside_.pop_back();
+    }
+    while (beside_.size() < others.size()) {
+        auto* box = new QCheckBox(beside_box_);
+        beside_box_->layout()->addWidget(box);
+        connect(box, &QCheckBox::clicked, this, [this, box](bool checked) {
+            if (session_ != nullptr) set_on_offer(*session_, box->property("choice").toString().toStdString(), checked);
+        });
+        beside_.push_back(box);
+    }
+    for (std::size_t i = 0; i < others.size(); ++i) {
+        QCheckBox* box = beside_[i];
+        // A label is the user's own: its ampersand is no shortcut.
+        box->setText(qs(others[i]->label).replace(QLatin1Char('&'), QStringLiteral("&&")));
+        box->setProperty("choice", qs(others[i]->id));
+        box->setChecked(others[i]->on_offer);
+        box->setEnabled(others[i]->on_offer || on + 1 < most_on_offer);
+    }
+    beside_box_->setVisible(!others.empty());
+}
+
 void TermsPage::edit(const std::function<void(Offer&)>& change) {
     if (session_ == nullptr) return;
     Offer offer = session_->job().offer;
@@ -110,6 +161,7 @@ void TermsPage::edit(const std::function<void(Offer&)>& change) {
 
 void TermsPage::set_session(JobSession* session) {
     session_ = session;
+    place_->set_session(session);
     refresh();
 }
 
@@ -163,11 +215,13 @@ QString TermsPage::together() const {
 
 void TermsPage::refresh() {
     setEnabled(session_ != nullptr);
+    place_->refresh();
     if (session_ == nullptr) return;
     const Offer& offer = session_->job().offer;
     discount_->set_value(offer.discount_percent);
     reason_->set_value(qs(offer.discount_reason));
     valid_->set_value(offer.valid_days > 0 ? std::optional<double>(offer.valid_days) : std::nullopt);
+    refresh_beside();
     covering_->set_value(qs(offer.covering));
     terms_->set_value(qs(offer.terms));
     make_rows(offer.instalments.size());

@@ -8,6 +8,7 @@
 #include "core/quote/offered.h"
 #include "ui/common/job_session.h"
 
+class QCheckBox;
 class QGridLayout;
 class QLabel;
 class QPushButton;
@@ -16,6 +17,7 @@ namespace wg::ui {
 
 class NoteField;
 class NumberField;
+class PlaceForm;
 class TextField;
 
 class TermsPage : public QWidget {
@@ -30,6 +32,9 @@ class TermsPage : public QWidget {
     [[nodiscard]] QPushButton* add_button() const { return add_; }
     [[nodiscard]] NumberField* instalment(std::size_t n) const { return rows_.at(n).percent; }
     [[nodiscard]] QString together() const;
+    [[nodiscard]] PlaceForm* place() const { return place_; }
+    /// One box for each other choice, in the job's order.
+    [[nodiscard]] const std::vector<QCheckBox*>& beside() const { return beside_; }
 
    private:
     struct Row {
@@ -41,6 +46,8 @@ class TermsPage : public QWidget {
     };
     void edit(const std::function<void(Offer&)>& change);
     void make_rows(std::size_t count);
+    QWidget* make_beside();
+    void refresh_beside();
     QWidget* make_money();
     QWidget* make_words();
 
@@ -50,6 +57,9 @@ class TermsPage : public QWidget {
     NumberField* valid_ = nullptr;
     NoteField* covering_ = nullptr;
     NoteField* terms_ = nullptr;
+    PlaceForm* place_ = nullptr;
+    QWidget* beside_box_ = nullptr;
+    std::vector<QCheckBox*> beside_;
     QGridLayout* grid_ = nullptr;
     std::vector<Row> rows_;
     QLabel* together_ = nullptr;

@@ -10,7 +10,7 @@
 #include <algorithm>
 
 #include "ui/common/format.h"
-#include "ui/window/reading_table.h"
+#include "ui/common/reading_table.h"
 
 namespace wg::ui {
 namespace {

@@ -35,6 +35,13 @@ std::shared_ptr<const plan::Reference> FirmEquipment::laid_over(const std::vecto
     return std::make_shared<const plan::Reference>(std::move(both.reference));
 }
 
+void FirmEquipment::lay_over(std::shared_ptr<const plan::Reference> program) {
+    if (program == program_) return;
+    program_ = std::move(program);
+    reference_ = with_withdrawn_ = program_;
+    items_.clear();  // so that the next refresh lays them over what is there now
+}
+
 QString FirmEquipment::refresh() {
     Result<store::EquipmentKept> kept = store::EquipmentBook(store_).current();
     if (!kept) return qs(text_of(kept.problems()));

@@ -16,6 +16,8 @@ class FirmEquipment {
    public:
     FirmEquipment(store::Store& store, std::shared_ptr<const plan::Reference> program);
 
+    /// What the items are laid over from now on: the program's data, with the firm's prices.
+    void lay_over(std::shared_ptr<const plan::Reference> program);
     /// Reads the firm's items when they are others than before. What is wrong with some, in words; empty: nothing. An
     /// unreadable store leaves what was there.
     QString refresh();

@@ -9,7 +9,7 @@
 #include <QVBoxLayout>
 
 #include "ui/common/format.h"
-#include "ui/window/reading_table.h"
+#include "ui/common/reading_table.h"
 
 namespace wg::ui {
 namespace {

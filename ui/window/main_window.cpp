@@ -8,6 +8,7 @@
 #include <QStackedWidget>
 
 #include "core/job/codec.h"
+#include "core/store/customers.h"
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
 #include "ui/common/problem_dialog.h"
@@ -42,7 +43,11 @@ QString files_to_open() {
 
 MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<const plan::Reference> reference,
                        QWidget* parent)
-    : QMainWindow(parent), store_(std::move(store)), equipment_(*store_, reference), reference_(std::move(reference)) {
+    : QMainWindow(parent),
+      store_(std::move(store)),
+      prices_(*store_, reference),
+      equipment_(*store_, reference),
+      reference_(std::move(reference)) {
     setWindowTitle(tr("Warmgable"));
     resize(1366, 768);
     setMinimumSize(1024, 640);
@@ -65,10 +70,13 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
         if (open_job(id.toStdString())) show_stage(stage_count - 1);
     });
     connect(desk_, &DeskPage::new_asked, this, &MainWindow::start_job);
+    connect(desk_, &DeskPage::new_for_customer_asked, this,
+            [this](const QString& id) { start_job_for(id.toStdString()); });
     connect(desk_, &DeskPage::import_asked, this, &MainWindow::open_file);
-    connect(desk_, &DeskPage::equipment_changed, this, &MainWindow::take_equipment);
-    if (const QString wrong = take_equipment(); !wrong.isEmpty())
-        desk_->notice().add(Mark::caution, tr("Some of the firm's equipment is left out of plans. %1").arg(wrong));
+    connect(desk_, &DeskPage::firms_own_changed, this, &MainWindow::take_firms_own);
+    if (const QString wrong = take_firms_own(); !wrong.isEmpty())
+        desk_->notice().add(Mark::caution,
+                            tr("Some of the firm's prices or equipment are left out of plans. %1").arg(wrong));
     refresh_actions();
 }
 
@@ -251,6 +259,27 @@ void MainWindow::start_job() {
     show_session(stored.value());
 }
 
+void MainWindow::start_job_for(const std::string& customer_id) {
+    if (!leave_job()) return;
+    store::CustomerBook book(*store_);
+    const auto customer = book.load(customer_id);
+    const Result<std::string> number = store_->next_job_number(QDate::currentDate().year());
+    Result<Job> stored = !number.ok()     ? Result<Job>(number.problems())
+                         : !customer.ok() ? Result<Job>(customer.problems())
+                                          : Result<Job>(new_job(*reference_, number.value(), now()));
+    if (stored.ok()) {
+        stored.value().client = store::CustomerBook::client_of(customer.value());
+        stored = store_->save(stored.value(), now());
+    }
+    const Result<bool> linked =
+        stored.ok() ? book.link(stored.value().id, customer_id) : Result<bool>(stored.problems());
+    if (!linked.ok()) {
+        notice().add(Mark::stop, qs(text_of(linked.problems())));
+        return;
+    }
+    show_session(stored.value());
+}
+
 void MainWindow::open_file() {
     const QString path = QFileDialog::getOpenFileName(this, tr("Open a job file"), QString(), files_to_open());
     if (path.isEmpty()) return;
@@ -340,7 +369,7 @@ bool MainWindow::leave_equipment() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-    event->setAccepted(leave_job() && leave_equipment());
+    event->setAccepted(leave_job() && leave_equipment() && desk_->may_close());
 }
 
 }  // namespace wg::ui

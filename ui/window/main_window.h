@@ -16,6 +16,7 @@
 #include "ui/documents/documents.h"
 #include "ui/window/copies_dialog.h"
 #include "ui/window/firm_equipment.h"
+#include "ui/window/firm_prices.h"
 
 class QActionGroup;
 class QStackedWidget;
@@ -65,6 +66,7 @@ class MainWindow : public QMainWindow {
     void make_equipment_menu();
     void make_help_menu();
     void start_job();
+    void start_job_for(const std::string& customer_id);
     void open_file();
     void save();
     void save_file_as();
@@ -89,10 +91,9 @@ class MainWindow : public QMainWindow {
     void choose_weather_file();
     /// The rating test, first of the set on screen.
     void show_rating();
-    /// Takes over what the store has of the firm's equipment; what is wrong with some of it, in words.
-    QString take_equipment();
-    /// Reference data for a job, with the firm's equipment and its year from the library. `caution` says what is
-    /// missing.
+    /// Takes over what the store has of the firm's prices and equipment; what is wrong with some of it, in words.
+    QString take_firms_own();
+    /// Reference data for a job, with the firm's own and its year from the library. `caution` says what is missing.
     std::shared_ptr<const plan::Reference> reference_for(const Job& job, QString& caution);
     /// True when the job page may be left: saved, or the user says to go without.
     bool leave_job();
@@ -116,8 +117,9 @@ class MainWindow : public QMainWindow {
     [[nodiscard]] NoticeBar& notice();
 
     std::unique_ptr<store::Store> store_;
+    FirmPrices prices_;
     FirmEquipment equipment_;
-    std::shared_ptr<const plan::Reference> reference_;  ///< with the firm's equipment
+    std::shared_ptr<const plan::Reference> reference_;  ///< with the firm's own
     std::unique_ptr<JobSession> session_;
     QUndoGroup undo_group_;
     AutoSaver* saver_ = nullptr;

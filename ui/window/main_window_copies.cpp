@@ -44,6 +44,8 @@ QStringList notes_of(const store::Taken& taken) {
     }
     if (taken.quotes > 0 || taken.pictures > 0)
         notes << MainWindow::tr("New here: issued quotes %1, photographs %2.").arg(taken.quotes).arg(taken.pictures);
+    if (taken.firm_data > 0)
+        notes << MainWindow::tr("Prices or equipment that the job is planned with came with it and are kept here now.");
     for (const std::string& line : taken.left_out)
         notes << MainWindow::tr("Not taken: %1").arg(qs(line));
     return notes;
@@ -121,6 +123,7 @@ bool MainWindow::open_job_file(const QString& path) {
 
 void MainWindow::show_taken(store::Taken taken, const std::string& from) {
     QStringList notes = notes_of(taken);
+    if (taken.firm_data > 0) take_firms_own();
     show_session(taken.job);
     // Both sides changed the building: its roof and walls follow from what it is now.
     for (const std::string& id : taken.buildings_to_remake) {

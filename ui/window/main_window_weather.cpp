@@ -73,16 +73,19 @@ bool MainWindow::plan_with_file(const QString& path) {
     return true;
 }
 
-QString MainWindow::take_equipment() {
-    const QString wrong = equipment_.refresh();
+QString MainWindow::take_firms_own() {
+    QStringList wrong{prices_.refresh()};
+    equipment_.lay_over(prices_.reference());
+    wrong << equipment_.refresh();
+    wrong.removeAll(QString());
     reference_ = equipment_.reference();
     desk_->set_reference(equipment_.reference_with_withdrawn());
-    return wrong;
+    return wrong.join(QLatin1Char('\n'));
 }
 
 std::shared_ptr<const plan::Reference> MainWindow::reference_for(const Job& job, QString& caution) {
-    // Another machine may have changed the firm's equipment since.
-    static_cast<void>(take_equipment());
+    // Another machine may have changed what the firm has since.
+    static_cast<void>(take_firms_own());
     QStringList withdrawn;
     QStringList cautions;
     const std::shared_ptr<const plan::Reference> reference = equipment_.reference_for(job, withdrawn);

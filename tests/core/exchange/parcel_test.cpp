@@ -48,6 +48,7 @@ Parcel sample() {
                       "Ada on desk-2", "2027-06-25T09:00:00Z"}};
     out.quotes = {quote};
     out.pictures = {{photograph.sha256, picture}};
+    out.firm_data = {{"price_list", "firm-2027", "2027-06-01T08:00:00Z", "{\"id\": \"firm-2027\"}"}};
     return out;
 }
 
@@ -213,6 +214,21 @@ TEST(Parcel, what_another_program_wrote_is_refused_with_what_to_do) {
               std::string::npos);
     EXPECT_NE(against(archive_of({{contents_name, "[1,2]"}, job_entry()}).value()), "");
     EXPECT_NE(against(archive_of({{contents_name, "not json"}, job_entry()}).value()), "");
+}
+
+TEST(Parcel, data_of_the_firm_that_are_not_what_they_say_are_refused) {
+    const SentFirmData good = sample().firm_data[0];
+    const auto said = [](const SentFirmData& data) {
+        const std::string text = firm_data_json(data);
+        return against(made_of({job_entry(), {firm_data_name(sha256_hex(text)), text}}));
+    };
+    EXPECT_EQ(said(good), "");
+    EXPECT_NE(said({"recipe", good.id, good.saved_at, good.content}), "");
+    EXPECT_NE(said({good.kind, "", good.saved_at, good.content}), "");
+    EXPECT_NE(said({good.kind, good.id, "yesterday", good.content}), "");
+    const std::string text = firm_data_json(good);
+    EXPECT_NE(against(made_of({job_entry(), {firm_data_name(sha256_hex(text + " ")), text}})), "") << "another hash";
+    EXPECT_NE(against(made_of({job_entry(), {"firm/prices.json", text}})), "");
 }
 
 TEST(Parcel, a_quote_under_anothers_name_is_refused) {

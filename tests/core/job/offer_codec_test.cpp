@@ -41,6 +41,10 @@ Job with_offer() {
     job.offer.valid_days = 60;
     job.offer.covering = "As agreed by telephone";
     job.offer.terms = "Ours";
+    job.offer.access = "scaffold";
+    job.offer.storeys = 2;
+    job.offer.distance_km = 17.5;
+    job.offer.trips = 3;
     return job;
 }
 

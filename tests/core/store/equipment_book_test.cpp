@@ -58,7 +58,8 @@ TEST_P(EachStore, AVersionIsNeitherChangedNorDeletedNorLeftOut) {
     EXPECT_EQ(sql(path(), "UPDATE equipment_approval SET approved_by = 'x'"),
               "an approval of equipment is never changed");
     EXPECT_EQ(sql(path(), "DELETE FROM equipment_approval"), "an approval of equipment is never deleted");
-    const QString row = QStringLiteral("INSERT INTO equipment_version VALUES ('own', %1, '%2', 'x', '%3', 0, '', '')");
+    const QString row =
+        QStringLiteral("INSERT INTO equipment_version VALUES ('own', %1, '%2', 'x', '%3', 0, 0, '', '')");
     const QString hash(64, QChar('0'));
     const char* follows = "a version of equipment follows the one before it, of the same kind";
     EXPECT_EQ(sql(path(), row.arg(3).arg("cylinder", hash)), follows);
@@ -160,8 +161,8 @@ TEST_P(EachStore, ADamagedVersionIsToldAndTheOthersStayUsable) {
     EquipmentBook book(*store);
     ASSERT_TRUE(book.save(invented_cylinder("own", "Own"), 0, at(1)).ok());
     ASSERT_TRUE(book.save(invented_cylinder("two", "Two"), 0, at(1)).ok());
-    const QString row =
-        QStringLiteral("INSERT INTO equipment_version VALUES ('own', 2, 'cylinder', 'no such text', '%1', 0, '', '')");
+    const QString row = QStringLiteral(
+        "INSERT INTO equipment_version VALUES ('own', 2, 'cylinder', 'no such text', '%1', 0, 0, '', '')");
     ASSERT_EQ(sql(path(), row.arg(QString(64, QChar('0')))), "");
     EXPECT_NE(store->check().value().find("version 2 of equipment 'own' no longer has its hash"), std::string::npos);
     const EquipmentKept kept = book.current().value();

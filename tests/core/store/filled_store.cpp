@@ -3,11 +3,15 @@
 #include <gtest/gtest.h>
 
 #include "core/quantity/sha256.h"
+#include "core/store/customers.h"
 #include "core/store/equipment_book.h"
+#include "core/store/order_book.h"
 #include "core/store/personal.h"
+#include "core/store/price_book.h"
 #include "core/store/quote_book.h"
 #include "core/weather/read.h"
 #include "core/weather/write_plain.h"
+#include "tests/core/store/some_prices.h"
 #include "tests/core/store/store_fixture.h"
 #include "tests/core/weather/made_files.h"
 
@@ -49,7 +53,14 @@ void fill(Store& store) {
     answer.quote_id = quote.id;
     answer.on = "2027-06-25";
     answer.who = "M. Lindholm";
-    ASSERT_TRUE(QuoteBook(store).answer(answer, at(3)).ok());
+    ASSERT_TRUE(QuoteBook(store).answer(answer, at(3), std::string("\xFF\xD8\xFF invented", 12)).ok());
+    ASSERT_TRUE(NumberRanges(store).set_pattern(NumberKind::order, "Order {number}").ok());
+    ASSERT_TRUE(OrderBook(store)
+                    .keep(
+                        NumberKind::order, quote.id,
+                        [](const std::string& number) -> Result<std::string> { return "%PDF-1.7 invented " + number; },
+                        at(4))
+                    .ok());
     weather::Year year =
         weather::read_epw(weather::epw_text(weather::made_year(47.4, 9.2, 520.0, 1.0)), "made.epw").value();
     year.altitude_m = -0.0;
@@ -80,7 +91,22 @@ void fill(Store& store) {
     entry.job_id = job.id;
     entry.reading_id = id(0x503);
     ASSERT_TRUE(store.add_refrigerant_entry(entry, at(9)).ok());
+    customers::Customer customer;
+    customer.name = "Lindholm & Caf\xC3\xA9 'Invented'";
+    customer.addresses = {{customers::AddressUse::site, "Road 1", "7\\", ""}};
+    customer.contacts = {{"M. Lindholm", "", "+46 555 0101 22", "m@lindholm.example"}};
+    customer = CustomerBook(store).save(customer, at(9)).value();
+    ASSERT_TRUE(CustomerBook(store).link(job.id, customer.id).ok());
+    customers::Customer gone;
+    gone.name = "Nobody";
+    gone = CustomerBook(store).save(gone, at(9)).value();
+    ASSERT_TRUE(CustomerBook(store).link(numbered_job(3).id, gone.id).ok());
     ASSERT_TRUE(PersonalData(store).erase({numbered_job(3).id}, "asked by letter", at(10)).ok());
+    PriceBook prices(store);
+    ASSERT_TRUE(prices.save("firm-2027", price_list_text("firm-2027", "Caf\xC3\xA9"), 0, "first", at(11)).ok());
+    ASSERT_TRUE(prices.save("firm-2027", price_list_text("firm-2027", "it's ?"), 1, "", at(12)).ok());
+    ASSERT_TRUE(prices.withdraw("firm-2027", 2, "", at(13)).ok());
+    ASSERT_TRUE(prices.save("firm-2028", price_list_text("firm-2028", "Next"), 0, "", at(14)).ok());
     fill_equipment(store);
     ASSERT_TRUE(store.set_setting("firm.name", "Alder & Sons").ok());
     ASSERT_TRUE(store.set_setting("firm.line2", "").ok());
@@ -108,6 +134,13 @@ void expect_same_answers(Store& one, Store& other) {
     EXPECT_EQ(equipment, EquipmentBook(other).current().value().items);
     EXPECT_EQ(EquipmentBook(one).history("own-cylinder").value().items,
               EquipmentBook(other).history("own-cylinder").value().items);
+    const auto customers_one = CustomerBook(one).all().value();
+    const auto customers_other = CustomerBook(other).all().value();
+    ASSERT_EQ(customers_one.size(), 1U) << "the customer of an erased job is erased";
+    ASSERT_EQ(customers_other.size(), 1U);
+    EXPECT_TRUE(customers::same_content(customers_one[0], customers_other[0]));
+    EXPECT_EQ(CustomerBook(other).customer_of(job_id).value(), customers_one[0].id);
+    EXPECT_EQ(CustomerBook(other).next_number().value(), "C-0003") << "a number is not given twice";
     const std::string year_id = one.weather_years().value().at(0).id;
     EXPECT_EQ(weather::write_plain(one.weather_year(year_id).value()),
               weather::write_plain(other.weather_year(year_id).value()));

@@ -19,6 +19,7 @@
 #include "core/weather/read.h"
 #include "tests/core/store/filled_store.h"
 #include "tests/core/store/script.h"
+#include "tests/core/store/some_prices.h"
 #include "tests/core/store/store_fixture.h"
 
 namespace wg::store::test {
@@ -319,6 +320,8 @@ TEST_P(EachStore, EverythingIsWrittenOutAsFiles) {
     EXPECT_EQ(out.value().equipment, 1) << "the withdrawn one stays out";
     EXPECT_EQ(bytes_of(file("out/equipment/own-cylinder.json")).toStdString(),
               invented_cylinder("own-cylinder", "L\xC3\xA4rche 255"));
+    EXPECT_EQ(out.value().price_lists, 1) << "the same";
+    EXPECT_EQ(bytes_of(file("out/prices/firm-2028.json")).toStdString(), price_list_text("firm-2028", "Next"));
     const Result<Exported> again = export_everything(*store, file("out"));
     EXPECT_NE(words(again).find("is not empty"), std::string::npos) << words(again);
     EXPECT_FALSE(export_everything(*store, file("out/jobs/------2027---7.json")).ok()) << "a file stands there";

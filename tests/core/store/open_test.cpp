@@ -13,6 +13,7 @@
 
 #include "core/quantity/sha256.h"
 #include "core/store/equipment_book.h"
+#include "core/store/customers.h"
 #include "core/store/migrations.h"
 #include "core/store/store.h"
 #include "tests/core/store/file_limit.h"
@@ -235,6 +236,14 @@ void make_version(int version, const std::string& file) {
                     query.addBindValue(QString::fromStdString(value));
                 ASSERT_TRUE(query.exec());
             }
+            if (std::string_view(migrations(Dialect::sqlite)[static_cast<std::size_t>(step) - 1].what) == "customers") {
+                ASSERT_TRUE(
+                    query.exec(QStringLiteral("INSERT INTO customer VALUES ('%1', 'C-0001', 'Lindholm', '', '', "
+                                              "'', 1, '', '', 'lindholm', ' lindholm ')")
+                                   .arg(QString::fromStdString(id(0xC1)))));
+                ASSERT_TRUE(query.exec(QStringLiteral("INSERT INTO customer_job VALUES ('%1', '%2')")
+                                           .arg(QString::fromStdString(job.id), QString::fromStdString(id(0xC1)))));
+            }
             if (step != 2) continue;
             ASSERT_TRUE(
                 query.prepare("INSERT INTO quote_issued VALUES (?, ?, 1, '2027-0042', ?, '{}', ?, 100, 'EUR')"));
@@ -277,6 +286,11 @@ TEST_F(StoreTest, EveryEarlierVersionKeepsItsJobsAndQuotes) {
         EXPECT_TRUE(store->weather_years().value().empty());
         EXPECT_EQ(store->has_photograph(sha256_hex("\xFF\xD8\xFF photograph")).value(), version >= 5);
         EXPECT_EQ(store->unsaved(sample_job().id).value().has_value(), version >= 6);
+        CustomerBook book(*store);
+        const std::size_t customers_then = book.all().value().size();
+        EXPECT_EQ(book.at_one_look(id(0xC1)).ok(), customers_then == 1) << version;
+        EXPECT_TRUE(book.save(CustomerBook::of_client(sample_job().client), at(1)).ok()) << version;
+        EXPECT_EQ(book.count("lindholm").value(), static_cast<int>(customers_then) + 1);
         EXPECT_TRUE(store->services_due("").value().empty());
         EXPECT_TRUE(store->refrigerant_entries().value().empty());
         ServiceDueRow due;

@@ -6,6 +6,7 @@
 
 #include <QDir>
 
+#include "core/store/customers.h"
 #include "tests/core/store/store_fixture.h"
 
 namespace wg::store::test {
@@ -193,6 +194,68 @@ TEST_P(EachStore, TheGuardsStandAgainAfterwardsAndTheLogOnlyGrows) {
     EXPECT_EQ(sql(path(), "DELETE FROM quote_issued"), "an issued quote is never deleted");
     EXPECT_EQ(sql(path(), "UPDATE erasure SET reason = ''"), "what was erased, when and why is never changed");
     EXPECT_EQ(sql(path(), "DELETE FROM erasure"), "what was erased, when and why is never deleted");
+}
+
+TEST_P(EachStore, TheCustomerGoesWithTheJobsAndOnlyTheNumberStays) {
+    {
+        const auto store = open();
+        const Job job = keep_job_of_the_family(*store);
+        CustomerBook book(*store);
+        customers::Customer family_kept = CustomerBook::of_client(job.client);
+        family_kept.notes = "Quillfeather junior has the key";
+        family_kept.contacts.push_back({"Otto Quillfeather", "son", "", ""});
+        family_kept = book.save(family_kept, at(6)).value();
+        ASSERT_TRUE(book.link(job.id, family_kept.id).ok());
+        customers::Customer other;
+        other.name = "Works Ltd";
+        other = book.save(other, at(6)).value();
+        ASSERT_TRUE(book.link(numbered_job(2).id, other.id).ok());
+        customers::Customer alone = family_kept;
+        alone.id.clear();
+        alone.number.clear();
+        alone.revision = 0;
+        alone = book.save(alone, at(7)).value();
+        PersonalData data(*store);
+        const auto handed = data.export_to({job.id}, file("handed"), {alone.id});
+        ASSERT_TRUE(handed.ok()) << text_of(handed.problems());
+        EXPECT_EQ(handed.value().customers, 2);
+        EXPECT_EQ(bytes_of(file("handed/customers.csv")).count("Otto Quillfeather"), 2);
+        EXPECT_FALSE(bytes_of(file("handed/customers.csv")).contains("Works Ltd"));
+        ASSERT_TRUE(QDir(QString::fromStdString(file("handed"))).removeRecursively());
+
+        const auto packed = data.export_as_file({{job.id}, {alone.id}});
+        ASSERT_TRUE(packed.ok()) << text_of(packed.problems());
+        EXPECT_EQ(packed.value().substr(0, 4), "PK\x03\x04");
+        for (const char* entry : {"customers.csv", "jobs/", "history/", "photographs/"})
+            EXPECT_NE(packed.value().find(entry), std::string::npos) << entry;
+        const auto named = data.named({family_kept.number, alone.number});
+        ASSERT_TRUE(named.ok()) << text_of(named.problems());
+        EXPECT_EQ(named.value().job_ids, std::vector{job.id});
+        EXPECT_EQ(named.value().customer_ids, (std::vector{family_kept.id, alone.id}));
+        EXPECT_FALSE(data.named({"C-9999"}).ok());
+        EXPECT_NE(text_of(data.erase({}, reason, at(8), {family_kept.id}).problems()).find("has jobs that are not"),
+                  std::string::npos);
+        const auto erased = data.erase({job.id}, reason, at(10), {alone.id});
+        ASSERT_TRUE(erased.ok()) << text_of(erased.problems());
+        EXPECT_EQ(erased.value().customers, 2);
+        EXPECT_EQ(book.count("").value(), 1);
+        EXPECT_EQ(book.count(family).value(), 0);
+        EXPECT_EQ(book.next_number().value(), "C-0004");
+        customers::Customer again;
+        again.name = "Someone else";
+        again.number = family_kept.number;
+        EXPECT_NE(text_of(book.save(again, at(11)).problems()).find("whose data were erased"), std::string::npos);
+        EXPECT_EQ(store->check().value(), "ok");
+        EXPECT_EQ(sql(path(), "UPDATE customer_erasure SET reason = ''"),
+                  "which customer was erased, when and why is never changed");
+        EXPECT_EQ(sql(path(), "DELETE FROM customer_erasure"),
+                  "which customer was erased, when and why is never deleted");
+    }
+    if (dialect_ == Dialect::sqlite) {
+        for (const QString& name : files())
+            EXPECT_FALSE(bytes_of(file(name.toUtf8().constData())).toLower().contains("quillfeather"))
+                << name.toStdString() << " still holds the name";
+    }
 }
 
 }  // namespace

@@ -14,6 +14,7 @@
 #include "core/quantity/sha256.h"
 #include "core/store/store.h"
 #include "tests/ui/documents/sample.h"
+#include "ui/common/edits.h"
 #include "ui/common/job_session.h"
 #include "ui/drawing/fields.h"
 #include "ui/offer/firm_settings.h"
@@ -21,6 +22,7 @@
 #include "ui/offer/line_form.h"
 #include "ui/offer/offer_model.h"
 #include "ui/offer/offer_stage.h"
+#include "ui/offer/place_form.h"
 #include "ui/offer/terms_page.h"
 
 namespace wg::ui {
@@ -68,7 +70,7 @@ TEST_F(OfferStageTest, issuing_freezes_the_plan_as_it_is_into_the_store) {
     ASSERT_EQ(quotes.value().size(), 1U);
     const store::IssuedQuote& issued = quotes.value().front();
     EXPECT_EQ(issued.job_revision, job_.revision);
-    EXPECT_EQ(issued.number, "2027-0042-1");
+    EXPECT_EQ(issued.number, "Q2027-0001");
     EXPECT_EQ(issued.gross_minor, open->plan()->quote->gross.minor);
     EXPECT_EQ(issued.sha256, sha256_hex(issued.plan_json));
     EXPECT_NE(issued.plan_json.find("Marl 21"), std::string::npos);
@@ -88,7 +90,7 @@ TEST_F(OfferStageTest, the_paper_is_kept_as_it_went_out_and_an_acceptance_moves_
     reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
     ASSERT_TRUE(reader.waitForFinished(20000));
     const QString text = QString::fromUtf8(reader.readAllStandardOutput());
-    EXPECT_TRUE(text.contains(QStringLiteral("Quote 2027-0042-1"))) << text.left(600).toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("Quote Q2027-0001"))) << text.left(600).toStdString();
     EXPECT_TRUE(text.contains(QStringLiteral("Marta Lindqvist")));
     store::QuoteAnswer answer;
     answer.on = "2027-04-20";
@@ -335,6 +337,57 @@ TEST_F(OfferLines, terms_are_entered_and_instalments_are_whole_together) {
     ASSERT_EQ(session_->plan()->offered->instalments.size(), 2U);
     EXPECT_EQ(session_->plan()->offered->instalments[0].sum + session_->plan()->offered->instalments[1].sum,
               session_->plan()->quote->gross);
+}
+
+TEST_F(OfferStageTest, the_price_list_and_what_makes_work_slower_are_chosen_as_edits) {
+    auto reference = std::make_shared<plan::Reference>();
+    parts::PriceList list;
+    list.id = job_.price_list;
+    list.label = "This year's";
+    list.valid_from = "2027-01-01";
+    list.valid_to = "2027-12-31";
+    list.difficulty.access = {{"ladder", "ladder", 1.1}};
+    list.travel = parts::Travel{{60}, {5000}, 50.0, 2, "standard"};
+    reference->price_lists[list.id] = list;
+    list.id = "other";
+    list.label = "Other";
+    reference->price_lists[list.id] = list;
+    list.id = "gone";
+    reference->price_lists[list.id] = list;
+    reference->withdrawn_lists = {"gone"};
+    JobSession made(job_, reference,
+                    [](const Job& job, const plan::Reference&, const plan::Options&) -> Result<plan::Plan> {
+                        return sample::plan(job);
+                    });
+    ASSERT_TRUE(QTest::qWaitFor([&] { return made.settled(); }, 5000));
+    PlaceForm form;
+    form.set_session(&made);
+    EXPECT_EQ(form.list()->count(), 2) << "a withdrawn one is not offered";
+    EXPECT_EQ(form.list()->currentText(), QStringLiteral("This year's"));
+    EXPECT_EQ(form.access()->count(), 2);
+    form.access()->setCurrentIndex(1);
+    Q_EMIT form.access()->activated(1);
+    EXPECT_EQ(made.job().offer.access, "ladder");
+    Q_EMIT form.storeys()->committed(2.0);
+    Q_EMIT form.distance()->committed(17.5);
+    Q_EMIT form.trips()->committed(3.0);
+    EXPECT_EQ(made.job().offer.storeys, 2);
+    EXPECT_EQ(made.job().offer.distance_km, 17.5);
+    EXPECT_EQ(made.job().offer.trips, 3);
+    form.list()->show_data(QStringLiteral("other"));
+    Q_EMIT form.list()->activated(form.list()->currentIndex());
+    EXPECT_EQ(made.job().price_list, "other");
+    made.undo_stack().undo();
+    made.undo_stack().undo();
+    EXPECT_EQ(made.job().price_list, job_.price_list);
+    EXPECT_EQ(made.job().offer.trips, 0);
+    set_price_list(made, "gone");
+    form.refresh();
+    EXPECT_EQ(form.list()->count(), 3) << "it stays with the job that has it";
+    EXPECT_TRUE(form.list_words().contains(QStringLiteral("withdrawn")));
+    set_price_list(made, "nowhere");
+    form.refresh();
+    EXPECT_TRUE(form.list_words().contains(QStringLiteral("not here")));
 }
 
 }  // namespace

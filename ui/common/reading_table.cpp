@@ -1,4 +1,4 @@
-#include "ui/window/reading_table.h"
+#include "ui/common/reading_table.h"
 
 #include <QHeaderView>
 #include <QTableWidget>

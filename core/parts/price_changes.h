@@ -1,0 +1,20 @@
+#pragma once
+// What changed between two versions of a price list, in words.
+
+#include <string>
+#include <vector>
+
+#include "core/parts/prices.h"
+
+namespace wg::parts {
+
+struct PriceChange {
+    std::string where;   ///< an item's or task's text with its id, or the field of the list
+    std::string before;  ///< empty: was not there
+    std::string after;   ///< empty: is no longer there
+};
+
+/// Items and tasks by id in the order of `after`, those that are gone at the end; then the list's own fields.
+[[nodiscard]] std::vector<PriceChange> price_changes(const PriceList& before, const PriceList& after);
+
+}  // namespace wg::parts

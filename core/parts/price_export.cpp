@@ -1,0 +1,83 @@
+#include <algorithm>
+#include <charconv>
+
+#include "core/parts/price_cells.h"
+#include "core/parts/price_import.h"
+#include "core/tables/csv_writer.h"
+
+namespace wg::parts {
+namespace price_export {
+
+/// The shortest digits that are the same number, without an exponent.
+std::string exact(double value) {
+    char out[400];
+    const auto [end, error] = std::to_chars(out, out + sizeof out, value, std::chars_format::fixed);
+    return error == std::errc() ? std::string(out, end) : std::string();
+}
+
+std::string amount(const std::optional<Money>& money) {
+    if (!money) return {};
+    std::string out = std::to_string(money->minor);
+    const std::size_t sign = money->minor < 0 ? 1 : 0;
+    if (out.size() < 3 + sign) out.insert(sign, 3 + sign - out.size(), '0');
+    return out.insert(out.size() - 2, 1, '.');
+}
+
+std::string_view without_apostrophes(std::string_view text) {
+    text.remove_prefix(std::min(text.find_first_not_of('\''), text.size()));
+    return text;
+}
+
+/// What `write_csv` would guard.
+bool would_be_guarded(std::string_view text) {
+    return tables::without_guard("'" + std::string(text)) == text;
+}
+
+}  // namespace price_export
+
+using namespace price_export;
+
+// A text that begins with an apostrophe and then a formula gets one more, so that taking the guard away is never taking
+// away what was the text's own.
+std::string guarded_once_more(std::string_view text) {
+    const std::string_view rest = without_apostrophes(text);
+    return rest.size() < text.size() && would_be_guarded(rest) ? "'" + std::string(text) : std::string(text);
+}
+
+std::string_view without_price_guard(std::string_view cell) {
+    const std::string_view rest = without_apostrophes(cell);
+    if (rest.size() < cell.size() && would_be_guarded(rest)) cell.remove_prefix(1);
+    return cell;
+}
+
+std::string field_text(const PriceItem& item, ImportField field) {
+    switch (field) {
+        case ImportField::id: return item.id;
+        case ImportField::text: return item.text;
+        case ImportField::unit: return item.unit;
+        case ImportField::price: return amount(item.price);
+        // Where it follows from the supplier's price it is not told twice: one of the two may be changed.
+        case ImportField::cost: return item.supplier_price ? std::string() : amount(item.cost);
+        case ImportField::supplier_price: return amount(item.supplier_price);
+        case ImportField::discount_group: return item.discount_group;
+        case ImportField::pack: return item.pack > 0.0 ? exact(item.pack) : std::string();
+        case ImportField::waste_percent: return item.waste_percent ? exact(*item.waste_percent) : std::string();
+        case ImportField::supplier: return item.supplier;
+        case ImportField::supplier_number: return item.supplier_number;
+        case ImportField::tax_class: return item.tax_class;
+    }
+    return {};
+}
+
+std::string items_to_csv(const PriceList& list) {
+    std::vector<std::vector<std::string>> rows(list.items.size() + 1);
+    for (std::size_t i = 0; i < import_field_count; ++i)
+        rows.front().emplace_back(column_name(static_cast<ImportField>(i)));
+    for (std::size_t item = 0; item < list.items.size(); ++item) {
+        for (std::size_t i = 0; i < import_field_count; ++i)
+            rows[item + 1].push_back(guarded_once_more(field_text(list.items[item], static_cast<ImportField>(i))));
+    }
+    return tables::write_csv(rows);
+}
+
+}  // namespace wg::parts

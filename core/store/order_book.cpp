@@ -1,0 +1,125 @@
+#include "core/store/order_book.h"
+
+#include <QByteArray>
+#include <QUuid>
+#include <QVariant>
+
+#include "core/quantity/sha256.h"
+#include "core/quantity/utf8.h"
+#include "core/store/database.h"
+#include "core/store/quote_book.h"
+#include "core/store/text.h"
+
+namespace wg::store {
+namespace {
+
+std::string bytes_of_column(const QVariant& content) {
+    const QByteArray bytes = content.toByteArray();
+    return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
+}
+
+int year_of(Instant at) {
+    return std::stoi(iso8601(at).substr(0, 4));
+}
+
+}  // namespace
+
+std::optional<Problem> OrderBook::refuse(NumberKind kind, const std::string& quote_id) const {
+    if (kind != NumberKind::order && kind != NumberKind::change_order)
+        return Problem{"order", "no paper of this kind is kept", "Choose an order or a change order"};
+    const Result<QVariant> number = database_.value("SELECT number FROM quote_issued WHERE id = ?", {to_qt(quote_id)});
+    if (!number) return number.problems().front();
+    if (!number.value().isValid()) return Problem{"order", "names a quote that is not here", "Read the list again"};
+    if (kind == NumberKind::change_order) return std::nullopt;  // it asks for the client's acceptance itself
+    const Result<QVariant> last = database_.value(
+        "SELECT answer FROM quote_answer WHERE quote_id = ? ORDER BY seq DESC LIMIT 1", {to_qt(quote_id)});
+    if (!last) return last.problems().front();
+    if (last.value().toString() == QLatin1String(key_of(Answer::accepted))) return std::nullopt;
+    return Problem{"quote " + for_message(number.value().toString().toStdString()), "is not accepted",
+                   "Enter the client's acceptance first"};
+}
+
+std::optional<Problem> OrderBook::insert(OrderPaper& paper, const std::string& pdf) {
+    const Result<QVariant> last = database_.value("SELECT max(seq) FROM order_paper");
+    if (!last) return last.problems().front();
+    paper.sha256 = sha256_hex(pdf);
+    const QByteArray content(pdf.data(), static_cast<qsizetype>(pdf.size()));
+    return database_.run(
+        "INSERT INTO order_paper (seq, id, kind, quote_id, number, sha256, kept_at, kept_by, content) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        {QVariant::fromValue(last.value().toLongLong() + 1), to_qt(paper.id), QString::fromLatin1(key_of(paper.kind)),
+         to_qt(paper.quote_id), to_qt(paper.number), to_qt(paper.sha256), to_qt(paper.kept_at), to_qt(paper.kept_by),
+         content});
+}
+
+Result<OrderPaper> OrderBook::keep(NumberKind kind, const std::string& quote_id, const PrintNumbered& print,
+                                   Instant now) {
+    if (auto problem = refuse(kind, quote_id)) return *problem;
+    NumberRanges numbers(store_);
+    OrderPaper out;
+    out.id = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
+    out.kind = kind;
+    out.quote_id = quote_id;
+    out.kept_at = iso8601(now);
+    out.kept_by = store_.by();
+    for (int i = 0; i < most_prints; ++i) {
+        const Result<std::string> expected = numbers.next(kind, year_of(now));
+        if (!expected) return expected.problems();
+        const Result<std::string> pdf = print(expected.value());
+        if (!pdf) return pdf.problems();
+        if (pdf.value().rfind("%PDF-", 0) != 0 || pdf.value().size() > max_paper_bytes)
+            return Problem{"paper of an order", "is no PDF, or larger than 60 MiB", "Print it again"};
+        Transaction transaction(database_);
+        if (auto problem = transaction.begin()) return *problem;
+        if (auto problem = refuse(kind, quote_id)) return *problem;
+        const Result<std::string> given = numbers.give(kind, year_of(now), out.id, now);
+        if (!given) return given.problems();
+        if (given.value() != expected.value()) continue;  // another seat was quicker
+        out.number = given.value();
+        if (auto problem = insert(out, pdf.value())) return *problem;
+        if (auto problem = transaction.commit()) return *problem;
+        return out;
+    }
+    return Problem{"paper of an order", "other seats took every number that it was printed with", "Try again"};
+}
+
+Result<std::vector<OrderPaper>> OrderBook::papers_of(const std::string& job_id) const {
+    Result<QSqlQuery> found = database_.query(
+        "SELECT o.id, o.kind, o.quote_id, o.number, o.sha256, o.kept_at, o.kept_by FROM order_paper o "
+        "JOIN quote_issued q ON q.id = o.quote_id WHERE q.job_id = ? ORDER BY o.seq",
+        {to_qt(job_id)});
+    if (!found) return found.problems();
+    std::vector<OrderPaper> out;
+    while (found.value().next()) {
+        const auto at = [&row = found.value()](int column) { return row.value(column).toString().toStdString(); };
+        const NumberKind kind =
+            at(1) == key_of(NumberKind::change_order) ? NumberKind::change_order : NumberKind::order;
+        out.push_back({at(0), kind, at(2), at(3), at(4), at(5), at(6)});
+    }
+    return out;
+}
+
+Result<std::string> OrderBook::paper(const std::string& id) const {
+    Result<QSqlQuery> found = database_.query("SELECT sha256, content FROM order_paper WHERE id = ?", {to_qt(id)});
+    if (!found) return found.problems();
+    if (!found.value().next()) return Problem{"paper of an order", "is not here", "Read the list again"};
+    std::string bytes = bytes_of_column(found.value().value(1));
+    if (sha256_hex(bytes) != found.value().value(0).toString().toStdString())
+        return Problem{"paper of an order", "is damaged: its bytes no longer have their hash",
+                       "Go back to the last backup"};
+    return bytes;
+}
+
+Result<std::vector<std::string>> damaged_order_papers(const Database& database) {
+    Result<QSqlQuery> found = database.query("SELECT number, sha256, content FROM order_paper", {}, Fetch::row_by_row);
+    if (!found) return found.problems();
+    std::vector<std::string> out;
+    while (found.value().next()) {
+        const QSqlQuery& row = found.value();
+        if (sha256_hex(bytes_of_column(row.value(2))) != row.value(1).toString().toStdString())
+            out.push_back(row.value(0).toString().toStdString());
+    }
+    return out;
+}
+
+}  // namespace wg::store

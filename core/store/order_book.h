@@ -1,0 +1,55 @@
+#pragma once
+// What follows an acceptance: confirmations and change orders with their numbers, as they went out. Only grows.
+
+#include <functional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/store/number_ranges.h"
+
+namespace wg::store {
+
+/// Makes the paper that bears this number; its problems are handed on.
+using PrintNumbered = std::function<Result<std::string>(const std::string& number)>;
+/// A number between being shown and being given can be taken by another seat; printed again so often at most.
+inline constexpr int most_prints = 20;
+
+struct OrderPaper {
+    std::string id;  ///< UUID
+    NumberKind kind = NumberKind::order;
+    std::string quote_id;
+    std::string number;
+    std::string sha256;
+    std::string kept_at;
+    std::string kept_by;
+    friend bool operator==(const OrderPaper&, const OrderPaper&) = default;
+};
+
+class OrderBook {
+   public:
+    /// The store must outlive it.
+    explicit OrderBook(Store& store) : store_(store), database_(store.database()) {}
+
+    /// Gives the next number of the kind, prints with it and keeps the paper: number and paper, or neither. Refused: a
+    /// kind other than order and change order, a quote that is not here or whose last answer is no acceptance, bytes
+    /// that are no PDF.
+    [[nodiscard]] Result<OrderPaper> keep(NumberKind kind, const std::string& quote_id, const PrintNumbered& print,
+                                          Instant now);
+    /// Of the job, in the order they were kept.
+    [[nodiscard]] Result<std::vector<OrderPaper>> papers_of(const std::string& job_id) const;
+    /// As it went out. Refused: unknown, or bytes that lost their hash.
+    [[nodiscard]] Result<std::string> paper(const std::string& id) const;
+
+   private:
+    [[nodiscard]] std::optional<Problem> refuse(NumberKind kind, const std::string& quote_id) const;
+    [[nodiscard]] std::optional<Problem> insert(OrderPaper& paper, const std::string& pdf);
+
+    Store& store_;
+    const Database& database_;
+};
+
+/// Numbers of papers of orders that no longer have their hash.
+[[nodiscard]] Result<std::vector<std::string>> damaged_order_papers(const Database& database);
+
+}  // namespace wg::store

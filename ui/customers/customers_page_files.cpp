@@ -1,0 +1,177 @@
+// What the list of customers takes from files and people, and gives to them.
+
+#include <QDateTime>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QInputDialog>
+#include <QMessageBox>
+
+#include "core/customers/list_out.h"
+#include "core/store/customers.h"
+#include "core/store/personal.h"
+#include "core/tables/csv_writer.h"
+#include "ui/common/format.h"
+#include "ui/customers/client_erase_dialog.h"
+#include "ui/customers/customer_import_dialog.h"
+#include "ui/customers/customer_look.h"
+#include "ui/customers/customer_table_model.h"
+#include "ui/customers/customers_page.h"
+#include "ui/customers/files.h"
+
+namespace wg::ui {
+namespace {
+
+Instant moment_now() {
+    return {QDateTime::currentSecsSinceEpoch()};
+}
+
+}  // namespace
+
+void CustomersPage::take_in_table() {
+    if (!save_edited()) return;
+    const QString path = QFileDialog::getOpenFileName(this, tr("Take in a table of customers"), QString(),
+                                                      tr("Tables saved as text (*.csv *.txt *.tsv);;All files (*)"));
+    if (path.isEmpty()) return;
+    const Result<std::string> bytes = bytes_of_file(path);
+    const auto table = bytes ? tables::read_csv(bytes.value(), QFileInfo(path).fileName().toStdString())
+                             : Result<tables::CsvTable>(bytes.problems());
+    const auto here = store::CustomerBook(store_).all();
+    if (!table || !here) {
+        Q_EMIT problem(tr("Nothing was taken in. %1").arg(qs(text_of(!table ? table.problems() : here.problems()))));
+        return;
+    }
+    CustomerImportDialog dialog(table.value(), QFileInfo(path).fileName(), here.value(), this);
+    if (dialog.exec() != QDialog::Accepted) return;
+    const auto done = store::CustomerBook(store_).import(dialog.preview().rows, moment_now());
+    if (!done) {
+        Q_EMIT problem(tr("Nothing was taken in. %1").arg(qs(text_of(done.problems()))));
+        return;
+    }
+    reload();
+    Q_EMIT said(tr("%1 customers added, %2 changed").arg(number(done.value().added), number(done.value().changed)));
+}
+
+void CustomersPage::save_list() {
+    if (!save_edited()) return;
+    const QString path =
+        QFileDialog::getSaveFileName(this, tr("Save this list"), QStringLiteral("customers.csv"), tr("CSV (*.csv)"));
+    if (path.isEmpty()) return;
+    const store::CustomerBook book(store_);
+    std::vector<customers::Customer> them;
+    std::vector<Problem> problems;
+    if (model_->query().isEmpty()) {
+        Result<std::vector<customers::Customer>> all = book.all();
+        if (all)
+            them = std::move(all).value();
+        else
+            problems = all.problems();
+    } else {
+        const auto rows = book.page(model_->query().toStdString(), 200'000, 0);
+        if (!rows) problems = rows.problems();
+        for (std::size_t i = 0; rows && i < rows.value().size() && problems.empty(); ++i) {
+            const Result<customers::Customer> one = book.load(rows.value()[i].id);
+            if (one)
+                them.push_back(one.value());
+            else
+                problems = one.problems();
+        }
+    }
+    const Result<bool> written =
+        problems.empty() ? write_file_whole(path, tables::write_csv(customers::rows_of(them))) : Result<bool>(problems);
+    if (written)
+        Q_EMIT said(tr("%1 customers saved as %2").arg(number(static_cast<int>(them.size()))).arg(path));
+    else
+        Q_EMIT problem(qs(text_of(written.problems())));
+}
+
+void CustomersPage::choose_other() {
+    if (!save_edited() || shown_id_.empty()) return;
+    bool chosen = false;
+    const QString words = QInputDialog::getText(
+        this, tr("Bring another customer into this one"),
+        tr("Number or name of the customer who is the same. Their jobs, addresses, contacts and notes come to the one "
+           "shown; the number stays as a former one. This cannot be undone."),
+        QLineEdit::Normal, {}, &chosen);
+    if (!chosen || words.trimmed().isEmpty()) return;
+    const auto found = store::CustomerBook(store_).page(words.toStdString(), 50, 0);
+    if (!found) {
+        Q_EMIT problem(qs(text_of(found.problems())));
+        return;
+    }
+    QStringList names;
+    std::vector<std::string> ids;
+    for (const store::CustomerRow& row : found.value()) {
+        if (row.id == shown_id_) continue;
+        names << tr("%1, %2, %3").arg(qs(row.number), qs(row.name), qs(row.town));
+        ids.push_back(row.id);
+    }
+    if (ids.empty()) {
+        Q_EMIT problem(tr("No other customer has these words."));
+        return;
+    }
+    // Also for a single one: what is brought together is seen before.
+    const QString name =
+        QInputDialog::getItem(this, tr("Bring another customer into this one"),
+                              tr("This one becomes part of the customer shown:"), names, 0, false, &chosen);
+    const qsizetype at = names.indexOf(name);
+    if (chosen && at >= 0) bring_in(ids[static_cast<std::size_t>(at)]);
+}
+
+void CustomersPage::hand_out() {
+    if (!save_edited() || shown_id_.empty()) return;
+    const QString path = QFileDialog::getSaveFileName(this, tr("Hand out all that is kept of the client"),
+                                                      QStringLiteral("client-data.zip"), tr("Archive (*.zip)"));
+    if (path.isEmpty()) return;
+    const store::PersonalData kept(store_);
+    const auto named = kept.named({shown_id_});
+    const auto bytes = named ? kept.export_as_file(named.value()) : Result<std::string>(named.problems());
+    const Result<bool> written = bytes ? write_file_whole(path, bytes.value()) : Result<bool>(bytes.problems());
+    if (written)
+        Q_EMIT said(tr("All that is kept of the client is in %1").arg(path));
+    else
+        Q_EMIT problem(qs(text_of(written.problems())));
+}
+
+void CustomersPage::erase() {
+    if (!save_edited() || shown_id_.empty()) return;
+    store::PersonalData kept(store_);
+    const auto named = kept.named({shown_id_});
+    if (!named) {
+        Q_EMIT problem(qs(text_of(named.problems())));
+        return;
+    }
+    const auto customer = store::CustomerBook(store_).load(shown_id_);
+    if (!customer) {
+        Q_EMIT problem(qs(text_of(customer.problems())));
+        return;
+    }
+    ClientEraseDialog dialog(customer.value(), static_cast<int>(named.value().job_ids.size()),
+                             kept.years_kept() ? kept.years_kept().value() : 0, this);
+    if (dialog.exec() != QDialog::Accepted) return;
+    const auto done =
+        kept.erase(named.value().job_ids, dialog.reason().toStdString(), moment_now(), named.value().customer_ids);
+    shown_id_.clear();
+    reload();
+    Q_EMIT jobs_changed();
+    if (!done) {
+        Q_EMIT problem(qs(text_of(done.problems())));
+        return;
+    }
+    Q_EMIT said(tr("Erased: %1 jobs, %2 photographs, %3 quotes; %4 quotes stay until their time is over. Backups made "
+                   "before, files that were exported and copies on other machines still hold the data.")
+                    .arg(number(done.value().jobs), number(done.value().photographs), number(done.value().quotes),
+                         number(done.value().quotes_kept)));
+}
+
+void CustomersPage::remove() {
+    if (shown_id_.empty()) return;
+    const Result<bool> done = store::CustomerBook(store_).remove(shown_id_);
+    if (!done) {
+        Q_EMIT problem(qs(text_of(done.problems())));
+        return;
+    }
+    shown_id_.clear();
+    reload();
+}
+
+}  // namespace wg::ui

@@ -1,0 +1,141 @@
+// The tabs beside the list of jobs. Most are made when they are first shown: the list is what a start waits for.
+
+#include <QTabWidget>
+#include <QVBoxLayout>
+
+#include "ui/common/notice_bar.h"
+#include "ui/customers/customers_page.h"
+#include "ui/desk/desk_page.h"
+#include "ui/desk/figures_page.h"
+#include "ui/desk/job_table_model.h"
+#include "ui/desk/register_page.h"
+#include "ui/desk/services_page.h"
+#include "ui/equipment/equipment_page.h"
+#include "ui/prices/price_page.h"
+
+namespace wg::ui {
+
+void DeskPage::make_tabs() {
+    services_ = new ServicesPage(store_, this);
+    register_place_ = new QWidget(this);
+    tabs_ = new QTabWidget(this);
+    tabs_->setDocumentMode(true);
+    tabs_->addTab(make_jobs(), tr("Jobs"));
+    tabs_->addTab(services_, tr("Services due"));
+    tabs_->addTab(register_place_, tr("Refrigerant"));
+    figures_ = new FiguresPage(store_, this);
+    tabs_->addTab(figures_, tr("Figures"));
+    customers_place_ = new QWidget(this);
+    tabs_->addTab(customers_place_, tr("Customers"));
+    prices_place_ = new QWidget(this);
+    tabs_->addTab(prices_place_, tr("Prices"));
+    equipment_place_ = new QWidget(this);
+    tabs_->addTab(equipment_place_, tr("Equipment"));
+    connect(figures_, &FiguresPage::problem, this, &DeskPage::complain);
+    connect(figures_, &FiguresPage::said, this, &DeskPage::tell);
+    connect(services_, &ServicesPage::problem, this, &DeskPage::complain);
+    connect(services_, &ServicesPage::said, this, &DeskPage::tell);
+    connect(services_, &ServicesPage::open_asked, this, &DeskPage::aftercare_asked);
+    connect(services_, &ServicesPage::reloaded, this, &DeskPage::refresh_due);
+    connect(tabs_, &QTabWidget::currentChanged, this, [this] {
+        if (tabs_->currentWidget() == figures_) figures_->reload();
+        if (tabs_->currentWidget() == register_place_) show_register();
+        if (tabs_->currentWidget() == customers_place_) show_customers();
+        if (tabs_->currentWidget() == prices_place_) show_prices();
+        if (tabs_->currentWidget() == equipment_place_) show_equipment();
+    });
+}
+
+void DeskPage::complain(const QString& text) {
+    if (told_) notice_->clear();  // good news is no part of what is wrong
+    told_ = false;
+    notice_->add(Mark::stop, text);
+}
+
+void DeskPage::tell(const QString& text) {
+    notice_->clear();
+    notice_->add(Mark::note, text);
+    told_ = true;
+}
+
+// Pages beside the list are not made before they are looked at: the list of jobs is what a start waits for.
+
+void DeskPage::show_register() {
+    if (register_ == nullptr) {
+        std::vector<std::string> refrigerants;
+        for (const auto& [kind, properties] : reference_->refrigerants)
+            refrigerants.emplace_back(name_of(kind));
+        register_ = new RegisterPage(store_, refrigerants, register_place_);
+        auto* column = new QVBoxLayout(register_place_);
+        column->setContentsMargins(0, 0, 0, 0);
+        column->addWidget(register_);
+        connect(register_, &RegisterPage::problem, this, &DeskPage::complain);
+        connect(register_, &RegisterPage::said, this, &DeskPage::tell);
+        connect(register_, &RegisterPage::open_asked, this, &DeskPage::aftercare_asked);
+    }
+    register_->reload();
+}
+
+void DeskPage::show_customers() {
+    if (customers_ != nullptr) {
+        customers_->reload();
+        return;
+    }
+    customers_ = new CustomersPage(store_, customers_place_);
+    auto* column = new QVBoxLayout(customers_place_);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(customers_);
+    connect(customers_, &CustomersPage::problem, this, &DeskPage::complain);
+    connect(customers_, &CustomersPage::said, this, &DeskPage::tell);
+    connect(customers_, &CustomersPage::open_asked, this, &DeskPage::open_asked);
+    connect(customers_, &CustomersPage::new_job_asked, this, &DeskPage::new_for_customer_asked);
+    // The list of jobs, once the page has done.
+    connect(
+        customers_, &CustomersPage::jobs_changed, this, [this] { model_->reload(); }, Qt::QueuedConnection);
+}
+
+void DeskPage::show_prices() {
+    if (prices_ != nullptr) {
+        prices_->reload();
+        return;
+    }
+    prices_ = new PricePage(store_, program_, prices_place_);
+    auto* column = new QVBoxLayout(prices_place_);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(prices_);
+    connect(prices_, &PricePage::problem, this, &DeskPage::complain);
+    connect(prices_, &PricePage::said, this, &DeskPage::tell);
+    connect(prices_, &PricePage::lists_changed, this, &DeskPage::firms_own_changed);
+}
+
+bool DeskPage::may_close() {
+    if (prices_ == nullptr || !prices_->has_changes()) return true;
+    tabs_->setCurrentWidget(prices_place_);
+    complain(tr("The price list has changes that are not saved. Save them as a version, or discard them."));
+    return false;
+}
+
+void DeskPage::show_equipment() {
+    if (equipment_ != nullptr) {
+        equipment_->reload();
+        return;
+    }
+    equipment_ = new EquipmentPage(store_, program_, equipment_place_);
+    auto* column = new QVBoxLayout(equipment_place_);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(equipment_);
+    connect(equipment_, &EquipmentPage::problem, this, &DeskPage::complain);
+    connect(equipment_, &EquipmentPage::said, this, &DeskPage::tell);
+    connect(equipment_, &EquipmentPage::items_changed, this, &DeskPage::firms_own_changed);
+    equipment_->reload();
+}
+
+void DeskPage::show_equipment_tab() {
+    tabs_->setCurrentWidget(equipment_place_);
+}
+
+void DeskPage::show_tab(int tab) {
+    tabs_->setCurrentIndex(tab);
+}
+
+}  // namespace wg::ui

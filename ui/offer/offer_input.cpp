@@ -1,0 +1,119 @@
+#include "ui/offer/offer_input.h"
+
+#include <QDateTime>
+
+#include "ui/common/format.h"
+#include "ui/common/job_session.h"
+#include "ui/comparison/choice_plans.h"
+#include "ui/documents/logo.h"
+#include "ui/documents/session_input.h"
+
+namespace wg::ui {
+namespace {
+
+QDate day_of(const std::string& iso8601_text) {
+    const QDateTime at = QDateTime::fromString(qs(iso8601_text), Qt::ISODate);
+    return at.isValid() ? at.toLocalTime().date() : QDate::fromString(qs(iso8601_text), Qt::ISODate);
+}
+
+}  // namespace
+
+std::vector<std::string> beside_on_offer(const JobSession& session) {
+    std::vector<std::string> out;
+    const Choice* shown = session.current_choice();
+    for (const Choice& choice : session.job().choices) {
+        if (!choice.on_offer || choice.id == (shown == nullptr ? std::string() : shown->id)) continue;
+        if (out.size() + 1 < most_on_offer) out.push_back(choice.id);
+    }
+    return out;
+}
+
+QString why_not_beside(JobSession& session) {
+    ChoicePlans& plans = ChoicePlans::of(session);
+    for (const std::string& id : beside_on_offer(session)) {
+        const QString label = qs(find_choice(session.job(), id)->label);
+        const ChoicePlan* made = plans.plan_of(id);
+        if (made == nullptr)
+            return QObject::tr("The choice \u201c%1\u201d, which is on offer too, is still being worked out.")
+                .arg(label);
+        if (made->plan == nullptr)
+            return QObject::tr("The choice \u201c%1\u201d, which is on offer too, has no plan: %2")
+                .arg(label, made->problem);
+        if (made->plan->stopped())
+            return QObject::tr("The choice \u201c%1\u201d, which is on offer too, has a stop.").arg(label);
+    }
+    return {};
+}
+
+std::shared_ptr<PaperInput> offer_input(JobSession& session, const Firm& firm, const QDate& today) {
+    const auto bare = input_of(session, firm, today);
+    if (bare == nullptr) return nullptr;
+    auto out = std::make_shared<PaperInput>(*bare);
+    const ChoicePlans& plans = ChoicePlans::of(session);
+    for (const std::string& id : beside_on_offer(session)) {
+        const ChoicePlan* made = plans.plan_of(id);
+        if (made != nullptr && made->plan != nullptr) out->beside.push_back(made->plan);
+    }
+    const auto& lists = session.reference().price_lists;
+    if (const auto list = lists.find(session.job().price_list); list != lists.end()) {
+        out->tariffs = list->second.tariffs;
+        // The list lives as long as the reference does.
+        out->supply_of = [reference = session.shared_reference(), prices = &list->second](const std::string& item) {
+            const parts::PriceItem* known = parts::find_item(*prices, item);
+            if (known == nullptr) return quote::Supply{};
+            return quote::Supply{known->supplier, known->supplier_number, known->pack};
+        };
+    }
+    return out;
+}
+
+std::string number_overtaken(const std::vector<store::IssuedQuote>& quotes,
+                             const std::map<std::string, std::vector<store::QuoteAnswer>>& answers) {
+    for (const store::IssuedQuote& quote : quotes) {
+        const auto answered = answers.find(quote.id);
+        if (answered == answers.end() || answered->second.back().answer == store::Answer::accepted) return quote.number;
+    }
+    return {};
+}
+
+Result<OrderInput> order_of(store::Store& store, const store::IssuedQuote& quote,
+                            const std::vector<store::QuoteAnswer>& answers) {
+    const std::string where = "quote " + quote.number;
+    if (answers.empty() || answers.back().answer != store::Answer::accepted)
+        return Problem{where, "is not accepted", "Enter the client's acceptance first"};
+    const store::QuoteAnswer& accepted = answers.back();
+    const auto agreed = quote::frozen_offer(quote.plan_json, where);
+    if (!agreed.ok()) return agreed.problems();
+    OrderInput out;
+    out.quote_number = qs(quote.number);
+    out.quote_on = day_of(quote.issued_at);
+    out.accepted_on = QDate::fromString(qs(accepted.on), Qt::ISODate);
+    out.accepted_by = qs(accepted.who);
+    out.note = qs(accepted.note);
+    out.agreed = agreed.value();
+    if (!accepted.signature_sha256.empty()) {
+        const auto kept = store::QuoteBook(store).signature(accepted.id);
+        if (!kept.ok()) return kept.problems();
+        const auto image = signature_from_bytes(QByteArray::fromStdString(kept.value()));
+        if (image.ok()) out.signature = image.value();
+    }
+    return out;
+}
+
+Result<OrderInput> change_of_order(store::Store& store, const store::IssuedQuote& agreed,
+                                   const std::vector<store::QuoteAnswer>& answers, const store::IssuedQuote& newer) {
+    auto order = order_of(store, agreed, answers);
+    if (!order.ok()) return order;
+    const auto after = quote::frozen_offer(newer.plan_json, "quote " + newer.number);
+    if (!after.ok()) return after.problems();
+    const auto change = quote::change_order(order.value().agreed, after.value());
+    if (!change.ok()) return change.problems();
+    OrderInput out = std::move(order).value();
+    out.newer_number = qs(newer.number);
+    out.newer_on = day_of(newer.issued_at);
+    out.change = change.value();
+    out.signature = {};
+    return out;
+}
+
+}  // namespace wg::ui

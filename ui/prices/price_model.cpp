@@ -1,0 +1,277 @@
+#include "ui/prices/price_model.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/quantity/utf8.h"
+#include "ui/common/format.h"
+#include "ui/drawing/fields.h"
+
+namespace wg::ui {
+namespace {
+
+constexpr double most_price_units = 1e7;  // as the price list file has it
+constexpr double most_margin_percent = 1000.0;
+constexpr double most_pack = 10000.0;
+constexpr int longest_price_text = 200;
+
+/// An amount of hundredths; nullopt: no number, or more than two decimals.
+std::optional<Money> typed_money(const QString& text) {
+    const std::optional<double> value = parsed_number(text);
+    if (!value || *value < 0.0 || *value > most_price_units) return std::nullopt;
+    const double minor = *value * 100.0;
+    if (std::fabs(minor - std::round(minor)) > 1e-6 * std::fmax(1.0, minor * 1e-6)) return std::nullopt;
+    return Money{std::llround(minor)};
+}
+
+QString amount_text(Money amount) {
+    return number(static_cast<double>(amount.minor) / 100.0, 2);
+}
+
+QString short_number(double value) {
+    return QString::number(value, 'g', 8);
+}
+
+bool column_holds_figure(int column) {
+    using M = PriceModel;
+    return column == M::column_cost || column == M::column_margin || column == M::column_price ||
+           column == M::column_pack || column == M::column_waste;
+}
+
+}  // namespace
+
+PriceModel::PriceModel(QObject* parent) : QAbstractTableModel(parent) {}
+
+void PriceModel::set_list(parts::PriceList list, bool editable) {
+    beginResetModel();
+    list_ = std::move(list);
+    editable_ = editable;
+    find();
+    endResetModel();
+}
+
+void PriceModel::set_words(const QString& words) {
+    beginResetModel();
+    words_ = words.toLower().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+    find();
+    endResetModel();
+}
+
+void PriceModel::find() {
+    shown_.clear();
+    for (std::size_t i = 0; i < list_.items.size(); ++i) {
+        const parts::PriceItem& item = list_.items[i];
+        const QString hay = QStringList{qs(item.text), qs(item.id), qs(item.supplier), qs(item.supplier_number)}
+                                .join(QLatin1Char('\n'))
+                                .toLower();
+        if (std::all_of(words_.begin(), words_.end(), [&hay](const QString& word) { return hay.contains(word); }))
+            shown_.push_back(i);
+    }
+}
+
+int PriceModel::add_item() {
+    parts::PriceItem item;
+    const auto taken = [this](const std::string& id) { return parts::find_item(list_, id) != nullptr; };
+    int count = 1;
+    do {
+        item.id = "item-" + std::to_string(count++);
+    } while (taken(item.id));
+    item.text = tr("New item").toStdString();
+    item.unit = "pc";
+    item.tax_class = list_.labour_tax_class;
+    const int row = rowCount();
+    beginInsertRows({}, row, row);
+    list_.items.push_back(std::move(item));
+    shown_.push_back(list_.items.size() - 1);
+    endInsertRows();
+    Q_EMIT edited();
+    return row;
+}
+
+void PriceModel::remove_row(int row) {
+    const std::optional<std::size_t> item = item_of(row);
+    if (!item) return;
+    beginResetModel();
+    list_.items.erase(list_.items.begin() + static_cast<std::ptrdiff_t>(*item));
+    find();
+    endResetModel();
+    Q_EMIT edited();
+}
+
+std::optional<std::size_t> PriceModel::item_of(int row) const {
+    if (row < 0 || row >= rowCount()) return std::nullopt;
+    return shown_[static_cast<std::size_t>(row)];
+}
+
+int PriceModel::row_of(std::size_t item) const {
+    const auto found = std::find(shown_.begin(), shown_.end(), item);
+    return found == shown_.end() ? -1 : static_cast<int>(found - shown_.begin());
+}
+
+int PriceModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : static_cast<int>(shown_.size());
+}
+
+int PriceModel::columnCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : column_count;
+}
+
+QVariant PriceModel::headerData(int section, Qt::Orientation orientation, int role) const {
+    if (orientation != Qt::Horizontal) return {};
+    if (role == Qt::TextAlignmentRole)
+        return QVariant((column_holds_figure(section) ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+    if (role == Qt::ToolTipRole) {
+        switch (section) {
+            case column_id: return tr("Under which the parts list asks for it");
+            case column_cost: return tr("What the firm pays for one, net; never on paper");
+            case column_margin: return tr("Over the cost. An entry here sets the price from the cost");
+            case column_price: return tr("What the client pays for one, net");
+            case column_pack: return tr("Sold in whole packs of so many units; empty: any quantity");
+            case column_number: return tr("The supplier's own number of the item");
+            case column_waste: return tr("Bought beyond what is needed, for cutting");
+            default: return {};
+        }
+    }
+    if (role != Qt::DisplayRole) return {};
+    switch (section) {
+        case column_text: return tr("Item");
+        case column_id: return tr("Id");
+        case column_unit: return tr("Unit");
+        case column_cost: return tr("Cost, %1").arg(qs(list_.currency));
+        case column_margin: return tr("Margin, %");
+        case column_price: return tr("Price, %1").arg(qs(list_.currency));
+        case column_pack: return tr("Pack");
+        case column_waste: return tr("Waste, %");
+        case column_supplier: return tr("Supplier");
+        case column_number: return tr("Order number");
+        case column_tax: return tr("Tax class");
+        default: return {};
+    }
+}
+
+QString PriceModel::text_at(const parts::PriceItem& item, int column) const {
+    switch (column) {
+        case column_text: return qs(item.text);
+        case column_id: return qs(item.id);
+        case column_unit: return qs(item.unit);
+        case column_cost: return item.cost ? amount_text(*item.cost) : QString();
+        case column_margin: {
+            const std::optional<double> margin = parts::margin_percent(item);
+            return margin ? number(*margin, 1) : QString();
+        }
+        case column_price: return amount_text(item.price);
+        case column_pack: return item.pack > 0.0 ? short_number(item.pack) : QString();
+        case column_waste: return item.waste_percent ? short_number(*item.waste_percent) : QString();
+        case column_supplier: return qs(item.supplier);
+        case column_number: return qs(item.supplier_number);
+        case column_tax: return qs(item.tax_class);
+        default: return {};
+    }
+}
+
+QVariant PriceModel::data(const QModelIndex& index, int role) const {
+    const std::optional<std::size_t> at = index.isValid() ? item_of(index.row()) : std::nullopt;
+    if (!at) return {};
+    switch (role) {
+        case Qt::DisplayRole:
+        case Qt::EditRole:
+        case Qt::ToolTipRole: return text_at(list_.items[*at], index.column());
+        case Qt::TextAlignmentRole:
+            return QVariant((column_holds_figure(index.column()) ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+        default: return {};
+    }
+}
+
+Qt::ItemFlags PriceModel::flags(const QModelIndex& index) const {
+    Qt::ItemFlags flags = QAbstractTableModel::flags(index);
+    if (editable_ && index.isValid()) flags |= Qt::ItemIsEditable;
+    return flags;
+}
+
+QString PriceModel::enter_text(parts::PriceItem& item, int column, const QString& text) const {
+    const std::string entry = text.trimmed().toStdString();
+    if (text.size() > longest_price_text) return tr("The entry is longer than %1 characters").arg(longest_price_text);
+    switch (column) {
+        case column_text:
+            if (entry.empty()) return tr("An item needs a text");
+            item.text = entry;
+            return {};
+        case column_id:
+            if (entry.empty()) return tr("An item needs an id: the parts list asks for it by that");
+            if (entry != item.id && parts::find_item(list_, entry) != nullptr)
+                return tr("'%1' is the id of another item").arg(text.trimmed());
+            item.id = entry;
+            return {};
+        case column_unit:
+            if (entry != "pc" && entry != "m" && entry != "kg" && entry != "h")
+                return tr("The unit is one of pc, m, kg, h");
+            item.unit = entry;
+            return {};
+        case column_tax:
+            if (entry.empty()) return tr("An item needs a tax class, or no quote with it can be priced");
+            item.tax_class = entry;
+            return {};
+        case column_supplier: item.supplier = entry; return {};
+        default: item.supplier_number = entry; return {};
+    }
+}
+
+QString PriceModel::enter(parts::PriceItem& item, int column, const QString& text) const {
+    if (!column_holds_figure(column)) return enter_text(item, column, text);
+    const bool empty = text.trimmed().isEmpty();
+    const QString no_amount =
+        tr("'%1' is no amount from 0 to 10 000 000 with at most two decimals").arg(text.trimmed());
+    const std::optional<Money> amount = typed_money(text);
+    const std::optional<double> value = parsed_number(text);
+    switch (column) {
+        case column_cost:
+            if (!empty && !amount) return no_amount;
+            // The price stands; the margin is what follows.
+            item.cost = empty ? std::nullopt : amount;
+            item.supplier_price.reset();
+            item.discount_group.clear();
+            return {};
+        case column_price:
+            if (!amount) return no_amount;
+            item.price = *amount;
+            return {};
+        case column_margin:
+            if (!item.cost) return tr("Enter the cost first: the margin is reckoned over it");
+            if (!value || *value < -100.0 || *value > most_margin_percent)
+                return tr("'%1' is no margin from -100 to 1 000 %").arg(text.trimmed());
+            item.price = parts::price_with_margin(*item.cost, *value);
+            return {};
+        case column_pack:
+            if (!empty && (!value || *value < 0.0 || *value > most_pack))
+                return tr("'%1' is no pack size from 0 to 10 000").arg(text.trimmed());
+            item.pack = empty ? 0.0 : *value;
+            return {};
+        default:
+            if (!empty && (!value || *value < 0.0 || *value > 100.0))
+                return tr("'%1' is no share from 0 to 100 %").arg(text.trimmed());
+            item.waste_percent = empty ? std::nullopt : value;
+            return {};
+    }
+}
+
+bool PriceModel::setData(const QModelIndex& index, const QVariant& value, int role) {
+    const std::optional<std::size_t> at = index.isValid() ? item_of(index.row()) : std::nullopt;
+    if (!at || !editable_ || role != Qt::EditRole) return false;
+    const parts::PriceItem before = list_.items[*at];
+    if (value.toString() == text_at(before, index.column())) return true;
+    parts::PriceItem item = before;
+    const QString problem = enter(item, index.column(), value.toString());
+    if (!problem.isEmpty()) {
+        Q_EMIT refused(
+            tr("%1, %2: %3.")
+                .arg(qs(before.text), headerData(index.column(), Qt::Horizontal, Qt::DisplayRole).toString(), problem));
+        return false;
+    }
+    if (item == before) return true;
+    list_.items[*at] = std::move(item);
+    Q_EMIT dataChanged(this->index(index.row(), 0), this->index(index.row(), column_count - 1));
+    Q_EMIT edited();
+    return true;
+}
+
+}  // namespace wg::ui

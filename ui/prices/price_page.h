@@ -1,0 +1,102 @@
+#pragma once
+// The firm's price lists, beside those that come with the program.
+
+#include <QWidget>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "core/plan/reference.h"
+#include "core/store/price_book.h"
+
+class QLabel;
+class QLineEdit;
+class QPushButton;
+class QTabWidget;
+class QTableView;
+
+namespace wg::ui {
+
+class CalmCombo;
+class PriceModel;
+class PriceTerms;
+
+class PricePage : public QWidget {
+    Q_OBJECT
+   public:
+    /// The store must outlive the page. `reference`: for the lists that come with the program.
+    PricePage(store::Store& store, std::shared_ptr<const plan::Reference> reference, QWidget* parent = nullptr);
+
+    /// Reads the book anew; keeps the list that is shown, and what was typed into it.
+    void reload();
+    /// False: there is no such list, or the one on screen has changes that are not saved.
+    bool choose(const std::string& list_id);
+    /// A list of the firm's own with the items of the one on screen; false when the id is taken or empty.
+    bool make_own(const std::string& id, const QString& label);
+    /// What is on screen as the next version; false when it was refused, then said.
+    bool save_version(const QString& note, Instant now);
+    bool withdraw(const QString& note, Instant now);
+    void discard_changes();
+    bool import_file(const QString& path);  ///< a list as a file (docs/price-format.md), into the firm's book
+    bool export_file(const QString& path);  ///< JSON, or CSV by the ending
+    /// Items of a list that was made from the one on screen; not saved yet.
+    void take_items(const parts::PriceList& list);
+    [[nodiscard]] bool has_changes() const;
+    /// The one on screen, as it stands there.
+    [[nodiscard]] parts::PriceList shown_list() const;
+
+    [[nodiscard]] PriceModel* model() const { return model_; }
+    [[nodiscard]] PriceTerms* terms() const { return terms_; }
+    [[nodiscard]] QTableView* table() const { return table_; }
+    [[nodiscard]] QLineEdit* search() const { return search_; }
+    [[nodiscard]] QString state_words() const;
+
+   Q_SIGNALS:
+    void problem(const QString& text);
+    void said(const QString& text);
+    void lists_changed();  ///< a version was saved or withdrawn
+
+   private:
+    struct Entry {
+        parts::PriceList list;
+        bool own = false;
+        store::PriceListVersion version;  ///< of an own one
+    };
+    QWidget* make_head();
+    QWidget* make_items();
+    void read_lists();
+    void fill_choice();
+    void show_entry(const Entry& entry);
+    void refresh_state();
+    void ask_new();
+    void ask_save();
+    void ask_withdraw();
+    void ask_import();
+    void ask_import_items();
+    void ask_export();
+    void show_history();
+    [[nodiscard]] Entry* current();
+    [[nodiscard]] const Entry* current() const;
+    bool tell(const std::vector<Problem>& problems);
+
+    store::Store& store_;
+    std::shared_ptr<const plan::Reference> reference_;
+    std::vector<Entry> entries_;
+    std::string shown_id_;
+    PriceModel* model_ = nullptr;
+    PriceTerms* terms_ = nullptr;
+    CalmCombo* choice_ = nullptr;
+    QTabWidget* tabs_ = nullptr;
+    QTableView* table_ = nullptr;
+    QLineEdit* search_ = nullptr;
+    QLabel* state_ = nullptr;
+    QPushButton* save_ = nullptr;
+    QPushButton* discard_ = nullptr;
+    QPushButton* history_ = nullptr;
+    QPushButton* withdraw_ = nullptr;
+    QPushButton* add_ = nullptr;
+    QPushButton* remove_ = nullptr;
+    QPushButton* import_items_ = nullptr;
+};
+
+}  // namespace wg::ui
