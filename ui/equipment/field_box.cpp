@@ -106,6 +106,11 @@ void FieldBox::make_editor(QVBoxLayout& column) {
     } else {
         editor = edit_ = new QLineEdit(this);
         connect(edit_, &QLineEdit::textEdited, this, &FieldBox::typed);
+        connect(edit_, &QLineEdit::editingFinished, this, [this] {
+            const QString before = edit_->text();
+            part_twenty();
+            if (edit_->text() != before) Q_EMIT changed();
+        });
     }
     editor->setAccessibleName(field_.label);
     name->setBuddy(editor);
@@ -162,6 +167,7 @@ void FieldBox::set_value(const QJsonValue& value) {
                                            : (value.isDouble() ? shortest(value.toDouble()) : words_of_value(value)));
         edit_->setCursorPosition(0);
     }
+    if (edit_ != nullptr) length_ = edit_->text().size();
     // A flag that has to be given reads as it looks; any other value stays until it is changed.
     read_at_first_ = read();
     shown_ = check_ != nullptr && field_.required && value.isUndefined() ? read_at_first_ : value;
@@ -219,19 +225,32 @@ QJsonValue FieldBox::read() const {
     return text;
 }
 
-void FieldBox::typed() {
-    if (field_.kind == FieldKind::ten) {
-        const QJsonArray numbers = read().toArray();
-        if (numbers.size() == 2 * ten_count) {
-            QJsonArray first, second;
-            for (int i = 0; i < ten_count; ++i) {
-                first.append(numbers[i]);
-                second.append(numbers[ten_count + i]);
-            }
-            set_value(first);
-            Q_EMIT left_over(second);
-        }
+void FieldBox::part_twenty() {
+    const QJsonArray numbers = read().toArray();
+    if (field_.kind != FieldKind::ten || numbers.size() != 2 * ten_count) return;
+    QJsonArray first, second;
+    for (int i = 0; i < ten_count; ++i) {
+        first.append(numbers[i]);
+        second.append(numbers[ten_count + i]);
     }
+    edit_->setText(numbers_text(first, QStringLiteral("  ")));
+    Q_EMIT left_over(second);
+}
+
+void FieldBox::typed() {
+    // By hand the twentieth number is begun long before it is complete.
+    const bool pasted = edit_->text().size() > length_ + 1;
+    if (pasted) part_twenty();
+    length_ = edit_->text().size();
+    Q_EMIT changed();
+}
+
+void FieldBox::take(const QJsonValue& value) {
+    const QJsonValue shown = shown_;
+    const QJsonValue first = read_at_first_;
+    set_value(value);
+    shown_ = shown;
+    read_at_first_ = first;
     Q_EMIT changed();
 }
 

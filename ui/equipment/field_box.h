@@ -32,6 +32,8 @@ class FieldBox : public QWidget {
     void show_problem(const QString& text);
     [[nodiscard]] const QString& problem() const { return problem_; }
     void set_read_only(bool read_only);
+    /// As if entered: it is not what was shown.
+    void take(const QJsonValue& value);
     /// As if typed.
     void type(const QString& text);
 
@@ -43,6 +45,8 @@ class FieldBox : public QWidget {
    private:
     void make_editor(QVBoxLayout& column);
     void typed();
+    /// Passes on what stands after the tenth of twenty numbers.
+    void part_twenty();
     [[nodiscard]] QString hint() const;
     [[nodiscard]] QString entered() const;
     [[nodiscard]] QJsonValue read() const;
@@ -58,6 +62,7 @@ class FieldBox : public QWidget {
     QLabel* line_ = nullptr;
     QString problem_;
     QJsonValue shown_, read_at_first_;
+    qsizetype length_ = 0;  ///< of the text before the last change
 };
 
 }  // namespace wg::ui

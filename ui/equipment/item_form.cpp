@@ -52,9 +52,8 @@ void ItemForm::build(store::ItemKind kind) {
     setWidget(page_);  // the one before goes with its fields
     if (boxes_.contains(QStringLiteral("compressor.power_w"))) {
         for (const char* key : {"compressor.capacity_w", "compressor.mass_flow_kg_h"}) {
-            connect(box(QLatin1String(key)), &FieldBox::left_over, this, [this](const QJsonValue& numbers) {
-                box(QStringLiteral("compressor.power_w"))->set_value(numbers);
-            });
+            connect(box(QLatin1String(key)), &FieldBox::left_over, this,
+                    [this](const QJsonValue& numbers) { box(QStringLiteral("compressor.power_w"))->take(numbers); });
         }
     }
 }

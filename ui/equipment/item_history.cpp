@@ -46,6 +46,7 @@ ItemHistory::ItemHistory(QWidget* parent) : QWidget(parent) {
     words_ = new QLabel(this);
     words_->setWordWrap(true);
     words_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    versions_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::ResizeToContents);
     changes_ = history_table({tr("Field"), tr("Before"), tr("Then")}, this);
     changes_->setAccessibleName(tr("What changed with this version"));
     auto* column = new QVBoxLayout(this);

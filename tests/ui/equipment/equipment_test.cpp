@@ -9,6 +9,7 @@
 #include <QLineEdit>
 #include <QSignalSpy>
 #include <QTableWidget>
+#include <QTest>
 #include <functional>
 
 #include "core/equipment/codec.h"
@@ -265,6 +266,13 @@ TEST(ItemForm, ALineOfADataSheetIsPastedAndTwoLinesFillBoth) {
     const QJsonObject data = form.draft().item.value("compressor").toObject();
     EXPECT_EQ(data.value("capacity_w").toArray().size(), 10);
     EXPECT_EQ(data.value("power_w").toArray().at(2).toDouble(), 5.5);
+    // By hand, a letter at a time: parted only when the field is left.
+    QLineEdit* edit = form.box("compressor.mass_flow_kg_h")->findChild<QLineEdit*>();
+    QTest::keyClicks(edit, "1 2 3 4 5 6 7 8 9 10 11 12 13 14 15 16 17 18 19 20");
+    EXPECT_EQ(form.draft().item.value("compressor").toObject().value("mass_flow_kg_h").toArray().size(), 20);
+    QTest::keyClick(edit, Qt::Key_Return);
+    EXPECT_EQ(form.draft().item.value("compressor").toObject().value("mass_flow_kg_h").toArray().size(), 10);
+    EXPECT_EQ(form.draft().item.value("compressor").toObject().value("power_w").toArray().at(9).toDouble(), 20.0);
     form.box("compressor.power_w")->type("1 2 3");
     form.show_problems(by_field(ItemKind::block, read(form.draft()).problems()));
     EXPECT_TRUE(form.box("compressor.power_w")->problem().contains("10"))
