@@ -2839,7 +2839,7 @@ Freundliche Grüße
     </message>
     <message>
         <source>Choice</source>
-        <translation>Variante</translation>
+        <translation>Wahl</translation>
     </message>
     <message>
         <source>Noted with it</source>

@@ -2839,7 +2839,7 @@ Un saludo cordial
     </message>
     <message>
         <source>Choice</source>
-        <translation>Variante</translation>
+        <translation>Opción</translation>
     </message>
     <message>
         <source>Noted with it</source>

@@ -18,7 +18,7 @@ Flow::Flow(Furniture furniture)
 double Flow::body_top(std::size_t page_index) const {
     double top = margin;
     if (page_index == 0) {
-        const double left = static_cast<double>(furniture_.firm.size()) * line_height(type_.small);
+        const double left = logo_over_lines() + static_cast<double>(furniture_.firm.size()) * line_height(type_.small);
         const double right =
             line_height(type_.title) + (furniture_.mark.isEmpty() ? 3.0 : 4.0) * line_height(type_.small);
         top += std::max({left, right, logo_size().height()});

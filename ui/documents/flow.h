@@ -166,6 +166,8 @@ class Flow {
     [[nodiscard]] double mark_room() const;
     /// Of the logo as it is drawn; none: an empty size.
     [[nodiscard]] QSizeF logo_size() const;
+    /// In large print the lines stand below the logo: this much lower.
+    [[nodiscard]] double logo_over_lines() const;
     [[nodiscard]] double logo_room() const;  ///< that the firm's lines and marks keep free on the first page
     /// The marks stand in the head's first line, where firm and number leave them room.
     [[nodiscard]] bool marks_in_head() const;

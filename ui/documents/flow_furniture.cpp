@@ -45,6 +45,7 @@ void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) cons
                                                   painter.drawImage(at, logo);
                                               }});
         }
+        top += logo_over_lines();
         for (qsizetype i = 0; i < furniture_.firm.size(); ++i) {
             put(margin + beside, top, furniture_.firm[i], sheet().lettered(Style{least_pt, i == 0, false}), 0.0,
                 body_width() * 0.48 - beside);
@@ -116,9 +117,14 @@ QSizeF Flow::logo_size() const {
     return QSizeF(furniture_.logo.size()).scaled(logo_width, logo_height, Qt::KeepAspectRatio);
 }
 
+double Flow::logo_over_lines() const {
+    const QSizeF size = logo_size();
+    return size.isEmpty() || !sheet().large_print ? 0.0 : size.height() + 1.0 * mm;
+}
+
 double Flow::logo_room() const {
     const QSizeF size = logo_size();
-    return size.isEmpty() ? 0.0 : size.width() + 3.0 * mm;
+    return size.isEmpty() || sheet().large_print ? 0.0 : size.width() + 3.0 * mm;
 }
 
 Style Flow::bold_small() const {

@@ -129,8 +129,9 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     // Of what was agreed, which the plan as it is now may no longer be.
     const bool ordered = paper == Paper::order_confirmation || paper == Paper::change_order;
     if (paper == Paper::quote && !input.quote_number.isEmpty()) f.title += QLatin1Char(' ') + input.quote_number;
-    if ((ordered || paper == Paper::purchase_list) && input.order && !input.order->number.isEmpty())
-        f.title += QLatin1Char(' ') + input.order->number;
+    const bool numbered = (ordered || paper == Paper::purchase_list) && input.order && !input.order->number.isEmpty();
+    // In large print title and number do not fit one line, and the number has to be read whole.
+    if (numbered && !input.look.large_print) f.title += QLatin1Char(' ') + input.order->number;
     const bool planned = paper != Paper::survey_sheet && !ordered && !plan.job_id.empty();
     const auto revision = planned ? plan.job_revision : input.job.revision;
     f.job = say("Job %1, revision %2")
@@ -138,6 +139,7 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
                 .arg(revision);
     if (ordered) f.job = say("Job %1").arg(input.job.number.empty() ? say("without number") : qs(input.job.number));
     if (input.unsaved && !ordered) f.job += say(" with changes");
+    if (numbered && input.look.large_print) f.job = input.order->number + QStringLiteral(", ") + f.job;
     if (planned && !plan.plan_mark.empty()) {
         f.mark = say("mark %1").arg(qs(plan.plan_mark));
         f.code = print_code(plan);

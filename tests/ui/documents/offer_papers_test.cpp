@@ -114,6 +114,13 @@ TEST(OfferPapers, the_confirmation_says_what_was_accepted_by_whom_and_when_to_pa
         EXPECT_TRUE(text.contains(wanted)) << wanted.toStdString();
     EXPECT_FALSE(text.contains(QStringLiteral("revision"))) << "of what was agreed, not of the plan as it is now";
     EXPECT_FALSE(text.contains(QStringLiteral("Signature under")));
+    PaperInput large = input;
+    large.look.large_print = true;
+    bool whole = false;
+    for (const paper::Lettering& piece :
+         paper::lay_out(Paper::order_confirmation, std::make_shared<const PaperInput>(large)).front().lettering)
+        whole = whole || piece.text.contains(QStringLiteral("O2027-0003"));
+    EXPECT_TRUE(whole) << "the number is read whole in large print too";
     PaperInput with_picture = input;
     with_picture.order->signature = QImage(120, 40, QImage::Format_RGB32);
     EXPECT_TRUE(words_of(Paper::order_confirmation, with_picture).contains(QStringLiteral("Signature under")));
@@ -320,6 +327,12 @@ TEST(Logo, stands_in_its_box_at_the_head_and_the_file_stays_for_the_archive) {
             const bool beside = piece.baseline.y() < logo->frame.bottom();
             EXPECT_FALSE(beside && piece.baseline.x() < logo->frame.right()) << piece.text.toStdString();
         }
+        PaperInput large = input;
+        large.look.large_print = true;
+        for (const paper::Lettering& piece :
+             paper::lay_out(kind, std::make_shared<const PaperInput>(large)).front().lettering)
+            EXPECT_FALSE(piece.text.startsWith(QStringLiteral("Heather")) && piece.text.contains(QChar(0x2026)))
+                << "the firm's name is read whole";
         const auto pdf = pdf_bytes(kind, input);
         ASSERT_TRUE(pdf.ok());
         static const QRegularExpression clear(QStringLiteral("/(?:ca|CA) 0|/SMask (?!/None)|/S /Transparency"));
