@@ -16,6 +16,7 @@
 
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
+#include "ui/customers/customers_page.h"
 #include "ui/desk/figures_page.h"
 #include "ui/desk/job_preview.h"
 #include "ui/desk/job_table_model.h"
