@@ -20,7 +20,7 @@ packages_program=(
     g++ cmake ninja-build ccache
     qt6-base-dev libqt6sql6-sqlite libqt6sql6-psql qt6-charts-dev qt6-svg-dev libqt6opengl6-dev libgl1-mesa-dev
     qt6-tools-dev qt6-l10n-tools
-    nlohmann-json3-dev libqrencode-dev libzip-dev
+    nlohmann-json3-dev libqrencode-dev libzip-dev libxlsxwriter-dev
     fonts-noto-core
 )
 packages_tests=(

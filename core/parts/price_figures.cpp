@@ -17,11 +17,16 @@ std::string in_marks(std::string_view text) {
     while (!text.empty()) {
         std::size_t length = 1;
         char mark = text.front();
+        const auto stands_for = [&](std::string_view written, char as) {
+            if (!text.starts_with(written)) return;
+            mark = as;
+            length = written.size();
+        };
         for (const std::string_view space : spaces)
-            if (text.starts_with(space)) mark = ' ', length = space.size();
+            stands_for(space, ' ');
         for (const std::string_view apostrophe : apostrophes)
-            if (text.starts_with(apostrophe)) mark = '\'', length = apostrophe.size();
-        if (text.starts_with(true_minus)) mark = '-', length = true_minus.size();
+            stands_for(apostrophe, '\'');
+        stands_for(true_minus, '-');
         if (std::string_view("0123456789-., '").find(mark) == std::string_view::npos) return {};
         out += mark;
         text.remove_prefix(length);

@@ -9,6 +9,7 @@
 #include "core/job/words.h"
 #include "core/quantity/utf8.h"
 #include "core/store/database.h"
+#include "core/store/job_steps.h"
 #include "core/store/search.h"
 #include "core/store/text.h"
 
@@ -76,7 +77,29 @@ Result<Where> where_of(const Database& database, const JobFilter& filter) {
         out.sql += QStringLiteral(" AND j.changed_at <= ?");
         out.values << to_qt(filter.changed_until + "T23:59:59Z");
     }
+    if (!filter.steps.empty()) {
+        if (!date_from_iso8601(filter.today))
+            return Problem{"list", "'" + for_message(filter.today) + "' is no day", "Write it as 2027-06-21"};
+        out.sql += QStringLiteral(" AND ") + condition_of_steps(filter.steps, filter.today, out.values);
+    }
     return out;
+}
+
+constexpr std::pair<NextStep, const char*> step_words[] = {{NextStep::survey, "survey"},
+                                                           {NextStep::plan, "plan"},
+                                                           {NextStep::send_quote, "send_quote"},
+                                                           {NextStep::await_answer, "await_answer"},
+                                                           {NextStep::after_refusal, "after_refusal"},
+                                                           {NextStep::fit, "fit"},
+                                                           {NextStep::hand_over, "hand_over"},
+                                                           {NextStep::service, "service"},
+                                                           {NextStep::nothing, "nothing"}};
+
+const char* word_of_step(NextStep step) {
+    for (const auto& [value, word] : step_words) {
+        if (value == step) return word;
+    }
+    return "";
 }
 
 QString order_of(const Database& database, const JobFilter& filter, bool by_words) {
@@ -97,11 +120,15 @@ QJsonObject to_json(const JobView& view) {
     QJsonArray states;
     for (const JobState state : view.states)
         states.append(QString(key_of(state)));
+    QJsonArray steps;
+    for (const NextStep step : view.steps)
+        steps.append(QString::fromLatin1(word_of_step(step)));
     return {{"name", to_qt(view.name)},
             {"states", states},
             {"without_invented", view.without_invented},
             {"due_within_days", view.due_within_days},
             {"quiet_for_days", view.quiet_for_days},
+            {"steps", steps},
             {"order", QString::fromLatin1(word_of(view.order).word)},
             {"backwards", view.backwards}};
 }
@@ -118,6 +145,13 @@ std::optional<JobView> from_json(const QJsonObject& object) {
     view.without_invented = object["without_invented"].toBool();
     view.due_within_days = std::clamp(object["due_within_days"].toInt(-1), -1, most_days);
     view.quiet_for_days = std::clamp(object["quiet_for_days"].toInt(-1), -1, most_days);
+    for (const QJsonValue& one : object["steps"].toArray()) {
+        const auto* step = std::find_if(std::begin(step_words), std::end(step_words), [&one](const auto& pair) {
+            return one.toString() == QString::fromLatin1(pair.second);
+        });
+        if (step == std::end(step_words)) return std::nullopt;
+        view.steps.push_back(step->first);
+    }
     const QString order = object["order"].toString();
     const auto* found = std::find_if(std::begin(order_words), std::end(order_words),
                                      [&order](const OrderWord& one) { return order == QString::fromLatin1(one.word); });
@@ -137,6 +171,8 @@ JobFilter filter_of(const JobView& view, const std::string& words, CivilDate tod
     const std::int64_t day = days_from_civil(today);
     if (view.due_within_days >= 0) filter.due_until = iso8601(civil_from_days(day + view.due_within_days));
     if (view.quiet_for_days >= 0) filter.changed_until = iso8601(civil_from_days(day - view.quiet_for_days));
+    filter.steps = view.steps;
+    filter.today = iso8601(today);
     filter.order = view.order;
     filter.backwards = view.backwards;
     return filter;
@@ -161,7 +197,7 @@ Result<int> JobList::count(const JobFilter& filter, int most) const {
     if (!where) return where.problems();
     // The search alone knows what matches: no need to look at each job.
     const bool words_only = filter.states.empty() && !filter.without_invented && filter.due_until.empty() &&
-                            filter.changed_until.empty() && !where.value().values.isEmpty();
+                            filter.changed_until.empty() && filter.steps.empty() && !where.value().values.isEmpty();
     const QString from = words_only ? QString::fromLatin1(database_.words().search_alone) : where.value().sql;
     where.value().values << most + 1;
     const Result<QVariant> found = database_.value(

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "core/job/next_step.h"
 #include "core/store/store.h"
 
 namespace wg::store {
@@ -14,8 +15,10 @@ struct JobFilter {
     std::string words;             ///< each has to begin a word; empty: all
     std::vector<JobState> states;  ///< empty: all
     bool without_invented = false;
-    std::string due_until;      ///< ISO 8601 date: a service falls due by then; empty: whatever falls due
-    std::string changed_until;  ///< ISO 8601 date: not changed after it; empty: whenever
+    std::string due_until;        ///< ISO 8601 date: a service falls due by then; empty: whatever falls due
+    std::string changed_until;    ///< ISO 8601 date: not changed after it; empty: whenever
+    std::vector<NextStep> steps;  ///< what is to be done next; empty: whatever
+    std::string today;            ///< ISO 8601 date: decides which services are due; needed with `steps`
     JobOrder order = JobOrder::newest;
     bool backwards = false;
     friend bool operator==(const JobFilter&, const JobFilter&) = default;
@@ -28,6 +31,7 @@ struct JobView {
     bool without_invented = false;
     int due_within_days = -1;  ///< -1: whatever falls due
     int quiet_for_days = -1;   ///< not changed for so long; -1: whenever
+    std::vector<NextStep> steps;
     JobOrder order = JobOrder::newest;
     bool backwards = false;
     friend bool operator==(const JobView&, const JobView&) = default;
@@ -41,6 +45,8 @@ class JobList {
     explicit JobList(Store& store) : store_(store), database_(store.database()) {}
 
     [[nodiscard]] Result<std::vector<JobRow>> page(const JobFilter& filter, int limit, int offset) const;
+    /// What is to be done next on these jobs, in their order; nothing for one that is not there.
+    [[nodiscard]] Result<std::vector<NextStepOfJob>> next_steps(const std::vector<JobRow>& rows, CivilDate today) const;
     /// `most`: counts no further; one more than it means more. A word that half of all jobs have takes longer to count
     /// to its end than to be typed on.
     [[nodiscard]] Result<int> count(const JobFilter& filter, int most = 2'000'000'000) const;

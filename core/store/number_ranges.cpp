@@ -197,6 +197,17 @@ Result<std::string> NumberRanges::next(NumberKind kind, int year) const {
     return Problem{"number", "none is free near " + for_message(at.text), "Change the pattern of numbers"};
 }
 
+Result<std::string> NumberRanges::give_for(NumberKind kind, int year, const std::string& given_to, Instant now,
+                                           const std::function<std::optional<Problem>(const std::string&)>& use) {
+    Transaction transaction(database_);
+    if (auto problem = transaction.begin()) return *problem;
+    Result<std::string> given = give(kind, year, given_to, now);
+    if (!given) return given;
+    if (auto problem = use(given.value())) return *problem;
+    if (auto problem = transaction.commit()) return *problem;
+    return given;
+}
+
 Result<std::string> NumberRanges::give(NumberKind kind, int year, const std::string& given_to, Instant now) {
     Result<Next> found = first_after_those_given(kind, year);
     if (!found) return found.problems();

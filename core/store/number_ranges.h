@@ -2,6 +2,7 @@
 // Numbers of the firm's papers: one series a kind and year, without a gap and never the same twice in one store.
 
 #include <array>
+#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -45,6 +46,10 @@ class NumberRanges {
     /// Within the caller's write transaction: undone with it, so that no number is lost. `given_to`: id of the paper.
     /// Numbers that papers from other stores have here are passed over, and kept as given to nobody.
     [[nodiscard]] Result<std::string> give(NumberKind kind, int year, const std::string& given_to, Instant now);
+    /// In a transaction of its own, for papers that are not kept here: `use` writes the paper with the number; when it
+    /// fails, the number is not given.
+    [[nodiscard]] Result<std::string> give_for(NumberKind kind, int year, const std::string& given_to, Instant now,
+                                               const std::function<std::optional<Problem>(const std::string&)>& use);
 
    private:
     struct Next {

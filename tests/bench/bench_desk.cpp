@@ -57,6 +57,18 @@ struct BigDesk {
                              "1, ?, ?, ?)",
                              {q(job.id), q(job.changed_at), q(text), q(wg::sha256_hex(text))}))
                 std::abort();
+            // Quotes of those offered and accepted, half of them answered; services of those in use.
+            const bool quoted = i % 7 == 2 || i % 7 == 3;
+            if (quoted && database.run("INSERT INTO quote_issued VALUES (?, ?, 1, ?, ?, '{}', '', 1, 'EUR')",
+                                       {q(job.id), q(job.id), q("Q" + job.number), q(job.changed_at)}))
+                std::abort();
+            if (quoted && i % 2 == 0 &&
+                database.run("INSERT INTO quote_answer VALUES (?, ?, ?, 'declined', '2027-02-01', '', '', '', '')",
+                             {i, q(job.id), q(job.id)}))
+                std::abort();
+            if (i % 7 == 5 && database.run("INSERT INTO service_due VALUES (?, 'look', '', ?, '')",
+                                           {q(job.id), q(i % 2 == 0 ? "2027-06-01" : "2028-06-01")}))
+                std::abort();
         }
         if (wg::store::index_all_jobs(database) || transaction.commit()) std::abort();
     }
@@ -94,6 +106,21 @@ void desk_sort_and_filter_100k(benchmark::State& state) {
     }
 }
 BENCHMARK(desk_sort_and_filter_100k)->ArgsProduct({{0, 2, 5}, {0, 1}})->Unit(benchmark::kMillisecond);
+
+// What is to be done next: the first page with its column, and the count, narrowed to one step.
+void desk_next_steps_100k(benchmark::State& state) {
+    const auto store = wg::store::Store::open(desk().path, {1813000000}).value();
+    const wg::store::JobList list(*store);
+    wg::store::JobFilter filter;
+    filter.today = "2027-07-01";
+    if (state.range(0) >= 0) filter.steps = {static_cast<wg::NextStep>(state.range(0))};
+    for (auto _ : state) {
+        const auto rows = list.page(filter, 100, 0).value();
+        benchmark::DoNotOptimize(list.next_steps(rows, {2027, 7, 1}).value());
+        benchmark::DoNotOptimize(list.count(filter, 5000).value());
+    }
+}
+BENCHMARK(desk_next_steps_100k)->DenseRange(-1, 8)->Unit(benchmark::kMillisecond);
 
 void start_with_100k_jobs(benchmark::State& state) {
     desk();

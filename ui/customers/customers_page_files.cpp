@@ -9,7 +9,7 @@
 #include "core/customers/list_out.h"
 #include "core/store/customers.h"
 #include "core/store/personal.h"
-#include "core/tables/csv_writer.h"
+#include "core/tables/csv_reader.h"
 #include "ui/common/format.h"
 #include "ui/customers/client_erase_dialog.h"
 #include "ui/customers/customer_import_dialog.h"
@@ -77,7 +77,7 @@ void CustomersPage::save_list() {
         }
     }
     const Result<bool> written =
-        problems.empty() ? write_file_whole(path, tables::write_csv(customers::rows_of(them))) : Result<bool>(problems);
+        problems.empty() ? write_table(path, tr("Customers"), customers::rows_of(them)) : Result<bool>(problems);
     if (written)
         Q_EMIT said(tr("%1 customers saved as %2").arg(number(static_cast<int>(them.size()))).arg(path));
     else

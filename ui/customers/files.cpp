@@ -1,8 +1,13 @@
 #include "ui/customers/files.h"
 
+#include <QCoreApplication>
+#include <QDateTime>
 #include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
+
+#include "core/sheets/xlsx_writer.h"
+#include "core/tables/csv_writer.h"
 
 namespace wg::ui {
 namespace {
@@ -29,6 +34,21 @@ Result<bool> write_file_whole(const QString& path, std::string_view bytes) {
     if (file.open(QIODevice::WriteOnly) && file.write(bytes.data(), size) == size && file.commit()) return true;
     return Problem{path.toStdString(), "cannot be written: " + file.errorString().toStdString(),
                    "Choose a folder you may write to"};
+}
+
+Result<bool> write_table(const QString& path, const QString& name, const std::vector<std::vector<std::string>>& rows) {
+    if (!path.endsWith(QStringLiteral(".xlsx"), Qt::CaseInsensitive))
+        return write_file_whole(path, tables::write_csv(rows));
+    sheets::Sheet sheet;
+    sheet.name = name.toStdString();
+    if (!rows.empty()) sheet.heads = rows.front();
+    for (std::size_t i = 1; i < rows.size(); ++i)
+        sheet.rows.emplace_back(rows[i].begin(), rows[i].end());
+    return sheets::write_xlsx(path.toStdString(), sheet, {QDateTime::currentSecsSinceEpoch()});
+}
+
+QString table_files() {
+    return QCoreApplication::translate("Files", "Spreadsheet (*.xlsx);;CSV (*.csv)");
 }
 
 }  // namespace wg::ui

@@ -7,7 +7,6 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QSignalBlocker>
 #include <QSplitter>
 #include <QTabWidget>
@@ -17,6 +16,7 @@
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
 #include "ui/customers/customers_page.h"
+#include "ui/customers/files.h"
 #include "ui/desk/figures_page.h"
 #include "ui/desk/job_preview.h"
 #include "ui/desk/job_table_model.h"
@@ -151,6 +151,7 @@ QWidget* DeskPage::make_table() {
     table_->setColumnWidth(JobTableModel::client_column, 176);
     table_->setColumnWidth(JobTableModel::town_column, 132);
     table_->setColumnWidth(JobTableModel::state_column, 92);
+    table_->setColumnWidth(JobTableModel::next_column, 190);
     table_->setColumnWidth(JobTableModel::changed_column, 112);
     count_ = new QLabel(left);
     count_->setProperty("role", QStringLiteral("muted"));
@@ -159,7 +160,7 @@ QWidget* DeskPage::make_table() {
     due_->hide();
     connect(due_, &QPushButton::clicked, this, [this] { tabs_->setCurrentWidget(services_); });
     auto* foot = new QHBoxLayout;
-    auto* save = new QPushButton(tr("Save this list as CSV"), left);
+    auto* save = new QPushButton(tr("Save this list"), left);
     save->setProperty("role", QStringLiteral("link"));
     connect(save, &QPushButton::clicked, this, &DeskPage::save_list);
     foot->addWidget(count_, 1);
@@ -202,23 +203,27 @@ void DeskPage::narrow() {
 
 void DeskPage::save_list() {
     const QString path =
-        QFileDialog::getSaveFileName(this, tr("Save this list"), QStringLiteral("jobs.csv"), tr("CSV (*.csv)"));
+        QFileDialog::getSaveFileName(this, tr("Save this list"), QStringLiteral("jobs.xlsx"), table_files());
     if (path.isEmpty()) return;
     const Result<FigureTable> list = model_->whole_list();
-    if (!list) {
-        notice_->add(Mark::stop, qs(text_of(list.problems())));
-        return;
+    std::vector<std::vector<std::string>> rows;
+    if (list) {
+        const auto add = [&rows](const QStringList& cells) {
+            rows.emplace_back();
+            for (const QString& cell : cells)
+                rows.back().push_back(cell.toStdString());
+        };
+        add(list.value().header);
+        for (const QStringList& cells : list.value().rows)
+            add(cells);
     }
-    const QByteArray bytes = list.value().to_csv();
-    QSaveFile file(path);
+    const Result<bool> written = list ? write_table(path, tr("Jobs"), rows) : Result<bool>(list.problems());
     notice_->clear();
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) {
+    if (written)
         notice_->add(Mark::note,
                      tr("%1 jobs saved as %2").arg(number(static_cast<int>(list.value().rows.size()))).arg(path));
-    } else {
-        notice_->add(Mark::stop,
-                     tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
-    }
+    else
+        notice_->add(Mark::stop, qs(text_of(written.problems())));
 }
 
 void DeskPage::show_order() {

@@ -7,6 +7,7 @@
 
 #include "core/job/words.h"
 #include "ui/common/format.h"
+#include "ui/desk/step_words.h"
 
 namespace wg::ui {
 namespace {
@@ -73,23 +74,40 @@ void JobTableModel::reload() {
     Result<std::vector<store::JobRow>> first = page(0, page_rows);
     const Result<int> count = counted();
     beginResetModel();
+    steps_.clear();
     rows_ = first.ok() ? std::move(first).value() : std::vector<store::JobRow>();
     total_ = count.ok() ? count.value() : -1;
     at_end_ = rows_.size() < static_cast<std::size_t>(page_rows);
+    add_steps(rows_);
     endResetModel();
     if (!first.ok()) Q_EMIT problem(qs(text_of(first.problems())));
+}
+
+void JobTableModel::add_steps(const std::vector<store::JobRow>& rows) {
+    const QDate today = QDate::currentDate();
+    const auto steps = store::JobList(store_).next_steps(rows, {today.year(), today.month(), today.day()});
+    if (steps.ok())
+        steps_.insert(steps_.end(), steps.value().begin(), steps.value().end());
+    else
+        Q_EMIT problem(qs(text_of(steps.problems())));
 }
 
 Result<FigureTable> JobTableModel::whole_list() const {
     constexpr int at_once = 1000;
     FigureTable out;
-    out.header = {tr("Job"), tr("Client"), tr("Title"), tr("Town"), tr("State"), tr("Changed (UTC)")};
+    out.header = {tr("Job"), tr("Client"), tr("Title"), tr("Town"), tr("State"), tr("Next"), tr("Changed (UTC)")};
+    const QDate today = QDate::currentDate();
     for (int offset = 0; offset < most_saved; offset += at_once) {
         const Result<std::vector<store::JobRow>> rows = page(offset, at_once);
         if (!rows) return rows.problems();
-        for (const store::JobRow& row : rows.value())
+        const auto steps = store::JobList(store_).next_steps(rows.value(), {today.year(), today.month(), today.day()});
+        if (!steps) return steps.problems();
+        for (std::size_t i = 0; i < rows.value().size(); ++i) {
+            const store::JobRow& row = rows.value()[i];
             out.rows.push_back({qs(row.number), qs(row.client), qs(row.title), qs(row.town),
-                                QString::fromUtf8(text_of(row.state)), qs(row.changed_at)});
+                                QString::fromUtf8(text_of(row.state)), step_words(steps.value()[i]),
+                                qs(row.changed_at)});
+        }
         if (rows.value().size() < static_cast<std::size_t>(at_once)) break;
     }
     return out;
@@ -124,6 +142,10 @@ QVariant JobTableModel::data(const QModelIndex& index, int role) const {
                                                                : qs(at->title);
             case town_column: return qs(at->town);
             case state_column: return QString::fromUtf8(text_of(at->state));
+            case next_column: {
+                const auto place = static_cast<std::size_t>(index.row());
+                return place < steps_.size() ? step_words(steps_[place]) : QString();
+            }
             case changed_column: return changed_text(at->changed_at);
             default: return {};
         }
@@ -141,11 +163,12 @@ QVariant JobTableModel::headerData(int section, Qt::Orientation orientation, int
             Qt::Alignment((section == changed_column ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter));
     }
     if (role != Qt::DisplayRole) return {};
-    const QString names[] = {tr("Job"), tr("Client"), tr("Title"), tr("Town"), tr("State"), tr("Changed")};
-    static constexpr store::JobOrder orders[] = {store::JobOrder::number, store::JobOrder::client,
-                                                 store::JobOrder::title,  store::JobOrder::town,
-                                                 store::JobOrder::state,  store::JobOrder::newest};
+    const QString names[] = {tr("Job"), tr("Client"), tr("Title"), tr("Town"), tr("State"), tr("Next"), tr("Changed")};
+    static constexpr store::JobOrder orders[] = {
+        store::JobOrder::number, store::JobOrder::client, store::JobOrder::title, store::JobOrder::town,
+        store::JobOrder::state,  store::JobOrder::newest, store::JobOrder::newest};
     if (section < 0 || section >= column_count) return {};
+    if (section == next_column) return names[section];
     if (orders[section] != view_.order) return names[section];
     const bool down = view_.order == store::JobOrder::newest ? !view_.backwards : view_.backwards;
     return names[section] + (down ? QStringLiteral(" \u2193") : QStringLiteral(" \u2191"));
@@ -166,6 +189,7 @@ void JobTableModel::fetchMore(const QModelIndex& parent) {
     at_end_ = more.value().size() < static_cast<std::size_t>(page_rows);
     if (more.value().empty()) return;
     beginInsertRows({}, rowCount(), rowCount() + static_cast<int>(more.value().size()) - 1);
+    add_steps(more.value());
     rows_.insert(rows_.end(), more.value().begin(), more.value().end());
     endInsertRows();
 }

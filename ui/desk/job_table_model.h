@@ -13,7 +13,16 @@ namespace wg::ui {
 class JobTableModel : public QAbstractTableModel {
     Q_OBJECT
    public:
-    enum Column { number_column, client_column, title_column, town_column, state_column, changed_column, column_count };
+    enum Column {
+        number_column,
+        client_column,
+        title_column,
+        town_column,
+        state_column,
+        next_column,
+        changed_column,
+        column_count
+    };
 
     /// The store must outlive the model.
     explicit JobTableModel(store::Store& store, QObject* parent = nullptr);
@@ -48,11 +57,13 @@ class JobTableModel : public QAbstractTableModel {
    private:
     [[nodiscard]] Result<std::vector<store::JobRow>> page(int offset, int rows) const;
     [[nodiscard]] Result<int> counted() const;
+    void add_steps(const std::vector<store::JobRow>& rows);
 
     store::Store& store_;
     std::string query_;
     store::JobView view_;
     std::vector<store::JobRow> rows_;
+    std::vector<NextStepOfJob> steps_;  ///< of rows_; empty when the store could not tell
     int total_ = 0;
     bool at_end_ = false;
 };

@@ -10,9 +10,17 @@
 
 #include "core/job/words.h"
 #include "ui/common/format.h"
+#include "ui/desk/step_words.h"
 
 namespace wg::ui {
 namespace {
+
+constexpr int any_step = -1;
+constexpr int waits_for_us = -2;
+constexpr int several_steps = -3;
+constexpr NextStep all_steps[] = {NextStep::survey,       NextStep::plan,          NextStep::send_quote,
+                                  NextStep::await_answer, NextStep::after_refusal, NextStep::fit,
+                                  NextStep::hand_over,    NextStep::service,       NextStep::nothing};
 
 void show_days(QComboBox* box, int days) {
     int at = box->findData(days);
@@ -51,7 +59,13 @@ ListFilter::ListFilter(store::Store& store, QWidget* parent) : QWidget(parent), 
     for (const auto& [words, days] : {std::pair{tr("Changed whenever"), -1}, std::pair{tr("Quiet for 14 days"), 14},
                                       std::pair{tr("Quiet for 30 days"), 30}, std::pair{tr("Quiet for 90 days"), 90}})
         quiet_->addItem(words, days);
-    for (QComboBox* box : {due_, quiet_})
+    steps_ = new QComboBox(this);
+    steps_->setAccessibleName(tr("What is to be done next"));
+    steps_->addItem(tr("Whatever is next"), any_step);
+    steps_->addItem(tr("Waits for us"), waits_for_us);
+    for (const NextStep step : all_steps)
+        steps_->addItem(step_name(step), static_cast<int>(step));
+    for (QComboBox* box : {due_, quiet_, steps_})
         connect(box, &QComboBox::currentIndexChanged, this, &ListFilter::changed);
     without_invented_ = new QCheckBox(tr("Without demonstrations"), this);
     connect(without_invented_, &QCheckBox::toggled, this, &ListFilter::changed);
@@ -64,12 +78,39 @@ ListFilter::ListFilter(store::Store& store, QWidget* parent) : QWidget(parent), 
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
-    for (QWidget* part : {static_cast<QWidget*>(states_), static_cast<QWidget*>(due_), static_cast<QWidget*>(quiet_),
-                          static_cast<QWidget*>(without_invented_)})
+    for (QWidget* part : {static_cast<QWidget*>(states_), static_cast<QWidget*>(steps_), static_cast<QWidget*>(due_),
+                          static_cast<QWidget*>(quiet_), static_cast<QWidget*>(without_invented_)})
         row->addWidget(part);
     row->addStretch(1);
     row->addWidget(views_button_);
     refresh_words();
+}
+
+std::vector<NextStep> ListFilter::steps_of(int entry) const {
+    if (entry == any_step) return {};
+    if (entry == several_steps) return other_steps_;
+    if (entry != waits_for_us) return {static_cast<NextStep>(entry)};
+    std::vector<NextStep> out;
+    for (const NextStep step : all_steps) {
+        if (waits_for(step) == WaitsFor::firm) out.push_back(step);
+    }
+    return out;
+}
+
+void ListFilter::show_steps(const std::vector<NextStep>& steps) {
+    for (int i = 0; i < steps_->count(); ++i) {
+        if (steps_of(steps_->itemData(i).toInt()) != steps) continue;
+        steps_->setCurrentIndex(i);
+        return;
+    }
+    // Of a view that was kept elsewhere.
+    QStringList names;
+    for (const NextStep step : steps)
+        names << step_name(step);
+    other_steps_ = steps;
+    if (steps_->findData(several_steps) < 0) steps_->addItem(QString(), several_steps);
+    steps_->setItemText(steps_->findData(several_steps), names.join(QStringLiteral(", ")));
+    steps_->setCurrentIndex(steps_->findData(several_steps));
 }
 
 QAction* ListFilter::state_action(JobState state) const {
@@ -87,6 +128,7 @@ store::JobView ListFilter::chosen() const {
     view.without_invented = without_invented_->isChecked();
     view.due_within_days = due_->currentData().toInt();
     view.quiet_for_days = quiet_->currentData().toInt();
+    view.steps = steps_of(steps_->currentData().toInt());
     view.order = order_;
     view.backwards = backwards_;
     return view;
@@ -106,6 +148,7 @@ void ListFilter::show_view(const store::JobView& view) {
         }
         show_days(due_, view.due_within_days);
         show_days(quiet_, view.quiet_for_days);
+        show_steps(view.steps);
         without_invented_->setChecked(view.without_invented);
         set_order(view.order, view.backwards);
     }

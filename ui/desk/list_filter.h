@@ -29,6 +29,7 @@ class ListFilter : public QWidget {
     void keep(const QString& name);
     [[nodiscard]] QMenu* views_menu() const { return views_; }
     [[nodiscard]] QComboBox* due() const { return due_; }
+    [[nodiscard]] QComboBox* steps() const { return steps_; }
     [[nodiscard]] QAction* state_action(JobState state) const;
 
    Q_SIGNALS:
@@ -37,6 +38,8 @@ class ListFilter : public QWidget {
     void problem(const QString& text);
 
    private:
+    [[nodiscard]] std::vector<NextStep> steps_of(int entry) const;
+    void show_steps(const std::vector<NextStep>& steps);
     void fill_views();
     void ask_and_keep();
     void refresh_words();
@@ -46,6 +49,8 @@ class ListFilter : public QWidget {
     std::vector<QAction*> state_actions_;
     QComboBox* due_ = nullptr;
     QComboBox* quiet_ = nullptr;
+    QComboBox* steps_ = nullptr;
+    std::vector<NextStep> other_steps_;  ///< of a view that asks for several; shown as one more entry
     QCheckBox* without_invented_ = nullptr;
     QToolButton* views_button_ = nullptr;
     QMenu* views_ = nullptr;

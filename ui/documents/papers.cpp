@@ -129,7 +129,8 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     // Of what was agreed, which the plan as it is now may no longer be.
     const bool ordered = paper == Paper::order_confirmation || paper == Paper::change_order;
     if (paper == Paper::quote && !input.quote_number.isEmpty()) f.title += QLatin1Char(' ') + input.quote_number;
-    if (ordered && input.order && !input.order->number.isEmpty()) f.title += QLatin1Char(' ') + input.order->number;
+    if ((ordered || paper == Paper::purchase_list) && input.order && !input.order->number.isEmpty())
+        f.title += QLatin1Char(' ') + input.order->number;
     const bool planned = paper != Paper::survey_sheet && !ordered && !plan.job_id.empty();
     const auto revision = planned ? plan.job_revision : input.job.revision;
     f.job = say("Job %1, revision %2")

@@ -1,21 +1,17 @@
 #include "ui/offer/offer_stage.h"
 
 #include <QDateTime>
-#include <QFileDialog>
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QScrollArea>
 #include <QStackedWidget>
-#include <QStandardPaths>
 #include <QTabWidget>
 #include <QTableView>
 #include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "core/quantity/sha256.h"
 #include "core/store/store.h"
 #include "ui/common/edits.h"
 #include "ui/common/empty_pane.h"
@@ -123,6 +119,9 @@ QWidget* OfferStage::make_lines_tab() {
     totals_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     save_parts_ = new QPushButton(tr("Save parts CSV"), tab);
     connect(save_parts_, &QPushButton::clicked, this, &OfferStage::ask_and_save_parts);
+    save_purchase_ = new QPushButton(tr("Save purchase list"), tab);
+    save_purchase_->setToolTip(tr("The purchase list by supplier as PDF, under the next number of purchases"));
+    connect(save_purchase_, &QPushButton::clicked, this, &OfferStage::ask_and_save_purchase);
     auto* buttons = new QHBoxLayout;
     for (const auto& [kind, words] :
          {std::pair{OfferLineKind::part, tr("Add a part")}, std::pair{OfferLineKind::labour, tr("Add work")},
@@ -135,6 +134,7 @@ QWidget* OfferStage::make_lines_tab() {
         buttons->addWidget(button);
     }
     buttons->addStretch(1);
+    buttons->addWidget(save_purchase_);
     buttons->addWidget(save_parts_);
     auto* left = new QVBoxLayout;
     left->setSpacing(8);
@@ -287,87 +287,7 @@ void OfferStage::refresh_lines() {
     }
     totals_->setText(totals.join(QStringLiteral("    ")));
     save_parts_->setEnabled(!plan->parts.lines.empty());
-}
-
-QString OfferStage::why_not_issued() const {
-    if (session_ == nullptr || session_->plan() == nullptr) return tr("There is no plan.");
-    const plan::Plan& plan = *session_->plan();
-    if (store_ == nullptr) return tr("No store is open to keep the quote in.");
-    if (!session_->settled()) return tr("The figures are still being worked out.");
-    if (plan.stopped()) {
-        for (const Finding& finding : plan.findings) {
-            if (finding.severity == Severity::stop) {
-                return tr("The plan has a stop: %1").arg(qs(finding.message));
-            }
-        }
-    }
-    if (!plan.quote) return tr("The plan has no price.");
-    if (session_->dirty()) return tr("The job has changes that are not saved yet.");
-    return why_not_beside(*session_);
-}
-
-bool OfferStage::issue_quote(Instant now) {
-    const QString why_not = why_not_issued();
-    if (!why_not.isEmpty()) {
-        notice_->add(Mark::stop, tr("The quote was not issued. %1").arg(why_not));
-        return false;
-    }
-    plan::Plan plan = *session_->plan();
-    plan.job_revision = session_->job().revision;
-    store::IssuedQuote quote;
-    quote.id = new_id();
-    quote.job_id = plan.job_id;
-    quote.job_revision = plan.job_revision;
-    quote.issued_at = iso8601(now);
-    quote.plan_json = plan::plan_to_json(plan);
-    quote.sha256 = sha256_hex(quote.plan_json);
-    quote.gross_minor = plan.quote->gross.minor;
-    quote.currency = plan.currency;
-    // The paper as it goes out is kept with it, byte for byte. Made from this very plan: the page on the screen follows
-    // plans a moment later and may still show the one before.
-    const QDate day = QDateTime::fromSecsSinceEpoch(now.unix_s).date();
-    PaperInput paper = *input_now(day);
-    paper.look = paper_->look();
-    const auto print = [&paper](const std::string& number) -> Result<std::string> {
-        paper.quote_number = qs(number);
-        const auto pdf = pdf_bytes(Paper::quote, paper);
-        if (!pdf.ok()) return pdf.problems();
-        return pdf.value().toStdString();
-    };
-    const auto issued = store::QuoteBook(*store_).issue_next(quote, print, now);
-    if (!issued.ok()) {
-        notice_->add(Mark::stop, qs(text_of(issued.problems())));
-        return false;
-    }
-    Q_EMIT status_text(tr("Quote %1 issued").arg(qs(issued.value().number)));
-    if (session_->job().state == JobState::visit || session_->job().state == JobState::planning) {
-        set_state(*session_, JobState::offered);
-    }
-    issued_->refresh();
-    return true;
-}
-
-bool OfferStage::save_parts_csv(const QString& path) {
-    if (session_ == nullptr || session_->plan() == nullptr) return false;
-    const plan::Plan& plan = *session_->plan();
-    const QByteArray csv = QByteArray::fromStdString(parts::to_csv(plan.parts.lines, plan.currency));
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(csv) != csv.size() || !file.commit()) {
-        notice_->add(Mark::stop,
-                     tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
-        return false;
-    }
-    Q_EMIT status_text(tr("Parts saved as %1").arg(path));
-    return true;
-}
-
-void OfferStage::ask_and_save_parts() {
-    if (session_ == nullptr) return;
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    const QString path = QFileDialog::getSaveFileName(
-        this, tr("Save parts list"), folder + QStringLiteral("/%1 parts.csv").arg(qs(session_->job().number)),
-        tr("CSV (*.csv)"));
-    if (!path.isEmpty()) save_parts_csv(path);
+    save_purchase_->setEnabled(store_ != nullptr && session_->settled() && !plan->parts.lines.empty());
 }
 
 void OfferStage::edit_firm() {

@@ -43,6 +43,9 @@ class OfferStage : public StageWidget {
     /// complete yet, has no price, or the job is not saved as planned.
     bool issue_quote(Instant now);
     bool save_parts_csv(const QString& path);
+    /// The purchase list as PDF under the next number of purchases. False: refused, which is told; no number is used
+    /// up.
+    bool save_purchase_list(const QString& path, Instant now);
     [[nodiscard]] OfferModel* lines() const { return lines_; }
     [[nodiscard]] QTableView* lines_view() const { return lines_view_; }
     [[nodiscard]] LineForm* form() const { return form_; }
@@ -64,6 +67,7 @@ class OfferStage : public StageWidget {
     void refresh_soon();
     void refresh();
     void ask_and_save_parts();
+    void ask_and_save_purchase();
     void edit_firm();
     [[nodiscard]] QString why_not_issued() const;
     /// The other choices on offer are planned while the stage is seen.
@@ -88,6 +92,7 @@ class OfferStage : public StageWidget {
     std::string selected_item_;
     bool filling_ = false;  ///< the table is made anew: what was selected is to stay
     QPushButton* save_parts_ = nullptr;
+    QPushButton* save_purchase_ = nullptr;
     QLabel* totals_ = nullptr;
     IssuedPage* issued_ = nullptr;
 };

@@ -21,7 +21,7 @@ namespace wg::ui {
 namespace {
 
 constexpr int import_wide = 1280;
-constexpr int import_high = 680;
+constexpr int import_high = 700;
 constexpr int import_columns_wide = 348;
 constexpr int import_row_px = 30;
 constexpr int longest_shown_cell = 24;
@@ -104,7 +104,7 @@ QWidget* PriceImportDialog::make_columns() {
     auto* grid = new QGridLayout(part);
     grid->setContentsMargins(0, 0, 8, 0);
     grid->setHorizontalSpacing(8);
-    grid->setVerticalSpacing(4);
+    grid->setVerticalSpacing(2);
     grid->setColumnStretch(1, 1);
     const auto combo = [&](const QString& words) {
         auto* made = new CalmCombo(part);
@@ -158,10 +158,10 @@ QWidget* PriceImportDialog::make_preview() {
     tabs_ = new QTabWidget(part);
     QTableView* changes = import_table(changes_, tr("What would change"), tabs_);
     const std::pair<int, int> widths[] = {
-        {ImportChangesModel::column_line, 56},  {ImportChangesModel::column_what, 112},
-        {ImportChangesModel::column_id, 132},   {ImportChangesModel::column_old, 96},
-        {ImportChangesModel::column_new, 92},   {ImportChangesModel::column_percent, 84},
-        {ImportChangesModel::column_also, 190}, {ImportChangesModel::column_item, 150}};
+        {ImportChangesModel::column_line, 48},  {ImportChangesModel::column_what, 112},
+        {ImportChangesModel::column_id, 120},   {ImportChangesModel::column_old, 100},
+        {ImportChangesModel::column_new, 88},   {ImportChangesModel::column_percent, 96},
+        {ImportChangesModel::column_also, 130}, {ImportChangesModel::column_item, 150}};
     for (const auto& [column, width] : widths)
         changes->setColumnWidth(column, width);
     changes->horizontalHeader()->setSectionResizeMode(ImportChangesModel::column_item, QHeaderView::Stretch);

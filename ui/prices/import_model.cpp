@@ -63,7 +63,7 @@ QVariant ImportChangesModel::headerData(int section, Qt::Orientation orientation
     if (role != Qt::DisplayRole) return {};
     switch (section) {
         case column_line: return tr("Line");
-        case column_what: return tr("Becomes");
+        case column_what: return tr("What");
         case column_id: return tr("Id");
         case column_item: return tr("Item");
         case column_old: return tr("Price so far");

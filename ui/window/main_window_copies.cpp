@@ -7,6 +7,7 @@
 
 #include "core/exchange/parcel.h"
 #include "core/merge/field_words.h"
+#include "core/store/customers.h"
 #include "core/store/travel.h"
 #include "ui/common/building_edits.h"
 #include "ui/common/format.h"
@@ -124,6 +125,14 @@ bool MainWindow::open_job_file(const QString& path) {
 void MainWindow::show_taken(store::Taken taken, const std::string& from) {
     QStringList notes = notes_of(taken);
     if (taken.firm_data > 0) take_firms_own();
+    const store::CustomerBook book(*store_);
+    const Result<std::string> linked = book.customer_of(taken.job.id);
+    if (linked && linked.value().empty()) {
+        const auto likely = book.likely_of(taken.job.client);
+        if (likely && !likely.value().empty())
+            notes << tr("The client may be customer %1, %2: the desk's Customers offers to link the job")
+                         .arg(qs(likely.value().front().number), qs(likely.value().front().name));
+    }
     show_session(taken.job);
     // Both sides changed the building: its roof and walls follow from what it is now.
     for (const std::string& id : taken.buildings_to_remake) {

@@ -56,6 +56,42 @@ TEST_F(PlanTest, demo_has_no_stop_and_every_room_speaks) {
     EXPECT_GT(plan.workings.size(), 5U);
 }
 
+TEST_F(PlanTest, an_item_without_a_price_is_no_concern_once_the_office_has_priced_that_very_line) {
+    Reference reference = *reference_;
+    parts::PriceList& prices = reference.price_lists.at(job_->price_list);
+    Options quick;
+    quick.yield = false;
+    const Plan before = plan(*job_, reference, quick).value();
+    // Two items lose their prices, and the office calls both the same on the paper.
+    std::vector<std::string> items;
+    for (const parts::Line& line : before.parts.lines)
+        if (!line.labour && line.priced && items.size() < 2) items.push_back(line.item_id);
+    ASSERT_EQ(items.size(), 2U);
+    std::erase_if(prices.items,
+                  [&](const parts::PriceItem& item) { return item.id == items[0] || item.id == items[1]; });
+    const auto open = [](const Plan& of) {
+        std::vector<std::string> out;
+        for (const Finding& f : of.findings)
+            if (f.code == "parts.unpriced") out.push_back(f.message);
+        return out;
+    };
+    const std::size_t all = open(plan(*job_, reference, quick).value()).size();
+    ASSERT_GE(all, 2U);
+    Job job = *job_;
+    LineChange change;
+    change.id = "00000000-0000-4000-8000-0000000000f1";
+    change.item = items[1];
+    change.unit_price_minor = 100;
+    job.offer.changes = {change};
+    const std::vector<std::string> left = open(plan(job, reference, quick).value());
+    ASSERT_EQ(left.size(), all - 1);
+    for (const std::string& message : left)
+        EXPECT_EQ(message.find('(' + items[1] + ')'), std::string::npos) << message;
+    job.offer.changes[0].unit_price_minor.reset();
+    job.offer.changes[0].left_out = true;
+    EXPECT_EQ(open(plan(job, reference, quick).value()).size(), all - 1) << "left out";
+}
+
 TEST_F(PlanTest, light_by_month_and_kind_makes_the_years_sums) {
     const Plan plan = planned(*job_);
     double shaded = 0.0;

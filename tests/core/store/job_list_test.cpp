@@ -4,6 +4,9 @@
 
 #include <gtest/gtest.h>
 
+#include <map>
+#include <set>
+
 #include <algorithm>
 
 #include "tests/core/store/store_fixture.h"
@@ -132,6 +135,82 @@ TEST_P(EachStore, AddressTelephoneAndQuoteNumbersAreFound) {
     EXPECT_EQ(store->list("zq-77", 10, 0).value().size(), 1U);
 }
 
+TEST_P(EachStore, WhatIsToBeDoneNextNarrowsTheListAsItsColumnSays) {
+    const auto store = open();
+    // Every state with every fate of its quotes, and services before, on and after the day.
+    constexpr const char* today = "2027-07-15";
+    const std::vector<std::vector<Answer>> fates = {
+        {}, {Answer::accepted}, {Answer::declined}, {Answer::withdrawn}, {Answer::accepted, Answer::withdrawn}};
+    const char* const due_days[] = {"", "2027-07-14", today, "2027-07-16"};
+    unsigned n = 0;
+    for (const Word<JobState>& state : words<JobState>()) {
+        for (int quotes = 0; quotes < 3; ++quotes) {
+            for (std::size_t fate = 0; fate < (quotes == 0 ? 1 : fates.size()); ++fate) {
+                Job job = numbered_job(++n);
+                job.state = state.value;
+                job = store->save(job, at(1)).value();
+                for (int q = 0; q < quotes; ++q) {
+                    const std::string quote_id = id(0x10000 + 16 * n + static_cast<unsigned>(q));
+                    // The older one was declined; the newer decides.
+                    const std::string on = q + 1 < quotes ? "2027-06-30" : "2027-07-02";
+                    ASSERT_TRUE(
+                        store
+                            ->issue_quote({quote_id, job.id, 1, "Q-" + std::to_string(n) + "-" + std::to_string(q),
+                                           on + "T08:00:00Z", "{}", "", 1, "EUR"})
+                            .ok());
+                    const std::vector<Answer> answers = q + 1 < quotes ? std::vector{Answer::declined} : fates[fate];
+                    for (std::size_t a = 0; a < answers.size(); ++a) {
+                        QuoteAnswer answer;
+                        answer.id = id(0x90000 + 256 * n + 16 * static_cast<unsigned>(q) + static_cast<unsigned>(a));
+                        answer.quote_id = quote_id;
+                        answer.answer = answers[a];
+                        answer.on = "2027-07-0" + std::to_string(4 + a);
+                        answer.who = "M. Lindholm";
+                        ASSERT_TRUE(QuoteBook(*store).answer(answer, at(2)).ok());
+                    }
+                }
+                ServiceDueRow due;
+                due.service_id = "look";
+                due.due_on = due_days[n % 4];
+                if (!due.due_on.empty()) ASSERT_TRUE(store->set_services_due(job.id, {due}).ok());
+            }
+        }
+    }
+    const JobList list(*store);
+    const CivilDate day = date_from_iso8601(today).value();
+    const auto all = list.page({}, 1000, 0).value();
+    const auto steps = list.next_steps(all, day);
+    ASSERT_TRUE(steps.ok()) << text_of(steps.problems());
+    ASSERT_EQ(steps.value().size(), all.size());
+    std::map<NextStep, std::set<std::string>> by_step;
+    for (std::size_t i = 0; i < all.size(); ++i)
+        by_step[steps.value()[i].step].insert(all[i].id);
+    EXPECT_EQ(by_step.size(), 9U) << "each step is somebody's";
+    const auto found = [&list](const std::vector<NextStep>& wanted) {
+        JobFilter filter;
+        filter.steps = wanted;
+        filter.today = today;
+        std::set<std::string> out;
+        for (const JobRow& row : list.page(filter, 1000, 0).value())
+            out.insert(row.id);
+        EXPECT_EQ(list.count(filter).value(), static_cast<int>(out.size()));
+        return out;
+    };
+    for (const auto& [step, ids] : by_step)
+        EXPECT_EQ(found({step}), ids) << static_cast<int>(step);
+    std::set<std::string> both = by_step[NextStep::service];
+    both.insert(by_step[NextStep::fit].begin(), by_step[NextStep::fit].end());
+    EXPECT_EQ(found({NextStep::fit, NextStep::service}), both);
+    JobFilter filter;
+    filter.steps = {NextStep::service};
+    EXPECT_FALSE(list.page(filter, 10, 0).ok()) << "without a day nothing is due";
+    filter.today = today;
+    filter.words = "lindholm";
+    filter.states = {JobState::in_service};
+    EXPECT_EQ(list.page(filter, 1000, 0).value().size(), by_step[NextStep::service].size())
+        << "beside words and states";
+}
+
 TEST_P(EachStore, ViewsAreKeptUnderTheirNames) {
     const auto store = open();
     JobList list(*store);
@@ -140,6 +219,7 @@ TEST_P(EachStore, ViewsAreKeptUnderTheirNames) {
     waiting.name = "Answers to await";
     waiting.states = {JobState::offered};
     waiting.quiet_for_days = 14;
+    waiting.steps = {NextStep::await_answer, NextStep::after_refusal};
     waiting.order = JobOrder::client;
     waiting.backwards = true;
     JobView due;
@@ -151,6 +231,8 @@ TEST_P(EachStore, ViewsAreKeptUnderTheirNames) {
     EXPECT_EQ(list.views().value(), (std::vector<JobView>{due, waiting}));
     const JobFilter filter = filter_of(waiting, "brook", {2027, 3, 1});
     EXPECT_EQ(filter.changed_until, "2027-02-15");
+    EXPECT_EQ(filter.steps, waiting.steps);
+    EXPECT_EQ(filter.today, "2027-03-01");
     EXPECT_EQ(filter_of(due, "", {2028, 2, 10}).due_until, "2028-03-11") << "2028 has a 29 February";
     ASSERT_TRUE(list.drop_view("A month of services").ok());
     EXPECT_EQ(list.views().value(), std::vector<JobView>{waiting});

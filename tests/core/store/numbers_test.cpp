@@ -84,6 +84,20 @@ TEST_P(EachStore, QuotesAreNumberedWithoutAGapAndAFailedOneTakesNoNumber) {
     EXPECT_EQ(store->check().value(), "ok");
 }
 
+TEST_P(EachStore, ANumberWhosePaperCouldNotBeWrittenIsNotGiven) {
+    const auto store = open();
+    NumberRanges numbers(*store);
+    const auto give = [&](bool written) {
+        return numbers.give_for(NumberKind::purchase, 2027, id(1), at(1), [written](const std::string&) {
+            return written ? std::nullopt : std::optional<Problem>({"file", "is full", "Make room"});
+        });
+    };
+    EXPECT_FALSE(give(false).ok());
+    EXPECT_EQ(give(true).value(), "P2027-0001");
+    EXPECT_FALSE(give(false).ok());
+    EXPECT_EQ(give(true).value(), "P2027-0002");
+}
+
 TEST_P(EachStore, ANumberThatCameFromElsewhereIsPassedOver) {
     const auto store = open();
     const Job job = store->save(sample_job(), at(1)).value();

@@ -12,8 +12,8 @@
 #include <random>
 
 #include "core/quantity/sha256.h"
-#include "core/store/equipment_book.h"
 #include "core/store/customers.h"
+#include "core/store/equipment_book.h"
 #include "core/store/migrations.h"
 #include "core/store/store.h"
 #include "tests/core/store/file_limit.h"

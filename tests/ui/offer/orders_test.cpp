@@ -221,6 +221,18 @@ TEST_F(OrdersTest, an_acceptance_takes_no_image_that_is_none) {
     EXPECT_FALSE(AnswerDialog(store::Answer::declined, QStringLiteral("Q1"), QString()).choose_signature(path));
 }
 
+TEST_F(OrdersTest, a_purchase_list_is_saved_under_its_number_and_a_failed_one_uses_none) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("purchase.pdf"));
+    EXPECT_FALSE(stage_->save_purchase_list(folder.filePath(QStringLiteral("none/purchase.pdf")), now));
+    ASSERT_TRUE(stage_->save_purchase_list(path, now));
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QString text = text_of_pdf(file.readAll().toStdString());
+    EXPECT_TRUE(text.contains(QStringLiteral("Purchase list P2027-0001"))) << text.toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("Roof hook")));
+}
+
 TEST_F(OrdersTest, choices_are_put_on_the_quote_two_beside_this_one_at_most) {
     session_->edit(QStringLiteral("choices"), [](Job& job) {
         for (int n = 1; n <= 3; ++n) {

@@ -1,0 +1,133 @@
+// What leaves the Offer stage: issued quotes, the parts list as CSV, the purchase list.
+
+#include <QDateTime>
+#include <QFileDialog>
+#include <QPushButton>
+#include <QSaveFile>
+#include <QStandardPaths>
+
+#include "core/quantity/sha256.h"
+#include "core/store/quote_book.h"
+#include "ui/common/edits.h"
+#include "ui/common/format.h"
+#include "ui/common/job_session.h"
+#include "ui/common/notice_bar.h"
+#include "ui/documents/paper_pane.h"
+#include "ui/offer/issued_page.h"
+#include "ui/offer/offer_input.h"
+#include "ui/offer/offer_stage.h"
+
+namespace wg::ui {
+
+QString OfferStage::why_not_issued() const {
+    if (session_ == nullptr || session_->plan() == nullptr) return tr("There is no plan.");
+    const plan::Plan& plan = *session_->plan();
+    if (store_ == nullptr) return tr("No store is open to keep the quote in.");
+    if (!session_->settled()) return tr("The figures are still being worked out.");
+    if (plan.stopped()) {
+        for (const Finding& finding : plan.findings) {
+            if (finding.severity == Severity::stop) {
+                return tr("The plan has a stop: %1").arg(qs(finding.message));
+            }
+        }
+    }
+    if (!plan.quote) return tr("The plan has no price.");
+    if (session_->dirty()) return tr("The job has changes that are not saved yet.");
+    return why_not_beside(*session_);
+}
+
+bool OfferStage::issue_quote(Instant now) {
+    const QString why_not = why_not_issued();
+    if (!why_not.isEmpty()) {
+        notice_->add(Mark::stop, tr("The quote was not issued. %1").arg(why_not));
+        return false;
+    }
+    plan::Plan plan = *session_->plan();
+    plan.job_revision = session_->job().revision;
+    store::IssuedQuote quote;
+    quote.id = new_id();
+    quote.job_id = plan.job_id;
+    quote.job_revision = plan.job_revision;
+    quote.issued_at = iso8601(now);
+    quote.plan_json = plan::plan_to_json(plan);
+    quote.sha256 = sha256_hex(quote.plan_json);
+    quote.gross_minor = plan.quote->gross.minor;
+    quote.currency = plan.currency;
+    // The paper as it goes out is kept with it, byte for byte. Made from this very plan: the page on the screen follows
+    // plans a moment later and may still show the one before.
+    const QDate day = QDateTime::fromSecsSinceEpoch(now.unix_s).date();
+    PaperInput paper = *input_now(day);
+    paper.look = paper_->look();
+    const auto print = [&paper](const std::string& number) -> Result<std::string> {
+        paper.quote_number = qs(number);
+        const auto pdf = pdf_bytes(Paper::quote, paper);
+        if (!pdf.ok()) return pdf.problems();
+        return pdf.value().toStdString();
+    };
+    const auto issued = store::QuoteBook(*store_).issue_next(quote, print, now);
+    if (!issued.ok()) {
+        notice_->add(Mark::stop, qs(text_of(issued.problems())));
+        return false;
+    }
+    Q_EMIT status_text(tr("Quote %1 issued").arg(qs(issued.value().number)));
+    if (session_->job().state == JobState::visit || session_->job().state == JobState::planning) {
+        set_state(*session_, JobState::offered);
+    }
+    issued_->refresh();
+    return true;
+}
+
+bool OfferStage::save_parts_csv(const QString& path) {
+    if (session_ == nullptr || session_->plan() == nullptr) return false;
+    const plan::Plan& plan = *session_->plan();
+    const QByteArray csv = QByteArray::fromStdString(parts::to_csv(plan.parts.lines, plan.currency));
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(csv) != csv.size() || !file.commit()) {
+        notice_->add(Mark::stop,
+                     tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
+        return false;
+    }
+    Q_EMIT status_text(tr("Parts saved as %1").arg(path));
+    return true;
+}
+
+void OfferStage::ask_and_save_parts() {
+    if (session_ == nullptr) return;
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString path = QFileDialog::getSaveFileName(
+        this, tr("Save parts list"), folder + QStringLiteral("/%1 parts.csv").arg(qs(session_->job().number)),
+        tr("CSV (*.csv)"));
+    if (!path.isEmpty()) save_parts_csv(path);
+}
+
+bool OfferStage::save_purchase_list(const QString& path, Instant now) {
+    if (session_ == nullptr || store_ == nullptr || session_->plan() == nullptr || !session_->settled()) return false;
+    const QDate day = QDateTime::fromSecsSinceEpoch(now.unix_s).date();
+    PaperInput paper = *input_now(day);
+    paper.look = paper_->look();
+    paper.order = OrderInput{};
+    const auto write = [&](const std::string& number) -> std::optional<Problem> {
+        paper.order->number = qs(number);
+        const auto written = write_pdf(Paper::purchase_list, paper, path);
+        return written.ok() ? std::nullopt : std::optional<Problem>(written.problems().front());
+    };
+    const auto given =
+        store::NumberRanges(*store_).give_for(store::NumberKind::purchase, day.year(), session_->job().id, now, write);
+    if (!given.ok()) {
+        notice_->add(Mark::stop, qs(text_of(given.problems())));
+        return false;
+    }
+    Q_EMIT status_text(tr("Purchase list %1 saved as %2").arg(qs(given.value()), path));
+    return true;
+}
+
+void OfferStage::ask_and_save_purchase() {
+    if (session_ == nullptr) return;
+    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString path = QFileDialog::getSaveFileName(
+        this, tr("Save purchase list"), folder + QStringLiteral("/%1 purchase.pdf").arg(qs(session_->job().number)),
+        tr("PDF (*.pdf)"));
+    if (!path.isEmpty()) save_purchase_list(path, {QDateTime::currentSecsSinceEpoch()});
+}
+
+}  // namespace wg::ui
