@@ -203,6 +203,7 @@ void EquipmentPage::show_list(const QString& key) {
         entry.program = known != nullptr && known->program;
         if (known != nullptr && known->version) {
             entry.withdrawn = known->version->withdrawn;
+            entry.came = known->version->came;
             entry.approved_by = qs(known->version->approved_by);
         }
         entries.push_back(std::move(entry));
@@ -291,6 +292,7 @@ void EquipmentPage::judge() {
     } else if (known->version) {
         words << tr("Version %1, saved %2.")
                      .arg(number(static_cast<int>(known->version->version)), day(known->version->saved_at));
+        if (known->version->came) words << tr("Came with a job from another machine.");
         if (known->version->withdrawn) words << tr("Withdrawn: jobs that name it go on with it, others do not see it.");
         words
             << (known->version->approved_by.empty()

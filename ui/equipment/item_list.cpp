@@ -79,6 +79,7 @@ bool ItemList::matches(const ItemEntry& entry) const {
 QString ItemList::source_words(const ItemEntry& entry) {
     if (entry.unsaved) return tr("not saved");
     if (entry.withdrawn) return tr("firm, withdrawn");
+    if (entry.came) return tr("came with a job");
     const QString whose = entry.program ? tr("program") : tr("firm");
     return entry.invented ? tr("%1, invented").arg(whose) : whose;
 }

@@ -22,6 +22,7 @@ struct ItemEntry {
     bool program = false;  ///< comes with the program, and cannot be changed
     bool invented = false;
     bool withdrawn = false;
+    bool came = false;  ///< with a job from another machine
     bool unsaved = false;
     QString approved_by;
 };

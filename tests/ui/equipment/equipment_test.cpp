@@ -483,12 +483,28 @@ TEST_F(EquipmentPageTest, TheHistoryTellsWhatChangedFieldByField) {
 TEST_F(EquipmentPageTest, DamagedItemsAreToldAndTheRestIsShown) {
     save_own(ItemKind::cylinder, "own-cylinder", 1);
     const auto problem = store->database().run(
-        "INSERT INTO equipment_version VALUES ('own-cylinder', 2, 'cylinder', 'gone', ?, 0, '', '')",
+        "INSERT INTO equipment_version (item_id, version, kind, content, sha256, withdrawn, came, saved_at, saved_by) "
+        "VALUES ('own-cylinder', 2, 'cylinder', 'gone', ?, 0, 0, '', '')",
         {QString(64, QChar('0'))});
     ASSERT_FALSE(problem.has_value()) << problem->text();
     page.reload();
     EXPECT_TRUE(told.contains("damaged")) << told.toStdString();
     EXPECT_EQ(page.list()->table()->rowCount(), static_cast<int>(programs_items().size()));
+}
+
+TEST_F(EquipmentPageTest, AnItemThatCameWithAJobSaysSo) {
+    ItemDraft draft = first_of(ItemKind::cylinder);
+    draft.item.insert("id", "from-elsewhere");
+    const auto put = store::EquipmentBook(*store).put_from_elsewhere("from-elsewhere", text_of(draft).toStdString(),
+                                                                     "2027-06-21T12:00:00Z");
+    ASSERT_TRUE(put.ok()) << wg::text_of(put.problems());
+    page.reload();
+    page.select("from-elsewhere");
+    EXPECT_TRUE(page.state_words().contains("Came with a job")) << page.state_words().toStdString();
+    EXPECT_EQ(page.list()->table()->item(page.list()->table()->currentRow(), 2)->text(), "came with a job");
+    page.form()->box("mass_kg")->type("70");
+    ASSERT_TRUE(page.save(at(1))) << "it can be taken over as the firm's own";
+    EXPECT_FALSE(page.state_words().contains("Came with a job")) << page.state_words().toStdString();
 }
 
 TEST(ItemPlot, DrawsWhatTheDataMakeAndSaysWhyWhenNot) {
