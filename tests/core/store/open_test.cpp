@@ -299,10 +299,10 @@ TEST_F(StoreTest, EveryEarlierVersionKeepsItsJobsAndQuotes) {
         ASSERT_TRUE(store->set_services_due(sample_job().id, {due}).ok()) << version;
         EXPECT_EQ(store->services_due("").value().at(0).town, sample_job().client.town);
         EXPECT_EQ(store->services_due("").value().at(0).postcode, sample_job().client.postcode);
-        EquipmentBook book(*store);
-        EXPECT_TRUE(book.current().value().items.empty()) << version;
-        ASSERT_TRUE(book.save(invented_cylinder("own", "Own"), 0, at(1)).ok()) << version;
-        EXPECT_EQ(book.current().value().items.size(), 1U);
+        EquipmentBook equipment(*store);
+        EXPECT_TRUE(equipment.current().value().items.empty()) << version;
+        ASSERT_TRUE(equipment.save(invented_cylinder("own", "Own"), 0, at(1)).ok()) << version;
+        EXPECT_EQ(equipment.current().value().items.size(), 1U);
         EXPECT_EQ(store->check().value(), "ok");
     }
 }
