@@ -146,15 +146,17 @@ QWidget* CustomersPage::make_side() {
     column->addWidget(look_);
     column->addLayout(more);
     column->addStretch(1);
-    auto* scroll = new QScrollArea(place);
-    scroll->setWidget(side_);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    scroll_ = new QScrollArea(place);
+    scroll_->setWidget(side_);
+    scroll_->setWidgetResizable(true);
+    scroll_->setFrameShape(QFrame::NoFrame);
+    scroll_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* whole = new QVBoxLayout(place);
     whole->setContentsMargins(0, 0, 0, 0);
+    none_->setAlignment(Qt::AlignLeft | Qt::AlignTop);
+    none_->setContentsMargins(16, 8, 16, 8);
     whole->addWidget(none_);
-    whole->addWidget(scroll, 1);
+    whole->addWidget(scroll_, 1);
     connect(save_, &QPushButton::clicked, this, &CustomersPage::save_edited);
     connect(undo_, &QPushButton::clicked, this, [this] {
         new_ = false;
@@ -261,7 +263,7 @@ void CustomersPage::refresh_buttons() {
     const bool any = new_ || !shown_id_.empty();
     const bool typed = form_->edited();
     none_->setVisible(!any);
-    side_->setVisible(any);
+    scroll_->setVisible(any);
     save_->setEnabled(typed);
     undo_->setEnabled(typed || new_);
     for (QPushButton* button : {job_, join_, hand_out_, erase_, remove_})

@@ -10,6 +10,7 @@
 class QLabel;
 class QLineEdit;
 class QPushButton;
+class QScrollArea;
 class QTableView;
 
 namespace wg::ui {
@@ -72,6 +73,7 @@ class CustomersPage : public QWidget {
     CustomerForm* form_ = nullptr;
     CustomerLook* look_ = nullptr;
     QWidget* side_ = nullptr;
+    QScrollArea* scroll_ = nullptr;  ///< around it
     QLabel* none_ = nullptr;
     QPushButton* save_ = nullptr;
     QPushButton* undo_ = nullptr;

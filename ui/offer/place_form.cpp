@@ -19,7 +19,7 @@ constexpr double most_distance_km = 2000.0;
 constexpr double most_trips = 100.0;
 
 QString kept_text(const quote::Margin& margin, const QString& currency) {
-    QString words = margin.percent ? PlaceForm::tr("%1 over a cost of %2, that is %3.")
+    QString words = margin.percent ? PlaceForm::tr("%1 over a cost of %2, that is %3 on the cost.")
                                          .arg(money(margin.kept, currency), money(margin.cost, currency),
                                               percent(*margin.percent / 100.0, 1))
                                    : PlaceForm::tr("No cost is told in the price list.");
