@@ -1,7 +1,9 @@
 #include "ui/documents/paper_pane.h"
 
+#include <QActionGroup>
 #include <QFileDialog>
 #include <QLabel>
+#include <QMenu>
 #include <QPrintDialog>
 #include <QPrinter>
 #include <QPushButton>
@@ -104,6 +106,31 @@ void PaperPane::offer_also(Paper other) {
         show_paper(on ? other : paper_);
     });
     others_.push_back(button);
+}
+
+void PaperPane::offer_in_list(const std::vector<Paper>& others) {
+    list_ = new QToolButton(this);
+    list_->setText(title_of(paper_));
+    list_->setToolTip(tr("Another paper of this job, to read, save and print"));
+    list_->setPopupMode(QToolButton::InstantPopup);
+    list_->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    auto* menu = new QMenu(list_);
+    auto* one = new QActionGroup(menu);
+    const auto add = [&](Paper paper) {
+        QAction* entry = menu->addAction(title_of(paper));
+        entry->setCheckable(true);
+        entry->setChecked(paper == paper_);
+        one->addAction(entry);
+        connect(entry, &QAction::triggered, this, [this, paper] {
+            list_->setText(title_of(paper));
+            show_paper(paper);
+        });
+    };
+    add(paper_);
+    for (const Paper other : others)
+        add(other);
+    list_->setMenu(menu);
+    tools_->addWidget(list_);
 }
 
 void PaperPane::show_paper(Paper paper) {

@@ -30,6 +30,9 @@ class PaperPane : public QWidget {
     [[nodiscard]] PageView& view() { return *view_; }
     /// A button that shows another paper of the same input in its place; saving and printing are of what is shown.
     void offer_also(Paper other);
+    /// The same for more papers than a row has room for: one button with a list, which says what is on screen.
+    void offer_in_list(const std::vector<Paper>& others);
+    [[nodiscard]] QToolButton* list_button() const { return list_; }
     [[nodiscard]] Paper shown() const { return shown_; }
     [[nodiscard]] LookButton& look_button() { return *look_; }
     /// How papers look; what the input says of it is replaced. Set from outside without a signal.
@@ -55,6 +58,7 @@ class PaperPane : public QWidget {
     Paper paper_;  ///< the pane's own
     Paper shown_;
     std::vector<QToolButton*> others_;  ///< of papers that stand in its place when asked for
+    QToolButton* list_ = nullptr;       ///< null: none
     std::shared_ptr<const PaperInput> input_;
     bool ready_ = true;
     QString why_not_;

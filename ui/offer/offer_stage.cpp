@@ -73,8 +73,7 @@ OfferStage::OfferStage(store::Store* store, QWidget* parent) : StageWidget(paren
 
 QWidget* OfferStage::make_quote_tab() {
     paper_ = new PaperPane(Paper::quote, this);
-    for (const Paper other : {Paper::cover_letter, Paper::parts_list, Paper::purchase_list, Paper::workings})
-        paper_->offer_also(other);
+    paper_->offer_in_list({Paper::cover_letter, Paper::parts_list, Paper::purchase_list, Paper::workings});
     auto* firm = new QPushButton(tr("Firm\u2026"), paper_);
     firm->setToolTip(tr("Name, address and logo at the top of every paper, its words and its numbers"));
     firm->setEnabled(store_ != nullptr);

@@ -6,6 +6,7 @@
 #include <QAction>
 #include <QApplication>
 #include <QFile>
+#include <QMenu>
 #include <QPushButton>
 #include <QTest>
 #include <QToolButton>
@@ -69,6 +70,18 @@ TEST(PaperTools, stand_in_one_row_on_a_notebook_and_say_what_is_set) {
     window.show_stage(offer);
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
     EXPECT_EQ(rows(rows_of_tools(*window.findChild<OfferStage*>()->findChild<PaperPane*>())), 1);
+    auto* offered = window.findChild<OfferStage*>()->findChild<PaperPane*>();
+    ASSERT_NE(offered->list_button(), nullptr);
+    QAction* letter = nullptr;
+    for (QAction* entry : offered->list_button()->menu()->actions())
+        if (entry->text() == QStringLiteral("Cover letter")) letter = entry;
+    ASSERT_NE(letter, nullptr);
+    letter->trigger();
+    EXPECT_EQ(offered->shown(), Paper::cover_letter);
+    EXPECT_EQ(offered->list_button()->text(), QStringLiteral("Cover letter"));
+    EXPECT_EQ(rows(rows_of_tools(*offered)), 1);
+    offered->list_button()->menu()->actions().front()->trigger();
+    EXPECT_EQ(offered->shown(), Paper::quote);
     window.show_stage(fitting);
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
     ASSERT_EQ(window.size(), notebook);
