@@ -116,6 +116,7 @@ QWidget* CustomersPage::make_side() {
                        place);
     none_->setProperty("role", QStringLiteral("muted"));
     none_->setWordWrap(true);
+    none_->setContentsMargins(16, 8, 16, 0);
     side_ = new QWidget(place);
     form_ = new CustomerForm(side_);
     look_ = new CustomerLook(store_, side_);
@@ -147,13 +148,14 @@ QWidget* CustomersPage::make_side() {
     column->addLayout(more);
     column->addStretch(1);
     auto* scroll = new QScrollArea(place);
+    scroll_ = scroll;
     scroll->setWidget(side_);
     scroll->setWidgetResizable(true);
     scroll->setFrameShape(QFrame::NoFrame);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     auto* whole = new QVBoxLayout(place);
     whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(none_);
+    whole->addWidget(none_, 0, Qt::AlignTop);
     whole->addWidget(scroll, 1);
     connect(save_, &QPushButton::clicked, this, &CustomersPage::save_edited);
     connect(undo_, &QPushButton::clicked, this, [this] {
@@ -261,7 +263,7 @@ void CustomersPage::refresh_buttons() {
     const bool any = new_ || !shown_id_.empty();
     const bool typed = form_->edited();
     none_->setVisible(!any);
-    side_->setVisible(any);
+    scroll_->setVisible(any);
     save_->setEnabled(typed);
     undo_->setEnabled(typed || new_);
     for (QPushButton* button : {job_, join_, hand_out_, erase_, remove_})

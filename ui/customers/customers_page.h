@@ -72,6 +72,7 @@ class CustomersPage : public QWidget {
     CustomerForm* form_ = nullptr;
     CustomerLook* look_ = nullptr;
     QWidget* side_ = nullptr;
+    QWidget* scroll_ = nullptr;
     QLabel* none_ = nullptr;
     QPushButton* save_ = nullptr;
     QPushButton* undo_ = nullptr;
