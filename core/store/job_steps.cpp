@@ -20,7 +20,6 @@ constexpr const char* last_answer =
 constexpr const char* any_quote = "EXISTS (SELECT 1 FROM quote_issued q WHERE q.job_id = j.id)";
 constexpr const char* any_service_due = "EXISTS (SELECT 1 FROM service_due d WHERE d.job_id = j.id AND d.due_on <= ?)";
 
-// `open`: states in which the newest quote decides.
 QString condition_of_step(NextStep step) {
     const QString open = QStringLiteral("j.state IN ('planning', 'offered')");
     const auto answered = [&open](const char* answer) {
@@ -30,8 +29,12 @@ QString condition_of_step(NextStep step) {
         case NextStep::survey: return QStringLiteral("j.state = 'visit'");
         case NextStep::plan: return QStringLiteral("j.state = 'planning' AND NOT %1").arg(QLatin1String(any_quote));
         case NextStep::send_quote:
-            return QStringLiteral("(j.state = 'offered' AND NOT %1) OR (%2)")
-                .arg(QLatin1String(any_quote), answered("withdrawn"));
+            // Few quotes are withdrawn: those jobs alone are looked at closely.
+            return open + QStringLiteral(
+                              " AND ((j.state = 'offered' AND NOT %1) OR (j.id IN (SELECT w.job_id FROM quote_answer v "
+                              "JOIN quote_issued w ON w.id = v.quote_id WHERE v.answer = 'withdrawn') "
+                              "AND %2 = 'withdrawn'))")
+                              .arg(QLatin1String(any_quote), QLatin1String(last_answer));
         case NextStep::await_answer:
             return open +
                    QStringLiteral(" AND %1 AND %2 IS NULL").arg(QLatin1String(any_quote), QLatin1String(last_answer));

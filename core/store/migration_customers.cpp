@@ -1,4 +1,4 @@
-// Customers with their addresses, contacts and jobs.
+// Customers with their addresses, contacts and jobs; what the list asks of quotes to say what is to be done next.
 
 #include "core/store/migrations.h"
 
@@ -65,6 +65,10 @@ CREATE TABLE customer_erasure (
 ))sql",
                  "CREATE INDEX customer_by_name ON customer (name_key, id)",
                  "CREATE INDEX customer_job_customer ON customer_job (customer_id)",
+                 // For what is to be done next: the newest quote and its last answer without reading their rows.
+                 "CREATE INDEX quote_issued_newest ON quote_issued (job_id, issued_at, id)",
+                 "CREATE INDEX quote_answer_last ON quote_answer (quote_id, seq, answer)",
+                 "CREATE INDEX quote_answer_kind ON quote_answer (answer, quote_id)",
                  R"sql(
 CREATE TRIGGER customer_no_other_number BEFORE UPDATE OF id, number ON customer
 WHEN NEW.id <> OLD.id OR NEW.number <> OLD.number
@@ -127,6 +131,10 @@ CREATE TABLE customer_erasure (
 ))sql",
              "CREATE INDEX customer_by_name ON customer (name_key, id)",
              "CREATE INDEX customer_job_customer ON customer_job (customer_id)",
+             // For what is to be done next: the newest quote and its last answer without reading their rows.
+             "CREATE INDEX quote_issued_newest ON quote_issued (job_id, issued_at, id)",
+             "CREATE INDEX quote_answer_last ON quote_answer (quote_id, seq, answer)",
+             "CREATE INDEX quote_answer_kind ON quote_answer (answer, quote_id)",
              R"sql(
 CREATE FUNCTION refuse_other_number() RETURNS trigger LANGUAGE plpgsql AS $body$
 BEGIN

@@ -18,6 +18,7 @@ namespace wg::ui {
 namespace {
 
 constexpr int import_row_px = 34;
+constexpr int column_row_px = 40;  // holds a field
 constexpr int samples = 3;
 constexpr int most_lines_shown = 2000;
 
@@ -69,7 +70,7 @@ CustomerImportDialog::CustomerImportDialog(const tables::CsvTable& table, const 
     rows_->setHorizontalHeaderLabels({tr("Line"), tr("Becomes"), tr("Customer"), tr("What")});
     rows_->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Stretch);
     rows_->setColumnWidth(0, 64);
-    rows_->setColumnWidth(1, 120);
+    rows_->setColumnWidth(1, 140);
     rows_->setColumnWidth(2, 240);
     for (QTableWidget* one : {columns_, rows_}) {
         one->setEditTriggers(QAbstractItemView::NoEditTriggers);
@@ -113,6 +114,9 @@ void CustomerImportDialog::make_columns() {
     columns_->setColumnCount(2 + samples);
     columns_->setHorizontalHeaderLabels({tr("Column"), tr("Is"), tr("First lines"), QString(), QString()});
     columns_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    columns_->horizontalHeader()->setSectionResizeMode(1, QHeaderView::Fixed);
+    columns_->setColumnWidth(1, 220);
+    columns_->verticalHeader()->setDefaultSectionSize(column_row_px);
     columns_->setRowCount(static_cast<int>(mapping_.columns.size()));
     for (int at = 0; at < columns_->rowCount(); ++at) {
         const auto place = static_cast<std::size_t>(at);

@@ -116,6 +116,7 @@ QWidget* CustomersPage::make_side() {
                        place);
     none_->setProperty("role", QStringLiteral("muted"));
     none_->setWordWrap(true);
+    none_->setContentsMargins(16, 8, 16, 0);
     side_ = new QWidget(place);
     form_ = new CustomerForm(side_);
     look_ = new CustomerLook(store_, side_);

@@ -148,10 +148,10 @@ QWidget* DeskPage::make_table() {
     header->setSectionResizeMode(JobTableModel::title_column, QHeaderView::Stretch);
     header->setMinimumSectionSize(60);
     table_->setColumnWidth(JobTableModel::number_column, 92);
-    table_->setColumnWidth(JobTableModel::client_column, 176);
-    table_->setColumnWidth(JobTableModel::town_column, 132);
-    table_->setColumnWidth(JobTableModel::state_column, 92);
-    table_->setColumnWidth(JobTableModel::next_column, 190);
+    table_->setColumnWidth(JobTableModel::client_column, 160);
+    table_->setColumnWidth(JobTableModel::town_column, 112);
+    table_->setColumnWidth(JobTableModel::state_column, 80);
+    table_->setColumnWidth(JobTableModel::next_column, 184);
     table_->setColumnWidth(JobTableModel::changed_column, 112);
     count_ = new QLabel(left);
     count_->setProperty("role", QStringLiteral("muted"));

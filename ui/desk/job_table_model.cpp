@@ -95,7 +95,8 @@ void JobTableModel::add_steps(const std::vector<store::JobRow>& rows) {
 Result<FigureTable> JobTableModel::whole_list() const {
     constexpr int at_once = 1000;
     FigureTable out;
-    out.header = {tr("Job"), tr("Client"), tr("Title"), tr("Town"), tr("State"), tr("Next"), tr("Changed (UTC)")};
+    out.header = {tr("Job"),   tr("Client"), tr("Title"), tr("Town"),
+                  tr("State"), tr("Next"),   tr("Since"), tr("Changed (UTC)")};
     const QDate today = QDate::currentDate();
     for (int offset = 0; offset < most_saved; offset += at_once) {
         const Result<std::vector<store::JobRow>> rows = page(offset, at_once);
@@ -105,8 +106,8 @@ Result<FigureTable> JobTableModel::whole_list() const {
         for (std::size_t i = 0; i < rows.value().size(); ++i) {
             const store::JobRow& row = rows.value()[i];
             out.rows.push_back({qs(row.number), qs(row.client), qs(row.title), qs(row.town),
-                                QString::fromUtf8(text_of(row.state)), step_words(steps.value()[i]),
-                                qs(row.changed_at)});
+                                QString::fromUtf8(text_of(row.state)), step_name(steps.value()[i].step),
+                                qs(steps.value()[i].since), qs(row.changed_at)});
         }
         if (rows.value().size() < static_cast<std::size_t>(at_once)) break;
     }
@@ -144,7 +145,9 @@ QVariant JobTableModel::data(const QModelIndex& index, int role) const {
             case state_column: return QString::fromUtf8(text_of(at->state));
             case next_column: {
                 const auto place = static_cast<std::size_t>(index.row());
-                return place < steps_.size() ? step_words(steps_[place]) : QString();
+                if (place >= steps_.size()) return QString();
+                return role == Qt::ToolTipRole ? step_words_with_day(steps_[place])
+                                               : step_words(steps_[place], QDate::currentDate());
             }
             case changed_column: return changed_text(at->changed_at);
             default: return {};
