@@ -30,8 +30,7 @@ std::string_view unit_of(std::string_view word) {
     static const std::vector<Words> units = {
         {"pc",
          {"pc", "pcs", "piece", "pieces", "ea", "each", "stk", "st", "stck",
-          "st\xC3\xBC"
-          "ck",
+          "st\303\274ck",  // octal: it ends after three digits
           "stueck", "pza", "pieza", "piezas", "ud", "uds", "unidad", "unidades"}},
         {"m", {"m", "metre", "metres", "meter", "meters", "mtr", "lm", "lfm", "lfdm", "metro", "metros"}},
         {"kg", {"kg", "kgs", "kilo", "kilogram", "kilograms", "kilogramm", "kilogramo", "kilogramos"}},

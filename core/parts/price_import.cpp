@@ -107,7 +107,7 @@ class Previewer {
         }
     }
 
-    void problem(std::size_t row, std::string where, std::string what, std::string remedy) {
+    void problem(std::size_t row, const std::string& where, std::string what, std::string remedy) {
         if (out_.problems.size() >= most_import_problems) return;
         std::string place = file_ + ", line " + std::to_string(table_.line_of_row[row]);
         if (!where.empty()) place += ", " + where;
