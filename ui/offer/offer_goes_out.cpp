@@ -6,6 +6,7 @@
 #include <QSaveFile>
 #include <QStandardPaths>
 
+#include "core/plan/frozen_plan.h"
 #include "core/quantity/sha256.h"
 #include "core/store/quote_book.h"
 #include "ui/common/edits.h"
@@ -49,7 +50,10 @@ bool OfferStage::issue_quote(Instant now) {
     quote.job_id = plan.job_id;
     quote.job_revision = plan.job_revision;
     quote.issued_at = iso8601(now);
-    quote.plan_json = plan::plan_to_json(plan);
+    const auto& rule_sets = session_->reference().rule_sets;
+    const auto rules = rule_sets.find(session_->job().rule_set);
+    // Planned and settled: the set is there.
+    quote.plan_json = rules == rule_sets.end() ? plan::plan_to_json(plan) : plan::frozen_plan(plan, rules->second);
     quote.sha256 = sha256_hex(quote.plan_json);
     quote.gross_minor = plan.quote->gross.minor;
     quote.currency = plan.currency;

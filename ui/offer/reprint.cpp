@@ -2,6 +2,7 @@
 
 #include <QDateTime>
 
+#include "core/plan/frozen_plan.h"
 #include "ui/common/format.h"
 #include "ui/offer/firm_settings.h"
 #include "ui/offer/offer_input.h"
@@ -47,7 +48,11 @@ Result<std::shared_ptr<PaperInput>> input_again(store::Store& store, const store
     auto planned = make(shown);
     if (!planned.ok()) return planned.problems();
     planned.value().job_revision = quote.job_revision;
-    if (plan::plan_to_json(planned.value()) != quote.plan_json) {
+    const auto rules = reference.rule_sets.find(job.value().rule_set);
+    const bool same =
+        (rules != reference.rule_sets.end() && plan::frozen_plan(planned.value(), rules->second) == quote.plan_json) ||
+        plan::plan_to_json(planned.value()) == quote.plan_json;  // frozen before rule sets were
+    if (!same) {
         return Problem{where,
                        "comes out otherwise than when it was issued: prices, rules, equipment or weather are no longer "
                        "the same",
