@@ -9,7 +9,6 @@
 #include <QHeaderView>
 #include <QMessageBox>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QStackedWidget>
 #include <QStandardPaths>
 #include <QTableWidget>
@@ -20,6 +19,7 @@
 #include "ui/common/edits.h"
 #include "ui/common/empty_pane.h"
 #include "ui/common/format.h"
+#include "ui/common/whole_file.h"
 #include "ui/documents/paper_pane.h"
 #include "ui/documents/papers.h"
 #include "ui/offer/answer_dialog.h"
@@ -232,13 +232,9 @@ bool IssuedPage::save_paper(int row, const QString& path) {
 }
 
 bool IssuedPage::write_bytes(const QString& path, const std::string& bytes) {
-    QSaveFile file(path);
-    const auto size = static_cast<qint64>(bytes.size());
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes.data(), size) != size || !file.commit()) {
-        Q_EMIT problem(tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
-        return false;
-    }
-    return true;
+    const Result<bool> written = write_whole(path, bytes);
+    if (!written) Q_EMIT problem(qs(text_of(written.problems())));
+    return written.ok();
 }
 
 void IssuedPage::ask_and_save() {

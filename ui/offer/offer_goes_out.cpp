@@ -3,7 +3,6 @@
 #include <QDateTime>
 #include <QFileDialog>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QStandardPaths>
 
 #include "core/plan/frozen_plan.h"
@@ -13,6 +12,7 @@
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/common/notice_bar.h"
+#include "ui/common/whole_file.h"
 #include "ui/documents/paper_pane.h"
 #include "ui/offer/issued_page.h"
 #include "ui/offer/offer_input.h"
@@ -84,11 +84,9 @@ bool OfferStage::issue_quote(Instant now) {
 bool OfferStage::save_parts_csv(const QString& path) {
     if (session_ == nullptr || session_->plan() == nullptr) return false;
     const plan::Plan& plan = *session_->plan();
-    const QByteArray csv = QByteArray::fromStdString(parts::to_csv(plan.parts.lines, plan.currency));
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(csv) != csv.size() || !file.commit()) {
-        notice_->add(Mark::stop,
-                     tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
+    const Result<bool> written = write_whole(path, parts::to_csv(plan.parts.lines, plan.currency));
+    if (!written) {
+        notice_->add(Mark::stop, qs(text_of(written.problems())));
         return false;
     }
     Q_EMIT status_text(tr("Parts saved as %1").arg(path));
