@@ -25,7 +25,7 @@ struct Table {
 
 // A row stands after those that it names. Seats stay behind: the copy may be put back where older edits of theirs are
 // already known elsewhere, and would give the numbers of those a second time.
-constexpr std::array<Table, 25> tables = {{
+constexpr std::array<Table, 26> tables = {{
     {"job",
      "id, save_seq, number, title, client, town, state, invented, revision, changed_at, content_sha256, base_sha256, "
      "base_revision, removed_at",
@@ -52,6 +52,8 @@ constexpr std::array<Table, 25> tables = {{
     {"erasure", "seq, job_id, number, erased_at, erased_by, reason, kept_until", "itttttt", "seq"},
     {"price_list", "list_id, version, withdrawn, came, note, saved_by, saved_at, sha256, content", "tiiittttt",
      "list_id, version"},
+    {"rule_set", "rule_id, version, withdrawn, came, note, saved_by, saved_at, sha256, content", "tiiittttt",
+     "rule_id, version"},
     {"customer", "id, number, name, tax_id, notes, former_numbers, revision, changed_at, changed_by, name_key, words",
      "ttttttitttt", "id"},
     {"customer_address", "customer_id, seq, use, street, postcode, town", "titttt", "customer_id, seq"},

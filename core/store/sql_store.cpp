@@ -13,6 +13,7 @@
 #include "core/store/order_book.h"
 #include "core/store/price_book.h"
 #include "core/store/quote_book.h"
+#include "core/store/rule_book.h"
 #include "core/store/versions_kept.h"
 
 namespace wg::store {
@@ -314,6 +315,12 @@ Result<std::string> SqlStore::check() {
     const Result<std::vector<std::string>> equipment = damaged_equipment(*database_);
     if (!equipment) return equipment.problems();
     for (const std::string& version : equipment.value()) {
+        add(version);
+        out += " no longer has its hash";
+    }
+    const Result<std::vector<std::string>> rules = damaged_rule_sets(*database_);
+    if (!rules) return rules.problems();
+    for (const std::string& version : rules.value()) {
         add(version);
         out += " no longer has its hash";
     }

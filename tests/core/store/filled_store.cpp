@@ -9,9 +9,11 @@
 #include "core/store/personal.h"
 #include "core/store/price_book.h"
 #include "core/store/quote_book.h"
+#include "core/store/rule_book.h"
 #include "core/weather/read.h"
 #include "core/weather/write_plain.h"
 #include "tests/core/store/some_prices.h"
+#include "tests/core/store/some_rules.h"
 #include "tests/core/store/store_fixture.h"
 #include "tests/core/weather/made_files.h"
 
@@ -107,6 +109,12 @@ void fill(Store& store) {
     ASSERT_TRUE(prices.save("firm-2027", price_list_text("firm-2027", "it's ?"), 1, "", at(12)).ok());
     ASSERT_TRUE(prices.withdraw("firm-2027", 2, "", at(13)).ok());
     ASSERT_TRUE(prices.save("firm-2028", price_list_text("firm-2028", "Next"), 0, "", at(14)).ok());
+    RuleBook rules(store);
+    ASSERT_TRUE(rules.save("firm-rules", rule_set_text("firm-rules", "Caf\xC3\xA9 '?'"), 0, "first", at(11)).ok());
+    ASSERT_TRUE(rules.save("firm-rules", rule_set_text("firm-rules", "Second"), 1, "", at(12)).ok());
+    ASSERT_TRUE(rules.withdraw("firm-rules", 2, "out of date", at(13)).ok());
+    ASSERT_TRUE(rules.save("own-rules", rule_set_text("own-rules", "Own"), 0, "", at(14)).ok());
+    ASSERT_TRUE(rules.choose_for_new_jobs("firm-rules").ok());
     fill_equipment(store);
     ASSERT_TRUE(store.set_setting("firm.name", "Alder & Sons").ok());
     ASSERT_TRUE(store.set_setting("firm.line2", "").ok());
@@ -134,6 +142,10 @@ void expect_same_answers(Store& one, Store& other) {
     EXPECT_EQ(equipment, EquipmentBook(other).current().value().items);
     EXPECT_EQ(EquipmentBook(one).history("own-cylinder").value().items,
               EquipmentBook(other).history("own-cylinder").value().items);
+    EXPECT_EQ(RuleBook(one).history("firm-rules").value().size(), 3U);
+    EXPECT_EQ(RuleBook(one).history("firm-rules").value(), RuleBook(other).history("firm-rules").value());
+    EXPECT_EQ(RuleBook(one).content("firm-rules", 1).value(), RuleBook(other).content("firm-rules", 1).value());
+    EXPECT_EQ(RuleBook(other).for_new_jobs().value(), "firm-rules");
     const auto customers_one = CustomerBook(one).all().value();
     const auto customers_other = CustomerBook(other).all().value();
     ASSERT_EQ(customers_one.size(), 1U) << "the customer of an erased job is erased";
