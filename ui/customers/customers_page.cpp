@@ -58,7 +58,7 @@ QWidget* CustomersPage::make_list() {
     auto* part = new QWidget(this);
     search_ = new QLineEdit(part);
     search_->setProperty("role", QStringLiteral("search"));
-    search_->setPlaceholderText(tr("Search by name, number, address, contact, telephone or notes"));
+    search_->setPlaceholderText(tr("Search by name, number, place, telephone or notes"));
     search_->setAccessibleName(tr("Search customers"));
     search_->setClearButtonEnabled(true);
     auto* add = new QPushButton(tr("Add a customer"), part);
