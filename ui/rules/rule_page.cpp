@@ -131,11 +131,11 @@ void RulePage::make_table() {
     QHeaderView* header = table_->horizontalHeader();
     header->setHighlightSections(false);
     header->setSectionResizeMode(QHeaderView::Interactive);
-    const std::pair<int, int> widths[] = {{RuleModel::column_group, 150},
-                                          {RuleModel::column_value, 240},
-                                          {RuleModel::column_figure, 240},
-                                          {RuleModel::column_unit, 96},
-                                          {RuleModel::column_state, 104}};
+    const std::pair<int, int> widths[] = {{RuleModel::column_group, 128},
+                                          {RuleModel::column_value, 204},
+                                          {RuleModel::column_figure, 216},
+                                          {RuleModel::column_unit, 72},
+                                          {RuleModel::column_state, 100}};
     for (const auto& [column, width] : widths)
         table_->setColumnWidth(column, width);
     keep_wide(*table_, RuleModel::column_source, 280);
