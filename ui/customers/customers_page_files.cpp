@@ -11,6 +11,7 @@
 #include "core/store/personal.h"
 #include "core/tables/csv_reader.h"
 #include "ui/common/format.h"
+#include "ui/common/opened_papers.h"
 #include "ui/common/whole_file.h"
 #include "ui/customers/client_erase_dialog.h"
 #include "ui/customers/customer_import_dialog.h"
@@ -151,6 +152,7 @@ void CustomersPage::erase() {
     if (dialog.exec() != QDialog::Accepted) return;
     const auto done =
         kept.erase(named.value().job_ids, dialog.reason().toStdString(), moment_now(), named.value().customer_ids);
+    remove_opened_papers();  // those of the client are among them
     shown_id_.clear();
     reload();
     Q_EMIT jobs_changed();

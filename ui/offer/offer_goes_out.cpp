@@ -5,8 +5,6 @@
 #include <QPushButton>
 #include <QStandardPaths>
 
-#include "core/plan/frozen_plan.h"
-#include "core/quantity/sha256.h"
 #include "core/store/quote_book.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
@@ -14,6 +12,8 @@
 #include "ui/common/notice_bar.h"
 #include "ui/common/whole_file.h"
 #include "ui/documents/paper_pane.h"
+#include "ui/offer/firm_settings.h"
+#include "ui/offer/issue.h"
 #include "ui/offer/issued_page.h"
 #include "ui/offer/offer_input.h"
 #include "ui/offer/offer_stage.h"
@@ -43,32 +43,14 @@ bool OfferStage::issue_quote(Instant now) {
         notice_->add(Mark::stop, tr("The quote was not issued. %1").arg(why_not));
         return false;
     }
-    plan::Plan plan = *session_->plan();
-    plan.job_revision = session_->job().revision;
-    store::IssuedQuote quote;
-    quote.id = new_id();
-    quote.job_id = plan.job_id;
-    quote.job_revision = plan.job_revision;
-    quote.issued_at = iso8601(now);
-    const auto& rule_sets = session_->reference().rule_sets;
-    const auto rules = rule_sets.find(session_->job().rule_set);
-    // Planned and settled: the set is there.
-    quote.plan_json = rules == rule_sets.end() ? plan::plan_to_json(plan) : plan::frozen_plan(plan, rules->second);
-    quote.sha256 = sha256_hex(quote.plan_json);
-    quote.gross_minor = plan.quote->gross.minor;
-    quote.currency = plan.currency;
-    // The paper as it goes out is kept with it, byte for byte. Made from this very plan: the page on the screen follows
-    // plans a moment later and may still show the one before.
-    const QDate day = QDateTime::fromSecsSinceEpoch(now.unix_s).date();
-    PaperInput paper = *input_now(day);
-    paper.look = paper_->look();
-    const auto print = [&paper](const std::string& number) -> Result<std::string> {
-        paper.quote_number = qs(number);
-        const auto pdf = pdf_bytes(Paper::quote, paper);
-        if (!pdf.ok()) return pdf.problems();
-        return pdf.value().toStdString();
-    };
-    const auto issued = store::QuoteBook(*store_).issue_next(quote, print, now);
+    // From the newest plan: the page on the screen follows plans a moment later and may still show the one before.
+    PaperInput shown = *input_now(QDateTime::fromSecsSinceEpoch(now.unix_s).date());
+    shown.look = paper_->look();
+    const auto logo = read_logo(*store_);
+    const auto& sets = session_->reference().rule_sets;
+    const auto rules = sets.find(session_->job().rule_set);
+    const auto issued = issue_paper(*store_, shown, logo.ok() ? logo.value() : QByteArray(), now,
+                                    rules == sets.end() ? nullptr : &rules->second);
     if (!issued.ok()) {
         notice_->add(Mark::stop, qs(text_of(issued.problems())));
         return false;
