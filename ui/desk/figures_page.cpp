@@ -100,6 +100,8 @@ FiguresPage::FiguresPage(store::Store& store, QWidget* parent) : QWidget(parent)
     states_->setTabKeyNavigation(false);
     states_->verticalHeader()->hide();
     states_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    states_->horizontalHeaderItem(0)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    states_->horizontalHeaderItem(1)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
     states_->setAccessibleName(tr("Jobs by state"));
     quotes_ = new PictureView(this);
     services_ = new PictureView(this);

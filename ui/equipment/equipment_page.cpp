@@ -65,7 +65,7 @@ EquipmentPage::EquipmentPage(store::Store& store, std::shared_ptr<const plan::Re
 
 QWidget* EquipmentPage::make_list() {
     auto* part = new QWidget(this);
-    part->setMinimumWidth(340);
+    part->setMinimumWidth(368);
     auto* fresh = new QPushButton(tr("New"), part);
     auto* kinds = new QMenu(fresh);
     for (const store::ItemKind kind : {store::ItemKind::collector, store::ItemKind::block, store::ItemKind::cylinder,
@@ -117,14 +117,14 @@ QWidget* EquipmentPage::make_item() {
     row->addStretch(1);
     row->addWidget(problems_);
     form_ = new ItemForm(part);
-    form_->setMinimumWidth(420);
+    form_->setMinimumWidth(400);
     side_ = new QTabWidget(part);
     side_->setDocumentMode(true);
     plot_ = new ItemPlot(side_);
     history_ = new ItemHistory(side_);
     side_->addTab(plot_, tr("Curves"));
     side_->addTab(history_, tr("Versions"));
-    side_->setMinimumWidth(300);
+    side_->setMinimumWidth(232);
     auto* split = new QSplitter(Qt::Horizontal, part);
     split->setChildrenCollapsible(false);
     split->addWidget(form_);

@@ -47,10 +47,10 @@ bool OfferStage::issue_quote(Instant now) {
     PaperInput shown = *input_now(QDateTime::fromSecsSinceEpoch(now.unix_s).date());
     shown.look = paper_->look();
     const auto logo = read_logo(*store_);
-    const auto& rule_sets = session_->reference().rule_sets;
-    const auto rules = rule_sets.find(session_->job().rule_set);  // planned and settled: the set is there
-    const auto issued = issue_paper(*store_, shown, rules == rule_sets.end() ? nullptr : &rules->second,
-                                    logo.ok() ? logo.value() : QByteArray(), now);
+    const auto& sets = session_->reference().rule_sets;
+    const auto rules = sets.find(session_->job().rule_set);
+    const auto issued = issue_paper(*store_, shown, logo.ok() ? logo.value() : QByteArray(), now,
+                                    rules == sets.end() ? nullptr : &rules->second);
     if (!issued.ok()) {
         notice_->add(Mark::stop, qs(text_of(issued.problems())));
         return false;

@@ -52,11 +52,7 @@ Result<std::shared_ptr<PaperInput>> planned_again(store::Store& store, const sto
     auto planned = make(shown);
     if (!planned.ok()) return planned.problems();
     planned.value().job_revision = quote.job_revision;
-    const auto rules = reference.rule_sets.find(job.value().rule_set);
-    const bool same =
-        (rules != reference.rule_sets.end() && plan::frozen_plan(planned.value(), rules->second) == quote.plan_json) ||
-        plan::plan_to_json(planned.value()) == quote.plan_json;  // frozen before rule sets were
-    if (!same) {
+    if (plan::plan_to_json(planned.value()) != quote.plan_json) {
         return Problem{where,
                        "comes out otherwise than when it was issued: prices, rules, equipment or weather are no longer "
                        "the same",
@@ -102,7 +98,7 @@ std::string logo_to_keep(const QByteArray& file, const QImage& drawn) {
 
 }  // namespace
 
-std::string snapshot_of(const PaperInput& input, const plan::RuleSet* rules, const QByteArray& logo_file) {
+std::string snapshot_of(const PaperInput& input, const QByteArray& logo_file, const plan::RuleSet* rules) {
     const Firm& firm = input.firm;
     plan::IssuedPaper paper;
     paper.job = input.job;

@@ -11,7 +11,9 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "ui/common/flow_layout.h"
 #include "ui/common/format.h"
+#include "ui/common/wide_column.h"
 #include "ui/drawing/fields.h"
 #include "ui/prices/price_model.h"
 #include "ui/prices/price_terms.h"
@@ -52,19 +54,21 @@ PricePage::PricePage(store::Store& store, std::shared_ptr<const plan::Reference>
 
 QWidget* PricePage::make_head() {
     auto* head = new QWidget(this);
-    auto* row = new QHBoxLayout(head);
+    // In a second line where the window is too narrow for all of them.
+    auto* row = new FlowLayout(head);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
     choice_ = new CalmCombo(head);
     choice_->setAccessibleName(tr("Price list"));
-    choice_->setMinimumWidth(260);
+    choice_->setMinimumWidth(340);
+    choice_->setMaximumWidth(460);
     const auto button = [&](const QString& words, void (PricePage::*ask)()) {
         auto* made = new QPushButton(words, head);
         connect(made, &QPushButton::clicked, this, ask);
         row->addWidget(made);
         return made;
     };
-    row->addWidget(choice_, 1);
+    row->addWidget(choice_);
     button(tr("New from this one"), &PricePage::ask_new);
     button(tr("Read a file"), &PricePage::ask_import);
     button(tr("Write a file"), &PricePage::ask_export);
@@ -102,7 +106,6 @@ QWidget* PricePage::make_items() {
     QHeaderView* header = table_->horizontalHeader();
     header->setHighlightSections(false);
     header->setSectionResizeMode(QHeaderView::Interactive);
-    header->setSectionResizeMode(PriceModel::column_text, QHeaderView::Stretch);
     const std::pair<int, int> widths[] = {{PriceModel::column_id, 142},     {PriceModel::column_unit, 50},
                                           {PriceModel::column_cost, 92},    {PriceModel::column_margin, 96},
                                           {PriceModel::column_price, 92},   {PriceModel::column_pack, 56},
@@ -110,6 +113,7 @@ QWidget* PricePage::make_items() {
                                           {PriceModel::column_number, 120}, {PriceModel::column_tax, 84}};
     for (const auto& [column, width] : widths)
         table_->setColumnWidth(column, width);
+    keep_wide(*table_, PriceModel::column_text, 260);
     add_ = new QPushButton(tr("Add an item"), part);
     remove_ = new QPushButton(tr("Remove the item"), part);
     import_items_ = new QPushButton(tr("Take prices from a CSV file"), part);

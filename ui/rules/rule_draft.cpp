@@ -167,6 +167,7 @@ RuleSource RuleDraft::source_of(const RuleRow& row) {
 }
 
 QString RuleDraft::source_words(const RuleRow& row) const {
+    if (at(row.path).isUndefined()) return {};
     const RuleSource source = source_of(row);
     const QString own = source.own.isEmpty() ? QString() : at(source.own).toString();
     return own.isEmpty() && !source.shared.isEmpty() ? at(source.shared).toString() : own;

@@ -54,7 +54,7 @@ class RuleDraft {
     void remove_item(const RuleFieldGroup& group, int item);
 
     [[nodiscard]] static RuleSource source_of(const RuleRow& row);
-    /// The value's own, else its group's.
+    /// The value's own, else its group's. Empty for a value that is left out.
     [[nodiscard]] QString source_words(const RuleRow& row) const;
     /// Whether its source says nothing, or says that it is assumed. Values that are left out are the standard's.
     [[nodiscard]] bool is_assumed(const RuleRow& row) const;

@@ -93,7 +93,7 @@ RuleFieldGroup snow_group() {
          lacking(number_of("snow_density_kn_m3", rule_tr("Weight of drifted snow"), rule_tr("kN/m\u00b3"), 1, 5,
                            rule_tr("Behind obstacles")),
                  rule_tr("2")),
-         lacking(of_kind("snow_slides", RuleKind::flag, rule_tr("Snow above slides against the plate"),
+         lacking(of_kind("snow_slides", RuleKind::flag, rule_tr("Snow slides against the plate"),
                          rule_tr("On a roof with snow above the collector")),
                  rule_tr("yes"))}};
 }

@@ -6,6 +6,7 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 
+#include "ui/common/dialog_size.h"
 #include "ui/common/format.h"
 #include "ui/common/reading_table.h"
 #include "ui/rules/rule_draft.h"
@@ -22,7 +23,7 @@ constexpr int rule_versions_wide = 420;
 RuleHistory::RuleHistory(store::Store& store, std::string id, QWidget* parent)
     : QDialog(parent), store_(store), id_(std::move(id)) {
     setWindowTitle(tr("Versions of the rule set"));
-    resize(rule_history_wide, rule_history_high);
+    size_for_screen(*this, rule_history_wide, rule_history_high);
     versions_ = reading_table({tr("Version"), tr("Saved"), tr("By"), tr("Note")}, this);
     versions_->setAccessibleName(tr("Versions"));
     versions_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);

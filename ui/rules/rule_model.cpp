@@ -148,7 +148,8 @@ QVariant RuleModel::data(const QModelIndex& index, int role) const {
 
 bool RuleModel::may_edit(const RuleRow& row, int column) const {
     if (!editable_) return false;
-    return column == column_figure || (column == column_source && !RuleDraft::source_of(row).none());
+    return column == column_figure ||
+           (column == column_source && !RuleDraft::source_of(row).none() && !draft_.at(row.path).isUndefined());
 }
 
 Qt::ItemFlags RuleModel::flags(const QModelIndex& index) const {

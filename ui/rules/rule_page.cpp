@@ -7,11 +7,14 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QSignalBlocker>
+#include <QStyle>
 #include <QTableView>
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/common/flow_layout.h"
 #include "ui/common/format.h"
+#include "ui/common/wide_column.h"
 #include "ui/drawing/fields.h"
 #include "ui/rules/rule_entry.h"
 #include "ui/rules/rule_model.h"
@@ -49,19 +52,21 @@ RulePage::RulePage(store::Store& store, std::vector<std::string> program, QWidge
 
 QWidget* RulePage::make_head() {
     auto* head = new QWidget(this);
-    auto* row = new QHBoxLayout(head);
+    // In a second line where the window is too narrow for all of them.
+    auto* row = new FlowLayout(head);
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
     choice_ = new CalmCombo(head);
     choice_->setAccessibleName(tr("Rule set"));
-    choice_->setMinimumWidth(260);
+    choice_->setMinimumWidth(340);
+    choice_->setMaximumWidth(460);
     const auto button = [&](const QString& words, void (RulePage::*ask)()) {
         auto* made = new QPushButton(words, head);
         connect(made, &QPushButton::clicked, this, ask);
         row->addWidget(made);
         return made;
     };
-    row->addWidget(choice_, 1);
+    row->addWidget(choice_);
     button(tr("New from this one"), &RulePage::ask_new);
     button(tr("Read a file"), &RulePage::ask_import);
     button(tr("Write a file"), &RulePage::ask_export);
@@ -126,14 +131,14 @@ void RulePage::make_table() {
     QHeaderView* header = table_->horizontalHeader();
     header->setHighlightSections(false);
     header->setSectionResizeMode(QHeaderView::Interactive);
-    header->setSectionResizeMode(RuleModel::column_source, QHeaderView::Stretch);
-    const std::pair<int, int> widths[] = {{RuleModel::column_group, 150},
-                                          {RuleModel::column_value, 240},
-                                          {RuleModel::column_figure, 240},
-                                          {RuleModel::column_unit, 96},
-                                          {RuleModel::column_state, 104}};
+    const std::pair<int, int> widths[] = {{RuleModel::column_group, 128},
+                                          {RuleModel::column_value, 204},
+                                          {RuleModel::column_figure, 216},
+                                          {RuleModel::column_unit, 72},
+                                          {RuleModel::column_state, 100}};
     for (const auto& [column, width] : widths)
         table_->setColumnWidth(column, width);
+    keep_wide(*table_, RuleModel::column_source, 280);
     connect(entry, &RuleEntry::judged, this, &RulePage::tell_range);
     connect(entry, &QAbstractItemDelegate::closeEditor, this, [this] { tell_range(); });
     connect(table_->selectionModel(), &QItemSelectionModel::currentRowChanged, this, [this] {
@@ -152,7 +157,8 @@ void RulePage::tell_range(const QString& typed_problem) {
     const QString role = wrong ? QStringLiteral("stop") : QStringLiteral("muted");
     if (line_->property("role") != role) {
         line_->setProperty("role", role);
-        line_->setStyleSheet(line_->styleSheet());  // the role has another look
+        line_->style()->unpolish(line_);  // the role has another look
+        line_->style()->polish(line_);
     }
     if (row == nullptr) {
         line_->setText(tr("Choose a value to see its range and meaning."));

@@ -2,24 +2,21 @@
 
 #include <QCheckBox>
 #include <QDateTime>
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QInputDialog>
 #include <QLineEdit>
-#include <QSaveFile>
 #include <QTableView>
 #include <algorithm>
 
 #include "ui/common/format.h"
+#include "ui/common/whole_file.h"
 #include "ui/rules/rule_history.h"
 #include "ui/rules/rule_model.h"
 #include "ui/rules/rule_page.h"
 
 namespace wg::ui {
 namespace {
-
-constexpr qint64 most_rule_bytes = qint64{1} << 20;  // as the book has it
 
 Instant rules_now() {
     return {QDateTime::currentSecsSinceEpoch()};
@@ -123,12 +120,9 @@ void RulePage::discard_changes() {
 }
 
 bool RulePage::import_file(const QString& path) {
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly) || file.size() > most_rule_bytes) {
-        Q_EMIT problem(tr("%1 cannot be read, or is larger than 1 MiB.").arg(path));
-        return false;
-    }
-    return import_text(file.readAll().toStdString(), QFileInfo(path).fileName(), rules_now());
+    const Result<std::string> text = read_whole(path, mebibyte);  // as the book has it
+    if (!tell(text.ok() ? std::vector<Problem>{} : text.problems())) return false;
+    return import_text(text.value(), QFileInfo(path).fileName(), rules_now());
 }
 
 bool RulePage::import_text(const std::string& text, const QString& file_name, Instant now) {
@@ -157,14 +151,10 @@ bool RulePage::import_text(const std::string& text, const QString& file_name, In
 }
 
 bool RulePage::export_file(const QString& path) {
-    const QByteArray bytes = model_->draft().text();
-    QSaveFile file(path);
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) {
-        Q_EMIT said(tr("Saved: %1").arg(path));
-        return true;
-    }
-    Q_EMIT problem(tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
-    return false;
+    const Result<bool> written = write_whole(path, model_->draft().text());
+    if (!tell(written.ok() ? std::vector<Problem>{} : written.problems())) return false;
+    Q_EMIT said(tr("Saved: %1").arg(path));
+    return true;
 }
 
 void RulePage::add_item(RuleGroup group) {

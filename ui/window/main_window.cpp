@@ -52,7 +52,7 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
       reference_(std::move(reference)) {
     setWindowTitle(tr("Warmgable"));
     resize(1366, 768);
-    setMinimumSize(1024, 640);
+    setMinimumSize(1000, 560);  // a small laptop at 120 dpi
     set_theme(theme_setting(*store_));
 
     saver_ = new AutoSaver(*store_, this);

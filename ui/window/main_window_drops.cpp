@@ -7,12 +7,12 @@
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
 #include "ui/common/problem_dialog.h"
+#include "ui/common/whole_file.h"
 #include "ui/desk/desk_page.h"
 #include "ui/equipment/equipment_page.h"
 #include "ui/prices/price_page.h"
 #include "ui/rules/rule_page.h"
 #include "ui/window/file_kind.h"
-#include "ui/window/job_files.h"
 #include "ui/window/main_window.h"
 #include "ui/window/weather_file.h"
 
@@ -41,7 +41,7 @@ bool MainWindow::desk_on_screen() {
 QString MainWindow::take_file(const QString& path) {
     const QString name = QFileInfo(path).fileName();
     const QString not_taken = tr("%1: not taken").arg(name);
-    const Result<std::string> bytes = read_bytes(path, exchange::max_file_bytes);
+    const Result<std::string> bytes = read_whole(path, exchange::max_file_bytes);
     if (!bytes) {
         show_problems(this, tr("This file cannot be opened"), tr("Nothing was changed."),
                       qs(text_of(bytes.problems())));

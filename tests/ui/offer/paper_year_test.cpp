@@ -54,7 +54,7 @@ TEST(PaperYear, DISABLED_issues_until_it_is_killed) {
     const auto store = store::Store::open_place(place, {first_s}, "killed");
     ASSERT_TRUE(store.ok()) << text_of(store.problems());
     for (int i = 0; i < 10'000; ++i) {
-        const auto issued = issue_paper(*store.value(), *input.value(), nullptr, {}, {first_s + i});
+        const auto issued = issue_paper(*store.value(), *input.value(), {}, {first_s + i});
         ASSERT_TRUE(issued.ok()) << text_of(issued.problems());
         const auto paper = store::QuoteBook(*store.value()).paper(issued.value().id);
         std::printf("issued %s %s\n", issued.value().id.c_str(), sha256_hex(paper.value()).c_str());
@@ -112,7 +112,7 @@ class FirmWithPapers {
         const QString snapshot = QDir(folder).filePath(QStringLiteral("snapshot.json"));
         QFile file(snapshot);
         ASSERT_TRUE(file.open(QIODevice::WriteOnly | QIODevice::Truncate));
-        file.write(QByteArray::fromStdString(snapshot_of(input_for(seat, job), nullptr, {})));
+        file.write(QByteArray::fromStdString(snapshot_of(input_for(seat, job), {})));
         file.close();
         stores_[seat].reset();
         QProcess child;
@@ -261,8 +261,7 @@ class FirmWithPapers {
     }
 
     void issue(int seat, const std::string& id) {
-        const auto issued =
-            issue_paper(*stores_[seat], input_for(seat, id), nullptr, read_logo(*stores_[seat]).value(), now());
+        const auto issued = issue_paper(*stores_[seat], input_for(seat, id), read_logo(*stores_[seat]).value(), now());
         ASSERT_TRUE(issued.ok()) << text_of(issued.problems());
         papers_[issued.value().id] = sha256_hex(store::QuoteBook(*stores_[seat]).paper(issued.value().id).value());
         ++quotes_[id];

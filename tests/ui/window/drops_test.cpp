@@ -104,14 +104,9 @@ TEST_F(DropsTest, several_files_are_taken_one_after_the_other_each_in_its_place)
     close_dialogs();
     const std::string rules = with_id(resource("rules/assumed.json"), "assumed", "firm-rules");
     const std::string prices = with_id(resource("prices/invented.json"), "invented-eur", "firm-prices");
-    const std::string equipment = catalogue_to_json({{},
-                                                     {},
-                                                     {[&] {
-                                                         Cylinder own = reference_->catalogue.cylinders.front();
-                                                         own.id = "own-cylinder";
-                                                         return own;
-                                                     }()},
-                                                     {}});
+    auto own = reference_->catalogue.cylinders.front();
+    own.id = "own-cylinder";
+    const std::string equipment = catalogue_to_json({{}, {}, {own}, {}});
     window_->take_files({file("a.txt", rules), file("b.bin", prices), file("c", equipment),
                          file("weather.json", weather::write_plain(reference_->weather->year)),
                          file("nothing.json", "{\"schema\": 1}"), folder_.filePath(QStringLiteral("no such file"))});
