@@ -6,6 +6,7 @@
 #include "core/parts/price_figures.h"
 #include "core/quantity/text.h"
 #include "core/quantity/utf8.h"
+#include "core/tables/own_apostrophe.h"
 
 namespace wg::parts {
 namespace price_cells {
@@ -16,6 +17,7 @@ constexpr std::int64_t most_minor = 1'000'000'000;
 constexpr double largest_pack = 10000.0;
 constexpr double least_pack = 0.001;
 constexpr double largest_waste_percent = 100.0;
+constexpr double largest_from = 1e6;
 
 std::string quoted(std::string_view text) {
     return "'" + for_message(text, 40) + "'";
@@ -60,7 +62,8 @@ using namespace price_cells;
 std::string LineReader::text_at(const std::vector<std::string>& row, ImportField field) const {
     const int column = mapping_.of(field);
     if (column < 0 || static_cast<std::size_t>(column) >= row.size()) return {};
-    const std::string_view cell = without_price_guard(without_outer_spaces(row[static_cast<std::size_t>(column)]));
+    const std::string_view cell =
+        tables::without_one_guard(without_outer_spaces(row[static_cast<std::size_t>(column)]));
     std::string out;
     for (std::size_t i = 0; i < cell.size(); ++i) {
         if (cell[i] == '\r' && i + 1 < cell.size() && cell[i + 1] == '\n') continue;
@@ -241,6 +244,16 @@ void LineReader::read(const std::vector<std::string>& row, bool is_new, PriceIte
     }
     if (has(ImportField::waste_percent))
         item.waste_percent = number_at(row, ImportField::waste_percent, largest_waste_percent, problems);
+}
+
+std::optional<QuantityPrice> LineReader::read_step(const std::vector<std::string>& row,
+                                                   std::vector<CellProblem>& problems) const {
+    const std::optional<double> from = number_at(row, ImportField::from_quantity, largest_from, problems);
+    const std::optional<Money> price = money_at(row, ImportField::price, problems);
+    if (!has(ImportField::price) || text_at(row, ImportField::price).empty())
+        problems.push_back({ImportField::price, "is empty beside a quantity", "Give the price of one of so many"});
+    if (!from || !price) return std::nullopt;
+    return QuantityPrice{*from, *price};
 }
 
 }  // namespace wg::parts

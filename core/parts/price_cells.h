@@ -9,9 +9,6 @@
 
 namespace wg::parts {
 
-/// The cell as it was before the export guarded it against being run as a formula.
-[[nodiscard]] std::string_view without_price_guard(std::string_view cell);
-
 /// What is wrong with a cell, in words: the field, what, and what to do.
 struct CellProblem {
     ImportField field = ImportField::id;
@@ -29,6 +26,10 @@ class LineReader {
     [[nodiscard]] std::string text_at(const std::vector<std::string>& row, ImportField field) const;
     /// The item with the line in it; `item` is the list's, or one with the id set that is new.
     void read(const std::vector<std::string>& row, bool is_new, PriceItem& item, std::vector<CellProblem>& problems);
+
+    /// What a line says of many at once; nothing when it cannot be read, which is told.
+    [[nodiscard]] std::optional<QuantityPrice> read_step(const std::vector<std::string>& row,
+                                                         std::vector<CellProblem>& problems) const;
 
     /// "Stk as pc": units that were written another way, each once.
     [[nodiscard]] const std::vector<std::string>& units_taken() const { return units_taken_; }

@@ -2,8 +2,10 @@
 #include <charconv>
 
 #include "core/parts/price_cells.h"
+#include "core/parts/price_entry.h"
 #include "core/parts/price_import.h"
 #include "core/tables/csv_writer.h"
+#include "core/tables/own_apostrophe.h"
 
 namespace wg::parts {
 namespace price_export {
@@ -23,32 +25,9 @@ std::string amount(const std::optional<Money>& money) {
     return out.insert(out.size() - 2, 1, '.');
 }
 
-std::string_view without_apostrophes(std::string_view text) {
-    text.remove_prefix(std::min(text.find_first_not_of('\''), text.size()));
-    return text;
-}
-
-/// What `write_csv` would guard.
-bool would_be_guarded(std::string_view text) {
-    return tables::without_guard("'" + std::string(text)) == text;
-}
-
 }  // namespace price_export
 
 using namespace price_export;
-
-// A text that begins with an apostrophe and then a formula gets one more, so that taking the guard away is never taking
-// away what was the text's own.
-std::string guarded_once_more(std::string_view text) {
-    const std::string_view rest = without_apostrophes(text);
-    return rest.size() < text.size() && would_be_guarded(rest) ? "'" + std::string(text) : std::string(text);
-}
-
-std::string_view without_price_guard(std::string_view cell) {
-    const std::string_view rest = without_apostrophes(cell);
-    if (rest.size() < cell.size() && would_be_guarded(rest)) cell.remove_prefix(1);
-    return cell;
-}
 
 std::string field_text(const PriceItem& item, ImportField field) {
     switch (field) {
@@ -65,17 +44,29 @@ std::string field_text(const PriceItem& item, ImportField field) {
         case ImportField::supplier: return item.supplier;
         case ImportField::supplier_number: return item.supplier_number;
         case ImportField::tax_class: return item.tax_class;
+        case ImportField::from_quantity: return quantity_prices_text(item.quantity_prices);
     }
     return {};
 }
 
 std::string items_to_csv(const PriceList& list) {
-    std::vector<std::vector<std::string>> rows(list.items.size() + 1);
+    std::vector<std::vector<std::string>> rows(1);
     for (std::size_t i = 0; i < import_field_count; ++i)
         rows.front().emplace_back(column_name(static_cast<ImportField>(i)));
-    for (std::size_t item = 0; item < list.items.size(); ++item) {
-        for (std::size_t i = 0; i < import_field_count; ++i)
-            rows[item + 1].push_back(guarded_once_more(field_text(list.items[item], static_cast<ImportField>(i))));
+    for (const PriceItem& item : list.items) {
+        std::vector<std::string>& row = rows.emplace_back();
+        for (std::size_t i = 0; i < import_field_count; ++i) {
+            const auto field = static_cast<ImportField>(i);
+            row.push_back(field == ImportField::from_quantity ? std::string()
+                                                              : tables::guarded_once_more(field_text(item, field)));
+        }
+        for (const QuantityPrice& step : item.quantity_prices) {
+            std::vector<std::string> of_many(import_field_count);
+            of_many[static_cast<std::size_t>(ImportField::id)] = tables::guarded_once_more(item.id);
+            of_many[static_cast<std::size_t>(ImportField::price)] = amount(step.price);
+            of_many[static_cast<std::size_t>(ImportField::from_quantity)] = exact(step.from);
+            rows.push_back(std::move(of_many));
+        }
     }
     return tables::write_csv(rows);
 }
