@@ -15,6 +15,7 @@
 #include "core/store/customers.h"
 #include "core/store/equipment_book.h"
 #include "core/store/migrations.h"
+#include "core/store/stock_book.h"
 #include "core/store/store.h"
 #include "tests/core/store/file_limit.h"
 #include "tests/core/store/filled_store.h"
@@ -303,6 +304,12 @@ TEST_F(StoreTest, EveryEarlierVersionKeepsItsJobsAndQuotes) {
         EXPECT_TRUE(equipment.current().value().items.empty()) << version;
         ASSERT_TRUE(equipment.save(invented_cylinder("own", "Own"), 0, at(1)).ok()) << version;
         EXPECT_EQ(equipment.current().value().items.size(), 1U);
+        EXPECT_TRUE(StockBook(*store).levels().value().empty()) << version;
+        parts::StockMove move;
+        move.item_id = "clip";
+        move.unit = "pc";
+        move.job_id = sample_job().id;
+        EXPECT_TRUE(StockBook(*store).enter(move, at(1)).ok()) << version;
         EXPECT_EQ(store->check().value(), "ok");
     }
 }
