@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/tables/own_apostrophe.h"
+
 namespace wg::customers {
 
 std::vector<std::vector<std::string>> rows_of(const std::vector<Customer>& customers) {
@@ -29,6 +31,9 @@ std::vector<std::vector<std::string>> rows_of(const std::vector<Customer>& custo
                            contact.phone, contact.email, first ? former : ""});
         }
     }
+    for (std::vector<std::string>& row : out)
+        for (std::string& cell : row)
+            cell = tables::guarded_once_more(cell);
     return out;
 }
 
