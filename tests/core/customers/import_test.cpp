@@ -188,12 +188,14 @@ TEST(CustomerImport, LinesContinueTheCustomerAboveOrOfTheirNumber) {
     ASSERT_EQ(out.rows[1].customer.addresses.size(), 2U);
     EXPECT_EQ(out.rows[1].customer.addresses[1].town, "Hill");
     // What is no continuation is told as before.
-    const ImportPreview wrong =
-        preview("number,name,phone,notes\nC-7,Alder,1,first\nC-7,Birch,2,\nC-7,Alder,3,second\n,,,alone\n");
+    const ImportPreview wrong = preview(
+        "number,name,phone,notes\nC-7,Alder,1,first\nC-7,Alder,3,second\n,,,alone\nC-8,Birch,4,\nC-8,Cedar,5,\n");
     ASSERT_EQ(wrong.problems.size(), 3U) << text_of(wrong.problems);
-    EXPECT_NE(wrong.problems[0].text().find("line 4: says another note than line 2"), std::string::npos)
+    EXPECT_NE(wrong.problems[0].text().find("line 3: says another note than line 2"), std::string::npos)
         << text_of(wrong.problems);
-    EXPECT_NE(text_of(wrong.problems).find("line 5"), std::string::npos);
+    EXPECT_NE(wrong.problems[1].text().find("line 4: has no name"), std::string::npos) << text_of(wrong.problems);
+    EXPECT_NE(wrong.problems[2].text().find("line 6: is the customer of line 5 again"), std::string::npos)
+        << "another name is no continuation";
     EXPECT_TRUE(preview("name,phone\n,0555 1\n").rows.empty()) << "nothing above";
 }
 
