@@ -25,7 +25,7 @@ struct Table {
 
 // A row stands after those that it names. Seats stay behind: the copy may be put back where older edits of theirs are
 // already known elsewhere, and would give the numbers of those a second time.
-constexpr std::array<Table, 28> tables = {{
+constexpr std::array<Table, 29> tables = {{
     {"job",
      "id, save_seq, number, title, client, town, state, invented, revision, changed_at, content_sha256, base_sha256, "
      "base_revision, removed_at",
@@ -44,6 +44,8 @@ constexpr std::array<Table, 28> tables = {{
      "seq, id, item_id, unit, move, thousandths, job_id, purchase_id, purchase_line, note, entered_by, entered_at, "
      "corrects_id",
      "ittttittitttt", "seq"},
+    {"entries_kept", "book, kept_by, entry, based_on, kept_at, content, text_sha256", "tttittt",
+     "book, kept_by, entry"},
     {"number_range", "kind, pattern", "tt", "kind"},
     {"number_given", "kind, series, number, text, given_to, given_at", "ttittt", "kind, series, number"},
     {"weather_year",

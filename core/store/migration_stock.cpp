@@ -1,4 +1,4 @@
-// The book of stock, and purchase lists as they went out.
+// The book of stock, purchase lists as they went out, and entries of the firm's books that are not saved yet.
 
 #include "core/store/migrations.h"
 
@@ -6,7 +6,7 @@ namespace wg::store {
 namespace {
 
 constexpr int stock_step = 17;
-constexpr const char* stock_what = "stock and purchase lists";
+constexpr const char* stock_what = "stock, purchase lists and entries not saved yet";
 
 }  // namespace
 
@@ -91,7 +91,18 @@ WHEN NEW.corrects_id IS NOT NULL
 BEGIN SELECT RAISE(ABORT, 'a correction is of the same item and unit'); END)sql",
                  R"sql(
 CREATE TRIGGER stock_move_no_delete BEFORE DELETE ON stock_move
-BEGIN SELECT RAISE(ABORT, 'a movement of stock is never deleted'); END)sql"}};
+BEGIN SELECT RAISE(ABORT, 'a movement of stock is never deleted'); END)sql",
+                 R"sql(
+CREATE TABLE entries_kept (
+    book        TEXT NOT NULL CHECK (book IN ('equipment', 'prices')),
+    kept_by     TEXT NOT NULL,
+    entry       TEXT NOT NULL,
+    based_on    INTEGER NOT NULL CHECK (based_on >= 0),
+    kept_at     TEXT NOT NULL,
+    content     TEXT NOT NULL,
+    text_sha256 TEXT NOT NULL,
+    PRIMARY KEY (book, kept_by, entry)
+))sql"}};
     }
     return {stock_step,
             stock_what,
@@ -174,7 +185,18 @@ CREATE TRIGGER stock_move_no_delete BEFORE DELETE ON stock_move
 FOR EACH ROW EXECUTE FUNCTION refuse_change('a movement of stock is never deleted'))sql",
              R"sql(
 CREATE TRIGGER stock_move_no_truncate BEFORE TRUNCATE ON stock_move
-EXECUTE FUNCTION refuse_change('a movement of stock is never deleted'))sql"}};
+EXECUTE FUNCTION refuse_change('a movement of stock is never deleted'))sql",
+             R"sql(
+CREATE TABLE entries_kept (
+    book        text COLLATE "C" NOT NULL CHECK (book IN ('equipment', 'prices')),
+    kept_by     text COLLATE "C" NOT NULL,
+    entry       text COLLATE "C" NOT NULL,
+    based_on    bigint NOT NULL CHECK (based_on >= 0),
+    kept_at     text NOT NULL,
+    content     text NOT NULL,
+    text_sha256 text NOT NULL,
+    PRIMARY KEY (book, kept_by, entry)
+))sql"}};
 }
 
 }  // namespace wg::store

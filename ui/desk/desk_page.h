@@ -72,6 +72,8 @@ class DeskPage : public QWidget {
     void make_tabs();
     void show_register();
     void show_prices();
+    /// Entries of the firm's books that an earlier run of the program could not save.
+    void tell_kept_entries();
     void complain(const QString& text);
     void tell(const QString& text);
     void show_equipment();

@@ -4,6 +4,7 @@
 
 #include "core/quantity/sha256.h"
 #include "core/store/customers.h"
+#include "core/store/entries_kept.h"
 #include "core/store/equipment_book.h"
 #include "core/store/order_book.h"
 #include "core/store/personal.h"
@@ -47,6 +48,8 @@ void fill_stock(Store& store, const std::string& job_id) {
     move.note = "it's \xF0\x9F\x8F\xA0";
     const auto entered = StockBook(store).enter(move, at(27));
     ASSERT_TRUE(entered.ok()) << text_of(entered.problems());
+    ASSERT_TRUE(
+        EntriesKept(store).keep(EntryBook::prices, {"firm-2028", 1, "", "{\"caf\xC3\xA9\": '?'}"}, at(29)).ok());
     move.corrects_id = entered.value().id;
     move.thousandths = 15250;
     ASSERT_TRUE(StockBook(store).enter(move, at(28)).ok());
@@ -164,6 +167,8 @@ void expect_same_answers(Store& one, Store& other) {
     EXPECT_EQ(stock[0].thousandths, -250);
     EXPECT_EQ(stock, StockBook(other).levels().value());
     EXPECT_EQ(StockBook(one).moves("tube-12.70", 0).value(), StockBook(other).moves("tube-12.70", 0).value());
+    EXPECT_EQ(EntriesKept(one).all(EntryBook::prices).value().entries,
+              EntriesKept(other).all(EntryBook::prices).value().entries);
     const auto purchases = PurchaseBook(one).papers(10).value();
     ASSERT_EQ(purchases.size(), 1U);
     EXPECT_EQ(purchases, PurchaseBook(other).papers(10).value());
