@@ -5,7 +5,7 @@
 #include <optional>
 
 #include "core/quantity/utf8.h"
-#include "core/tables/own_apostrophe.h"
+#include "core/tables/csv_writer.h"
 
 namespace wg::customers {
 
@@ -22,7 +22,7 @@ bool says(const Cells& cells, Column column, const std::string& text) {
 namespace {
 
 std::string trimmed(std::string_view cell) {
-    cell = tables::without_one_guard(cell);
+    cell = tables::without_guard(cell);
     const std::size_t from = cell.find_first_not_of(" \t\r\n");
     if (from == std::string_view::npos) return {};
     return std::string(cell.substr(from, cell.find_last_not_of(" \t\r\n") - from + 1));

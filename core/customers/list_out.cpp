@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "core/tables/own_apostrophe.h"
-
 namespace wg::customers {
 
 std::vector<std::vector<std::string>> rows_of(const std::vector<Customer>& customers) {
@@ -31,9 +29,6 @@ std::vector<std::vector<std::string>> rows_of(const std::vector<Customer>& custo
                            contact.phone, contact.email, first ? former : ""});
         }
     }
-    for (std::vector<std::string>& row : out)
-        for (std::string& cell : row)
-            cell = tables::guarded_once_more(cell);
     return out;
 }
 

@@ -5,7 +5,6 @@
 #include "core/parts/price_entry.h"
 #include "core/parts/price_import.h"
 #include "core/tables/csv_writer.h"
-#include "core/tables/own_apostrophe.h"
 
 namespace wg::parts {
 namespace price_export {
@@ -57,12 +56,11 @@ std::string items_to_csv(const PriceList& list) {
         std::vector<std::string>& row = rows.emplace_back();
         for (std::size_t i = 0; i < import_field_count; ++i) {
             const auto field = static_cast<ImportField>(i);
-            row.push_back(field == ImportField::from_quantity ? std::string()
-                                                              : tables::guarded_once_more(field_text(item, field)));
+            row.push_back(field == ImportField::from_quantity ? std::string() : field_text(item, field));
         }
         for (const QuantityPrice& step : item.quantity_prices) {
             std::vector<std::string> of_many(import_field_count);
-            of_many[static_cast<std::size_t>(ImportField::id)] = tables::guarded_once_more(item.id);
+            of_many[static_cast<std::size_t>(ImportField::id)] = item.id;
             of_many[static_cast<std::size_t>(ImportField::price)] = amount(step.price);
             of_many[static_cast<std::size_t>(ImportField::from_quantity)] = exact(step.from);
             rows.push_back(std::move(of_many));

@@ -6,7 +6,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QStackedWidget>
 #include <QStandardPaths>
 #include <QTableWidget>
@@ -16,6 +15,7 @@
 
 #include "ui/common/format.h"
 #include "ui/common/reading_table.h"
+#include "ui/common/whole_file.h"
 #include "ui/prices/stock_model.h"
 
 namespace wg::ui {
@@ -163,11 +163,8 @@ bool PurchasePage::save_paper(int row, const QString& path) {
     if (list == nullptr) return false;
     const auto bytes = store::PurchaseBook(store_).paper(list->paper.id);
     if (!tell(bytes.ok() ? std::vector<Problem>{} : bytes.problems())) return false;
-    QSaveFile file(path);
-    const auto size = static_cast<qint64>(bytes.value().size());
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes.value().data(), size) == size && file.commit()) return true;
-    Q_EMIT problem(tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
-    return false;
+    const auto written = write_whole(path, bytes.value());
+    return tell(written.ok() ? std::vector<Problem>{} : written.problems());
 }
 
 void PurchasePage::open_paper() {
