@@ -2,18 +2,17 @@
 
 #include <QDateTime>
 #include <QDesktopServices>
-#include <QDir>
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
 #include <QStackedWidget>
-#include <QStandardPaths>
 #include <QTableWidget>
 #include <QUrl>
 #include <QVBoxLayout>
 #include <algorithm>
 
 #include "ui/common/format.h"
+#include "ui/common/opened_papers.h"
 #include "ui/common/reading_table.h"
 #include "ui/common/whole_file.h"
 #include "ui/prices/stock_model.h"
@@ -170,13 +169,10 @@ bool PurchasePage::save_paper(int row, const QString& path) {
 void PurchasePage::open_paper() {
     const Row* list = row_at(table_->currentRow());
     if (list == nullptr) return;
-    // The user's own folder: what the firm buys is nobody else's.
-    const QDir folder(QStandardPaths::writableLocation(QStandardPaths::CacheLocation));
-    folder.mkpath(QStringLiteral("."));
     QString stem;
     for (const QChar c : qs(list->paper.number))
         stem += c.isLetterOrNumber() || c == QLatin1Char('-') ? c : QLatin1Char('-');
-    const QString path = folder.filePath(QStringLiteral("purchase-%1.pdf").arg(stem));
+    const QString path = place_for_opened_paper(QStringLiteral("purchase-%1.pdf").arg(stem));
     if (!save_paper(table_->currentRow(), path)) return;
     if (!QDesktopServices::openUrl(QUrl::fromLocalFile(path)))
         Q_EMIT problem(tr("No program that shows PDF files answered. The paper lies at %1.").arg(path));
