@@ -25,7 +25,7 @@ struct Table {
 
 // A row stands after those that it names. Seats stay behind: the copy may be put back where older edits of theirs are
 // already known elsewhere, and would give the numbers of those a second time.
-constexpr std::array<Table, 26> tables = {{
+constexpr std::array<Table, 30> tables = {{
     {"job",
      "id, save_seq, number, title, client, town, state, invented, revision, changed_at, content_sha256, base_sha256, "
      "base_revision, removed_at",
@@ -37,6 +37,15 @@ constexpr std::array<Table, 26> tables = {{
     {"quote_answer", "seq, id, quote_id, answer, on_day, who, note, entered_by, entered_at", "itttttttt", "seq"},
     {"answer_signature", "answer_id, sha256, content", "ttb", "answer_id"},
     {"order_paper", "seq, id, kind, quote_id, number, sha256, kept_at, kept_by, content", "itttttttb", "seq"},
+    {"purchase_paper", "seq, id, job_id, number, sha256, kept_at, kept_by, content", "ittttttb", "seq"},
+    {"purchase_line", "paper_id, position, supplier, item_id, text, unit, thousandths", "titttti",
+     "paper_id, position"},
+    {"stock_move",
+     "seq, id, item_id, unit, move, thousandths, job_id, purchase_id, purchase_line, note, entered_by, entered_at, "
+     "corrects_id",
+     "ittttittitttt", "seq"},
+    {"entries_kept", "book, kept_by, entry, based_on, kept_at, content, text_sha256", "tttittt",
+     "book, kept_by, entry"},
     {"number_range", "kind, pattern", "tt", "kind"},
     {"number_given", "kind, series, number, text, given_to, given_at", "ttittt", "kind, series, number"},
     {"weather_year",

@@ -37,5 +37,6 @@ struct Migration {
 [[nodiscard]] Migration numbers_and_orders(Dialect dialect);
 [[nodiscard]] Migration customer_list(Dialect dialect);
 [[nodiscard]] Migration rule_sets_of_the_firm(Dialect dialect);
+[[nodiscard]] Migration stock_and_purchases(Dialect dialect);
 
 }  // namespace wg::store

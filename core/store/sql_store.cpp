@@ -12,6 +12,7 @@
 #include "core/store/equipment_book.h"
 #include "core/store/order_book.h"
 #include "core/store/price_book.h"
+#include "core/store/purchase_book.h"
 #include "core/store/quote_book.h"
 #include "core/store/rule_book.h"
 #include "core/store/versions_kept.h"
@@ -328,6 +329,12 @@ Result<std::string> SqlStore::check() {
     if (!orders) return orders.problems();
     for (const std::string& number : orders.value()) {
         add("paper of order ");
+        out += number + " no longer has its hash";
+    }
+    const Result<std::vector<std::string>> purchases = damaged_purchase_papers(*database_);
+    if (!purchases) return purchases.problems();
+    for (const std::string& number : purchases.value()) {
+        add("purchase list ");
         out += number + " no longer has its hash";
     }
     const Result<std::vector<std::string>> signatures = damaged_signatures(*database_);
