@@ -1,5 +1,6 @@
 #include "app/client_command.h"
 
+#include <QCoreApplication>
 #include <QDateTime>
 #include <QFileInfo>
 #include <ostream>
@@ -10,6 +11,7 @@
 #include "core/store/connection.h"
 #include "core/store/customers.h"
 #include "core/store/personal.h"
+#include "ui/common/opened_papers.h"
 
 namespace wg::app {
 namespace {
@@ -59,7 +61,8 @@ int hand_out(const store::PersonalData& data, const QString& folder, const QStri
     if (!done) return failed(err, done.problems());
     const store::ExportedClient& counted = done.value();
     out << "Written to " << folder.toStdString() << ": " << counted.jobs << " jobs, " << counted.revisions
-        << " of their revisions, " << counted.quotes << " quotes, " << counted.photographs << " photographs";
+        << " of their revisions, " << counted.quotes << " quotes, " << counted.papers
+        << " of their papers and signatures, " << counted.photographs << " photographs";
     if (counted.customers > 0)
         out << ", " << counted.customers << (counted.customers == 1 ? " customer" : " customers");
     out << '\n';
@@ -69,6 +72,8 @@ int hand_out(const store::PersonalData& data, const QString& folder, const QStri
 }
 
 int say_erased(const Result<store::Erased>& done, std::ostream& out, std::ostream& err) {
+    QCoreApplication::setApplicationName(QStringLiteral("Warmgable"));  // the window's, whose copies these are
+    ui::remove_opened_papers();
     if (!done) return failed(err, done.problems());
     const store::Erased& counted = done.value();
     out << "Erased: " << counted.jobs << " jobs, " << counted.revisions << " revisions, " << counted.photographs

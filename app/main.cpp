@@ -17,6 +17,7 @@
 #include "app/resources.h"
 #include "app/store_command.h"
 #include "core/store/store.h"
+#include "ui/common/opened_papers.h"
 #include "ui/common/theme.h"
 #include "ui/window/main_window.h"
 
@@ -113,7 +114,10 @@ int run_window(int argc, char** argv, const QStringList& arguments) {
                 {{given.job_path.toStdString(), "there is no such file", "Check the name and the folder"}});
         window.open_job_file(given.job_path);
     }
+    constexpr int copies_stay_days = 1;
     // Once the window stands and has been painted.
+    QTimer::singleShot(first_paint_ms, &window,
+                       [] { ui::remove_opened_papers(QDateTime::currentDateTime().addDays(-copies_stay_days)); });
     QTimer::singleShot(first_paint_ms, &window, &ui::MainWindow::keep_daily_backup);
     return QApplication::exec();
 }

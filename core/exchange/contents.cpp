@@ -21,6 +21,7 @@ constexpr const char* format_word = "warmgable-exchange";
 constexpr std::string_view quotes_folder = "quotes/", papers_folder = "papers/", pictures_folder = "pictures/",
                            firm_folder = "firm/", json_ending = ".json", pdf_ending = ".pdf";
 constexpr std::size_t most_answers = 1000;
+constexpr std::size_t most_orders = 1000;
 constexpr std::size_t max_contents_bytes = std::size_t{4} << 20U;
 constexpr std::size_t max_name_bytes = 200;
 
@@ -208,7 +209,7 @@ std::string quote_json(const SentQuote& quote) {
         if (!one.signature.empty()) answer["signature"] = to_base64(one.signature);
         answers.push_back(std::move(answer));
     }
-    return json{{"answers", std::move(answers)},
+    json out = {{"answers", std::move(answers)},
                 {"paper_sha256", quote.paper.empty() ? std::string() : sha256_hex(quote.paper)},
                 {"id", quote.id},
                 {"job_revision", quote.job_revision},
@@ -217,9 +218,20 @@ std::string quote_json(const SentQuote& quote) {
                 {"plan", quote.plan_json},
                 {"plan_sha256", quote.plan_sha256},
                 {"gross_minor", quote.gross_minor},
-                {"currency", quote.currency}}
-               .dump(1) +
-           '\n';
+                {"currency", quote.currency}};
+    if (!quote.orders.empty()) {
+        json orders = json::array();
+        for (const SentOrder& one : quote.orders) {
+            orders.push_back({{"id", one.id},
+                              {"kind", one.kind},
+                              {"number", one.number},
+                              {"kept_at", one.kept_at},
+                              {"kept_by", one.kept_by},
+                              {"paper_sha256", sha256_hex(one.paper)}});
+        }
+        out["orders"] = std::move(orders);
+    }
+    return out.dump(1) + '\n';
 }
 
 namespace {
@@ -263,10 +275,42 @@ void read_answers(const json& object, Members& members, std::vector<Problem>& pr
     }
 }
 
+void read_orders(const json& object, Members& members, std::vector<Problem>& problems, const std::string& where,
+                 SentQuote& into, NamedPapers& named) {
+    const auto list = object.find("orders");
+    if (list == object.end()) return;  // none, or an older program
+    members.passed_over(1);
+    if (!list->is_array() || list->size() > most_orders) return members.wrong("orders", "are no list");
+    for (const json& item : *list) {
+        if (!item.is_object()) return members.wrong("orders", "hold something else than papers of orders");
+        Members one(item, where + ": orders", problems);
+        SentOrder order;
+        order.id = one.text("id");
+        order.kind = one.text("kind");
+        order.number = one.text("number");
+        order.kept_at = one.text("kept_at");
+        order.kept_by = one.text("kept_by");
+        std::string paper = one.text("paper_sha256");
+        one.done();
+        if (problems.empty() && order.kind != "order" && order.kind != "change-order")
+            one.wrong("kind", "is none that this version knows");
+        if (problems.empty() && !is_uuid(order.id)) one.wrong("id", "is no id");
+        if (problems.empty() && order.number.empty()) one.wrong("number", "is empty");
+        if (problems.empty() && !instant_from_iso8601(order.kept_at)) one.wrong("kept_at", "is no time");
+        if (problems.empty() && !is_sha256_hex(paper)) one.wrong("paper_sha256", "is no hash");
+        const bool twice = std::any_of(into.orders.begin(), into.orders.end(),
+                                       [&order](const SentOrder& other) { return other.id == order.id; });
+        if (problems.empty() && twice) one.wrong("id", "stands twice");
+        if (!problems.empty()) return;
+        into.orders.push_back(std::move(order));
+        named.orders.push_back(std::move(paper));
+    }
+}
+
 }  // namespace
 
-Result<SentQuote> quote_from_json(const std::string& text, const std::string& where, std::string& paper_sha256) {
-    const Result<json> read = parse_json(text, where, {max_json_bytes, 4, 20 + 11 * most_answers});
+Result<SentQuote> quote_from_json(const std::string& text, const std::string& where, NamedPapers& named) {
+    const Result<json> read = parse_json(text, where, {max_json_bytes, 4, 20 + 11 * most_answers + 8 * most_orders});
     if (!read) return read.problems();
     if (!read.value().is_object()) return damaged(where, "is no quote");
     std::vector<Problem> problems;
@@ -280,10 +324,11 @@ Result<SentQuote> quote_from_json(const std::string& text, const std::string& wh
     quote.plan_sha256 = members.text("plan_sha256");
     quote.gross_minor = members.whole("gross_minor", -1'000'000'000'000, 1'000'000'000'000);
     quote.currency = members.text("currency");
-    paper_sha256 = members.text("paper_sha256");
+    named.quote = members.text("paper_sha256");
     read_answers(read.value(), members, problems, where, quote);
+    read_orders(read.value(), members, problems, where, quote, named);
     members.done();
-    if (problems.empty() && !paper_sha256.empty() && !is_sha256_hex(paper_sha256))
+    if (problems.empty() && !named.quote.empty() && !is_sha256_hex(named.quote))
         members.wrong("paper_sha256", "is no hash");
     if (problems.empty() && !is_uuid(quote.id)) members.wrong("id", "is no id");
     if (problems.empty() && !instant_from_iso8601(quote.issued_at)) members.wrong("issued_at", "is no time");

@@ -30,9 +30,12 @@ inline constexpr const char* versions_name = "versions.json";
                                                   const std::string& file_name, Parcel& into);
 
 [[nodiscard]] std::string quote_json(const SentQuote& quote);
-/// `paper_sha256`: of the paper that goes with it, whose bytes are an entry of their own; empty: none.
-[[nodiscard]] Result<SentQuote> quote_from_json(const std::string& text, const std::string& where,
-                                                std::string& paper_sha256);
+/// Hashes of the papers that go with a quote; their bytes are entries of their own.
+struct NamedPapers {
+    std::string quote;                ///< empty: none
+    std::vector<std::string> orders;  ///< by the quote's orders
+};
+[[nodiscard]] Result<SentQuote> quote_from_json(const std::string& text, const std::string& where, NamedPapers& named);
 
 [[nodiscard]] std::string firm_data_json(const SentFirmData& data);
 [[nodiscard]] Result<SentFirmData> firm_data_from_json(const std::string& text, const std::string& where);

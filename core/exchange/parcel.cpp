@@ -28,18 +28,26 @@ std::vector<Problem> unnamed_pictures(const std::vector<SentPicture>& pictures, 
 }
 
 /// Each paper to the quotes that name it; what is named and not there, or there and not named, is refused.
-std::vector<Problem> give_papers(const std::vector<std::string>& named,
+std::vector<Problem> give_papers(const std::vector<NamedPapers>& named,
                                  const std::map<std::string, std::string>& papers, const std::string& where,
                                  Parcel& out) {
     std::set<std::string> used;
-    for (std::size_t i = 0; i < named.size(); ++i) {
-        if (named[i].empty()) continue;
-        const auto found = papers.find(paper_name(named[i]));
-        if (found == papers.end() || sha256_hex(found->second) != named[i])
-            return {{where + ": " + quote_name(out.quotes[i].id), "names a paper that is not there as it was",
-                     "Ask for the file to be exported and sent again"}};
-        out.quotes[i].paper = found->second;
+    // Each name belongs to its bytes already: the list of contents was held against them.
+    const auto give = [&](const std::string& sha256, std::string& to) {
+        const auto found = papers.find(paper_name(sha256));
+        if (found == papers.end() || sha256_hex(found->second) != sha256) return false;
+        to = found->second;
         used.insert(found->first);
+        return true;
+    };
+    for (std::size_t i = 0; i < named.size(); ++i) {
+        SentQuote& quote = out.quotes[i];
+        bool all = named[i].quote.empty() || give(named[i].quote, quote.paper);
+        for (std::size_t k = 0; k < quote.orders.size() && all; ++k)
+            all = give(named[i].orders[k], quote.orders[k].paper);
+        if (!all)
+            return {{where + ": " + quote_name(quote.id), "names a paper that is not there as it was",
+                     "Ask for the file to be exported and sent again"}};
     }
     const auto odd =
         std::find_if(papers.begin(), papers.end(), [&used](const auto& paper) { return used.count(paper.first) == 0; });
@@ -67,12 +75,16 @@ Result<std::string> pack(const Parcel& parcel) {
     if (!parcel.versions_json.empty()) entries.push_back({versions_name, parcel.versions_json});
     for (const SentQuote& quote : parcel.quotes) {
         entries.push_back({quote_name(quote.id), quote_json(quote)});
-        if (quote.paper.empty()) continue;
-        Entry paper{paper_name(sha256_hex(quote.paper)), quote.paper};
-        // Two quotes may look the same.
-        const bool there =
-            std::any_of(entries.begin(), entries.end(), [&](const Entry& e) { return e.name == paper.name; });
-        if (!there) entries.push_back(std::move(paper));
+        const auto add = [&entries](const std::string& pdf) {
+            Entry paper{paper_name(sha256_hex(pdf)), pdf};
+            // Two quotes may look the same.
+            const bool there =
+                std::any_of(entries.begin(), entries.end(), [&](const Entry& e) { return e.name == paper.name; });
+            if (!there) entries.push_back(std::move(paper));
+        };
+        if (!quote.paper.empty()) add(quote.paper);
+        for (const SentOrder& order : quote.orders)
+            add(order.paper);
     }
     for (const SentPicture& picture : parcel.pictures)
         entries.push_back({picture_name(picture.sha256), picture.bytes});
@@ -107,7 +119,7 @@ Result<Parcel> unpack(std::string_view bytes, const std::string& file_name) {
     Result<Job> read = job_from_json(job->bytes, file_name + ": " + job_name);
     if (!read) return read.problems();
     out.job = std::move(read.value());
-    std::vector<std::string> papers_named;  // by the quotes, in their order
+    std::vector<NamedPapers> papers_named;  // by the quotes, in their order
     std::map<std::string, std::string> papers;
     for (Entry& entry : entries) {
         const std::string where = file_name + ": " + entry.name;
@@ -120,7 +132,7 @@ Result<Parcel> unpack(std::string_view bytes, const std::string& file_name) {
             }
             case EntryKind::versions: out.versions_json = std::move(entry.bytes); break;
             case EntryKind::quote: {
-                std::string paper;
+                NamedPapers paper;
                 Result<SentQuote> quote = quote_from_json(entry.bytes, where, paper);
                 if (!quote) return quote.problems();
                 if (quote_name(quote.value().id) != entry.name)

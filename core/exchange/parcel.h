@@ -28,6 +28,17 @@ struct SentAnswer {
     friend bool operator==(const SentAnswer&, const SentAnswer&) = default;
 };
 
+/// Paper of what a quote came to: an order's confirmation, or a change of the order.
+struct SentOrder {
+    std::string id;    ///< UUID
+    std::string kind;  ///< "order" or "change-order"
+    std::string number;
+    std::string kept_at;  ///< ISO 8601 UTC
+    std::string kept_by;
+    std::string paper;  ///< PDF as it went out
+    friend bool operator==(const SentOrder&, const SentOrder&) = default;
+};
+
 /// A quote as it was issued, frozen.
 struct SentQuote {
     std::string id;  ///< UUID
@@ -40,6 +51,7 @@ struct SentQuote {
     std::string currency;
     std::string paper;  ///< PDF as it went out; empty: none was kept
     std::vector<SentAnswer> answers;
+    std::vector<SentOrder> orders{};
     friend bool operator==(const SentQuote&, const SentQuote&) = default;
 };
 

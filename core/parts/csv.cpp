@@ -1,24 +1,12 @@
-#include <string_view>
+#include <string>
+#include <vector>
 
 #include "core/parts/parts.h"
 #include "core/quantity/text.h"
+#include "core/tables/csv_writer.h"
 
 namespace wg::parts {
 namespace {
-
-// RFC 4180: a cell with comma, quote or line break stands in quotes, quotes doubled.
-std::string cell(const std::string& text) {
-    std::string out = text;
-    // A spreadsheet would run these as a formula; the apostrophe marks text (OWASP, "CSV Injection").
-    if (!out.empty() && std::string_view("=+-@\t\r").find(out.front()) != std::string_view::npos) out.insert(0, "'");
-    if (out.find_first_of(",\"\r\n") == std::string::npos) return out;
-    std::string quoted = "\"";
-    for (const char c : out) {
-        if (c == '"') quoted += '"';
-        quoted += c;
-    }
-    return quoted + '"';
-}
 
 // Money without the commas between thousands.
 std::string plain_amount(Money money) {
@@ -32,16 +20,17 @@ std::string plain_amount(Money money) {
 }  // namespace
 
 std::string to_csv(const std::vector<Line>& lines, const std::string& currency) {
-    std::string out =
-        "item,text,kind,quantity needed,quantity to buy,unit,unit price net,net,currency,tax class,why\r\n";
+    std::vector<std::vector<std::string>> rows{{"item", "text", "kind", "quantity needed", "quantity to buy", "unit",
+                                                "unit price net", "net", "currency", "tax class", "why"}};
+    rows.reserve(lines.size() + 1);
     for (const Line& line : lines) {
-        out += cell(line.item_id) + ',' + cell(line.text) + ',' + (line.labour ? "labour" : "goods") + ',' +
-               fixed(line.quantity, 3) + ',' + fixed(line.to_buy, 3) + ',' + cell(line.unit) + ',';
         // An unpriced line has no price: an empty cell, not 0.00.
-        out += line.priced ? plain_amount(line.unit_price) + ',' + plain_amount(line.net) : ",";
-        out += ',' + cell(currency) + ',' + cell(line.tax_class) + ',' + cell(line.why) + "\r\n";
+        const std::string unit_price = line.priced ? plain_amount(line.unit_price) : "";
+        const std::string net = line.priced ? plain_amount(line.net) : "";
+        rows.push_back({line.item_id, line.text, line.labour ? "labour" : "goods", fixed(line.quantity, 3),
+                        fixed(line.to_buy, 3), line.unit, unit_price, net, currency, line.tax_class, line.why});
     }
-    return out;
+    return tables::write_csv(rows);
 }
 
 }  // namespace wg::parts

@@ -6,6 +6,7 @@
 #include "core/parts/price_figures.h"
 #include "core/quantity/text.h"
 #include "core/quantity/utf8.h"
+#include "core/tables/csv_writer.h"
 
 namespace wg::parts {
 namespace price_cells {
@@ -60,7 +61,7 @@ using namespace price_cells;
 std::string LineReader::text_at(const std::vector<std::string>& row, ImportField field) const {
     const int column = mapping_.of(field);
     if (column < 0 || static_cast<std::size_t>(column) >= row.size()) return {};
-    const std::string_view cell = without_price_guard(without_outer_spaces(row[static_cast<std::size_t>(column)]));
+    const std::string_view cell = tables::without_guard(without_outer_spaces(row[static_cast<std::size_t>(column)]));
     std::string out;
     for (std::size_t i = 0; i < cell.size(); ++i) {
         if (cell[i] == '\r' && i + 1 < cell.size() && cell[i + 1] == '\n') continue;

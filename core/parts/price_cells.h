@@ -9,9 +9,6 @@
 
 namespace wg::parts {
 
-/// The cell as it was before the export guarded it against being run as a formula.
-[[nodiscard]] std::string_view without_price_guard(std::string_view cell);
-
 /// What is wrong with a cell, in words: the field, what, and what to do.
 struct CellProblem {
     ImportField field = ImportField::id;

@@ -23,32 +23,9 @@ std::string amount(const std::optional<Money>& money) {
     return out.insert(out.size() - 2, 1, '.');
 }
 
-std::string_view without_apostrophes(std::string_view text) {
-    text.remove_prefix(std::min(text.find_first_not_of('\''), text.size()));
-    return text;
-}
-
-/// What `write_csv` would guard.
-bool would_be_guarded(std::string_view text) {
-    return tables::without_guard("'" + std::string(text)) == text;
-}
-
 }  // namespace price_export
 
 using namespace price_export;
-
-// A text that begins with an apostrophe and then a formula gets one more, so that taking the guard away is never taking
-// away what was the text's own.
-std::string guarded_once_more(std::string_view text) {
-    const std::string_view rest = without_apostrophes(text);
-    return rest.size() < text.size() && would_be_guarded(rest) ? "'" + std::string(text) : std::string(text);
-}
-
-std::string_view without_price_guard(std::string_view cell) {
-    const std::string_view rest = without_apostrophes(cell);
-    if (rest.size() < cell.size() && would_be_guarded(rest)) cell.remove_prefix(1);
-    return cell;
-}
 
 std::string field_text(const PriceItem& item, ImportField field) {
     switch (field) {
@@ -75,7 +52,7 @@ std::string items_to_csv(const PriceList& list) {
         rows.front().emplace_back(column_name(static_cast<ImportField>(i)));
     for (std::size_t item = 0; item < list.items.size(); ++item) {
         for (std::size_t i = 0; i < import_field_count; ++i)
-            rows[item + 1].push_back(guarded_once_more(field_text(list.items[item], static_cast<ImportField>(i))));
+            rows[item + 1].push_back(field_text(list.items[item], static_cast<ImportField>(i)));
     }
     return tables::write_csv(rows);
 }

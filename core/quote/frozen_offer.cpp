@@ -1,9 +1,8 @@
 #include "core/quote/frozen_offer.h"
 
-#include <cmath>
 #include <nlohmann/json.hpp>
 
-#include "core/job/offer.h"
+#include "core/quote/frozen_reader.h"
 
 namespace wg::quote {
 namespace {
@@ -11,64 +10,6 @@ namespace {
 using Json = nlohmann::json;
 
 constexpr std::size_t max_plan_bytes = std::size_t{64} << 20U;
-constexpr std::size_t most_lines = 10'000;
-
-/// Reads members of a text that anybody may have altered; the first thing that is wrong is kept.
-class FrozenReader {
-   public:
-    [[nodiscard]] bool good() const { return wrong_.empty(); }
-    [[nodiscard]] const std::string& wrong() const { return wrong_; }
-
-    std::string text(const Json& object, const char* key) {
-        const auto found = object.find(key);
-        if (found != object.end() && found->is_string()) return found->get<std::string>();
-        return miss(key, std::string());
-    }
-    double figure(const Json& object, const char* key) {
-        const auto found = object.find(key);
-        if (found != object.end() && found->is_number()) {
-            const double value = found->get<double>();
-            if (std::isfinite(value) && std::fabs(value) <= 1e12) return value;
-        }
-        return miss(key, 0.0);
-    }
-    Money money(const Json& object, const char* key) {
-        const auto found = object.find(key);
-        if (found != object.end() && found->is_number_integer()) {
-            const auto minor = found->get<std::int64_t>();
-            // A sum of lines may be beyond a line's own limit, never beyond what adding up stands.
-            if (minor <= 1000 * max_minor && minor >= -1000 * max_minor) return {minor};
-        }
-        return miss(key, Money{});
-    }
-    Money money_if_there(const Json& object, const char* key) {
-        return object.contains(key) ? money(object, key) : Money{};
-    }
-    bool flag(const Json& object, const char* key) {
-        const auto found = object.find(key);
-        return found != object.end() && found->is_boolean() && found->get<bool>();
-    }
-    const Json& list(const Json& object, const char* key) {
-        static const Json none = Json::array();
-        const auto found = object.find(key);
-        if (found == object.end()) return none;
-        if (found->is_array() && found->size() <= most_lines) {
-            for (const Json& one : *found) {
-                if (!one.is_object()) return miss(key, none);
-            }
-            return *found;
-        }
-        return miss(key, none);
-    }
-
-   private:
-    template <class T>
-    const T& miss(const char* key, const T& instead) {
-        if (wrong_.empty()) wrong_ = key;
-        return instead;
-    }
-    std::string wrong_;
-};
 
 FrozenLine line_of(FrozenReader& read, const Json& object) {
     FrozenLine line;

@@ -18,6 +18,11 @@ std::string bytes_of_column(const QVariant& content) {
     return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
 }
 
+std::optional<Problem> refuse_bytes(const std::string& pdf) {
+    if (pdf.rfind("%PDF-", 0) == 0 && pdf.size() <= max_paper_bytes) return std::nullopt;
+    return Problem{"paper of an order", "is no PDF, or larger than 60 MiB", "Print it again"};
+}
+
 int year_of(Instant at) {
     return std::stoi(iso8601(at).substr(0, 4));
 }
@@ -67,8 +72,7 @@ Result<OrderPaper> OrderBook::keep(NumberKind kind, const std::string& quote_id,
         if (!expected) return expected.problems();
         const Result<std::string> pdf = print(expected.value());
         if (!pdf) return pdf.problems();
-        if (pdf.value().rfind("%PDF-", 0) != 0 || pdf.value().size() > max_paper_bytes)
-            return Problem{"paper of an order", "is no PDF, or larger than 60 MiB", "Print it again"};
+        if (auto problem = refuse_bytes(pdf.value())) return *problem;
         Transaction transaction(database_);
         if (auto problem = transaction.begin()) return *problem;
         if (auto problem = refuse(kind, quote_id)) return *problem;
@@ -83,10 +87,45 @@ Result<OrderPaper> OrderBook::keep(NumberKind kind, const std::string& quote_id,
     return Problem{"paper of an order", "other seats took every number that it was printed with", "Try again"};
 }
 
+std::optional<NumberKind> order_kind_from_key(std::string_view key) noexcept {
+    for (const NumberKind kind : {NumberKind::order, NumberKind::change_order})
+        if (key == key_of(kind)) return kind;
+    return std::nullopt;
+}
+
+Result<bool> OrderBook::put(const OrderPaper& paper, const std::string& pdf, bool& taken_by_other) {
+    taken_by_other = false;
+    if (auto problem = refuse_bytes(pdf)) return *problem;
+    Result<QSqlQuery> known = database_.query(
+        "SELECT id, sha256, quote_id, kind, number FROM order_paper WHERE id = ? OR (kind = ? AND number = ?)",
+        {to_qt(paper.id), QString::fromLatin1(key_of(paper.kind)), to_qt(paper.number)});
+    if (!known) return known.problems();
+    bool here = false;
+    while (known.value().next()) {
+        const auto at = [&row = known.value()](int column) { return row.value(column).toString().toStdString(); };
+        if (at(0) != paper.id) {
+            taken_by_other = true;
+            continue;
+        }
+        here = true;
+        if (at(1) != sha256_hex(pdf) || at(2) != paper.quote_id || at(3) != key_of(paper.kind) || at(4) != paper.number)
+            return Problem{"paper of order " + for_message(paper.number),
+                           "is here with another content, and what went out never changes",
+                           "Ask who sent the file which of both the client has"};
+    }
+    if (here || taken_by_other) {
+        taken_by_other = taken_by_other && !here;
+        return false;
+    }
+    OrderPaper kept = paper;
+    if (auto problem = insert(kept, pdf)) return *problem;
+    return true;
+}
+
 Result<std::vector<OrderPaper>> OrderBook::papers_of(const std::string& job_id) const {
     Result<QSqlQuery> found = database_.query(
         "SELECT o.id, o.kind, o.quote_id, o.number, o.sha256, o.kept_at, o.kept_by FROM order_paper o "
-        "JOIN quote_issued q ON q.id = o.quote_id WHERE q.job_id = ? ORDER BY o.seq",
+        "JOIN quote_issued q ON q.id = o.quote_id WHERE q.job_id = ? ORDER BY o.kept_at, o.kind, o.number, o.id",
         {to_qt(job_id)});
     if (!found) return found.problems();
     std::vector<OrderPaper> out;

@@ -2,6 +2,7 @@
 // What follows an acceptance: confirmations and change orders with their numbers, as they went out. Only grows.
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -36,10 +37,15 @@ class OrderBook {
     /// that are no PDF.
     [[nodiscard]] Result<OrderPaper> keep(NumberKind kind, const std::string& quote_id, const PrintNumbered& print,
                                           Instant now);
-    /// Of the job, in the order they were kept.
+    /// Of the job, by the time they were kept: on every machine in the same order.
     [[nodiscard]] Result<std::vector<OrderPaper>> papers_of(const std::string& job_id) const;
     /// As it went out. Refused: unknown, or bytes that lost their hash.
     [[nodiscard]] Result<std::string> paper(const std::string& id) const;
+
+    /// Within a transaction, as it is: it was judged on the machine that it comes from. Refused: bytes that are no PDF
+    /// or too many, one that is here with another content or for another quote. False: it is here already, or its
+    /// number is another paper's (`taken_by_other`).
+    [[nodiscard]] Result<bool> put(const OrderPaper& paper, const std::string& pdf, bool& taken_by_other);
 
    private:
     [[nodiscard]] std::optional<Problem> refuse(NumberKind kind, const std::string& quote_id) const;
@@ -48,6 +54,8 @@ class OrderBook {
     Store& store_;
     const Database& database_;
 };
+
+[[nodiscard]] std::optional<NumberKind> order_kind_from_key(std::string_view key) noexcept;
 
 /// Numbers of papers of orders that no longer have their hash.
 [[nodiscard]] Result<std::vector<std::string>> damaged_order_papers(const Database& database);

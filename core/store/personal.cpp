@@ -25,7 +25,7 @@ constexpr int usual_years = 10;
 std::optional<Problem> make_folders(const QDir& root) {
     if (root.exists() && !root.isEmpty())
         return Problem{root.path().toStdString(), "is not empty", "Name a folder that is new or empty"};
-    for (const char* name : {"jobs", "history", "quotes", "photographs"}) {
+    for (const char* name : {"jobs", "history", "quotes", "papers", "photographs"}) {
         if (!root.mkpath(name)) return Problem{root.path().toStdString(), "cannot be made", "Name another folder"};
     }
     return std::nullopt;
@@ -172,6 +172,7 @@ Result<ExportedClient> PersonalData::export_to(const std::vector<std::string>& j
             if (auto problem = write_file(path("quotes", file), quote.plan_json)) return *problem;
             ++out.quotes;
         }
+        if (auto problem = export_papers(id, root.filePath("papers").toStdString(), out)) return *problem;
         for (const Photograph& photograph : job.value().photographs) {
             if (!seen.insert(photograph.sha256).second) continue;
             const Result<std::string> bytes = store_.photograph(photograph.sha256);

@@ -55,8 +55,9 @@ struct ExportedClient {
     int customers = 0;
     int revisions = 0;
     int quotes = 0;
+    int papers = 0;  ///< of quotes and orders, as they went out, and signatures
     int photographs = 0;
-    std::vector<std::string> missing;  ///< photographs that are named and not here whole, in words
+    std::vector<std::string> missing;  ///< photographs and papers that are named and not here whole, in words
 };
 
 class PersonalData {
@@ -81,7 +82,8 @@ class PersonalData {
     [[nodiscard]] Result<NamedForClient> named(const std::vector<std::string>& numbers) const;
 
     /// Into a folder that is new or empty: jobs/NUMBER.json, history/NUMBER-REVISION.json, quotes/NUMBER.json,
-    /// photographs/SHA256.jpg, customers.csv: those named, and those that the jobs are linked with.
+    /// papers/NUMBER.pdf (of quotes, orders and their changes, with signatures as pictures), photographs/SHA256.jpg,
+    /// customers.csv: those named, and those that the jobs are linked with.
     [[nodiscard]] Result<ExportedClient> export_to(const std::vector<std::string>& job_ids, const std::string& folder,
                                                    const std::vector<std::string>& customer_ids = {}) const;
 
@@ -116,6 +118,8 @@ class PersonalData {
                                                          Instant now, Erased& out) const;
     [[nodiscard]] Result<std::set<std::string>> customers_of(const std::vector<std::string>& job_ids) const;
     [[nodiscard]] std::optional<Problem> sweep_file() const;
+    [[nodiscard]] std::optional<Problem> export_papers(const std::string& job_id, const std::string& folder,
+                                                       ExportedClient& out) const;
 
     Store& store_;
     const Database& database_;

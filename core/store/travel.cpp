@@ -85,6 +85,7 @@ Result<Outgoing> Travel::parcel_of(const std::string& job_id, const std::string&
             }
             parcel.quotes.push_back(std::move(sent));
         }
+        if (auto problem = send_orders(out)) return *problem;
         if (auto problem = send_firm_data(out)) return *problem;
         if (auto problem = transaction.commit()) return *problem;
     }
@@ -280,7 +281,7 @@ std::optional<Problem> Travel::add_what_became(const exchange::SentQuote& sent, 
         }
         ++out.answers;
     }
-    return std::nullopt;
+    return add_orders(sent, out);
 }
 
 std::optional<Problem> Travel::find_likely_same(Taken& out) {

@@ -32,6 +32,7 @@ struct Taken {
     std::vector<std::string> buildings_to_remake;
     int quotes = 0;                     ///< new here
     int answers = 0;                    ///< to quotes, new here
+    int orders = 0;                     ///< papers of orders and their changes, new here
     int pictures = 0;                   ///< new here
     int firm_data = 0;                  ///< price lists and equipment that the job is planned with, new or newer here
     std::vector<std::string> left_out;  ///< in words: what the store could not take, and why
@@ -73,6 +74,8 @@ class Travel {
     [[nodiscard]] std::optional<Problem> add_firm_data(const exchange::Parcel& parcel, Taken& out);
     [[nodiscard]] std::optional<Problem> add_quotes(const exchange::Parcel& parcel, Taken& out);
     [[nodiscard]] std::optional<Problem> add_what_became(const exchange::SentQuote& sent, Taken& out);
+    [[nodiscard]] std::optional<Problem> add_orders(const exchange::SentQuote& sent, Taken& out);
+    [[nodiscard]] std::optional<Problem> send_orders(Outgoing& out) const;
     [[nodiscard]] std::optional<Problem> find_likely_same(Taken& out);
 
     SqlStore* store_;  ///< null: not one that keeps versions

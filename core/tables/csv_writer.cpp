@@ -15,8 +15,10 @@ bool is_plain_number(std::string_view text) {
            text.front() != '.' && text.back() != '.';
 }
 
-// Within a number the sign does no harm; but "+34600..." would lose its plus, so a plus is always guarded.
+// Within a number the sign does no harm; but "+34600..." would lose its plus, so a plus is always guarded. A text that
+// looks guarded by itself gets one more, so that only that one is taken away.
 bool needs_guard(std::string_view text) {
+    text.remove_prefix(std::min(text.find_first_not_of('\''), text.size()));
     if (text.empty() || runs_as_formula.find(text.front()) == std::string_view::npos) return false;
     return text.front() != '-' || !is_plain_number(text);
 }

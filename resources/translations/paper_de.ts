@@ -268,6 +268,78 @@
         <translation>Wandfuß</translation>
     </message>
     <message>
+        <source>not worked out</source>
+        <translation>nicht berechnet</translation>
+    </message>
+    <message>
+        <source>Collectors</source>
+        <translation>Kollektoren</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <source>Heat pump</source>
+        <translation>Wärmepumpe</translation>
+    </message>
+    <message>
+        <source>Cylinder</source>
+        <translation>Speicher</translation>
+    </message>
+    <message>
+        <source>Heat used in a year</source>
+        <translation>Genutzte Wärme im Jahr</translation>
+    </message>
+    <message>
+        <source>Electricity in a year</source>
+        <translation>Strom im Jahr</translation>
+    </message>
+    <message>
+        <source>Electricity cost in a year</source>
+        <translation>Stromkosten im Jahr</translation>
+    </message>
+    <message>
+        <source>Over %1 years</source>
+        <translation>Über %1 Jahre</translation>
+    </message>
+    <message>
+        <source>Price with tax</source>
+        <translation>Preis mit Steuer</translation>
+    </message>
+    <message>
+        <source>no price</source>
+        <translation>kein Preis</translation>
+    </message>
+    <message>
+        <source>Left for you to pay when all is granted</source>
+        <translation>Bleibt Ihnen zu zahlen, wenn alles bewilligt ist</translation>
+    </message>
+    <message>
+        <source>Your choices beside each other</source>
+        <translation>Ihre Möglichkeiten nebeneinander</translation>
+    </message>
+    <message>
+        <source>They do not differ in any of this.</source>
+        <translation>Sie unterscheiden sich in nichts davon.</translation>
+    </message>
+    <message>
+        <source>They differ in: %1.</source>
+        <translation>Sie unterscheiden sich in: %1.</translation>
+    </message>
+    <message>
+        <source>This quote is for “%1”. For another one, tell us: you get the same in writing.</source>
+        <translation>Dieses Angebot gilt für „%1“. Wollen Sie eine andere Möglichkeit, sagen Sie es uns: Sie bekommen das Gleiche schriftlich.</translation>
+    </message>
+    <message>
+        <source>Not to be issued: %1 has a stop</source>
+        <translation>Nicht herausgeben: %1 hat ein Hindernis</translation>
+    </message>
+    <message>
+        <source>Something in this choice must be changed before it is offered.</source>
+        <translation>An dieser Möglichkeit muss etwas geändert werden, bevor sie angeboten wird.</translation>
+    </message>
+    <message>
         <source>Fill in on Visit</source>
         <translation>Bei der Aufnahme nachtragen</translation>
     </message>
@@ -294,10 +366,6 @@
     <message>
         <source>Add a collector, or take a smaller block</source>
         <translation>Einen Kollektor dazunehmen oder einen kleineren Block wählen</translation>
-    </message>
-    <message>
-        <source>Leave a collector out, or take a larger block</source>
-        <translation>Einen Kollektor weglassen oder einen größeren Block wählen</translation>
     </message>
     <message>
         <source>The points lie almost in one line, which alone cannot keep the plate from tipping; feet %1 apart are assumed</source>
@@ -1048,6 +1116,254 @@
         <translation>Prüfprotokoll der Elektrofachkraft für den neuen Stromkreis</translation>
     </message>
     <message>
+        <source>electric immersion heater</source>
+        <translation>elektrischer Heizstab</translation>
+    </message>
+    <message>
+        <source>natural gas</source>
+        <translation>Erdgas</translation>
+    </message>
+    <message>
+        <source>liquefied petroleum gas</source>
+        <translation>Flüssiggas</translation>
+    </message>
+    <message>
+        <source>heating oil</source>
+        <translation>Heizöl</translation>
+    </message>
+    <message>
+        <source>wood</source>
+        <translation>Holz</translation>
+    </message>
+    <message>
+        <source>eight in ten of %1 made years of the climate, and two runs of the year with plate to refrigerant %2, compressor %3, condenser %4, draw-off %5 together (sizes assumed)</source>
+        <translation>acht von zehn aus %1 erzeugten Jahren des Klimas und zwei Rechnungen des Jahres mit Kollektor zu Kältemittel %2, Verdichter %3, Verflüssiger %4 und Zapfung %5 zugleich (Größen angenommen)</translation>
+    </message>
+    <message>
+        <source>two further runs of the year: light %1, plate to refrigerant %2, compressor %3, condenser %4, draw-off %5 together (sizes assumed)</source>
+        <translation>zwei weitere Rechnungen des Jahres: Licht %1, Kollektor zu Kältemittel %2, Verdichter %3, Verflüssiger %4 und Zapfung %5 zugleich (Größen angenommen)</translation>
+    </message>
+    <message>
+        <source>not worked out yet</source>
+        <translation>noch nicht berechnet</translation>
+    </message>
+    <message>
+        <source>At the highest tap %1 bar are left while hot water flows, %2 bar are wanted</source>
+        <translation>An der höchsten Zapfstelle bleiben %1 bar, während Warmwasser fließt; gewünscht sind %2 bar</translation>
+    </message>
+    <message>
+        <source>Set the reducing valve higher, take a larger hot pipe, or plan a booster</source>
+        <translation>Druckminderer höher stellen, Warmwasserrohr größer nehmen oder eine Druckerhöhung vorsehen</translation>
+    </message>
+    <message>
+        <source>The reducing valve lets %1 stand at the cylinder; the safety valve of %2 asks for %3 at most</source>
+        <translation>Der Druckminderer lässt %1 am Speicher anstehen; das Sicherheitsventil von %2 verlangt höchstens %3</translation>
+    </message>
+    <message>
+        <source>Set it to %1 or less</source>
+        <translation>Auf %1 oder weniger einstellen</translation>
+    </message>
+    <message>
+        <source>The house has recirculation and the cylinder no port for it</source>
+        <translation>Das Haus hat eine Zirkulation, der Speicher keinen Anschluss dafür</translation>
+    </message>
+    <message>
+        <source>Choose a cylinder with a recirculation port, or join it to the cold inlet as its maker allows</source>
+        <translation>Einen Speicher mit Zirkulationsanschluss wählen oder, wenn der Hersteller es erlaubt, am Kaltwassereingang anschließen</translation>
+    </message>
+    <message>
+        <source>The house has a recirculation loop and the cylinder no connection for it</source>
+        <translation>Das Haus hat eine Zirkulationsleitung, der Speicher keinen Anschluss dafür</translation>
+    </message>
+    <message>
+        <source>Choose a cylinder with a recirculation connection, or return through the cold inlet as its maker allows</source>
+        <translation>Einen Speicher mit Zirkulationsanschluss wählen oder, wenn der Hersteller es erlaubt, über den Kaltwassereingang zurückführen</translation>
+    </message>
+    <message>
+        <source>The store is kept at %1 deg C; legionella grow between 20 and 45 deg C and die slowly below 55</source>
+        <translation>Der Speicher wird auf %1 deg C gehalten; Legionellen wachsen zwischen 20 und 45 deg C und sterben unter 55 nur langsam</translation>
+    </message>
+    <message>
+        <source>Raise the set-point to 60 deg C, or have the immersion heater lift the whole store to 60 deg C at times that local rules ask for</source>
+        <translation>Solltemperatur auf 60 deg C stellen oder den ganzen Speicher vom Heizstab auf 60 deg C bringen lassen, so oft es die örtlichen Regeln verlangen</translation>
+    </message>
+    <message>
+        <source>The store stands lukewarm in holidays and no hygiene run comes before the return</source>
+        <translation>In den Ferien steht der Speicher lauwarm, und vor der Rückkehr läuft keine Desinfektion</translation>
+    </message>
+    <message>
+        <source>Switch on the hygiene run before return</source>
+        <translation>Die Desinfektion vor der Rückkehr einschalten</translation>
+    </message>
+    <message>
+        <source>The condenser lies in drinking water with a single wall between it and refrigerant with oil</source>
+        <translation>Der Verflüssiger liegt im Trinkwasser, mit nur einer Wand zum Kältemittel mit Öl</translation>
+    </message>
+    <message>
+        <source>Choose a block with a double-walled or wrapped condenser, or have the maker confirm that it is allowed where it is fitted</source>
+        <translation>Einen Block mit doppelwandigem oder umwickeltem Verflüssiger wählen oder vom Hersteller bestätigen lassen, dass er am Einbauort erlaubt ist</translation>
+    </message>
+    <message>
+        <source>The water has %1 mmol/l of hardness and is heated to %2 deg C: lime settles on heater and condenser</source>
+        <translation>Das Wasser hat %1 mmol/l Härte und wird auf %2 deg C erwärmt: Kalk setzt sich an Heizstab und Verflüssiger ab</translation>
+    </message>
+    <message>
+        <source>Keep to 60 deg C, or plan softening or lime protection and yearly descaling</source>
+        <translation>Bei 60 deg C bleiben oder Enthärtung oder Kalkschutz und jährliches Entkalken vorsehen</translation>
+    </message>
+    <message>
+        <source>Only %1 are left over the cylinder</source>
+        <translation>Über dem Speicher bleiben nur %1</translation>
+    </message>
+    <message>
+        <source>Check that anode and connections can be reached, or take a lower cylinder</source>
+        <translation>Prüfen, ob Anode und Anschlüsse erreichbar sind, oder einen niedrigeren Speicher nehmen</translation>
+    </message>
+    <message>
+        <source>Only %1 are left beside the cylinder</source>
+        <translation>Neben dem Speicher bleiben nur %1</translation>
+    </message>
+    <message>
+        <source>Check that it can be brought in and its connections reached</source>
+        <translation>Prüfen, ob er hineingebracht werden kann und die Anschlüsse erreichbar sind</translation>
+    </message>
+    <message>
+        <source>While the block starts the voltage falls by %1 % over %2 m; lamps flicker and the start may fail</source>
+        <translation>Beim Anlauf des Blocks fällt die Spannung auf %2 m um %1 %; Lampen flackern, und der Anlauf kann misslingen</translation>
+    </message>
+    <message>
+        <source>Bring the supply nearer, or ask the maker for a soft starter</source>
+        <translation>Die Zuleitung verkürzen oder beim Hersteller nach einem Sanftanlauf fragen</translation>
+    </message>
+    <message>
+        <source>Starting takes %1 A; a breaker %2 may trip from %3 A</source>
+        <translation>Der Anlauf nimmt %1 A; ein Schutzschalter %2 kann ab %3 A auslösen</translation>
+    </message>
+    <message>
+        <source>Take the next slower curve or the next larger rating that the cable carries</source>
+        <translation>Die nächst trägere Kennlinie oder die nächste Größe nehmen, die das Kabel trägt</translation>
+    </message>
+    <message>
+        <source>The block's data ask for a residual-current device of %1 mA</source>
+        <translation>Die Daten des Blocks verlangen einen Fehlerstrom-Schutzschalter von %1 mA</translation>
+    </message>
+    <message>
+        <source>Check the national rule: 30 mA is usual where people touch water and metal</source>
+        <translation>Die örtliche Regel prüfen: 30 mA sind üblich, wo Menschen Wasser und Metall berühren</translation>
+    </message>
+    <message>
+        <source>The house has an IT supply: how a fault is found and cut is not worked out here</source>
+        <translation>Das Haus hat ein IT-Netz: wie ein Fehler erkannt und abgeschaltet wird, ist hier nicht berechnet</translation>
+    </message>
+    <message>
+        <source>Have an electrician plan insulation monitoring and the second fault</source>
+        <translation>Isolationsüberwachung und zweiten Fehler von einer Elektrofachkraft planen lassen</translation>
+    </message>
+    <message>
+        <source>The cable alone takes %1 ohm of the fault loop; a breaker %2 switches off at once up to %3 ohm</source>
+        <translation>Das Kabel allein hat %1 Ohm der Fehlerschleife; ein Schutzschalter %2 schaltet bis %3 Ohm sofort ab</translation>
+    </message>
+    <message>
+        <source>Let the residual-current device serve, or take a larger section or a quicker curve</source>
+        <translation>Den Fehlerstrom-Schutzschalter wirken lassen oder größeren Querschnitt oder flinkere Kennlinie nehmen</translation>
+    </message>
+    <message>
+        <source>The house has lightning protection; the distance from collector and lines to its nearest conductor is not told</source>
+        <translation>Das Haus hat Blitzschutz; der Abstand von Kollektor und Leitungen zur nächsten Ableitung ist nicht genannt</translation>
+    </message>
+    <message>
+        <source>Measure it and fill it in on Visit; %1 m is enough in every class</source>
+        <translation>Messen und bei der Aufnahme eintragen; %1 m genügen in jeder Klasse</translation>
+    </message>
+    <message>
+        <source>Have a lightning protection specialist confirm the class and the distance</source>
+        <translation>Klasse und Abstand vom Blitzschutzfachmann bestätigen lassen</translation>
+    </message>
+    <message>
+        <source>No surge protection is in the distribution board, and the house has lightning protection</source>
+        <translation>In der Verteilung ist kein Überspannungsschutz, und das Haus hat Blitzschutz</translation>
+    </message>
+    <message>
+        <source>Have devices of type 1 and 2 fitted with the circuit</source>
+        <translation>Geräte vom Typ 1 und 2 mit dem Stromkreis einbauen lassen</translation>
+    </message>
+    <message>
+        <source>The circuit's breaker of %1 A is not below the main fuse of %2 A: a fault there may put the house in the dark</source>
+        <translation>Der Schutzschalter des Stromkreises mit %1 A liegt nicht unter der Hauptsicherung mit %2 A: ein Fehler dort kann das ganze Haus dunkel machen</translation>
+    </message>
+    <message>
+        <source>Have an electrician check selectivity</source>
+        <translation>Selektivität von einer Elektrofachkraft prüfen lassen</translation>
+    </message>
+    <message>
+        <source>%1 collectors share one circuit; even flow through them is not worked out here</source>
+        <translation>%1 Kollektoren teilen sich einen Kreis; die gleichmäßige Durchströmung ist hier nicht berechnet</translation>
+    </message>
+    <message>
+        <source>Ask the block's maker how they are to be joined</source>
+        <translation>Hersteller des Blocks fragen, wie sie zu verbinden sind</translation>
+    </message>
+    <message>
+        <source>Take away a collector, or take a larger block</source>
+        <translation>Einen Kollektor weglassen oder einen größeren Block wählen</translation>
+    </message>
+    <message>
+        <source>Shade takes %1 % of the year's light</source>
+        <translation>Schatten nimmt %1 % des Lichts im Jahr</translation>
+    </message>
+    <message>
+        <source>Shade takes %1 % of the year's light, most of it by %2</source>
+        <translation>Schatten nimmt %1 % des Lichts im Jahr, das meiste durch %2</translation>
+    </message>
+    <message>
+        <source>Move the collector; the shade map shows where it is lighter</source>
+        <translation>Kollektor versetzen; die Schattenkarte zeigt, wo es heller ist</translation>
+    </message>
+    <message>
+        <source>%1 % of the heat asked for is not there at %2 deg C (%3 kWh in a year, 1 draw)</source>
+        <translation>%1 % der gewünschten Wärme sind bei %2 deg C nicht da (%3 kWh im Jahr, 1 Zapfung)</translation>
+    </message>
+    <message>
+        <source>%1 % of the heat asked for is not there at %2 deg C (%3 kWh in a year, %4 draws)</source>
+        <translation>%1 % der gewünschten Wärme sind bei %2 deg C nicht da (%3 kWh im Jahr, %4 Zapfungen)</translation>
+    </message>
+    <message>
+        <source>Take a larger cylinder, more collector area or a higher set-point</source>
+        <translation>Größeren Speicher, mehr Kollektorfläche oder höhere Solltemperatur nehmen</translation>
+    </message>
+    <message>
+        <source>In %1 hours of the year heat is wanted where the compressor's data say nothing; the pump is taken to be off then and the immersion heater serves</source>
+        <translation>In %1 Stunden des Jahres wird Wärme verlangt, wo die Daten des Verdichters nichts sagen; die Wärmepumpe gilt dann als aus, und der Heizstab springt ein</translation>
+    </message>
+    <message>
+        <source>Ask the maker for coefficients over a wider range, or choose a block whose data reach further</source>
+        <translation>Beim Hersteller Koeffizienten für einen größeren Bereich erfragen oder einen Block wählen, dessen Daten weiter reichen</translation>
+    </message>
+    <message>
+        <source>The immersion heater uses %1 % of the electricity</source>
+        <translation>Der Heizstab braucht %1 % des Stroms</translation>
+    </message>
+    <message>
+        <source>Take a larger block or more collector area</source>
+        <translation>Größeren Block oder mehr Kollektorfläche nehmen</translation>
+    </message>
+    <message>
+        <source>The weather year is from a place %1 km away</source>
+        <translation>Das Wetterjahr ist von einem %1 km entfernten Ort</translation>
+    </message>
+    <message>
+        <source>Plan with a nearer file if there is one</source>
+        <translation>Mit einer näheren Datei planen, wenn es eine gibt</translation>
+    </message>
+    <message>
+        <source>The weather year is from %1 m, the site lies at %2 m; air temperature is not corrected for it</source>
+        <translation>Das Wetterjahr ist von %1 m Höhe, der Ort liegt auf %2 m; die Lufttemperatur ist dafür nicht berichtigt</translation>
+    </message>
+    <message>
+        <source>Plan with a file from a similar height</source>
+        <translation>Mit einer Datei aus ähnlicher Höhe planen</translation>
+    </message>
+    <message>
         <source>Scale 1:%1 on %2 printed at full size. Check the bar with a rule before measuring.</source>
         <translation>Maßstab 1:%1 auf %2 in voller Größe. Vor dem Messen die Leiste mit dem Meterstab prüfen.</translation>
     </message>
@@ -1144,24 +1460,12 @@
         <translation>Kollektor</translation>
     </message>
     <message>
-        <source>Where</source>
-        <translation>Ort</translation>
-    </message>
-    <message>
         <source>Fixing</source>
         <translation>Befestigung</translation>
     </message>
     <message>
-        <source>Heat pump</source>
-        <translation>Wärmepumpe</translation>
-    </message>
-    <message>
         <source>%1, %2 (%3), factory charge %4</source>
         <translation>%1, %2 (%3), Werksfüllung %4</translation>
-    </message>
-    <message>
-        <source>Cylinder</source>
-        <translation>Speicher</translation>
     </message>
     <message>
         <source>%1, %2, %3 filled</source>
@@ -1222,10 +1526,6 @@
     <message>
         <source>Electrician</source>
         <translation>Elektrofachkraft</translation>
-    </message>
-    <message>
-        <source>not worked out</source>
-        <translation>nicht berechnet</translation>
     </message>
     <message>
         <source>not reached: </source>
@@ -2870,10 +3170,6 @@ Freundliche Grüße
         <translation>Förderung</translation>
     </message>
     <message>
-        <source>Left for you to pay when all is granted</source>
-        <translation>Bleibt Ihnen zu zahlen, wenn alles bewilligt ist</translation>
-    </message>
-    <message>
         <source>What you ordered</source>
         <translation>Was Sie bestellt haben</translation>
     </message>
@@ -3188,6 +3484,226 @@ Freundliche Grüße
     <message>
         <source>To be delivered to: %1.</source>
         <translation>Zu liefern an: %1.</translation>
+    </message>
+    <message>
+        <source>the surface shown</source>
+        <translation>der gezeigten Fläche</translation>
+    </message>
+    <message>
+        <source>and</source>
+        <translation>und</translation>
+    </message>
+    <message>
+        <source>What we offer</source>
+        <translation>Was wir anbieten</translation>
+    </message>
+    <message>
+        <source>Hot water from the outdoor air, rain, wind and daylight. A bare metal plate outdoors takes up the heat, by day and by night; a small heat pump raises it to the temperature of the hot water. The plate has no glass and no fan and makes no noise. An electric heater in the cylinder steps in when more is asked for than the heat pump can give.</source>
+        <translation>Warmes Wasser aus Außenluft, Regen, Wind und Tageslicht. Eine blanke Metallplatte im Freien nimmt die Wärme auf, bei Tag und bei Nacht; eine kleine Wärmepumpe hebt sie auf die Temperatur des Warmwassers. Die Platte hat weder Glas noch Ventilator und macht kein Geräusch. Ein elektrischer Heizstab im Speicher springt ein, wenn mehr verlangt wird, als die Wärmepumpe geben kann.</translation>
+    </message>
+    <message>
+        <source>%1 %2 of %3 by %4 on %5.</source>
+        <translation>%1 %2 mit %3 mal %4 auf: %5.</translation>
+    </message>
+    <message>
+        <source>One collector</source>
+        <translation>Ein Kollektor</translation>
+    </message>
+    <message>
+        <source>%1 collectors</source>
+        <translation>%1 Kollektoren</translation>
+    </message>
+    <message>
+        <source>Heat pump %1, %2, joined to the collector by a refrigerant run of about %3.</source>
+        <translation>Wärmepumpe %1, %2, mit dem Kollektor durch eine Kältemittelleitung von etwa %3 verbunden.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 of %2%3, with electric heater of %4 and thermostatic mixing valve.</source>
+        <translation>Speicher %1 mit %2%3, mit elektrischem Heizstab von %4 und Thermomischer.</translation>
+    </message>
+    <message>
+        <source>in: %1</source>
+        <translation>in: %1</translation>
+    </message>
+    <message>
+        <source>Fitting, filling, tests, start and instruction as listed under price.</source>
+        <translation>Montage, Füllung, Prüfungen, Inbetriebnahme und Einweisung wie unter Preis aufgeführt.</translation>
+    </message>
+    <message>
+        <source>What to expect in a year</source>
+        <translation>Was in einem Jahr zu erwarten ist</translation>
+    </message>
+    <message>
+        <source>The yearly figures are not worked out for this plan.</source>
+        <translation>Die Jahreswerte sind für diesen Plan nicht berechnet.</translation>
+    </message>
+    <message>
+        <source>Hot water heat used</source>
+        <translation>Genutzte Wärme im Warmwasser</translation>
+    </message>
+    <message>
+        <source>Electricity for it</source>
+        <translation>Strom dafür</translation>
+    </message>
+    <message>
+        <source>Heat for each kWh of electricity</source>
+        <translation>Wärme je kWh Strom</translation>
+    </message>
+    <message>
+        <source>Electricity cost</source>
+        <translation>Stromkosten</translation>
+    </message>
+    <message>
+        <source>The same water with the present heater</source>
+        <translation>Das gleiche Wasser mit der jetzigen Heizung</translation>
+    </message>
+    <message>
+        <source>Carbon dioxide, new and present</source>
+        <translation>Kohlendioxid, neu und jetzt</translation>
+    </message>
+    <message>
+        <source>about %1 and %2</source>
+        <translation>etwa %1 und %2</translation>
+    </message>
+    <message>
+        <source>Saving has paid the price back after</source>
+        <translation>Die Ersparnis hat den Preis aufgewogen nach</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>Jahren</translation>
+    </message>
+    <message>
+        <source>times %1</source>
+        <translation>mal %1</translation>
+    </message>
+    <message>
+        <source>draw-off as cycle %1 of EU 812/2013%2</source>
+        <translation>Zapfung nach Profil %1 der EU 812/2013%2</translation>
+    </message>
+    <message>
+        <source>a household of %1 with %2 of 40 °C a head and day%3</source>
+        <translation>ein Haushalt mit %1 Personen und %2 zu 40 °C je Kopf und Tag%3</translation>
+    </message>
+    <message>
+        <source>water stored at %1</source>
+        <translation>Wasser gespeichert bei %1</translation>
+    </message>
+    <message>
+        <source>cold water at %1 on average</source>
+        <translation>Kaltwasser im Mittel %1</translation>
+    </message>
+    <message>
+        <source>present heater: %1, %2</source>
+        <translation>jetzige Heizung: %1, %2</translation>
+    </message>
+    <message>
+        <source>weather: %1%2</source>
+        <translation>Wetter: %1%2</translation>
+    </message>
+    <message>
+        <source>(invented)</source>
+        <translation>(erfunden)</translation>
+    </message>
+    <message>
+        <source>Assumed: %1. Figures in brackets are the likely range%2. Your use and the weather decide; none of these figures is a promise.</source>
+        <translation>Angenommen: %1. Zahlen in Klammern sind der wahrscheinliche Bereich%2. Ihr Verbrauch und das Wetter entscheiden; keine dieser Zahlen ist ein Versprechen.</translation>
+    </message>
+    <message>
+        <source>Where it goes</source>
+        <translation>Wohin es kommt</translation>
+    </message>
+    <message>
+        <source>You may add: tick what you want</source>
+        <translation>Dazu möglich: Gewünschtes ankreuzen</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>There is no price yet: see what stands against it below.</source>
+        <translation>Noch gibt es keinen Preis: Was dagegen spricht, steht unten.</translation>
+    </message>
+    <message>
+        <source>Equipment</source>
+        <translation>Geräte</translation>
+    </message>
+    <message>
+        <source>Fixings, tube with insulation, water-side and electrical material, each in the parts list</source>
+        <translation>Befestigungen, Rohr mit Dämmung, Wasser- und Elektromaterial, einzeln in der Stückliste</translation>
+    </message>
+    <message>
+        <source>%1 items</source>
+        <translation>%1 Posten</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>Discount of %1%2</source>
+        <translation>Nachlass von %1%2</translation>
+    </message>
+    <message>
+        <source>Total to pay</source>
+        <translation>Zu zahlen insgesamt</translation>
+    </message>
+    <message>
+        <source>Not all items have a price</source>
+        <translation>Nicht alle Posten haben einen Preis</translation>
+    </message>
+    <message>
+        <source>Some items are not in the price list. They are not in the total.</source>
+        <translation>Einige Posten stehen nicht in der Preisliste. Sie sind in der Summe nicht enthalten.</translation>
+    </message>
+    <message>
+        <source>This quote holds for %1 days, until %2.</source>
+        <translation>Dieses Angebot gilt %1 Tage, bis zum %2.</translation>
+    </message>
+    <message>
+        <source>This quote holds for %1 days.</source>
+        <translation>Dieses Angebot gilt %1 Tage.</translation>
+    </message>
+    <message>
+        <source>Payment as agreed between you and us in writing.</source>
+        <translation>Zahlung, wie zwischen Ihnen und uns schriftlich vereinbart.</translation>
+    </message>
+    <message>
+        <source>Prices: %1.</source>
+        <translation>Preise: %1.</translation>
+    </message>
+    <message>
+        <source>Still to be made at the cylinder's place</source>
+        <translation>Am Platz des Speichers noch herzustellen</translation>
+    </message>
+    <message>
+        <source>Hot water by heat pump and bare plate: %1</source>
+        <translation>Warmwasser mit Wärmepumpe und blanker Platte: %1</translation>
+    </message>
+    <message>
+        <source>Something in this plan must be changed first; it is named at the end.</source>
+        <translation>An diesem Plan muss vorher etwas geändert werden; es steht am Ende.</translation>
+    </message>
+    <message>
+        <source>This quote takes the place of our quote %1.</source>
+        <translation>Dieses Angebot ersetzt unser Angebot %1.</translation>
+    </message>
+    <message>
+        <source>What you should know before you decide</source>
+        <translation>Was Sie vor der Entscheidung wissen sollten</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>I order the system as described in this quote, job %1, revision %2.</source>
+        <translation>Ich bestelle die Anlage, wie sie in diesem Angebot beschrieben ist, Auftrag %1, Stand %2.</translation>
     </message>
 </context>
 </TS>

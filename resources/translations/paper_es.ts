@@ -268,6 +268,78 @@
         <translation>pie del muro</translation>
     </message>
     <message>
+        <source>not worked out</source>
+        <translation>no calculado</translation>
+    </message>
+    <message>
+        <source>Collectors</source>
+        <translation>Captadores</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>Heat pump</source>
+        <translation>Bomba de calor</translation>
+    </message>
+    <message>
+        <source>Cylinder</source>
+        <translation>Acumulador</translation>
+    </message>
+    <message>
+        <source>Heat used in a year</source>
+        <translation>Calor usado al año</translation>
+    </message>
+    <message>
+        <source>Electricity in a year</source>
+        <translation>Electricidad al año</translation>
+    </message>
+    <message>
+        <source>Electricity cost in a year</source>
+        <translation>Coste de electricidad al año</translation>
+    </message>
+    <message>
+        <source>Over %1 years</source>
+        <translation>En %1 años</translation>
+    </message>
+    <message>
+        <source>Price with tax</source>
+        <translation>Precio con impuestos</translation>
+    </message>
+    <message>
+        <source>no price</source>
+        <translation>sin precio</translation>
+    </message>
+    <message>
+        <source>Left for you to pay when all is granted</source>
+        <translation>Le queda por pagar si todo se concede</translation>
+    </message>
+    <message>
+        <source>Your choices beside each other</source>
+        <translation>Sus opciones una junto a otra</translation>
+    </message>
+    <message>
+        <source>They do not differ in any of this.</source>
+        <translation>No se diferencian en nada de esto.</translation>
+    </message>
+    <message>
+        <source>They differ in: %1.</source>
+        <translation>Se diferencian en: %1.</translation>
+    </message>
+    <message>
+        <source>This quote is for “%1”. For another one, tell us: you get the same in writing.</source>
+        <translation>Este presupuesto es para «%1». Si prefiere otra, díganoslo: recibirá lo mismo por escrito.</translation>
+    </message>
+    <message>
+        <source>Not to be issued: %1 has a stop</source>
+        <translation>No emitir: %1 tiene un impedimento</translation>
+    </message>
+    <message>
+        <source>Something in this choice must be changed before it is offered.</source>
+        <translation>Hay que cambiar algo en esta opción antes de ofrecerla.</translation>
+    </message>
+    <message>
         <source>Fill in on Visit</source>
         <translation>Complételo en la visita</translation>
     </message>
@@ -294,10 +366,6 @@
     <message>
         <source>Add a collector, or take a smaller block</source>
         <translation>Añada un captador o elija un bloque menor</translation>
-    </message>
-    <message>
-        <source>Leave a collector out, or take a larger block</source>
-        <translation>Quite un captador o elija un bloque mayor</translation>
     </message>
     <message>
         <source>The points lie almost in one line, which alone cannot keep the plate from tipping; feet %1 apart are assumed</source>
@@ -1048,6 +1116,254 @@
         <translation>Boletín eléctrico del circuito nuevo</translation>
     </message>
     <message>
+        <source>electric immersion heater</source>
+        <translation>resistencia eléctrica</translation>
+    </message>
+    <message>
+        <source>natural gas</source>
+        <translation>gas natural</translation>
+    </message>
+    <message>
+        <source>liquefied petroleum gas</source>
+        <translation>gas licuado de petróleo</translation>
+    </message>
+    <message>
+        <source>heating oil</source>
+        <translation>gasóleo</translation>
+    </message>
+    <message>
+        <source>wood</source>
+        <translation>leña</translation>
+    </message>
+    <message>
+        <source>eight in ten of %1 made years of the climate, and two runs of the year with plate to refrigerant %2, compressor %3, condenser %4, draw-off %5 together (sizes assumed)</source>
+        <translation>ocho de cada diez entre %1 años generados del clima, y dos cálculos del año con captador a refrigerante %2, compresor %3, condensador %4 y consumo %5 a la vez (valores supuestos)</translation>
+    </message>
+    <message>
+        <source>two further runs of the year: light %1, plate to refrigerant %2, compressor %3, condenser %4, draw-off %5 together (sizes assumed)</source>
+        <translation>otros dos cálculos del año: luz %1, captador a refrigerante %2, compresor %3, condensador %4 y consumo %5 a la vez (valores supuestos)</translation>
+    </message>
+    <message>
+        <source>not worked out yet</source>
+        <translation>aún sin calcular</translation>
+    </message>
+    <message>
+        <source>At the highest tap %1 bar are left while hot water flows, %2 bar are wanted</source>
+        <translation>En el grifo más alto quedan %1 bar mientras corre agua caliente; se piden %2 bar</translation>
+    </message>
+    <message>
+        <source>Set the reducing valve higher, take a larger hot pipe, or plan a booster</source>
+        <translation>Suba la válvula reductora, tome un tubo de caliente mayor o prevea un grupo de presión</translation>
+    </message>
+    <message>
+        <source>The reducing valve lets %1 stand at the cylinder; the safety valve of %2 asks for %3 at most</source>
+        <translation>La válvula reductora deja %1 en el acumulador; la válvula de seguridad de %2 pide %3 como máximo</translation>
+    </message>
+    <message>
+        <source>Set it to %1 or less</source>
+        <translation>Ajústela a %1 o menos</translation>
+    </message>
+    <message>
+        <source>The house has recirculation and the cylinder no port for it</source>
+        <translation>La casa tiene recirculación y el acumulador no tiene toma para ella</translation>
+    </message>
+    <message>
+        <source>Choose a cylinder with a recirculation port, or join it to the cold inlet as its maker allows</source>
+        <translation>Elija un acumulador con toma de recirculación, o únala a la entrada de fría si su fabricante lo permite</translation>
+    </message>
+    <message>
+        <source>The house has a recirculation loop and the cylinder no connection for it</source>
+        <translation>La casa tiene anillo de recirculación y el acumulador no tiene conexión para él</translation>
+    </message>
+    <message>
+        <source>Choose a cylinder with a recirculation connection, or return through the cold inlet as its maker allows</source>
+        <translation>Elija un acumulador con conexión de recirculación, o vuelva por la entrada de fría si su fabricante lo permite</translation>
+    </message>
+    <message>
+        <source>The store is kept at %1 deg C; legionella grow between 20 and 45 deg C and die slowly below 55</source>
+        <translation>El acumulador se mantiene a %1 deg C; la legionela crece entre 20 y 45 deg C y muere despacio por debajo de 55</translation>
+    </message>
+    <message>
+        <source>Raise the set-point to 60 deg C, or have the immersion heater lift the whole store to 60 deg C at times that local rules ask for</source>
+        <translation>Suba la consigna a 60 deg C, o haga que la resistencia lleve todo el acumulador a 60 deg C cuando lo pida el reglamento local</translation>
+    </message>
+    <message>
+        <source>The store stands lukewarm in holidays and no hygiene run comes before the return</source>
+        <translation>En vacaciones el acumulador queda tibio y no hay tratamiento térmico antes de la vuelta</translation>
+    </message>
+    <message>
+        <source>Switch on the hygiene run before return</source>
+        <translation>Active el tratamiento térmico antes de la vuelta</translation>
+    </message>
+    <message>
+        <source>The condenser lies in drinking water with a single wall between it and refrigerant with oil</source>
+        <translation>El condensador está en el agua potable con una sola pared entre ella y el refrigerante con aceite</translation>
+    </message>
+    <message>
+        <source>Choose a block with a double-walled or wrapped condenser, or have the maker confirm that it is allowed where it is fitted</source>
+        <translation>Elija un bloque con condensador de doble pared o envolvente, o que el fabricante confirme que se permite donde se instala</translation>
+    </message>
+    <message>
+        <source>The water has %1 mmol/l of hardness and is heated to %2 deg C: lime settles on heater and condenser</source>
+        <translation>El agua tiene una dureza de %1 mmol/l y se calienta a %2 deg C: la cal se deposita en resistencia y condensador</translation>
+    </message>
+    <message>
+        <source>Keep to 60 deg C, or plan softening or lime protection and yearly descaling</source>
+        <translation>No pase de 60 deg C, o prevea descalcificador o protección antical y limpieza anual</translation>
+    </message>
+    <message>
+        <source>Only %1 are left over the cylinder</source>
+        <translation>Sobre el acumulador solo quedan %1</translation>
+    </message>
+    <message>
+        <source>Check that anode and connections can be reached, or take a lower cylinder</source>
+        <translation>Compruebe que se llega al ánodo y a las conexiones, o tome un acumulador más bajo</translation>
+    </message>
+    <message>
+        <source>Only %1 are left beside the cylinder</source>
+        <translation>Junto al acumulador solo quedan %1</translation>
+    </message>
+    <message>
+        <source>Check that it can be brought in and its connections reached</source>
+        <translation>Compruebe que se puede meter y que se llega a sus conexiones</translation>
+    </message>
+    <message>
+        <source>While the block starts the voltage falls by %1 % over %2 m; lamps flicker and the start may fail</source>
+        <translation>Al arrancar el bloque la tensión cae un %1 % en %2 m; las luces parpadean y el arranque puede fallar</translation>
+    </message>
+    <message>
+        <source>Bring the supply nearer, or ask the maker for a soft starter</source>
+        <translation>Acerque la alimentación, o pida al fabricante un arrancador suave</translation>
+    </message>
+    <message>
+        <source>Starting takes %1 A; a breaker %2 may trip from %3 A</source>
+        <translation>El arranque toma %1 A; un interruptor %2 puede saltar desde %3 A</translation>
+    </message>
+    <message>
+        <source>Take the next slower curve or the next larger rating that the cable carries</source>
+        <translation>Tome la curva más lenta siguiente o el calibre mayor que aguante el cable</translation>
+    </message>
+    <message>
+        <source>The block's data ask for a residual-current device of %1 mA</source>
+        <translation>Los datos del bloque piden un diferencial de %1 mA</translation>
+    </message>
+    <message>
+        <source>Check the national rule: 30 mA is usual where people touch water and metal</source>
+        <translation>Compruebe el reglamento: 30 mA es lo usual donde se tocan agua y metal</translation>
+    </message>
+    <message>
+        <source>The house has an IT supply: how a fault is found and cut is not worked out here</source>
+        <translation>La casa tiene esquema IT: aquí no se calcula cómo se detecta y corta un defecto</translation>
+    </message>
+    <message>
+        <source>Have an electrician plan insulation monitoring and the second fault</source>
+        <translation>Que un electricista proyecte la vigilancia del aislamiento y el segundo defecto</translation>
+    </message>
+    <message>
+        <source>The cable alone takes %1 ohm of the fault loop; a breaker %2 switches off at once up to %3 ohm</source>
+        <translation>Solo el cable toma %1 ohm del bucle de defecto; un interruptor %2 corta al instante hasta %3 ohm</translation>
+    </message>
+    <message>
+        <source>Let the residual-current device serve, or take a larger section or a quicker curve</source>
+        <translation>Que actúe el diferencial, o tome mayor sección o una curva más rápida</translation>
+    </message>
+    <message>
+        <source>The house has lightning protection; the distance from collector and lines to its nearest conductor is not told</source>
+        <translation>La casa tiene pararrayos; no se indica la distancia de captador y líneas a su conductor más cercano</translation>
+    </message>
+    <message>
+        <source>Measure it and fill it in on Visit; %1 m is enough in every class</source>
+        <translation>Mídala y anótela en la visita; %1 m bastan en todas las clases</translation>
+    </message>
+    <message>
+        <source>Have a lightning protection specialist confirm the class and the distance</source>
+        <translation>Que un especialista en pararrayos confirme la clase y la distancia</translation>
+    </message>
+    <message>
+        <source>No surge protection is in the distribution board, and the house has lightning protection</source>
+        <translation>El cuadro no tiene protección contra sobretensiones y la casa tiene pararrayos</translation>
+    </message>
+    <message>
+        <source>Have devices of type 1 and 2 fitted with the circuit</source>
+        <translation>Haga montar dispositivos de tipo 1 y 2 con el circuito</translation>
+    </message>
+    <message>
+        <source>The circuit's breaker of %1 A is not below the main fuse of %2 A: a fault there may put the house in the dark</source>
+        <translation>El interruptor del circuito, de %1 A, no es menor que el fusible general de %2 A: un defecto allí puede dejar la casa a oscuras</translation>
+    </message>
+    <message>
+        <source>Have an electrician check selectivity</source>
+        <translation>Que un electricista compruebe la selectividad</translation>
+    </message>
+    <message>
+        <source>%1 collectors share one circuit; even flow through them is not worked out here</source>
+        <translation>%1 captadores comparten un circuito; aquí no se calcula el reparto entre ellos</translation>
+    </message>
+    <message>
+        <source>Ask the block's maker how they are to be joined</source>
+        <translation>Pregunte al fabricante del bloque cómo unirlos</translation>
+    </message>
+    <message>
+        <source>Take away a collector, or take a larger block</source>
+        <translation>Quite un captador o elija un bloque mayor</translation>
+    </message>
+    <message>
+        <source>Shade takes %1 % of the year's light</source>
+        <translation>La sombra quita el %1 % de la luz del año</translation>
+    </message>
+    <message>
+        <source>Shade takes %1 % of the year's light, most of it by %2</source>
+        <translation>La sombra quita el %1 % de la luz del año, la mayor parte por %2</translation>
+    </message>
+    <message>
+        <source>Move the collector; the shade map shows where it is lighter</source>
+        <translation>Mueva el captador; el mapa de sombras muestra dónde hay más luz</translation>
+    </message>
+    <message>
+        <source>%1 % of the heat asked for is not there at %2 deg C (%3 kWh in a year, 1 draw)</source>
+        <translation>Falta el %1 % del calor pedido a %2 deg C (%3 kWh al año, 1 consumo)</translation>
+    </message>
+    <message>
+        <source>%1 % of the heat asked for is not there at %2 deg C (%3 kWh in a year, %4 draws)</source>
+        <translation>Falta el %1 % del calor pedido a %2 deg C (%3 kWh al año, %4 consumos)</translation>
+    </message>
+    <message>
+        <source>Take a larger cylinder, more collector area or a higher set-point</source>
+        <translation>Tome un acumulador mayor, más superficie de captador o una consigna más alta</translation>
+    </message>
+    <message>
+        <source>In %1 hours of the year heat is wanted where the compressor's data say nothing; the pump is taken to be off then and the immersion heater serves</source>
+        <translation>En %1 horas del año se pide calor donde los datos del compresor no dicen nada; se supone la bomba parada y sirve la resistencia</translation>
+    </message>
+    <message>
+        <source>Ask the maker for coefficients over a wider range, or choose a block whose data reach further</source>
+        <translation>Pida al fabricante coeficientes de un campo mayor, o elija un bloque cuyos datos lleguen más lejos</translation>
+    </message>
+    <message>
+        <source>The immersion heater uses %1 % of the electricity</source>
+        <translation>La resistencia gasta el %1 % de la electricidad</translation>
+    </message>
+    <message>
+        <source>Take a larger block or more collector area</source>
+        <translation>Tome un bloque mayor o más superficie de captador</translation>
+    </message>
+    <message>
+        <source>The weather year is from a place %1 km away</source>
+        <translation>El año meteorológico es de un lugar a %1 km</translation>
+    </message>
+    <message>
+        <source>Plan with a nearer file if there is one</source>
+        <translation>Calcule con un archivo más cercano si lo hay</translation>
+    </message>
+    <message>
+        <source>The weather year is from %1 m, the site lies at %2 m; air temperature is not corrected for it</source>
+        <translation>El año meteorológico es de %1 m de altitud y el lugar está a %2 m; la temperatura del aire no se corrige</translation>
+    </message>
+    <message>
+        <source>Plan with a file from a similar height</source>
+        <translation>Calcule con un archivo de altitud parecida</translation>
+    </message>
+    <message>
         <source>Scale 1:%1 on %2 printed at full size. Check the bar with a rule before measuring.</source>
         <translation>Escala 1:%1 en %2 a tamaño real. Compruebe la barra con una regla antes de medir.</translation>
     </message>
@@ -1144,24 +1460,12 @@
         <translation>Captador</translation>
     </message>
     <message>
-        <source>Where</source>
-        <translation>Dónde</translation>
-    </message>
-    <message>
         <source>Fixing</source>
         <translation>Fijación</translation>
     </message>
     <message>
-        <source>Heat pump</source>
-        <translation>Bomba de calor</translation>
-    </message>
-    <message>
         <source>%1, %2 (%3), factory charge %4</source>
         <translation>%1, %2 (%3), carga de fábrica %4</translation>
-    </message>
-    <message>
-        <source>Cylinder</source>
-        <translation>Acumulador</translation>
     </message>
     <message>
         <source>%1, %2, %3 filled</source>
@@ -1222,10 +1526,6 @@
     <message>
         <source>Electrician</source>
         <translation>Electricista</translation>
-    </message>
-    <message>
-        <source>not worked out</source>
-        <translation>no calculado</translation>
     </message>
     <message>
         <source>not reached: </source>
@@ -2870,10 +3170,6 @@ Un saludo cordial
         <translation>Subvenciones</translation>
     </message>
     <message>
-        <source>Left for you to pay when all is granted</source>
-        <translation>Le queda por pagar si todo se concede</translation>
-    </message>
-    <message>
         <source>What you ordered</source>
         <translation>Lo que ha encargado</translation>
     </message>
@@ -3188,6 +3484,226 @@ Un saludo cordial
     <message>
         <source>To be delivered to: %1.</source>
         <translation>Entregar en: %1.</translation>
+    </message>
+    <message>
+        <source>the surface shown</source>
+        <translation>la superficie mostrada</translation>
+    </message>
+    <message>
+        <source>and</source>
+        <translation>y</translation>
+    </message>
+    <message>
+        <source>What we offer</source>
+        <translation>Lo que ofrecemos</translation>
+    </message>
+    <message>
+        <source>Hot water from the outdoor air, rain, wind and daylight. A bare metal plate outdoors takes up the heat, by day and by night; a small heat pump raises it to the temperature of the hot water. The plate has no glass and no fan and makes no noise. An electric heater in the cylinder steps in when more is asked for than the heat pump can give.</source>
+        <translation>Agua caliente del aire exterior, la lluvia, el viento y la luz del día. Una placa de metal desnuda en el exterior recoge el calor, de día y de noche; una pequeña bomba de calor lo eleva a la temperatura del agua caliente. La placa no tiene vidrio ni ventilador y no hace ruido. Una resistencia eléctrica en el acumulador ayuda cuando se pide más de lo que da la bomba de calor.</translation>
+    </message>
+    <message>
+        <source>%1 %2 of %3 by %4 on %5.</source>
+        <translation>%1 %2 de %3 por %4 en: %5.</translation>
+    </message>
+    <message>
+        <source>One collector</source>
+        <translation>Un captador</translation>
+    </message>
+    <message>
+        <source>%1 collectors</source>
+        <translation>%1 captadores</translation>
+    </message>
+    <message>
+        <source>Heat pump %1, %2, joined to the collector by a refrigerant run of about %3.</source>
+        <translation>Bomba de calor %1, %2, unida al captador por unas líneas de refrigerante de unos %3.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 of %2%3, with electric heater of %4 and thermostatic mixing valve.</source>
+        <translation>Acumulador %1 de %2%3, con resistencia eléctrica de %4 y válvula mezcladora termostática.</translation>
+    </message>
+    <message>
+        <source>in: %1</source>
+        <translation>en: %1</translation>
+    </message>
+    <message>
+        <source>Fitting, filling, tests, start and instruction as listed under price.</source>
+        <translation>Montaje, llenado, pruebas, puesta en marcha e instrucción según figura en el precio.</translation>
+    </message>
+    <message>
+        <source>What to expect in a year</source>
+        <translation>Qué esperar en un año</translation>
+    </message>
+    <message>
+        <source>The yearly figures are not worked out for this plan.</source>
+        <translation>Las cifras anuales de este plan no están calculadas.</translation>
+    </message>
+    <message>
+        <source>Hot water heat used</source>
+        <translation>Calor usado en agua caliente</translation>
+    </message>
+    <message>
+        <source>Electricity for it</source>
+        <translation>Electricidad para ello</translation>
+    </message>
+    <message>
+        <source>Heat for each kWh of electricity</source>
+        <translation>Calor por cada kWh de electricidad</translation>
+    </message>
+    <message>
+        <source>Electricity cost</source>
+        <translation>Coste de la electricidad</translation>
+    </message>
+    <message>
+        <source>The same water with the present heater</source>
+        <translation>La misma agua con el calentador actual</translation>
+    </message>
+    <message>
+        <source>Carbon dioxide, new and present</source>
+        <translation>Dióxido de carbono, nuevo y actual</translation>
+    </message>
+    <message>
+        <source>about %1 and %2</source>
+        <translation>unos %1 y %2</translation>
+    </message>
+    <message>
+        <source>Saving has paid the price back after</source>
+        <translation>El ahorro ha pagado el precio tras</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>años</translation>
+    </message>
+    <message>
+        <source>times %1</source>
+        <translation>por %1</translation>
+    </message>
+    <message>
+        <source>draw-off as cycle %1 of EU 812/2013%2</source>
+        <translation>consumo según el ciclo %1 de UE 812/2013%2</translation>
+    </message>
+    <message>
+        <source>a household of %1 with %2 of 40 °C a head and day%3</source>
+        <translation>un hogar de %1 con %2 a 40 °C por persona y día%3</translation>
+    </message>
+    <message>
+        <source>water stored at %1</source>
+        <translation>agua acumulada a %1</translation>
+    </message>
+    <message>
+        <source>cold water at %1 on average</source>
+        <translation>agua fría a %1 de media</translation>
+    </message>
+    <message>
+        <source>present heater: %1, %2</source>
+        <translation>calentador actual: %1, %2</translation>
+    </message>
+    <message>
+        <source>weather: %1%2</source>
+        <translation>clima: %1%2</translation>
+    </message>
+    <message>
+        <source>(invented)</source>
+        <translation>(inventado)</translation>
+    </message>
+    <message>
+        <source>Assumed: %1. Figures in brackets are the likely range%2. Your use and the weather decide; none of these figures is a promise.</source>
+        <translation>Supuesto: %1. Las cifras entre paréntesis son el margen probable%2. Deciden su consumo y el tiempo; ninguna de estas cifras es una promesa.</translation>
+    </message>
+    <message>
+        <source>Where it goes</source>
+        <translation>Dónde va</translation>
+    </message>
+    <message>
+        <source>You may add: tick what you want</source>
+        <translation>Puede añadir: marque lo que quiera</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Precio</translation>
+    </message>
+    <message>
+        <source>There is no price yet: see what stands against it below.</source>
+        <translation>Aún no hay precio: vea abajo qué lo impide.</translation>
+    </message>
+    <message>
+        <source>Equipment</source>
+        <translation>Equipos</translation>
+    </message>
+    <message>
+        <source>Fixings, tube with insulation, water-side and electrical material, each in the parts list</source>
+        <translation>Fijaciones, tubo con aislamiento, material de agua y eléctrico, uno por uno en la lista de piezas</translation>
+    </message>
+    <message>
+        <source>%1 items</source>
+        <translation>%1 piezas</translation>
+    </message>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>Mano de obra</translation>
+    </message>
+    <message>
+        <source>Discount of %1%2</source>
+        <translation>Descuento del %1%2</translation>
+    </message>
+    <message>
+        <source>Total to pay</source>
+        <translation>Total a pagar</translation>
+    </message>
+    <message>
+        <source>Not all items have a price</source>
+        <translation>No todas las piezas tienen precio</translation>
+    </message>
+    <message>
+        <source>Some items are not in the price list. They are not in the total.</source>
+        <translation>Algunas piezas no están en la lista de precios. No están en el total.</translation>
+    </message>
+    <message>
+        <source>This quote holds for %1 days, until %2.</source>
+        <translation>Este presupuesto vale %1 días, hasta el %2.</translation>
+    </message>
+    <message>
+        <source>This quote holds for %1 days.</source>
+        <translation>Este presupuesto vale %1 días.</translation>
+    </message>
+    <message>
+        <source>Payment as agreed between you and us in writing.</source>
+        <translation>Pago según acordemos por escrito.</translation>
+    </message>
+    <message>
+        <source>Prices: %1.</source>
+        <translation>Precios: %1.</translation>
+    </message>
+    <message>
+        <source>Still to be made at the cylinder's place</source>
+        <translation>Por hacer aún en el sitio del acumulador</translation>
+    </message>
+    <message>
+        <source>Hot water by heat pump and bare plate: %1</source>
+        <translation>Agua caliente con bomba de calor y placa desnuda: %1</translation>
+    </message>
+    <message>
+        <source>Something in this plan must be changed first; it is named at the end.</source>
+        <translation>Antes hay que cambiar algo en este plan; se nombra al final.</translation>
+    </message>
+    <message>
+        <source>This quote takes the place of our quote %1.</source>
+        <translation>Este presupuesto sustituye a nuestro presupuesto %1.</translation>
+    </message>
+    <message>
+        <source>What you should know before you decide</source>
+        <translation>Lo que debe saber antes de decidir</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Pedido</translation>
+    </message>
+    <message>
+        <source>I order the system as described in this quote, job %1, revision %2.</source>
+        <translation>Encargo la instalación como se describe en este presupuesto, trabajo %1, revisión %2.</translation>
     </message>
 </context>
 </TS>

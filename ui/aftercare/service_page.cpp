@@ -5,7 +5,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QSplitter>
 #include <QVBoxLayout>
 
@@ -18,6 +17,7 @@
 #include "ui/common/job_session.h"
 #include "ui/common/mark.h"
 #include "ui/common/theme.h"
+#include "ui/common/whole_file.h"
 
 namespace wg::ui {
 namespace {
@@ -220,11 +220,9 @@ bool ServicePage::add_visit() {
 bool ServicePage::save_calendar(const QString& path) {
     const Instant now{QDateTime::currentSecsSinceEpoch()};
     const std::string text = aftercare::icalendar(aftercare::calendar_of(session_->job(), dates_, today_civil()), now);
-    QSaveFile file(path);
-    const bool kept =
-        file.open(QIODevice::WriteOnly) && file.write(QByteArray::fromStdString(text)) >= 0 && file.commit();
-    Q_EMIT said(kept ? tr("Calendar saved: %1").arg(path) : tr("Could not be saved: %1").arg(file.errorString()));
-    return kept;
+    const Result<bool> written = write_whole(path, text);
+    Q_EMIT said(written ? tr("Calendar saved: %1").arg(path) : qs(wg::text_of(written.problems())));
+    return written.ok();
 }
 
 }  // namespace wg::ui

@@ -1,36 +1,25 @@
 #include "ui/common/figure_table.h"
 
+#include <string>
+#include <vector>
+
+#include "core/tables/csv_writer.h"
+
 namespace wg::ui {
-namespace {
-
-QString quoted_cell(QString text) {
-    // A spreadsheet would run these as a formula (OWASP, "CSV Injection"); a negative number is none.
-    bool is_number = false;
-    text.toDouble(&is_number);
-    const bool formula = !text.isEmpty() && !is_number && QStringLiteral("=+-@\t\r").contains(text.front());
-    if (formula) text.prepend(QLatin1Char('\''));
-    if (text.contains(QLatin1Char('"')) || text.contains(QLatin1Char(',')) || text.contains(QLatin1Char('\n')) ||
-        text.contains(QLatin1Char('\r'))) {
-        text.replace(QLatin1Char('"'), QStringLiteral("\"\""));
-        text = QLatin1Char('"') + text + QLatin1Char('"');
-    }
-    return text;
-}
-
-}  // namespace
 
 QByteArray FigureTable::to_csv() const {
-    QString out;
-    const auto add = [&out](const QStringList& cells) {
-        QStringList quoted;
-        for (const QString& text : cells)
-            quoted += quoted_cell(text);
-        out += quoted.join(QLatin1Char(',')) + QStringLiteral("\r\n");
+    std::vector<std::vector<std::string>> lines;
+    lines.reserve(static_cast<std::size_t>(rows.size()) + 1);
+    const auto add = [&lines](const QStringList& cells) {
+        std::vector<std::string>& line = lines.emplace_back();
+        line.reserve(static_cast<std::size_t>(cells.size()));
+        for (const QString& cell : cells)
+            line.push_back(cell.toStdString());
     };
     add(header);
     for (const QStringList& row : rows)
         add(row);
-    return out.toUtf8();
+    return QByteArray::fromStdString(tables::write_csv(lines));
 }
 
 QString FigureTable::to_text() const {

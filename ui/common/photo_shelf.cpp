@@ -1,13 +1,13 @@
 #include "ui/common/photo_shelf.h"
 
 #include <QBuffer>
-#include <QFile>
 #include <QFutureWatcher>
 #include <QImageReader>
 #include <QtConcurrent/QtConcurrentRun>
 #include <algorithm>
 
 #include "ui/common/format.h"
+#include "ui/common/whole_file.h"
 
 namespace wg::ui {
 namespace {
@@ -44,11 +44,9 @@ PhotoShelf::PhotoShelf(Read read, Keep keep, QObject* parent)
     : QObject(parent), read_(std::move(read)), keep_(std::move(keep)) {}
 
 Result<std::string> PhotoShelf::keep_file(const QString& path) {
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly))
-        return Problem{path.toStdString(), "cannot be opened: " + file.errorString().toStdString(),
-                       "Choose another file"};
-    return keep_bytes(file.readAll());
+    const Result<std::string> bytes = read_whole(path);
+    if (!bytes) return bytes.problems();
+    return keep_(bytes.value());
 }
 
 Result<std::string> PhotoShelf::keep_bytes(const QByteArray& bytes) {

@@ -11,6 +11,8 @@
 #include "core/store/personal.h"
 #include "core/tables/csv_reader.h"
 #include "ui/common/format.h"
+#include "ui/common/opened_papers.h"
+#include "ui/common/whole_file.h"
 #include "ui/customers/client_erase_dialog.h"
 #include "ui/customers/customer_import_dialog.h"
 #include "ui/customers/customer_look.h"
@@ -32,7 +34,7 @@ void CustomersPage::take_in_table() {
     const QString path = QFileDialog::getOpenFileName(this, tr("Take in a table of customers"), QString(),
                                                       tr("Tables saved as text (*.csv *.txt *.tsv);;All files (*)"));
     if (path.isEmpty()) return;
-    const Result<std::string> bytes = bytes_of_file(path);
+    const Result<std::string> bytes = read_whole(path);
     const auto table = bytes ? tables::read_csv(bytes.value(), QFileInfo(path).fileName().toStdString())
                              : Result<tables::CsvTable>(bytes.problems());
     const auto here = store::CustomerBook(store_).all();
@@ -125,7 +127,7 @@ void CustomersPage::hand_out() {
     const store::PersonalData kept(store_);
     const auto named = kept.named({shown_id_});
     const auto bytes = named ? kept.export_as_file(named.value()) : Result<std::string>(named.problems());
-    const Result<bool> written = bytes ? write_file_whole(path, bytes.value()) : Result<bool>(bytes.problems());
+    const Result<bool> written = bytes ? write_whole(path, bytes.value()) : Result<bool>(bytes.problems());
     if (written)
         Q_EMIT said(tr("All that is kept of the client is in %1").arg(path));
     else
@@ -150,6 +152,7 @@ void CustomersPage::erase() {
     if (dialog.exec() != QDialog::Accepted) return;
     const auto done =
         kept.erase(named.value().job_ids, dialog.reason().toStdString(), moment_now(), named.value().customer_ids);
+    remove_opened_papers();  // those of the client are among them
     shown_id_.clear();
     reload();
     Q_EMIT jobs_changed();

@@ -7,7 +7,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QSpinBox>
 #include <QTableWidget>
 #include <algorithm>
@@ -15,6 +14,7 @@
 
 #include "core/job/words.h"
 #include "ui/common/format.h"
+#include "ui/common/whole_file.h"
 #include "ui/drawing/bars_painter.h"
 #include "ui/drawing/picture_view.h"
 
@@ -204,13 +204,11 @@ void FiguresPage::save_figures() {
     const QString path = QFileDialog::getSaveFileName(
         this, tr("Save figures"), QStringLiteral("figures %1.csv").arg(year_->value()), tr("CSV (*.csv)"));
     if (path.isEmpty()) return;
-    QSaveFile file(path);
-    const QByteArray bytes = figures().to_csv();
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) {
+    const Result<bool> written = write_whole(path, figures().to_csv());
+    if (written)
         Q_EMIT said(tr("Figures saved as %1").arg(path));
-    } else {
-        Q_EMIT problem(tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
-    }
+    else
+        Q_EMIT problem(qs(text_of(written.problems())));
 }
 
 }  // namespace wg::ui

@@ -5,7 +5,6 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QSplitter>
 #include <QTableWidget>
 #include <QVBoxLayout>
@@ -13,6 +12,7 @@
 #include "ui/common/format.h"
 #include "ui/common/mark.h"
 #include "ui/common/theme.h"
+#include "ui/common/whole_file.h"
 #include "ui/common/wrapped_cells.h"
 #include "ui/desk/register_form.h"
 
@@ -293,13 +293,11 @@ void RegisterPage::save(const QString& name, const std::string& text) {
     const QString path =
         QFileDialog::getSaveFileName(this, tr("Save as comma separated"), name, tr("Comma separated (*.csv)"));
     if (path.isEmpty()) return;
-    QSaveFile file(path);
-    const QByteArray bytes = QByteArray::fromStdString(text);
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) {
+    const Result<bool> written = write_whole(path, text);
+    if (written)
         Q_EMIT said(tr("Saved: %1").arg(path));
-    } else {
-        Q_EMIT problem(tr("Could not be saved to %1: %2").arg(path, file.errorString()));
-    }
+    else
+        Q_EMIT problem(qs(wg::text_of(written.problems())));
 }
 
 }  // namespace wg::ui

@@ -9,7 +9,6 @@
 #include <QLineEdit>
 #include <QLocale>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QTableWidget>
 #include <QVBoxLayout>
 
@@ -17,6 +16,7 @@
 #include "ui/common/format.h"
 #include "ui/common/mark.h"
 #include "ui/common/theme.h"
+#include "ui/common/whole_file.h"
 #include "ui/common/wrapped_cells.h"
 
 namespace wg::ui {
@@ -294,12 +294,11 @@ FigureTable ServicesPage::list() const {
 void ServicesPage::save(const QString& title, const QString& name, const QString& filter, const QByteArray& bytes) {
     const QString path = QFileDialog::getSaveFileName(this, title, name, filter);
     if (path.isEmpty()) return;
-    QSaveFile file(path);
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) {
+    const Result<bool> written = write_whole(path, bytes);
+    if (written)
         Q_EMIT said(tr("Saved: %1").arg(path));
-    } else {
-        Q_EMIT problem(tr("Could not be saved to %1: %2").arg(path, file.errorString()));
-    }
+    else
+        Q_EMIT problem(qs(wg::text_of(written.problems())));
 }
 
 }  // namespace wg::ui

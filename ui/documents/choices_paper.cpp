@@ -102,7 +102,7 @@ struct SideRow {
 };
 
 std::vector<SideRow> rows_of_choices(const PaperInput& input, const std::vector<const plan::Plan*>& plans) {
-    const QString none = QStringLiteral("not worked out");
+    const QString none = say("not worked out");
     std::vector<SideRow> rows;
     const auto add = [&](const QString& what, const auto& of, bool total = false) {
         SideRow row{what, {}, total};
@@ -113,22 +113,22 @@ std::vector<SideRow> rows_of_choices(const PaperInput& input, const std::vector<
     const auto in_a_year = [&](const QString& what, const plan::Ranged plan::Figures::*figure, const QString& unit) {
         add(what, [&](const plan::Plan& p) { return p.has_yield ? ranged(p.figures.*figure, unit) : none; });
     };
-    add(QStringLiteral("Collectors"), [](const plan::Plan& p) {
+    add(say("Collectors"), [](const plan::Plan& p) {
         return QStringLiteral("%1 \u00d7 %2").arg(p.placements.size()).arg(qs(p.collector.name));
     });
-    add(QStringLiteral("Where"), places_of);
-    add(QStringLiteral("Heat pump"), [](const plan::Plan& p) { return qs(p.block.name); });
-    add(QStringLiteral("Cylinder"), [](const plan::Plan& p) {
+    add(say("Where"), places_of);
+    add(say("Heat pump"), [](const plan::Plan& p) { return qs(p.block.name); });
+    add(say("Cylinder"), [](const plan::Plan& p) {
         return QStringLiteral("%1, %2").arg(qs(p.cylinder.name), quantity(p.cylinder.volume_l, QStringLiteral("l")));
     });
-    in_a_year(QStringLiteral("Heat used in a year"), &plan::Figures::heat_kwh, QStringLiteral("kWh"));
-    in_a_year(QStringLiteral("Electricity in a year"), &plan::Figures::electricity_kwh, QStringLiteral("kWh"));
-    add(QStringLiteral("Electricity cost in a year"), [&](const plan::Plan& p) {
+    in_a_year(say("Heat used in a year"), &plan::Figures::heat_kwh, QStringLiteral("kWh"));
+    in_a_year(say("Electricity in a year"), &plan::Figures::electricity_kwh, QStringLiteral("kWh"));
+    add(say("Electricity cost in a year"), [&](const plan::Plan& p) {
         const plan::Ranged& minor = p.figures.running_cost_minor;
         return p.has_yield ? ranged({minor.low / 100.0, minor.mid / 100.0, minor.high / 100.0}, qs(p.currency)) : none;
     });
     if (input.tariffs && input.tariffs->years > 0) {
-        add(QStringLiteral("Over %1 years").arg(input.tariffs->years), [&](const plan::Plan& p) {
+        add(say("Over %1 years").arg(input.tariffs->years), [&](const plan::Plan& p) {
             const plan::Ranged& minor = p.figures.running_cost_minor;
             return p.has_yield
                        ? over_range(economy::running_over_years(minor.low, minor.mid, minor.high, *input.tariffs),
@@ -137,18 +137,15 @@ std::vector<SideRow> rows_of_choices(const PaperInput& input, const std::vector<
         });
     }
     add(
-        QStringLiteral("Price with tax"),
-        [](const plan::Plan& p) {
-            return p.quote ? money(p.quote->gross, qs(p.currency)) : QStringLiteral("no price");
-        },
-        true);
+        say("Price with tax"),
+        [](const plan::Plan& p) { return p.quote ? money(p.quote->gross, qs(p.currency)) : say("no price"); }, true);
     const bool granted = std::any_of(plans.begin(), plans.end(),
                                      [](const plan::Plan* p) { return p->offered && p->offered->granted.minor != 0; });
     if (granted) {
         add(
-            QStringLiteral("Left for you to pay when all is granted"),
+            say("Left for you to pay when all is granted"),
             [](const plan::Plan& p) {
-                return p.offered ? money(p.offered->to_bring, qs(p.currency)) : QStringLiteral("no price");
+                return p.offered ? money(p.offered->to_bring, qs(p.currency)) : say("no price");
             },
             true);
     }
@@ -160,7 +157,7 @@ std::vector<SideRow> rows_of_choices(const PaperInput& input, const std::vector<
 void choices_beside(Flow& flow, const SharedInput& input) {
     const std::vector<const plan::Plan*> plans = plans_on_offer(*input);
     if (plans.size() < 2) return;
-    flow.heading(QStringLiteral("Your choices beside each other"));
+    flow.heading(say("Your choices beside each other"));
     Table table;
     table.whole = true;
     table.columns = {{QString(), label_mm}};
@@ -170,7 +167,7 @@ void choices_beside(Flow& flow, const SharedInput& input) {
     for (const SideRow& row : rows_of_choices(*input, plans)) {
         // What differs is what there is to decide: it stands out in bold.
         const bool differs = row.differs();
-        if (differs) differing += row.what.toLower();
+        if (differs) differing += inside_a_sentence(row.what);
         table.rows.push_back(
             {QStringList{row.what} + row.cells, row.total || differs ? Row::Kind::total : Row::Kind::plain});
     }
@@ -180,16 +177,14 @@ void choices_beside(Flow& flow, const SharedInput& input) {
     };
     flow.keep(std::min(flow.height_of(whole), flow.full_height()));
     whole(flow);
-    flow.paragraph(differing.isEmpty()
-                       ? QStringLiteral("They do not differ in any of this.")
-                       : QStringLiteral("They differ in: %1.").arg(differing.join(QStringLiteral(", "))));
-    flow.paragraph(
-        QStringLiteral("This quote is for \u201c%1\u201d. For another one, tell us: you get the same in writing.")
-            .arg(qs(input->plan.choice_label)));
+    flow.paragraph(differing.isEmpty() ? say("They do not differ in any of this.")
+                                       : say("They differ in: %1.").arg(differing.join(QStringLiteral(", "))));
+    flow.paragraph(say("This quote is for “%1”. For another one, tell us: you get the same in writing.")
+                       .arg(qs(input->plan.choice_label)));
     for (const plan::Plan* plan : plans) {
         if (plan->stopped())
-            flow.caution(Sign::stop, QStringLiteral("Not to be issued: %1 has a stop").arg(qs(plan->choice_label)),
-                         QStringLiteral("Something in this choice must be changed before it is offered."));
+            flow.caution(Sign::stop, say("Not to be issued: %1 has a stop").arg(qs(plan->choice_label)),
+                         say("Something in this choice must be changed before it is offered."));
     }
 }
 

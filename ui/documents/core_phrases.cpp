@@ -19,7 +19,6 @@ const std::vector<const char*>& finding_phrases() {
         marked("The basic wind velocity is not entered; %1 m/s is assumed"),
         marked("The plates have %1 m2 a face; the block is made for %2 to %3 m2"),
         marked("Add a collector, or take a smaller block"),
-        marked("Leave a collector out, or take a larger block"),
         marked("The points lie almost in one line, which alone cannot keep the plate from tipping; feet %1 apart are "
                "assumed"),
         marked("Take a frame with feet at least %1 apart front to back"),
@@ -242,6 +241,7 @@ const std::vector<const char*>& core_phrases() {
     static const std::vector<const char*> all = [] {
         std::vector<const char*> list = other_phrases();
         list.insert(list.end(), finding_phrases().begin(), finding_phrases().end());
+        list.insert(list.end(), offer_phrases().begin(), offer_phrases().end());
         return list;
     }();
     return all;

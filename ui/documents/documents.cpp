@@ -5,10 +5,10 @@
 #include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 
 #include "ui/common/format.h"
 #include "ui/common/paper_words.h"
+#include "ui/common/whole_file.h"
 #include "ui/documents/papers.h"
 
 namespace wg::ui {
@@ -129,18 +129,12 @@ Result<QByteArray> pdf_bytes(Paper paper, const PaperInput& input, Composition* 
 }
 
 Result<Composition> write_pdf(Paper paper, const PaperInput& input, const QString& path) {
-    const auto fail = [&](const QString& what) {
-        return Problem{path.toStdString(), what.toStdString(), "Choose a folder you may write to, with room on it"};
-    };
     // Composed in memory first, then written beside and renamed: a half-written paper is never seen.
     Composition composition;
     const Result<QByteArray> bytes = pdf_bytes(paper, input, &composition);
     if (!bytes) return bytes.problems();
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly)) return fail(QStringLiteral("Cannot be written: ") + file.errorString());
-    if (file.write(bytes.value()) != bytes.value().size() || !file.commit()) {
-        return fail(QStringLiteral("Cannot be written: ") + file.errorString());
-    }
+    const Result<bool> written = write_whole(path, bytes.value());
+    if (!written) return written.problems();
     return composition;
 }
 

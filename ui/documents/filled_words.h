@@ -8,8 +8,11 @@
 
 namespace wg::ui::paper {
 
-/// Patterns of core's texts that can stand on an install sheet, with %1, %2 ... in the order of the English text.
+/// Patterns of core's texts that can stand on a paper in another language, with %1, %2 ... in the order of the English text.
 [[nodiscard]] const std::vector<const char*>& core_phrases();
+
+/// Those of them that a quote tells a client (core_phrases_offer.cpp).
+[[nodiscard]] const std::vector<const char*>& offer_phrases();
 
 /// The text in the language of the paper. Figures get that language's decimal sign. A text without a pattern stays
 /// English, in quotes, and says so.

@@ -11,6 +11,7 @@ namespace wg::ui::paper {
 
 bool has_languages(Paper paper) {
     switch (paper) {
+        case Paper::quote:
         case Paper::install_sheet:
         case Paper::cover_letter:
         case Paper::order_confirmation:
@@ -83,6 +84,10 @@ QString service_words(const Service& service) {
 
 QString carbon_words(double tonnes) {
     return tonnes < 0.1 ? quantity(tonnes * 1000.0, QStringLiteral("kg"), 1) : quantity(tonnes, QStringLiteral("t"), 3);
+}
+
+QString inside_a_sentence(const QString& text) {
+    return PaperLanguage::now() == Language::german || text.isEmpty() ? text : text.at(0).toLower() + text.mid(1);
 }
 
 QString amount_words(double value, const std::string& unit) {

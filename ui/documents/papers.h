@@ -44,6 +44,8 @@ using SharedInput = std::shared_ptr<const PaperInput>;
 [[nodiscard]] QString carbon_words(double tonnes);
 /// An amount of a part: whole numbers without decimals.
 [[nodiscard]] QString amount_words(double value, const std::string& unit);
+/// A text that begins a line, within a sentence: German nouns keep their capitals.
+[[nodiscard]] QString inside_a_sentence(const QString& text);
 /// The client's name and address as in a letter, then the day.
 void address_block(Flow& flow, const PaperInput& input);
 /// The words of the offer or the firm with what stands in their braces filled in; `unknown`: fields that stand for

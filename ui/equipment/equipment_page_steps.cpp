@@ -1,17 +1,16 @@
 // What the buttons of the equipment page do.
 
 #include <QDateTime>
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QInputDialog>
-#include <QSaveFile>
 #include <algorithm>
 
 #include "core/equipment/codec.h"
 #include "core/plan/reference_overlay.h"
 #include "ui/common/format.h"
 #include "ui/common/problem_dialog.h"
+#include "ui/common/whole_file.h"
 #include "ui/equipment/equipment_page.h"
 #include "ui/equipment/item_form.h"
 #include "ui/equipment/item_list.h"
@@ -19,7 +18,7 @@
 namespace wg::ui {
 namespace {
 
-constexpr qint64 most_file_bytes = qint64{16} << 20;
+constexpr std::size_t most_file_bytes = 16 * mebibyte;
 
 Instant step_now() {
     return {QDateTime::currentSecsSinceEpoch()};
@@ -187,14 +186,13 @@ void EquipmentPage::choose_import() {
     const QString path =
         QFileDialog::getOpenFileName(this, tr("Read equipment"), QString(), tr("Equipment (*.json);;All files (*)"));
     if (path.isEmpty()) return;
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly) || file.size() > most_file_bytes) {
-        Q_EMIT problem(file.isOpen() ? tr("%1 is larger than 16 MiB: no equipment file is.").arg(path)
-                                     : tr("%1 cannot be read: %2").arg(path, file.errorString()));
+    const Result<std::string> text = read_whole(path, most_file_bytes);
+    if (!text) {
+        Q_EMIT problem(qs(wg::text_of(text.problems())));
         return;
     }
     const Result<QString> done =
-        import_text(file.read(most_file_bytes), QFileInfo(path).fileName().toStdString(), step_now());
+        import_text(QByteArray::fromStdString(text.value()), QFileInfo(path).fileName().toStdString(), step_now());
     if (done) {
         Q_EMIT said(tr("Read: %1").arg(done.value()));
         return;
@@ -222,12 +220,11 @@ void EquipmentPage::choose_export(bool all) {
     const QString path = QFileDialog::getSaveFileName(this, tr("Write equipment"), QStringLiteral("equipment.json"),
                                                       tr("Equipment (*.json)"));
     if (path.isEmpty()) return;
-    QSaveFile file(path);
-    if (file.open(QIODevice::WriteOnly) && file.write(text) == text.size() && file.commit()) {
+    const Result<bool> written = write_whole(path, text);
+    if (written)
         Q_EMIT said(tr("Written: %1").arg(path));
-    } else {
-        Q_EMIT problem(tr("%1 cannot be written: %2").arg(path, file.errorString()));
-    }
+    else
+        Q_EMIT problem(qs(wg::text_of(written.problems())));
 }
 
 }  // namespace wg::ui

@@ -1,7 +1,6 @@
 #include "ui/fitting/reading_form.h"
 
 #include <QComboBox>
-#include <QFile>
 #include <QFileInfo>
 #include <QJsonDocument>
 #include <QJsonObject>
@@ -11,6 +10,7 @@
 
 #include "core/job/words.h"
 #include "ui/common/format.h"
+#include "ui/common/whole_file.h"
 #include "ui/drawing/fields.h"
 #include "ui/fitting/number_pad.h"
 #include "ui/fitting/reading_words.h"
@@ -211,10 +211,9 @@ bool ReadingForm::take_attachment(Reading& reading) {
         if (bytes.isEmpty()) return say(tr("Sign in the field.")), false;
     } else if (w.manner == EntryManner::photograph) {
         if (photograph_.isEmpty()) return say(tr("Choose the photograph.")), false;
-        QFile file(photograph_);
-        if (!file.open(QIODevice::ReadOnly))
-            return say(tr("%1 cannot be opened: %2").arg(photograph_, file.errorString())), false;
-        bytes = file.readAll();
+        const Result<std::string> picture = read_whole(photograph_);
+        if (!picture) return say(qs(picture.problems().front().text())), false;
+        bytes = QByteArray::fromStdString(picture.value());
     } else {
         return true;
     }

@@ -1,33 +1,31 @@
 // The log of a gauge into the record.
 
-#include <QFile>
 #include <QFileInfo>
 #include <QStackedWidget>
 
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
+#include "ui/common/whole_file.h"
 #include "ui/fitting/log_dialog.h"
 #include "ui/fitting/work_page.h"
 
 namespace wg::ui {
 namespace {
 
-constexpr qint64 most_log_bytes = 8 << 20;  // as core/commissioning/gauge_log.h reads
+constexpr std::size_t most_log_bytes = 8 * mebibyte;  // as core/commissioning/gauge_log.h reads
 
 }  // namespace
 
 bool WorkPage::take_in_log(const QString& path) {
     if (session_ == nullptr || path.isEmpty()) return false;
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly)) {
-        Q_EMIT failed(tr("%1 cannot be opened: %2").arg(path, file.errorString()));
+    const Result<std::string> text = read_whole(path, most_log_bytes);
+    if (!text) {
+        Q_EMIT failed(qs(text.problems().front().text()));
         return false;
     }
-    const QByteArray text = file.read(most_log_bytes + 1);
     const QString name = QFileInfo(path).fileName();
-    const Result<commissioning::GaugeLog> log = commissioning::gauge_log_from_csv(
-        {text.constData(), static_cast<std::size_t>(text.size())}, name.toStdString());
+    const Result<commissioning::GaugeLog> log = commissioning::gauge_log_from_csv(text.value(), name.toStdString());
     if (!log) {
         QStringList lines;
         for (const Problem& problem : log.problems())

@@ -1,12 +1,12 @@
 // What follows an acceptance: confirmations and change orders of the quotes that went out.
 
 #include <QDateTime>
-#include <QDir>
-#include <QStandardPaths>
 #include <algorithm>
 
 #include "ui/common/format.h"
+#include "ui/common/opened_papers.h"
 #include "ui/offer/firm_settings.h"
+#include "ui/offer/issue.h"
 #include "ui/offer/issued_page.h"
 #include "ui/offer/offer_input.h"
 
@@ -60,18 +60,12 @@ std::string IssuedPage::keep_order(store::NumberKind kind, int row, const Result
     input.printed_on = QDateTime::fromSecsSinceEpoch(now.unix_s).date();
     if (look_) input.look = look_();
     input.order = order.value();
-    const Paper paper = kind == store::NumberKind::order ? Paper::order_confirmation : Paper::change_order;
-    const auto print = [&](const std::string& number) -> Result<std::string> {
-        input.order->number = qs(number);
-        const auto pdf = pdf_bytes(paper, input);
-        if (!pdf.ok()) return pdf.problems();
-        return pdf.value().toStdString();
-    };
-    const auto kept = store::OrderBook(*store_).keep(kind, quotes_[static_cast<std::size_t>(row)].id, print, now);
+    const auto kept = keep_order_paper(*store_, input, kind, quotes_[static_cast<std::size_t>(row)].id, now);
     if (!kept.ok()) {
         Q_EMIT problem(qs(text_of(kept.problems())));
         return {};
     }
+    const Paper paper = kind == store::NumberKind::order ? Paper::order_confirmation : Paper::change_order;
     Q_EMIT said(tr("%1 %2 is made and kept").arg(title_of(paper), qs(kept.value().number)));
     refresh();
     return kept.value().id;
@@ -110,11 +104,9 @@ void IssuedPage::open_order(const std::string& order_id) {
         Q_EMIT problem(bytes.ok() ? tr("Read the list again.") : qs(text_of(bytes.problems())));
         return;
     }
-    const QDir folder(QStandardPaths::writableLocation(QStandardPaths::CacheLocation));
-    folder.mkpath(QStringLiteral("."));
-    const QString path =
-        folder.filePath(QStringLiteral("%1-%2.pdf")
-                            .arg(QString::fromLatin1(store::key_of(named->kind)), paper_file_stem(named->number)));
+    const QString path = place_for_opened_paper(
+        QStringLiteral("%1-%2.pdf")
+            .arg(QString::fromLatin1(store::key_of(named->kind)), paper_file_stem(named->number)));
     if (write_bytes(path, bytes.value())) open_file(path);
 }
 

@@ -9,7 +9,6 @@
 #include <QHeaderView>
 #include <QMessageBox>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QStackedWidget>
 #include <QStandardPaths>
 #include <QTableWidget>
@@ -20,12 +19,14 @@
 #include "ui/common/edits.h"
 #include "ui/common/empty_pane.h"
 #include "ui/common/format.h"
+#include "ui/common/notice_bar.h"
+#include "ui/common/opened_papers.h"
+#include "ui/common/whole_file.h"
 #include "ui/documents/paper_pane.h"
 #include "ui/documents/papers.h"
 #include "ui/offer/answer_dialog.h"
 #include "ui/offer/firm_settings.h"
 #include "ui/offer/mail_hand_over.h"
-#include "ui/offer/reprint.h"
 
 namespace wg::ui {
 namespace {
@@ -232,13 +233,9 @@ bool IssuedPage::save_paper(int row, const QString& path) {
 }
 
 bool IssuedPage::write_bytes(const QString& path, const std::string& bytes) {
-    QSaveFile file(path);
-    const auto size = static_cast<qint64>(bytes.size());
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes.data(), size) != size || !file.commit()) {
-        Q_EMIT problem(tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
-        return false;
-    }
-    return true;
+    const Result<bool> written = write_whole(path, bytes);
+    if (!written) Q_EMIT problem(qs(text_of(written.problems())));
+    return written.ok();
 }
 
 void IssuedPage::ask_and_save() {
@@ -253,37 +250,42 @@ void IssuedPage::ask_and_save() {
 
 QString IssuedPage::paper_file(int row) {
     if (row < 0 || row >= static_cast<int>(quotes_.size())) return {};
-    // The user's own folder: a client's name and price are nobody else's.
-    const QDir folder(QStandardPaths::writableLocation(QStandardPaths::CacheLocation));
-    folder.mkpath(QStringLiteral("."));
-    QString path = folder.filePath(
+    QString path = place_for_opened_paper(
         QStringLiteral("quote-%1.pdf").arg(paper_file_stem(quotes_[static_cast<std::size_t>(row)].number)));
     return save_paper(row, path) ? path : QString();
 }
 
-std::shared_ptr<const PaperInput> IssuedPage::again(int row) {
-    if (store_ == nullptr || session_ == nullptr || row < 0 || row >= static_cast<int>(quotes_.size())) return nullptr;
-    // Planning a year with its ranges takes a second.
+PrintAgain IssuedPage::again(int row) {
+    if (store_ == nullptr || session_ == nullptr || row < 0 || row >= static_cast<int>(quotes_.size())) return {};
+    // What an older program froze is planned again: a year with its ranges takes a second.
     QGuiApplication::setOverrideCursor(Qt::WaitCursor);
     const auto input = input_again(*store_, quotes_[static_cast<std::size_t>(row)], session_->reference());
     QGuiApplication::restoreOverrideCursor();
     if (input.ok()) return input.value();
     Q_EMIT problem(qs(text_of(input.problems())));
-    return nullptr;
+    return {};
 }
 
 void IssuedPage::show_again() {
-    const auto input = again(table_->currentRow());
+    const PrintAgain printed = again(table_->currentRow());
+    const auto& input = printed.input;
     if (input == nullptr) return;
     QDialog dialog(this);
     dialog.setWindowTitle(tr("Quote %1, printed again").arg(input->quote_number));
     dialog.resize(size());
     auto* pane = new PaperPane(Paper::quote, &dialog);
-    if (look_) pane->set_look(look_());
+    pane->offer_also(Paper::cover_letter);
+    pane->set_look(input->look);
     pane->set_input(input);
     connect(pane, &PaperPane::failed, this, &IssuedPage::problem);
     auto* column = new QVBoxLayout(&dialog);
     column->setContentsMargins(0, 0, 0, 0);
+    if (printed.firm_of_today) {
+        auto* older = new NoticeBar(&dialog);
+        older->add(Mark::caution, tr("An older version of this program issued this quote and did not keep the firm's "
+                                     "block: name, address and logo are those of today."));
+        column->addWidget(older);
+    }
     column->addWidget(pane);
     dialog.exec();
 }
@@ -319,14 +321,20 @@ bool IssuedPage::mail(int row) {
         letter.words = paper::letter_text(input, covering);
     }
     letter.attachment = path;
-    const Result<HandedOver> handed = hand_over(letter);
-    if (!handed) {
-        Q_EMIT problem(qs(text_of(handed.problems())));
+    if (const std::vector<Problem> problems = problems_of(letter); !problems.empty()) {
+        Q_EMIT problem(qs(text_of(problems)));
         return false;
     }
-    Q_EMIT said(handed.value() == HandedOver::with_attachment
-                    ? tr("A letter with the paper is begun in your mail program.")
-                    : tr("A letter is begun in your mail program. Put the paper on it: %1").arg(path));
+    Q_EMIT said(tr("Asking your mail program for a letter\u2026"));
+    hand_over(letter, this, [this, path](const Result<HandedOver>& handed) {
+        if (!handed) {
+            Q_EMIT problem(qs(text_of(handed.problems())));
+            return;
+        }
+        Q_EMIT said(handed.value() == HandedOver::with_attachment
+                        ? tr("A letter with the paper is begun in your mail program.")
+                        : tr("A letter is begun in your mail program. Put the paper on it: %1").arg(path));
+    });
     return true;
 }
 

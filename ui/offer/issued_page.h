@@ -11,6 +11,7 @@
 #include "core/store/quote_book.h"
 #include "ui/common/job_session.h"
 #include "ui/documents/documents.h"
+#include "ui/offer/reprint.h"
 
 class QPushButton;
 class QStackedWidget;
@@ -37,13 +38,14 @@ class IssuedPage : public QWidget {
     std::string confirm_order(int row, Instant now);
     /// The same of the change that the quote of that row makes of the one accepted before it.
     std::string order_change(int row, Instant now);
-    /// What that row's paper is made from, made again from what was frozen; null: it cannot be, which is told.
-    [[nodiscard]] std::shared_ptr<const PaperInput> again(int row);
+    /// What that row's paper is made from, made again from what was frozen; no input: it cannot be, which is told.
+    [[nodiscard]] PrintAgain again(int row);
     /// The row of the newest accepted quote older than that of `row`; -1: none.
     [[nodiscard]] int agreed_before(int row) const;
     /// How papers that are made here look.
     void set_look_source(std::function<PaperLook()> look) { look_ = std::move(look); }
-    /// Begins a letter with that row's paper in the desktop's mail program; what came of it is told.
+    /// Asks the desktop's mail program to begin a letter with that row's paper; what came of it is told when it
+    /// answers. False: not asked, which is told.
     bool mail(int row);
     /// The paper of that row as it went out.
     bool save_paper(int row, const QString& path);

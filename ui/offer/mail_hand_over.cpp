@@ -2,6 +2,7 @@
 
 #include <QDesktopServices>
 #include <QFileInfo>
+#include <QPointer>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QStandardPaths>
@@ -39,19 +40,42 @@ QUrl mailto_of(const Mail& mail) {
                 QUrl::StrictMode);
 }
 
-Result<HandedOver> hand_over(const Mail& mail) {
-    if (std::vector<Problem> problems = problems_of(mail); !problems.empty()) return problems;
-    const QString program = QStandardPaths::findExecutable(QStringLiteral("xdg-email"));
-    constexpr int patience_ms = 10000;
-    if (!program.isEmpty()) {
-        QProcess run;
-        run.start(program, xdg_email_arguments(mail));
-        if (run.waitForFinished(patience_ms) && run.exitStatus() == QProcess::NormalExit && run.exitCode() == 0)
-            return HandedOver::with_attachment;
-    }
+namespace {
+
+/// Where xdg-email is missing, or fails.
+Result<HandedOver> by_address_alone(const Mail& mail) {
     if (QDesktopServices::openUrl(mailto_of(mail))) return HandedOver::without_attachment;
     return Problem{"e-mail", "no mail program answered",
                    "Save the paper and send it with the program that you use for mail"};
+}
+
+}  // namespace
+
+void hand_over(const Mail& mail, QObject* context, const std::function<void(const Result<HandedOver>&)>& done) {
+    const QPointer<QObject> still_there(context);
+    const auto tell = [still_there, done](const Result<HandedOver>& result) {
+        if (still_there != nullptr) done(result);
+    };
+    if (std::vector<Problem> problems = problems_of(mail); !problems.empty()) return tell(problems);
+    const QString program = QStandardPaths::findExecutable(QStringLiteral("xdg-email"));
+    if (program.isEmpty()) return tell(by_address_alone(mail));
+    // Nobody's child: it would be killed with whoever owns it, and the letter with it.
+    auto* run = new QProcess;
+    run->setStandardInputFile(QProcess::nullDevice());
+    run->setStandardOutputFile(QProcess::nullDevice());
+    run->setStandardErrorFile(QProcess::nullDevice());
+    // Some mail programs only return when they are closed: failing after the start is told whenever it happens.
+    QObject::connect(run, &QProcess::finished, run, [run, mail, tell](int code, QProcess::ExitStatus status) {
+        const bool well = status == QProcess::NormalExit && code == 0;
+        tell(well ? Result<HandedOver>(HandedOver::with_attachment) : by_address_alone(mail));
+        run->deleteLater();
+    });
+    QObject::connect(run, &QProcess::errorOccurred, run, [run, mail, tell](QProcess::ProcessError error) {
+        if (error != QProcess::FailedToStart) return;  // others end in finished()
+        tell(by_address_alone(mail));
+        run->deleteLater();
+    });
+    run->start(program, xdg_email_arguments(mail));
 }
 
 }  // namespace wg::ui

@@ -1,9 +1,11 @@
 #pragma once
 // A paper handed to the desktop's own mail program, as a letter begun there: nothing is ever sent from here.
 
+#include <QObject>
 #include <QString>
 #include <QStringList>
 #include <QUrl>
+#include <functional>
 
 #include "core/quantity/result.h"
 
@@ -28,7 +30,8 @@ enum class HandedOver {
 /// RFC 6068; it has no way to name a file.
 [[nodiscard]] QUrl mailto_of(const Mail& mail);
 
-/// Refused also where no mail program answers.
-[[nodiscard]] Result<HandedOver> hand_over(const Mail& mail);
+/// Returns at once, however slow the mail program is; `done` is called later, unless `context` is gone by then. What
+/// was asked for goes on when this program ends. Refused: what `problems_of` names, and where no mail program answers.
+void hand_over(const Mail& mail, QObject* context, const std::function<void(const Result<HandedOver>&)>& done);
 
 }  // namespace wg::ui

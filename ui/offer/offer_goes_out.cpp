@@ -3,16 +3,17 @@
 #include <QDateTime>
 #include <QFileDialog>
 #include <QPushButton>
-#include <QSaveFile>
 #include <QStandardPaths>
 
-#include "core/quantity/sha256.h"
 #include "core/store/quote_book.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/common/notice_bar.h"
+#include "ui/common/whole_file.h"
 #include "ui/documents/paper_pane.h"
+#include "ui/offer/firm_settings.h"
+#include "ui/offer/issue.h"
 #include "ui/offer/issued_page.h"
 #include "ui/offer/offer_input.h"
 #include "ui/offer/offer_stage.h"
@@ -42,29 +43,11 @@ bool OfferStage::issue_quote(Instant now) {
         notice_->add(Mark::stop, tr("The quote was not issued. %1").arg(why_not));
         return false;
     }
-    plan::Plan plan = *session_->plan();
-    plan.job_revision = session_->job().revision;
-    store::IssuedQuote quote;
-    quote.id = new_id();
-    quote.job_id = plan.job_id;
-    quote.job_revision = plan.job_revision;
-    quote.issued_at = iso8601(now);
-    quote.plan_json = plan::plan_to_json(plan);
-    quote.sha256 = sha256_hex(quote.plan_json);
-    quote.gross_minor = plan.quote->gross.minor;
-    quote.currency = plan.currency;
-    // The paper as it goes out is kept with it, byte for byte. Made from this very plan: the page on the screen follows
-    // plans a moment later and may still show the one before.
-    const QDate day = QDateTime::fromSecsSinceEpoch(now.unix_s).date();
-    PaperInput paper = *input_now(day);
-    paper.look = paper_->look();
-    const auto print = [&paper](const std::string& number) -> Result<std::string> {
-        paper.quote_number = qs(number);
-        const auto pdf = pdf_bytes(Paper::quote, paper);
-        if (!pdf.ok()) return pdf.problems();
-        return pdf.value().toStdString();
-    };
-    const auto issued = store::QuoteBook(*store_).issue_next(quote, print, now);
+    // From the newest plan: the page on the screen follows plans a moment later and may still show the one before.
+    PaperInput shown = *input_now(QDateTime::fromSecsSinceEpoch(now.unix_s).date());
+    shown.look = paper_->look();
+    const auto logo = read_logo(*store_);
+    const auto issued = issue_paper(*store_, shown, logo.ok() ? logo.value() : QByteArray(), now);
     if (!issued.ok()) {
         notice_->add(Mark::stop, qs(text_of(issued.problems())));
         return false;
@@ -80,11 +63,9 @@ bool OfferStage::issue_quote(Instant now) {
 bool OfferStage::save_parts_csv(const QString& path) {
     if (session_ == nullptr || session_->plan() == nullptr) return false;
     const plan::Plan& plan = *session_->plan();
-    const QByteArray csv = QByteArray::fromStdString(parts::to_csv(plan.parts.lines, plan.currency));
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(csv) != csv.size() || !file.commit()) {
-        notice_->add(Mark::stop,
-                     tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
+    const Result<bool> written = write_whole(path, parts::to_csv(plan.parts.lines, plan.currency));
+    if (!written) {
+        notice_->add(Mark::stop, qs(text_of(written.problems())));
         return false;
     }
     Q_EMIT status_text(tr("Parts saved as %1").arg(path));

@@ -1,8 +1,13 @@
 #include "ui/offer/reprint.h"
 
+#include <QBuffer>
 #include <QDateTime>
+#include <algorithm>
+#include <tuple>
 
+#include "core/plan/issued_paper.h"
 #include "ui/common/format.h"
+#include "ui/documents/logo.h"
 #include "ui/offer/firm_settings.h"
 #include "ui/offer/offer_input.h"
 
@@ -28,10 +33,9 @@ std::string overtaken_then(store::Store& store, const store::IssuedQuote& quote)
     return number_overtaken(earlier, then);
 }
 
-}  // namespace
-
-Result<std::shared_ptr<PaperInput>> input_again(store::Store& store, const store::IssuedQuote& quote,
-                                                const plan::Reference& reference, const PlanFunction& plan_function) {
+/// As an older program's snapshot asks for.
+Result<std::shared_ptr<PaperInput>> planned_again(store::Store& store, const store::IssuedQuote& quote,
+                                                  const plan::Reference& reference, const PlanFunction& plan_function) {
     const std::string where = "quote " + quote.number;
     const auto job = store.load_revision(quote.job_id, quote.job_revision);
     if (!job.ok()) return job.problems();
@@ -69,6 +73,91 @@ Result<std::shared_ptr<PaperInput>> input_again(store::Store& store, const store
         out->beside.push_back(std::make_shared<const plan::Plan>(std::move(other).value()));
     }
     return out;
+}
+
+constexpr qsizetype usual_logo_bytes = 64 * 1024;
+
+/// The file itself where it is small, else the picture as large as paper needs it (34 mm at 600 dots per inch): every
+/// quote keeps its own.
+std::string logo_to_keep(const QByteArray& file, const QImage& drawn) {
+    if (!file.isEmpty() && file.size() <= usual_logo_bytes) return file.toStdString();
+    constexpr int most_px = 804;
+    const QImage fitting = std::max(drawn.width(), drawn.height()) > most_px
+                               ? drawn.scaled(most_px, most_px, Qt::KeepAspectRatio, Qt::SmoothTransformation)
+                               : drawn;
+    for (const auto& [format, quality, most] :
+         {std::tuple{"PNG", -1, 4 * usual_logo_bytes}, std::tuple{"JPEG", 92, qsizetype{max_logo_bytes}}}) {
+        QByteArray bytes;
+        QBuffer buffer(&bytes);
+        if (buffer.open(QIODevice::WriteOnly) && fitting.save(&buffer, format, quality) && bytes.size() <= most)
+            return bytes.toStdString();
+    }
+    return {};
+}
+
+}  // namespace
+
+std::string snapshot_of(const PaperInput& input, const QByteArray& logo_file) {
+    const Firm& firm = input.firm;
+    plan::IssuedPaper paper;
+    paper.job = input.job;
+    paper.plan = input.plan;
+    for (const auto& other : input.beside)
+        if (other != nullptr) paper.beside.push_back(*other);
+    paper.tariffs = input.tariffs;
+    paper.firm = {firm.name.toStdString(),
+                  firm.street.toStdString(),
+                  firm.town.toStdString(),
+                  firm.phone.toStdString(),
+                  firm.email.toStdString(),
+                  firm.letter.toStdString(),
+                  firm.logo.isNull() ? std::string() : logo_to_keep(logo_file, firm.logo),
+                  firm.invented};
+    paper.look = look_key(input.look).toStdString();
+    paper.printed_on = input.printed_on.toString(Qt::ISODate).toStdString();
+    paper.takes_place_of = input.takes_place_of.toStdString();
+    return plan::snapshot_with_paper(plan::plan_to_json(input.plan), paper);
+}
+
+Result<std::shared_ptr<PaperInput>> input_of_snapshot(const std::string& snapshot, const std::string& number) {
+    auto kept = plan::issued_paper(snapshot, "quote " + number);
+    if (!kept.ok()) return kept.problems();
+    if (!kept.value()) return std::shared_ptr<PaperInput>();
+    plan::IssuedPaper& paper = *kept.value();
+    auto out = std::make_shared<PaperInput>();
+    out->job = std::move(paper.job);
+    out->plan = std::move(paper.plan);
+    for (plan::Plan& other : paper.beside)
+        out->beside.push_back(std::make_shared<const plan::Plan>(std::move(other)));
+    out->tariffs = paper.tariffs;
+    const plan::IssuedFirm& firm = paper.firm;
+    out->firm.name = qs(firm.name);
+    out->firm.street = qs(firm.street);
+    out->firm.town = qs(firm.town);
+    out->firm.phone = qs(firm.phone);
+    out->firm.email = qs(firm.email);
+    out->firm.letter = qs(firm.letter);
+    out->firm.invented = firm.invented;
+    if (!firm.logo.empty()) {
+        const auto logo = logo_from_bytes(QByteArray::fromStdString(firm.logo));
+        if (!logo.ok()) return logo.problems();
+        out->firm.logo = logo.value();
+    }
+    out->look = look_from_key(qs(paper.look));
+    out->printed_on = QDate::fromString(qs(paper.printed_on), Qt::ISODate);
+    out->takes_place_of = qs(paper.takes_place_of);
+    out->quote_number = qs(number);
+    return out;
+}
+
+Result<PrintAgain> input_again(store::Store& store, const store::IssuedQuote& quote, const plan::Reference& reference,
+                               const PlanFunction& plan_function) {
+    auto kept = input_of_snapshot(quote.plan_json, quote.number);
+    if (!kept.ok()) return kept.problems();
+    if (kept.value() != nullptr) return PrintAgain{kept.value(), false};
+    auto planned = planned_again(store, quote, reference, plan_function);
+    if (!planned.ok()) return planned.problems();
+    return PrintAgain{std::move(planned).value(), true};
 }
 
 }  // namespace wg::ui

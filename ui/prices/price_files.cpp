@@ -3,9 +3,9 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QSaveFile>
 
 #include "ui/common/format.h"
+#include "ui/common/whole_file.h"
 #include "ui/prices/import_dialog.h"
 #include "ui/prices/price_model.h"
 #include "ui/prices/price_page.h"
@@ -13,21 +13,20 @@
 namespace wg::ui {
 namespace {
 
-constexpr qint64 most_table_bytes = qint64{32} << 20;  // as the reader of tables has it
+constexpr std::size_t most_table_bytes = 32 * mebibyte;  // as the reader of tables has it
 
 }  // namespace
 
 bool PricePage::export_file(const QString& path) {
     const bool as_table = path.endsWith(QStringLiteral(".csv"), Qt::CaseInsensitive);
-    const QByteArray bytes = QByteArray::fromStdString(as_table ? parts::items_to_csv(shown_list())
-                                                                : parts::price_list_to_json(shown_list()));
-    QSaveFile file(path);
-    if (file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit()) {
-        Q_EMIT said(as_table ? tr("Items saved as a table: %1").arg(path) : tr("Saved: %1").arg(path));
-        return true;
+    const Result<bool> written =
+        write_whole(path, as_table ? parts::items_to_csv(shown_list()) : parts::price_list_to_json(shown_list()));
+    if (!written) {
+        Q_EMIT problem(qs(wg::text_of(written.problems())));
+        return false;
     }
-    Q_EMIT problem(tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
-    return false;
+    Q_EMIT said(as_table ? tr("Items saved as a table: %1").arg(path) : tr("Saved: %1").arg(path));
+    return true;
 }
 
 void PricePage::ask_export() {
@@ -53,13 +52,13 @@ void PricePage::ask_import_items() {
     const QString path = QFileDialog::getOpenFileName(this, tr("Take prices from a table"), {},
                                                       tr("Tables (*.csv *.txt *.tsv);;All files (*)"));
     if (path.isEmpty()) return;
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly) || file.size() > most_table_bytes) {
-        Q_EMIT problem(tr("%1 cannot be read, or is larger than 32 MiB.").arg(path));
+    const Result<std::string> table = read_whole(path, most_table_bytes);
+    if (!table) {
+        Q_EMIT problem(qs(wg::text_of(table.problems())));
         return;
     }
-    const std::optional<parts::PriceList> taken =
-        PriceImportDialog::ask(file.readAll(), QFileInfo(path).fileName(), shown_list(), this);
+    const std::optional<parts::PriceList> taken = PriceImportDialog::ask(
+        QByteArray::fromStdString(table.value()), QFileInfo(path).fileName(), shown_list(), this);
     if (taken) take_items(*taken);
 }
 

@@ -2,19 +2,19 @@
 
 #include <QDate>
 #include <QDateTime>
-#include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QInputDialog>
 
 #include "ui/common/format.h"
+#include "ui/common/whole_file.h"
 #include "ui/prices/price_history.h"
 #include "ui/prices/price_page.h"
 
 namespace wg::ui {
 namespace {
 
-constexpr qint64 most_list_bytes = qint64{16} << 20;  ///< what the reader of price lists takes
+constexpr std::size_t most_list_bytes = 16 * mebibyte;  ///< what the reader of price lists takes
 
 Instant moment_of_asking() {
     return Instant{QDateTime::currentSecsSinceEpoch()};
@@ -68,13 +68,10 @@ bool PricePage::import_file(const QString& path) {
         Q_EMIT problem(tr("The list on screen has changes. Save or discard them first."));
         return false;
     }
-    QFile file(path);
-    if (!file.open(QIODevice::ReadOnly) || file.size() > most_list_bytes) {
-        Q_EMIT problem(tr("%1 cannot be read, or is larger than 16 MiB.").arg(path));
-        return false;
-    }
-    const std::string text = file.readAll().toStdString();
-    const Result<parts::PriceList> list = parts::price_list_from_json(text, QFileInfo(path).fileName().toStdString());
+    const Result<std::string> text = read_whole(path, most_list_bytes);
+    if (!tell(text.ok() ? std::vector<Problem>{} : text.problems())) return false;
+    const Result<parts::PriceList> list =
+        parts::price_list_from_json(text.value(), QFileInfo(path).fileName().toStdString());
     if (!tell(list.ok() ? std::vector<Problem>{} : list.problems())) return false;
     const std::string id = list.value().id;
     if (reference_->price_lists.count(id) != 0 &&

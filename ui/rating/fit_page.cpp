@@ -15,7 +15,7 @@
 
 #include "core/rating/calibrated.h"
 #include "ui/common/format.h"
-#include "ui/rating/files.h"
+#include "ui/common/whole_file.h"
 #include "ui/rating/fit_results.h"
 #include "ui/rating/set_chooser.h"
 
@@ -233,7 +233,7 @@ bool FitPage::load_sheet(const QString& path) {
         Q_EMIT failed(tr("These values cannot be used; the table stands as it was. %1").arg(qs(text_of(problems))));
         return false;
     };
-    const Result<std::string> text = read_small_file(path);
+    const Result<std::string> text = read_whole(path, 16 * mebibyte);
     if (!text.ok()) return refuse(text.problems());
     const Result<rating::DeclaredSheet> sheet =
         rating::sheet_from_json(text.value(), QFileInfo(path).fileName().toStdString());
@@ -253,7 +253,7 @@ bool FitPage::save_sheet(const QString& path) {
     sheet.set_point_c = chooser_.item().set_point_c;
     sheet.air_speed_m_s = chooser_.chamber().air_speed_m_s;
     sheet.values = model_->values();
-    const Result<bool> written = write_small_file(path, rating::sheet_to_json(sheet));
+    const Result<bool> written = write_whole(path, rating::sheet_to_json(sheet));
     if (!written.ok()) {
         Q_EMIT failed(tr("The values were not saved. %1").arg(qs(text_of(written.problems()))));
         return false;
@@ -266,7 +266,7 @@ bool FitPage::save_equipment(const QString& path) {
     if (!run_->fit() || outdated_) return false;
     const Result<std::string> text =
         rating::calibrated_equipment(*run_->fit(), source_->text().trimmed().toStdString());
-    const Result<bool> written = text.ok() ? write_small_file(path, text.value()) : Result<bool>(text.problems());
+    const Result<bool> written = text.ok() ? write_whole(path, text.value()) : Result<bool>(text.problems());
     if (!written.ok()) {
         Q_EMIT failed(tr("The equipment file was not saved. %1").arg(qs(text_of(written.problems()))));
         return false;

@@ -11,7 +11,7 @@
 
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
-#include "ui/rating/files.h"
+#include "ui/common/whole_file.h"
 #include "ui/rating/fit_page.h"
 #include "ui/rating/test_page.h"
 
@@ -71,7 +71,7 @@ void RatingDialog::set_changed() {
 }
 
 bool RatingDialog::add_equipment(const QString& path) {
-    const Result<std::string> text = read_small_file(path);
+    const Result<std::string> text = read_whole(path, 16 * mebibyte);
     const Result<bool> added = text.ok()
                                    ? chooser_->add_equipment(text.value(), QFileInfo(path).fileName().toStdString())
                                    : Result<bool>(text.problems());

@@ -1,7 +1,6 @@
 // The form's part about the horizon: readings of the compass as a table, pasted or from a file.
 
 #include <QClipboard>
-#include <QFile>
 #include <QFileDialog>
 #include <QGuiApplication>
 #include <QPushButton>
@@ -12,6 +11,7 @@
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
+#include "ui/common/whole_file.h"
 #include "ui/visit/corner_table.h"
 #include "ui/visit/guarded_edit.h"
 #include "ui/visit/horizon_picture.h"
@@ -74,14 +74,14 @@ void VisitForm::build_horizon() {
         const QString path = QFileDialog::getOpenFileName(this, tr("Read a horizon"), {},
                                                           tr("Text and CSV (*.csv *.txt);;All files (*)"));
         if (path.isEmpty()) return;
-        QFile file(path);
-        if (!file.open(QIODevice::ReadOnly)) {
-            problem->setText(tr("\u25b2 The file cannot be opened: %1.").arg(file.errorString()));
+        // No horizon comes near this; more is another kind of file.
+        const Result<std::string> text = read_whole(path, mebibyte);
+        if (!text) {
+            problem->setText(QStringLiteral("\u25b2 ") + qs(text.problems().front().text()));
             problem->show();
             return;
         }
-        // No horizon comes near this; more is another kind of file.
-        take_horizon(file.read(1 << 20), problem);
+        take_horizon(QByteArray::fromStdString(text.value()), problem);
     });
 }
 

@@ -1,39 +1,21 @@
 #include "ui/window/job_files.h"
 
-#include <QDir>
 #include <QFile>
-#include <QFileInfo>
 #include <QRegularExpression>
-#include <QSaveFile>
 
 #include "core/job/codec.h"
 #include "ui/common/format.h"
+#include "ui/common/whole_file.h"
 
 namespace wg::ui {
 namespace {
 
-constexpr std::size_t most_job_bytes = std::size_t{64} << 20U;
+constexpr std::size_t most_job_bytes = 64 * mebibyte;
 
 }  // namespace
 
-Result<std::string> read_bytes(const QString& path, std::size_t most) {
-    const std::string shown = QDir::toNativeSeparators(path).toStdString();
-    QFile file(path);
-    if (QFileInfo(path).isDir() || !file.open(QIODevice::ReadOnly)) {
-        return Problem{shown, "cannot be read: " + file.errorString().toStdString(),
-                       "Choose another file or ask for access"};
-    }
-    if (file.size() > static_cast<qint64>(most))
-        return Problem{shown, "is larger than " + std::to_string(most >> 20U) + " MiB", "Choose a job file"};
-    const QByteArray bytes = file.readAll();
-    if (file.error() != QFileDevice::NoError) {
-        return Problem{shown, "cannot be read: " + file.errorString().toStdString(), "Try again"};
-    }
-    return bytes.toStdString();
-}
-
 Result<std::string> read_job_file(const QString& path) {
-    return read_bytes(path, most_job_bytes);
+    return read_whole(path, most_job_bytes);
 }
 
 bool is_exchange_file(const QString& path) {
@@ -41,23 +23,11 @@ bool is_exchange_file(const QString& path) {
     return file.open(QIODevice::ReadOnly) && file.read(4) == QByteArray("PK\x03\x04", 4);
 }
 
-Result<bool> write_bytes(const QString& path, const std::string& bytes) {
-    QSaveFile file(path);
-    const bool written =
-        file.open(QIODevice::WriteOnly) &&
-        file.write(bytes.data(), static_cast<qint64>(bytes.size())) == static_cast<qint64>(bytes.size()) &&
-        file.commit();
-    if (written) return true;
-    return Problem{QDir::toNativeSeparators(path).toStdString(),
-                   "could not be written: " + file.errorString().toStdString(),
-                   "Choose another folder or free some space"};
-}
-
 Result<bool> write_job_file(const QString& path, const Job& job) {
     Job copy = job;
     copy.base_sha256 = content_sha256(job);
     copy.base_revision = job.revision;
-    return write_bytes(path, job_to_json(copy));
+    return write_whole(path, job_to_json(copy));
 }
 
 namespace {

@@ -22,11 +22,6 @@ namespace wg::ui {
 [[nodiscard]] QString exchange_file_name(const Job& job);
 /// Whether the file begins as an exchange file does (docs/exchange-format.md).
 [[nodiscard]] bool is_exchange_file(const QString& path);
-/// The whole file; refused when it cannot be read or is larger.
-[[nodiscard]] Result<std::string> read_bytes(const QString& path, std::size_t most);
-/// Beside and renamed, as above.
-[[nodiscard]] Result<bool> write_bytes(const QString& path, const std::string& bytes);
-
 /// How a job that came in a file stands to the desk.
 enum class Incoming {
     unknown,     ///< the desk has no job of this id

@@ -3,7 +3,6 @@
 #include <QDateTime>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QSaveFile>
 
 #include "core/exchange/parcel.h"
 #include "core/merge/field_words.h"
@@ -13,6 +12,7 @@
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
 #include "ui/common/problem_dialog.h"
+#include "ui/common/whole_file.h"
 #include "ui/desk/desk_page.h"
 #include "ui/window/auto_saver.h"
 #include "ui/window/copies_dialog.h"
@@ -84,7 +84,7 @@ bool MainWindow::export_job_to(const QString& path) {
         job_page_->notice().add(Mark::stop, tr("The job was not exported. %1").arg(qs(text_of(bytes.problems()))));
         return false;
     }
-    const Result<bool> written = write_bytes(path, bytes.value());
+    const Result<bool> written = write_whole(path, bytes.value());
     if (!written) {
         job_page_->notice().add(Mark::stop, qs(text_of(written.problems())));
         return false;
@@ -108,7 +108,7 @@ bool MainWindow::open_job_file(const QString& path) {
         return false;
     }
     const std::string name = QFileInfo(path).fileName().toStdString();
-    const Result<std::string> bytes = read_bytes(path, exchange::max_file_bytes);
+    const Result<std::string> bytes = read_whole(path, exchange::max_file_bytes);
     const auto parcel = bytes ? exchange::unpack(bytes.value(), name) : Result<exchange::Parcel>(bytes.problems());
     if (!leave_job()) return false;
     auto taken = parcel ? store::Travel(*store_).take(parcel.value(), at_this_moment())

@@ -7,7 +7,6 @@
 #include <QMenu>
 #include <QPushButton>
 #include <QResizeEvent>
-#include <QSaveFile>
 #include <QStackedWidget>
 #include <QStandardPaths>
 #include <QTabBar>
@@ -22,6 +21,7 @@
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/common/notice_bar.h"
+#include "ui/common/whole_file.h"
 #include "ui/comparison/choice_plans.h"
 #include "ui/comparison/comparison.h"
 #include "ui/yield/comfort_page.h"
@@ -249,11 +249,9 @@ FigureTable YieldStage::figures_shown() const {
 }
 
 bool YieldStage::save_figures(const QString& path) {
-    const QByteArray csv = figures_shown().to_csv();
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(csv) != csv.size() || !file.commit()) {
-        notice_->add(Mark::stop,
-                     tr("%1 cannot be written: %2. Choose a folder you may write to.").arg(path, file.errorString()));
+    const Result<bool> written = write_whole(path, figures_shown().to_csv());
+    if (!written) {
+        notice_->add(Mark::stop, qs(text_of(written.problems())));
         return false;
     }
     Q_EMIT status_text(tr("Figures saved as %1").arg(path));

@@ -46,6 +46,10 @@ Parcel sample() {
     quote.paper = "%PDF-1.7 invented";
     quote.answers = {{"00000000-0000-4000-8000-000000000004", "accepted", "2027-06-25", "M. Lindholm", "by telephone",
                       "Ada on desk-2", "2027-06-25T09:00:00Z"}};
+    quote.orders = {{"00000000-0000-4000-8000-000000000005", "order", "O2027-0001", "2027-06-26T09:00:00Z", "Ada",
+                     "%PDF-1.7 invented order"},
+                    {"00000000-0000-4000-8000-000000000006", "change-order", "C2027-0001", "2027-06-27T09:00:00Z",
+                     "Ada", "%PDF-1.7 invented change"}};
     out.quotes = {quote};
     out.pictures = {{photograph.sha256, picture}};
     out.firm_data = {{"price_list", "firm-2027", "2027-06-01T08:00:00Z", "{\"id\": \"firm-2027\"}"}};
@@ -240,6 +244,42 @@ TEST(Parcel, a_quote_under_anothers_name_is_refused) {
     altered.plan_json = "{}";
     entries = {job_entry(), {quote_name(altered.id), quote_json(altered)}};
     EXPECT_NE(against(made_of(entries)).find("altered"), std::string::npos);
+}
+
+TEST(Parcel, papers_of_orders_that_are_not_what_they_should_be_are_refused) {
+    const auto said = [](const auto& alter) {
+        Parcel parcel = sample();
+        alter(parcel.quotes[0].orders[0]);
+        const auto bytes = pack(parcel);
+        return bytes ? std::string() : text_of(bytes.problems());
+    };
+    EXPECT_EQ(said([](SentOrder&) {}), "");
+    EXPECT_NE(said([](SentOrder& one) { one.id = "../5"; }).find("is no id"), std::string::npos);
+    EXPECT_NE(said([](SentOrder& one) { one.id = sample().quotes[0].orders[1].id; }).find("twice"), std::string::npos);
+    EXPECT_NE(said([](SentOrder& one) { one.kind = "purchase"; }).find("none that"), std::string::npos);
+    EXPECT_NE(said([](SentOrder& one) { one.number.clear(); }).find("is empty"), std::string::npos);
+    EXPECT_NE(said([](SentOrder& one) { one.number.assign(5000, '1'); }).find("too long"), std::string::npos);
+    EXPECT_NE(said([](SentOrder& one) { one.kept_at = "yesterday"; }).find("is no time"), std::string::npos);
+    // The paper that an order names has to be there, and to be that one.
+    const Parcel parcel = sample();
+    const SentQuote& quote = parcel.quotes[0];
+    const Entry named{quote_name(quote.id), quote_json(quote)};
+    const auto paper = [](const std::string& pdf) { return Entry{paper_name(sha256_hex(pdf)), pdf}; };
+    EXPECT_EQ(against(made_of({job_entry(), named, paper(quote.paper), paper(quote.orders[0].paper),
+                               paper(quote.orders[1].paper)})),
+              "");
+    EXPECT_NE(against(made_of({job_entry(), named, paper(quote.paper), paper(quote.orders[0].paper)}))
+                  .find("names a paper that is not there"),
+              std::string::npos);
+    const Entry wrong{paper_name(sha256_hex(quote.orders[1].paper)), "%PDF-1.7 another"};
+    EXPECT_NE(against(made_of({job_entry(), named, paper(quote.paper), paper(quote.orders[0].paper), wrong}))
+                  .find("names a paper that is not there"),
+              std::string::npos);
+    // A file of a program that knew no orders reads as one without.
+    SentQuote older = quote;
+    older.orders.clear();
+    EXPECT_EQ(quote_json(older).find("orders"), std::string::npos);
+    EXPECT_EQ(against(made_of({job_entry(), {quote_name(older.id), quote_json(older)}, paper(older.paper)})), "");
 }
 
 TEST(Parcel, noise_never_breaks_the_reader) {

@@ -305,7 +305,7 @@ TEST(ToCsv, cells_survive_commas_quotes_and_line_breaks) {
 }
 
 TEST(ToCsv, cells_that_a_spreadsheet_would_run_are_made_text) {
-    for (const char* evil : {"=1+1", "+cmd", "-2", "@SUM(A1)", "\tx"}) {
+    for (const char* evil : {"=1+1", "+cmd", "-2+3", "@SUM(A1)", "\tx"}) {
         Line line;
         line.text = evil;
         EXPECT_EQ(read_csv(to_csv({line}, "EUR"))[1][1], std::string("'") + evil);

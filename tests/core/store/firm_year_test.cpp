@@ -18,6 +18,7 @@
 #include "core/store/job_list.h"
 #include "core/store/quote_book.h"
 #include "core/store/travel.h"
+#include "tests/core/store/sent.h"
 #include "tests/core/store/store_fixture.h"
 #include "tests/tools/sweep.h"
 
@@ -187,13 +188,6 @@ class Firm {
         auto opened = Store::open_place(places_[static_cast<std::size_t>(seat)], at(0), names[seat]);
         ASSERT_TRUE(opened.ok()) << text_of(opened.problems());
         stores_[seat] = std::move(opened).value();
-    }
-    static std::string said(Job job) {
-        job.revision = 0;
-        job.changed_at.clear();
-        job.base_sha256.clear();
-        job.base_revision = 0;
-        return job_to_json(job);
     }
     static void add_obstacle(Job& job, const std::string& obstacle_id) {
         Obstacle obstacle;

@@ -341,8 +341,8 @@ TEST_P(EachStore, AnOlderStoreIsFilledFromItsRevisions) {
         const std::string json = one.readable ? job_to_json(job) : "damaged";
         contents
             << "INSERT INTO job_revision (job_id, revision, changed_at, content, text_sha256, changed_by) VALUES (" +
-                   sql_text(job.id) + ", " + QString::number(job.revision) + ", " + sql_text(one.at) + ", " + sql_text(json) +
-                   ", " + sql_text(sha256_hex(json)) + ", " + sql_text(one.by) + ")";
+                   sql_text(job.id) + ", " + QString::number(job.revision) + ", " + sql_text(one.at) + ", " +
+                   sql_text(json) + ", " + sql_text(sha256_hex(json)) + ", " + sql_text(one.by) + ")";
     }
     statements << "INSERT INTO job (id, save_seq, number, title, client, town, state, invented, revision, changed_at, "
                   "content_sha256, base_sha256, base_revision) VALUES (" +

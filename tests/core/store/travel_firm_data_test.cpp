@@ -6,6 +6,7 @@
 #include "core/store/price_book.h"
 #include "core/store/travel.h"
 #include "tests/core/store/filled_store.h"
+#include "tests/core/store/sent.h"
 #include "tests/core/store/some_prices.h"
 #include "tests/core/store/store_fixture.h"
 
@@ -14,20 +15,6 @@ namespace travel_firm_data_test {
 namespace {
 
 constexpr const char* program = "Warmgable 0.1";
-
-/// Out of one store, through a file's bytes, into the other.
-Taken send(Store& from, Store& to, const std::string& job_id, int minute) {
-    const auto parcel = Travel(from).parcel_of(job_id, program, at(minute));
-    EXPECT_TRUE(parcel.ok()) << (parcel.ok() ? "" : text_of(parcel.problems()));
-    if (!parcel) return {};
-    const auto bytes = exchange::pack(parcel.value().parcel);
-    EXPECT_TRUE(bytes.ok()) << (bytes.ok() ? "" : text_of(bytes.problems()));
-    const auto read = exchange::unpack(bytes.value(), "sent.warmgable");
-    EXPECT_TRUE(read.ok()) << (read.ok() ? "" : text_of(read.problems()));
-    const auto taken = Travel(to).take(read.value(), at(minute + 1));
-    EXPECT_TRUE(taken.ok()) << (taken.ok() ? "" : text_of(taken.problems()));
-    return taken ? taken.value() : Taken{};
-}
 
 TEST_P(EachStore, TheFirmsPriceListGoesWithTheJobThatIsPricedWithIt) {
     const auto office = open();

@@ -12,6 +12,7 @@
 #include "core/store/quote_book.h"
 #include "core/store/restore.h"
 #include "tests/core/merge/random_edits.h"
+#include "tests/core/store/sent.h"
 #include "tests/core/store/store_fixture.h"
 #include "tests/tools/sweep.h"
 
@@ -20,14 +21,6 @@ namespace travel_test {
 namespace {
 
 constexpr const char* program = "Warmgable 0.1";
-
-std::string said(Job job) {
-    job.revision = 0;
-    job.changed_at.clear();
-    job.base_sha256.clear();
-    job.base_revision = 0;
-    return job_to_json(job);
-}
 
 std::string all_open(Store& store, const std::string& job_id) {
     const auto open = Travel(store).open_fields(job_id);
@@ -38,20 +31,6 @@ std::string all_open(Store& store, const std::string& job_id) {
         out += '\n';
     }
     return out;
-}
-
-/// Out of one store, through a file's bytes, into the other.
-Taken send(Store& from, Store& to, const std::string& job_id, int minute) {
-    const auto parcel = Travel(from).parcel_of(job_id, program, at(minute));
-    EXPECT_TRUE(parcel.ok()) << (parcel.ok() ? "" : text_of(parcel.problems()));
-    if (!parcel) return {};
-    const auto bytes = exchange::pack(parcel.value().parcel);
-    EXPECT_TRUE(bytes.ok()) << (bytes.ok() ? "" : text_of(bytes.problems()));
-    const auto read = exchange::unpack(bytes.value(), "sent.warmgable");
-    EXPECT_TRUE(read.ok()) << (read.ok() ? "" : text_of(read.problems()));
-    const auto taken = Travel(to).take(read.value(), at(minute + 1));
-    EXPECT_TRUE(taken.ok()) << (taken.ok() ? "" : text_of(taken.problems()));
-    return taken ? taken.value() : Taken{};
 }
 
 Job edit(Store& store, const std::string& job_id, int minute, const std::function<void(Job&)>& change) {

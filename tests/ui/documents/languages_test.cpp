@@ -107,8 +107,8 @@ TEST(PaperLanguages, figures_dates_and_bearings_follow_the_language_and_screens_
     // Only the papers whose words are all told are made in another language.
     PaperInput input = sample::input();
     input.look.language = Language::german;
-    const auto quote = paper::lay_out(Paper::quote, std::make_shared<const PaperInput>(input));
-    EXPECT_TRUE(quote.front().text.contains(QStringLiteral("Quote")));
+    const auto workings = paper::lay_out(Paper::workings, std::make_shared<const PaperInput>(input));
+    EXPECT_TRUE(workings.front().text.contains(QStringLiteral("Workings")));
 }
 
 TEST(PaperLanguages, readings_in_the_steps_carry_the_name_that_the_language_gives_them) {

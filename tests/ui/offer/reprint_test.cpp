@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QBuffer>
 #include <QFile>
 #include <QProcess>
 #include <QRegularExpression>
@@ -11,7 +12,10 @@
 #include "tests/tools/load_reference.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
+#include "ui/documents/paper_pane.h"
+#include "ui/offer/firm_settings.h"
 #include "ui/offer/issued_page.h"
+#include "ui/offer/offer_input.h"
 #include "ui/offer/offer_stage.h"
 #include "ui/offer/reprint.h"
 
@@ -34,49 +38,186 @@ QString text_of_file(const QByteArray& bytes) {
     return QString::fromUtf8(reader.readAllStandardOutput());
 }
 
-TEST(Reprint, says_the_same_as_the_paper_that_went_out_whatever_became_of_the_job) {
-    auto reference = std::make_shared<const plan::Reference>(test::reference());
-    auto store = store::Store::open(":memory:", now).value();
-    Job job = test::demo_job();
-    job.revision = 0;
-    job.offer.covering = "For {client}: {number}, {price}.";
-    if (job.choices.size() > 1) job.choices[1].on_offer = true;
-    job = store->save(job, now).value();
-    JobSession session(job, reference);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return session.settled(); }, 120000));
-    OfferStage stage(store.get());
-    stage.set_session(&session);
-    stage.show();
-    bool issued = false;
-    ASSERT_TRUE(QTest::qWaitFor([&] { return issued = issued || stage.issue_quote(now); }, 120000));
-    const auto quote = store->quotes(job.id).value().at(0);
-    const QString kept = text_of_file(QByteArray::fromStdString(store::QuoteBook(*store).paper(quote.id).value()));
-    ASSERT_TRUE(kept.contains(QStringLiteral("Q2027-0001")));
-    EXPECT_EQ(kept.contains(QStringLiteral("beside each other")), job.choices.size() > 1);
+std::string words_of(const Composition& composed) {
+    QString all;
+    for (const QStringList& page : composed.pages)
+        all += page.join(QLatin1Char('\n')) + QStringLiteral("\n\f");
+    return all.toStdString();
+}
 
-    // The job goes on: another client's name, another price.
-    session.edit(QStringLiteral("later"), [](Job& later) {
+/// A store with the demonstration job, issued once as the window issues.
+class Reprint : public testing::Test {
+   protected:
+    void SetUp() override {
+        reference_ = std::make_shared<const plan::Reference>(test::reference());
+        store_ = store::Store::open(":memory:", now).value();
+        ASSERT_TRUE(write_firm(*store_, firm_then()).ok());
+        ASSERT_TRUE(write_logo(*store_, logo(Qt::darkGreen)).ok());
+        Job job = test::demo_job();
+        job.revision = 0;
+        job.offer.covering = "For {client}: {number}, {price}.";
+        if (job.choices.size() > 1) job.choices[1].on_offer = true;
+        job = store_->save(job, now).value();
+        session_ = std::make_unique<JobSession>(job, reference_);
+        ASSERT_TRUE(QTest::qWaitFor([&] { return session_->settled(); }, 120000));
+        stage_ = std::make_unique<OfferStage>(store_.get());
+        stage_->set_session(session_.get());
+        stage_->show();
+    }
+    void TearDown() override {
+        if (stage_ != nullptr) stage_->set_session(nullptr);
+    }
+    static Firm firm_then() {
+        Firm firm;
+        firm.name = QStringLiteral("Oldworks & Daughters");
+        firm.street = QStringLiteral("Old Lane 1");
+        firm.phone = QStringLiteral("+00 1234");
+        firm.letter = QStringLiteral("Then we wrote {number}.");
+        return firm;
+    }
+    static QByteArray logo(Qt::GlobalColor colour) {
+        QImage image(200, 80, QImage::Format_RGB32);
+        image.fill(colour);
+        QBuffer buffer;
+        EXPECT_TRUE(buffer.open(QIODevice::WriteOnly));
+        EXPECT_TRUE(image.save(&buffer, "PNG"));
+        return buffer.data();
+    }
+    store::IssuedQuote issue() {
+        bool issued = false;
+        EXPECT_TRUE(QTest::qWaitFor([&] { return issued = issued || stage_->issue_quote(now); }, 120000));
+        return store_->quotes(session_->job().id).value().at(0);
+    }
+    QString kept_text(const store::IssuedQuote& quote) {
+        return text_of_file(QByteArray::fromStdString(store::QuoteBook(*store_).paper(quote.id).value()));
+    }
+
+    std::shared_ptr<const plan::Reference> reference_;
+    std::unique_ptr<store::Store> store_;
+    std::unique_ptr<JobSession> session_;
+    std::unique_ptr<OfferStage> stage_;
+};
+
+TEST_F(Reprint, says_the_same_as_the_paper_that_went_out_whatever_became_of_job_prices_and_firm) {
+    PaperLook look;
+    look.language = Language::spanish;
+    look.form = PageForm::letter;
+    stage_->paper()->set_look(look);
+    const store::IssuedQuote quote = issue();
+    const QString kept = kept_text(quote);
+    ASSERT_TRUE(kept.contains(QStringLiteral("Q2027-0001")));
+    ASSERT_TRUE(kept.contains(QStringLiteral("Oldworks")));
+
+    // The job goes on, and the firm: another client's name, another price, another list, block, logo and language.
+    session_->edit(QStringLiteral("later"), [](Job& later) {
         later.client.name = "Somebody Else";
         later.offer.discount_percent = 10.0;
+        later.site.surfaces.front().tilt_deg += 1.0;
     });
-    const auto again = input_again(*store, quote, session.reference());
+    plan::Reference later = session_->reference();
+    for (auto& [id, list] : later.price_lists)
+        for (parts::PriceItem& item : list.items)
+            item.price.minor += 100;
+    later.catalogue.collectors.clear();
+    Firm firm;
+    firm.name = QStringLiteral("Laterfirm");
+    ASSERT_TRUE(write_firm(*store_, firm).ok());
+    ASSERT_TRUE(write_logo(*store_, logo(Qt::red)).ok());
+    stage_->paper()->set_look({});
+
+    const auto again = input_again(*store_, quote, later);
     ASSERT_TRUE(again.ok()) << text_of(again.problems());
-    const auto printed = pdf_bytes(Paper::quote, *again.value());
+    EXPECT_FALSE(again.value().firm_of_today);
+    EXPECT_EQ(again.value().input->look, look);
+    EXPECT_EQ(again.value().input->firm.logo.pixelColor(3, 3), QColor(Qt::darkGreen));
+    EXPECT_EQ(again.value().input->firm.letter, firm_then().letter);
+    const auto printed = pdf_bytes(Paper::quote, *again.value().input);
     ASSERT_TRUE(printed.ok());
     EXPECT_EQ(text_of_file(printed.value()).toStdString(), kept.toStdString());
+}
 
-    // Another price list: refused, since it would not be what went out.
-    plan::Reference dearer = session.reference();
+TEST_F(Reprint, what_is_shown_before_issuing_is_what_goes_out) {
+    // The page on the screen comes from the whole plan, the paper from what is frozen of it.
+    for (const Language language : {Language::english, Language::german}) {
+        PaperLook look;
+        look.language = language;
+        look.large_print = language == Language::german;
+        stage_->paper()->set_look(look);
+        const store::IssuedQuote quote = issue();
+        PaperInput shown = *offer_input(*session_, read_firm(store_.get()), QDate(2027, 4, 12));
+        shown.look = look;
+        shown.unsaved = false;  // issuing has moved the job on
+        shown.quote_number = QString::fromStdString(quote.number);
+        const auto before = store_->quotes(session_->job().id).value();
+        if (before.size() > 1) shown.takes_place_of = QString::fromStdString(before.at(1).number);
+        Composition composed;
+        ASSERT_TRUE(pdf_bytes(Paper::quote, shown, &composed).ok());
+        const auto again = input_again(*store_, quote, session_->reference());
+        ASSERT_TRUE(again.ok()) << text_of(again.problems());
+        Composition from_snapshot;
+        ASSERT_TRUE(pdf_bytes(Paper::quote, *again.value().input, &from_snapshot).ok());
+        EXPECT_EQ(words_of(from_snapshot), words_of(composed));
+        // Drawings, too: pixel by pixel.
+        const auto drawn = preview(Paper::quote, shown, 60),
+                   drawn_again = preview(Paper::quote, *again.value().input, 60);
+        EXPECT_TRUE(drawn == drawn_again);
+        // Saved, so that the next one can be issued.
+        ASSERT_EQ(before.size(), language == Language::english ? 1U : 2U);
+        if (language == Language::german) break;
+        Job saved = store_->save(session_->job(), now).value();
+        session_->mark_saved(saved);
+        ASSERT_TRUE(QTest::qWaitFor([&] { return session_->settled(); }, 120000));
+    }
+}
+
+TEST_F(Reprint, of_an_older_snapshot_is_planned_again_and_bears_the_block_of_today) {
+    store::IssuedQuote quote = issue();
+    // As a program before this one froze it: the plan alone.
+    plan::Plan plan = *session_->plan();
+    plan.job_revision = quote.job_revision;
+    quote.plan_json = plan::plan_to_json(plan);
+    Firm firm;
+    firm.name = QStringLiteral("Laterfirm");
+    ASSERT_TRUE(write_firm(*store_, firm).ok());
+    const auto again = input_again(*store_, quote, session_->reference());
+    ASSERT_TRUE(again.ok()) << text_of(again.problems());
+    EXPECT_TRUE(again.value().firm_of_today);
+    EXPECT_EQ(again.value().input->firm.name, firm.name);
+    plan::Reference dearer = session_->reference();
     for (auto& [id, list] : dearer.price_lists)
         for (parts::PriceItem& item : list.items)
             item.price.minor += 100;
-    const auto refused = input_again(*store, quote, dearer);
+    const auto refused = input_again(*store_, quote, dearer);
     ASSERT_FALSE(refused.ok());
     EXPECT_NE(refused.problems().front().what.find("comes out otherwise"), std::string::npos);
     store::IssuedQuote gone = quote;
     gone.job_revision = 99;
-    EXPECT_FALSE(input_again(*store, gone, session.reference()).ok());
-    stage.set_session(nullptr);
+    EXPECT_FALSE(input_again(*store_, gone, session_->reference()).ok());
+}
+
+TEST_F(Reprint, of_a_snapshot_that_was_altered_is_refused_in_words) {
+    const store::IssuedQuote quote = issue();
+    const auto altered = [&](const char* what, const char* with) {
+        store::IssuedQuote other = quote;
+        const auto at = other.plan_json.rfind(what);
+        EXPECT_NE(at, std::string::npos) << what;
+        other.plan_json.replace(at, std::string(what).size(), with);
+        return input_again(*store_, other, session_->reference());
+    };
+    for (const auto& [what, with] :
+         {std::pair{"\"look\": ", "\"lock\": "}, std::pair{"\"printed_on\": \"", "\"printed_on\": \"x"},
+          std::pair{"\"firm\": {", "\"firn\": {"}, std::pair{"\"gross_minor\": ", "\"gross_minor\": 1e99"},
+          std::pair{"\"logo\": \"", "\"logo\": \"?"}, std::pair{"\"equipment\": {", "\"equipment\": {\"x\": 1, "},
+          std::pair{"\"valid_days\": ", "\"valid_days\": -"},
+          std::pair{"\"schema\": 1,\n    \"takes", "\"schema\": 2,\n    \"takes"},
+          std::pair{"\"takes_place_of\"", "\"take_place_of\""}}) {
+        const auto refused = altered(what, with);
+        ASSERT_FALSE(refused.ok()) << what;
+        EXPECT_FALSE(refused.problems().front().remedy.empty()) << what;
+    }
+    store::IssuedQuote cut = quote;
+    cut.plan_json.resize(cut.plan_json.size() / 2);
+    EXPECT_FALSE(input_again(*store_, cut, session_->reference()).ok());
 }
 
 }  // namespace
