@@ -219,7 +219,8 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                   numbers_and_orders(Dialect::sqlite),
                                                   customer_list(Dialect::sqlite),
                                                   rule_sets_of_the_firm(Dialect::sqlite),
-                                                  stock_and_purchases(Dialect::sqlite)};
+                                                  stock_and_purchases(Dialect::sqlite),
+                                                  records_of_progress(Dialect::sqlite)};
     static const std::vector<Migration> postgresql = {schema_of_version_7(),
                                                       who_saved(),
                                                       erasure(Dialect::postgresql),
@@ -231,7 +232,8 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                       numbers_and_orders(Dialect::postgresql),
                                                       customer_list(Dialect::postgresql),
                                                       rule_sets_of_the_firm(Dialect::postgresql),
-                                                      stock_and_purchases(Dialect::postgresql)};
+                                                      stock_and_purchases(Dialect::postgresql),
+                                                      records_of_progress(Dialect::postgresql)};
     return dialect == Dialect::sqlite ? sqlite : postgresql;
 }
 
