@@ -3514,6 +3514,10 @@ Freundliche Grüße
         <translation>Nummer des Lieferanten</translation>
     </message>
     <message>
+        <source>In stock</source>
+        <translation>Im Lager</translation>
+    </message>
+    <message>
         <source>To order</source>
         <translation>Bestellen</translation>
     </message>

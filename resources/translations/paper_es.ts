@@ -3514,6 +3514,10 @@ Un saludo cordial
         <translation>Número del proveedor</translation>
     </message>
     <message>
+        <source>In stock</source>
+        <translation>En almacén</translation>
+    </message>
+    <message>
         <source>To order</source>
         <translation>Pedir</translation>
     </message>

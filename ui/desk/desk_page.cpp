@@ -13,8 +13,10 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "core/store/state_days.h"
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
+#include "ui/common/wide_column.h"
 #include "ui/customers/customers_page.h"
 #include "ui/customers/files.h"
 #include "ui/desk/figures_page.h"
@@ -29,6 +31,13 @@ namespace {
 
 constexpr int preview_delay_ms = 60;  ///< holding the arrow key down must not load every job on the way
 constexpr int row_height = 40;
+
+QString item_name(const Catalogue& catalogue, const std::string& id) {
+    if (const CollectorModel* item = find_collector(catalogue, id)) return qs(item->name);
+    if (const BlockModel* item = find_block(catalogue, id)) return qs(item->name);
+    const CylinderModel* item = find_cylinder(catalogue, id);
+    return item == nullptr ? QString() : qs(item->name);
+}
 
 }  // namespace
 
@@ -60,6 +69,7 @@ DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> p
 QWidget* DeskPage::make_jobs() {
     auto* jobs = new QWidget(this);
     filter_ = new ListFilter(store_, jobs);
+    filter_->set_item_names([this](const std::string& id) { return item_name(reference_->catalogue, id); });
     connect(filter_, &ListFilter::changed, this, &DeskPage::narrow);
     connect(filter_, &ListFilter::view_chosen, this, &DeskPage::narrow);
     connect(filter_, &ListFilter::problem, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
@@ -93,7 +103,8 @@ QWidget* DeskPage::make_head() {
     row->setSpacing(8);
     search_ = new QLineEdit(head);
     search_->setProperty("role", QStringLiteral("search"));
-    search_->setPlaceholderText(tr("Search by number, client, address, telephone, title, quote or notes"));
+    search_->setPlaceholderText(
+        tr("Search by number, client, address, telephone, title, quote, serial number or notes"));
     search_->setAccessibleName(tr("Search jobs"));
     search_->setClearButtonEnabled(true);
     search_->installEventFilter(this);
@@ -145,14 +156,14 @@ QWidget* DeskPage::make_table() {
         if (model_->rowCount() > 0) table_->selectRow(0);
     });
     header->setSectionResizeMode(QHeaderView::Interactive);
-    header->setSectionResizeMode(JobTableModel::title_column, QHeaderView::Stretch);
     header->setMinimumSectionSize(60);
     table_->setColumnWidth(JobTableModel::number_column, 92);
     table_->setColumnWidth(JobTableModel::client_column, 160);
     table_->setColumnWidth(JobTableModel::town_column, 112);
-    table_->setColumnWidth(JobTableModel::state_column, 80);
-    table_->setColumnWidth(JobTableModel::next_column, 184);
+    table_->setColumnWidth(JobTableModel::state_column, 96);  // "in service" whole
+    table_->setColumnWidth(JobTableModel::next_column, 176);
     table_->setColumnWidth(JobTableModel::changed_column, 112);
+    keep_wide(*table_, JobTableModel::title_column, 150);
     count_ = new QLabel(left);
     count_->setProperty("role", QStringLiteral("muted"));
     due_ = new QPushButton(left);
@@ -286,7 +297,8 @@ void DeskPage::preview_selected() {
         due.on = QDate::fromString(qs(service->due_on), Qt::ISODate);
         due.overdue = due.on < QDate::currentDate();
     }
-    preview_->show_job(job.value(), due);
+    const Result<std::vector<store::StateDay>> days = store::StateDays(store_).of(id);
+    preview_->show_job(job.value(), due, days.ok() ? days.value() : std::vector<store::StateDay>());
 }
 
 void DeskPage::remove_selected() {
