@@ -210,6 +210,7 @@ const PricePage::Entry* PricePage::current() const {
 
 void PricePage::show_entry(const Entry& entry) {
     shown_id_ = entry.list.id;
+    base_ = entry.version.version;
     model_->set_list(entry.list, entry.own);
     terms_->set_list(entry.list, entry.own);
     choice_->show_data(qs(shown_id_));
@@ -316,8 +317,7 @@ bool PricePage::save_version(const QString& note, Instant now) {
     // What the fields let pass and the file's reader does not would be a list that nobody can read again.
     const Result<parts::PriceList> read = parts::price_list_from_json(text, "price list " + shown_id_);
     if (!tell(read.ok() ? std::vector<Problem>{} : read.problems())) return false;
-    const auto saved =
-        store::PriceBook(store_).save(shown_id_, text, entry->version.version, note.trimmed().toStdString(), now);
+    const auto saved = store::PriceBook(store_).save(shown_id_, text, base_, note.trimmed().toStdString(), now);
     if (!tell(saved.ok() ? std::vector<Problem>{} : saved.problems())) return false;
     entry->list = read.value();
     entry->version = saved.value();
@@ -335,6 +335,7 @@ bool PricePage::withdraw(const QString& note, Instant now) {
         store::PriceBook(store_).withdraw(shown_id_, entry->version.version, note.trimmed().toStdString(), now);
     if (!tell(done.ok() ? std::vector<Problem>{} : done.problems())) return false;
     entry->version = done.value();
+    base_ = entry->version.version;
     fill_choice();
     refresh_state();
     Q_EMIT said(tr("'%1' is withdrawn").arg(qs(entry->list.label)));

@@ -83,6 +83,7 @@ class PricePage : public QWidget {
     std::shared_ptr<const plan::Reference> reference_;
     std::vector<Entry> entries_;
     std::string shown_id_;
+    int base_ = 0;  ///< version that what stands on screen was made from: the book may have gone on since
     PriceModel* model_ = nullptr;
     PriceTerms* terms_ = nullptr;
     CalmCombo* choice_ = nullptr;

@@ -255,6 +255,7 @@ const RulePage::Entry* RulePage::current() const {
 
 void RulePage::show_entry(const Entry& entry) {
     shown_id_ = entry.set.id();
+    base_ = entry.version.version;
     model_->set_draft(entry.set, entry.own);
     choice_->show_data(shown_id_);
     refresh_state();
@@ -324,6 +325,9 @@ void RulePage::refresh_state() {
         if (entry->version.came) words << tr("Came with a job from another machine.");
         if (withdrawn) words << tr("Withdrawn: jobs that name it go on with it, others do not see it.");
         if (changed) words << tr("Changes are not saved yet.");
+        if (changed && base_ != entry->version.version)
+            words << tr("\u25b2 The changes began with version %1: discard them to see what was saved since.")
+                         .arg(number(static_cast<int>(base_)));
         const std::vector<Problem> problems = changed ? draft.problems() : std::vector<Problem>{};
         if (!problems.empty()) {
             words << (problems.size() == 1

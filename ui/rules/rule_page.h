@@ -92,6 +92,8 @@ class RulePage : public QWidget {
     std::vector<std::string> program_;
     std::vector<Entry> entries_;
     QString shown_id_, for_new_jobs_;
+    /// Version that what stands on screen was made from: the book may have gone on since.
+    std::int64_t base_ = 0;
     RuleModel* model_ = nullptr;
     CalmCombo* choice_ = nullptr;
     QTableView* table_ = nullptr;

@@ -74,6 +74,7 @@ TEST_F(OfferStageTest, issuing_freezes_the_plan_as_it_is_into_the_store) {
     EXPECT_EQ(issued.gross_minor, open->plan()->quote->gross.minor);
     EXPECT_EQ(issued.sha256, sha256_hex(issued.plan_json));
     EXPECT_NE(issued.plan_json.find("Marl 21"), std::string::npos);
+    EXPECT_NE(issued.plan_json.find("\"basic_wind_m_s\""), std::string::npos) << "with the rules it was reckoned by";
     EXPECT_EQ(open->job().state, JobState::offered);
     stage.set_session(nullptr);
 }
