@@ -132,9 +132,9 @@ void RulePage::make_table() {
     header->setHighlightSections(false);
     header->setSectionResizeMode(QHeaderView::Interactive);
     const std::pair<int, int> widths[] = {{RuleModel::column_group, 128},
-                                          {RuleModel::column_value, 204},
-                                          {RuleModel::column_figure, 216},
-                                          {RuleModel::column_unit, 72},
+                                          {RuleModel::column_value, 224},
+                                          {RuleModel::column_figure, 180},
+                                          {RuleModel::column_unit, 92},
                                           {RuleModel::column_state, 100}};
     for (const auto& [column, width] : widths)
         table_->setColumnWidth(column, width);
@@ -146,9 +146,20 @@ void RulePage::make_table() {
         remove_->setEnabled(current() != nullptr && current()->own && model_->is_item(table_->currentIndex().row()));
     });
     connect(model_, &QAbstractItemModel::modelReset, this, [this] {
+        give_words_room();
         tell_range();
         remove_->setEnabled(false);
     });
+}
+
+// Words of a rule have neither unit nor source: they may lie over both columns.
+void RulePage::give_words_room() {
+    table_->clearSpans();
+    for (int row = 0; row < model_->rowCount(); ++row) {
+        const RuleField& field = *model_->row_at(row)->field;
+        if (field.kind == RuleKind::text || field.kind == RuleKind::names)
+            table_->setSpan(row, RuleModel::column_figure, 1, RuleModel::column_state - RuleModel::column_figure);
+    }
 }
 
 void RulePage::tell_range(const QString& typed_problem) {

@@ -74,6 +74,7 @@ class RulePage : public QWidget {
     void fill_choice();
     void show_entry(const Entry& entry);
     void refresh_state();
+    void give_words_room();
     void tell_range(const QString& typed_problem = {});
     void add_item(RuleGroup group);
     void ask_new();

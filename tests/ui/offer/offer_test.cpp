@@ -16,6 +16,7 @@
 #include "tests/ui/documents/sample.h"
 #include "ui/common/edits.h"
 #include "ui/common/job_session.h"
+#include "ui/common/notice_bar.h"
 #include "ui/drawing/fields.h"
 #include "ui/offer/firm_settings.h"
 #include "ui/offer/issued_page.h"
@@ -64,7 +65,7 @@ TEST_F(OfferStageTest, issuing_freezes_the_plan_as_it_is_into_the_store) {
     const auto open = session(false);
     OfferStage stage(store_.get());
     stage.set_session(open.get());
-    ASSERT_TRUE(stage.issue_quote(now));
+    ASSERT_TRUE(stage.issue_quote(now)) << stage.findChild<NoticeBar*>()->text().toStdString();
     const auto quotes = store_->quotes(job_.id);
     ASSERT_TRUE(quotes.ok());
     ASSERT_EQ(quotes.value().size(), 1U);
