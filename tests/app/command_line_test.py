@@ -513,8 +513,12 @@ class Store(unittest.TestCase):
 
     def test_a_client_is_found_handed_out_and_erased(self):
         def client(*args):
-            return run("client", *args, "--store", self.path)
+            return run("client", *args, "--store", self.path, env={"XDG_CACHE_HOME": str(self.dir / "cache")})
 
+        # A copy of a paper that the window gave to a viewer.
+        opened = self.dir / "cache/Warmgable/papers/quote-Q2027-0001.pdf"
+        opened.parent.mkdir(parents=True)
+        opened.write_bytes(b"%PDF-1.7 of the client")
         name = json.loads(DEMO.read_text())["client"]["name"]
         done = client("find", *name.split()[-1:])
         self.assertEqual(done.returncode, 0, done.stderr)
@@ -523,11 +527,14 @@ class Store(unittest.TestCase):
         out = self.dir / "handed"
         self.assertIn("1 jobs, 1 of their revisions", client("export", out, self.number).stdout)
         self.assertEqual(len(list((out / "jobs").iterdir())), 1)
+        self.assertTrue((out / "papers").is_dir())
+        self.assertTrue(opened.exists())
         self.assertEqual(client("erase", self.number).returncode, 4, "a reason is wanted")
         self.assertEqual(client("erase", "none", "--reason", "asked").returncode, 3)
         done = client("erase", self.number, "--reason", "asked by letter")
         self.assertEqual(done.returncode, 0, done.stderr)
         self.assertIn("Erased: 1 jobs, 1 revisions", done.stdout)
+        self.assertFalse(opened.exists(), "copies of papers go with the client")
         self.assertEqual(self.store("check").returncode, 0)
         self.assertNotIn(name.encode(), b"".join(p.read_bytes() for p in self.dir.glob("desk.sqlite*")))
         self.assertEqual(client("over").returncode, 0)
