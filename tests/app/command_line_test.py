@@ -367,7 +367,8 @@ class Store(unittest.TestCase):
         job.update(revision=1, changed_at="2027-06-21T12:00:00Z")
         text = json.dumps(job)
         with contextlib.closing(sqlite3.connect(self.path)) as db, db:
-            db.execute("INSERT INTO job VALUES (?, 1, ?, ?, ?, ?, ?, 1, 1, ?, 'x', '', 0, NULL)",
+            db.execute("INSERT INTO job (id, save_seq, number, title, client, town, state, invented, revision, changed_at, "
+                       "content_sha256, base_sha256, base_revision) VALUES (?, 1, ?, ?, ?, ?, ?, 1, 1, ?, 'x', '', 0)",
                        (job["id"], job["number"], job["title"], job["client"]["name"], job["client"].get("town", ""),
                         job["state"], job["changed_at"]))
             db.execute("INSERT INTO job_revision VALUES (?, 1, ?, ?, ?, 'Ada on desk-2')",
