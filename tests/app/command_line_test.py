@@ -368,11 +368,14 @@ class Store(unittest.TestCase):
         text = json.dumps(job)
         with contextlib.closing(sqlite3.connect(self.path)) as db, db:
             db.execute("INSERT INTO job (id, save_seq, number, title, client, town, state, invented, revision, changed_at, "
-                       "content_sha256, base_sha256, base_revision) VALUES (?, 1, ?, ?, ?, ?, ?, 1, 1, ?, 'x', '', 0)",
+                       "content_sha256, base_sha256, base_revision, next_step, next_since) "
+                       "VALUES (?, 1, ?, ?, ?, ?, ?, 1, 1, ?, 'x', '', 0, 'plan', '2027-06-21')",
                        (job["id"], job["number"], job["title"], job["client"]["name"], job["client"].get("town", ""),
                         job["state"], job["changed_at"]))
             db.execute("INSERT INTO job_revision VALUES (?, 1, ?, ?, ?, 'Ada on desk-2')",
                        (job["id"], job["changed_at"], text, hashlib.sha256(text.encode()).hexdigest()))
+            db.execute("INSERT INTO job_state_day (job_id, revision, from_state, to_state, at, by_whom) "
+                       "VALUES (?, 1, '', ?, ?, 'Ada on desk-2')", (job["id"], job["state"], job["changed_at"]))
             db.execute("INSERT INTO job_search (rowid, number, title) VALUES (1, ?, ?)", (job["number"], job["title"]))
         self.number = job["number"]
 
@@ -492,7 +495,7 @@ class Store(unittest.TestCase):
             db.execute("UPDATE price_list SET content = content || ' '")
         done = run("plan", self.number, "--store", self.path, "--out", self.dir / "out")
         self.assertEqual(done.returncode, 0, done.stderr)
-        self.assertIn("lost its hash", done.stderr)
+        self.assertIn("no longer has its hash", done.stderr)
 
     def test_a_job_goes_out_as_a_file_and_comes_in_elsewhere(self):
         sent = self.dir / "job.warmgable"
