@@ -46,8 +46,10 @@ class OfferStageTest : public testing::Test {
 
     /// A session whose plan is the hand-made one, with or without a stop.
     std::unique_ptr<JobSession> session(bool stopped) {
+        auto reference = std::make_shared<plan::Reference>();
+        reference->rule_sets[job_.rule_set];  // as it is made
         auto made = std::make_unique<JobSession>(
-            job_, std::make_shared<const plan::Reference>(),
+            job_, std::shared_ptr<const plan::Reference>(std::move(reference)),
             [stopped](const Job& job, const plan::Reference&, const plan::Options&) -> Result<plan::Plan> {
                 plan::Plan plan = sample::plan(job);
                 if (stopped) plan.findings.insert(plan.findings.begin(), sample::stop());
