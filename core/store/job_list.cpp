@@ -192,7 +192,7 @@ std::optional<JobView> from_json(const QJsonObject& object) {
     JobView view;
     view.name = object["name"].toString().toStdString();
     if (view.name.empty()) return std::nullopt;
-    for (const QJsonValue& one : object["states"].toArray()) {
+    for (const auto& one : object["states"].toArray()) {
         const auto state = from_key<JobState>(one.toString().toStdString());
         if (!state) return std::nullopt;
         view.states.push_back(*state);
@@ -200,7 +200,7 @@ std::optional<JobView> from_json(const QJsonObject& object) {
     view.without_invented = object["without_invented"].toBool();
     view.due_within_days = std::clamp(object["due_within_days"].toInt(-1), -1, most_days);
     view.quiet_for_days = std::clamp(object["quiet_for_days"].toInt(-1), -1, most_days);
-    for (const QJsonValue& one : object["steps"].toArray()) {
+    for (const auto& one : object["steps"].toArray()) {
         const auto* step = std::find_if(std::begin(step_words), std::end(step_words), [&one](const auto& pair) {
             return one.toString() == QString::fromLatin1(pair.second);
         });
@@ -270,7 +270,7 @@ Result<std::vector<JobView>> JobList::views() const {
     const Problem unreadable{"views of the desk", "cannot be read", "Remove them and make them anew"};
     if (!document.isArray()) return unreadable;
     std::vector<JobView> out;
-    for (const QJsonValue& one : document.array()) {
+    for (const auto& one : document.array()) {
         const std::optional<JobView> view = from_json(one.toObject());
         if (!view) return unreadable;
         out.push_back(*view);
