@@ -55,7 +55,7 @@ int take_job(store::Store& store, const QString& path, std::ostream& out, std::o
         << ": " << taken.taken.size() << " changes, " << taken.quotes << " quotes, " << taken.pictures
         << " photographs\n";
     if (taken.firm_data > 0)
-        out << "Prices or equipment that it is planned with came with it: " << taken.firm_data << '\n';
+        out << "Prices, rules or equipment that it is planned with came with it: " << taken.firm_data << '\n';
     if (!taken.is_new) {
         for (const merge::Change& change : taken.taken)
             out << "  " << change.where << ": " << change.before << " -> " << change.after << " (" << change.seat_name

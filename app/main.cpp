@@ -105,6 +105,7 @@ int run_window(int argc, char** argv, const QStringList& arguments) {
 
     ui::MainWindow window(std::move(store).value(),
                           std::make_shared<const plan::Reference>(std::move(reference).value()));
+    window.set_program_rules(app::built_in_rules());
     window.show();
     if (given.demo) {
         window.open_job_text(*app::resource_text("demo/job.json"), "demo/job.json");

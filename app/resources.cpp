@@ -2,6 +2,9 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
 
 namespace wg::app {
 namespace {
@@ -34,6 +37,17 @@ Result<std::string> file_text(const std::string& path) {
 
 Result<plan::Reference> built_in_reference() {
     return plan::load_reference(resource_text);
+}
+
+std::vector<std::string> built_in_rules() {
+    std::vector<std::string> out;
+    const QJsonDocument index =
+        QJsonDocument::fromJson(QByteArray::fromStdString(resource_text("index.json").value_or("")));
+    for (const QJsonValue name : index.object().value(QLatin1String("rules")).toArray()) {
+        if (std::optional<std::string> text = resource_text(name.toString().toStdString()))
+            out.push_back(std::move(*text));
+    }
+    return out;
 }
 
 }  // namespace wg::app

@@ -4,6 +4,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/plan/reference.h"
 #include "core/quantity/result.h"
@@ -17,5 +18,8 @@ namespace wg::app {
 [[nodiscard]] Result<std::string> file_text(const std::string& path);
 
 [[nodiscard]] Result<plan::Reference> built_in_reference();
+
+/// Files of the rule sets that "index.json" names.
+[[nodiscard]] std::vector<std::string> built_in_rules();
 
 }  // namespace wg::app

@@ -55,7 +55,7 @@ int run_export(store::Store& store, const QString& folder, std::ostream& out, st
     const store::Exported& counted = done.value();
     out << "Written to " << folder.toStdString() << ": " << counted.jobs << " jobs, " << counted.quotes << " quotes, "
         << counted.photographs << " photographs, " << counted.weather_years << " weather years, " << counted.equipment
-        << " items of equipment, " << counted.price_lists << " price lists\n";
+        << " items of equipment, " << counted.price_lists << " price lists, " << counted.rule_sets << " rule sets\n";
     for (const std::string& line : counted.missing)
         err << "missing: " << line << '\n';
     return counted.missing.empty() ? exit_done : exit_stop;

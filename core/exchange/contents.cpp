@@ -355,7 +355,7 @@ Result<SentFirmData> firm_data_from_json(const std::string& text, const std::str
     data.saved_at = members.text("saved_at");
     data.content = members.text("content", max_json_bytes);
     members.done();
-    if (problems.empty() && data.kind != "price_list" && data.kind != "equipment")
+    if (problems.empty() && data.kind != "price_list" && data.kind != "equipment" && data.kind != "rule_set")
         members.wrong("kind", "is none that this version knows");
     if (problems.empty() && data.id.empty()) members.wrong("id", "is empty");
     if (problems.empty() && !instant_from_iso8601(data.saved_at)) members.wrong("saved_at", "is no time");

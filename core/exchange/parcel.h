@@ -64,10 +64,10 @@ struct SentPicture {
 
 /// What the job is planned with and does not come with the program: without it another machine could not plan the job.
 struct SentFirmData {
-    std::string kind;      ///< "price_list" or "equipment"
+    std::string kind;      ///< "price_list", "equipment" or "rule_set"
     std::string id;        ///< that the job names it by
     std::string saved_at;  ///< ISO 8601 UTC, of the version
-    std::string content;   ///< its file (docs/price-format.md, docs/equipment-format.md)
+    std::string content;   ///< its file (docs/price-format.md, equipment-format.md, rule-set-format.md)
     friend bool operator==(const SentFirmData&, const SentFirmData&) = default;
 };
 

@@ -5,6 +5,7 @@
 
 #include "core/equipment/codec.h"
 #include "core/job/words.h"
+#include "core/plan/frozen_plan.h"
 #include "core/plan/plan.h"
 #include "core/plan/plan_json_parts.h"
 
@@ -300,9 +301,8 @@ Json forecasts_json(const std::vector<commissioning::MonthForecast>& forecasts) 
     return out;
 }
 
-}  // namespace
-
-std::string plan_to_json(const Plan& plan) {
+// `rules`: those that it was reckoned with, to be frozen with it; null: left out.
+std::string written(const Plan& plan, const RuleSet* rules) {
     Json out;
     out["format"] = "warmgable-plan";
     out["schema"] = 1;
@@ -326,6 +326,7 @@ std::string plan_to_json(const Plan& plan) {
                         {"weather_invented", plan.weather_invented},
                         {"rule_set", plan.rule_set_label},
                         {"price_list", plan.price_list_label}};
+    if (rules != nullptr) out["rules"] = json_parts::rules_json(*rules);
     out["stopped"] = plan.stopped();
     const Figures& f = plan.figures;
     out["figures"] = {{"heat_kwh", plan.has_yield ? ranged(f.heat_kwh, 1) : Json(nullptr)},
@@ -385,6 +386,16 @@ std::string plan_to_json(const Plan& plan) {
         workings.push_back(to_json(working));
     out["workings"] = workings;
     return out.dump(2, ' ', false, nlohmann::ordered_json::error_handler_t::replace) + '\n';
+}
+
+}  // namespace
+
+std::string plan_to_json(const Plan& plan) {
+    return written(plan, nullptr);
+}
+
+std::string frozen_plan(const Plan& plan, const RuleSet& rules) {
+    return written(plan, &rules);
 }
 
 }  // namespace wg::plan

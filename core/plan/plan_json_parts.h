@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "core/plan/plan.h"
+#include "core/plan/rule_set.h"
 
 namespace wg::plan::json_parts {
 
@@ -28,6 +29,7 @@ using Json = nlohmann::ordered_json;
 [[nodiscard]] Json run_json(const Plan& plan);
 [[nodiscard]] Json services_json(const services::Outcome& services);
 [[nodiscard]] Json duties_json(const ChargeDuty& duty);
+[[nodiscard]] Json rules_json(const RuleSet& rules);
 [[nodiscard]] Json pressure_tests_json(const PressureTests& tests);
 
 }  // namespace wg::plan::json_parts

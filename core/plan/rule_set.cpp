@@ -2,9 +2,11 @@
 
 #include <charconv>
 #include <nlohmann/json.hpp>
+#include <optional>
 #include <set>
 
 #include "core/equipment/fields.h"
+#include "core/plan/rule_sources.h"
 #include "core/quantity/utf8.h"
 
 namespace wg::plan {
@@ -39,6 +41,15 @@ void read_net_pressure(Reader& r, fixing::ActionRules& a) {
         r.problem("net_uplift_edge", "lifts less than net_uplift_middle", "Edge zones lift at least as much");
 }
 
+void read_value_sources(Reader& r) {
+    std::optional<Reader> sources = r.object("sources", false);
+    if (!sources) return;
+    for (const std::string& value : values_with_source()) {
+        if (sources->has(value.c_str())) static_cast<void>(sources->text(value.c_str()));
+    }
+    sources->done();
+}
+
 fixing::ActionRules read_actions(Reader r) {
     fixing::ActionRules a;
     a.basic_wind_m_s = r.number("basic_wind_m_s", 10.0, 80.0, "m/s");
@@ -59,6 +70,7 @@ fixing::ActionRules read_actions(Reader r) {
     a.gamma_bolt = r.number_or("gamma_bolt", a.gamma_bolt, 1.0, 2.0, "");
     a.deflection_span_share = r.number_or("deflection_span_share", a.deflection_span_share, 50.0, 1000.0, "");
     a.source = r.text("source");
+    read_value_sources(r);
     r.done();
     return a;
 }
@@ -148,6 +160,36 @@ ChargeDuties read_duties(Reader r) {
     return d;
 }
 
+std::string text_of_field(const nlohmann::json& object, const std::string& key) {
+    const auto found = object.find(key);
+    return found != object.end() && found->is_string() ? found->get<std::string>() : std::string();
+}
+
+// A set that is not called assumed: every value that it gives comes from somewhere. `document` was read without
+// problems.
+void ask_for_sources(const nlohmann::json& document, const std::string& file_name, std::vector<Problem>& problems) {
+    const auto need = [&](const std::string& place, const std::string& source) {
+        if (says_assumed(source))
+            problems.push_back({file_name + ": " + place, "names no source, or says that it is assumed",
+                                "State where the value comes from, or write \"assumed\": true"});
+    };
+    need("source", text_of_field(document, "source"));
+    const nlohmann::json& actions = document["actions"];
+    const nlohmann::json own = actions.value("sources", nlohmann::json::object());
+    for (const std::string& value : values_with_source()) {
+        if (!actions.contains(value)) continue;  // left out: the recommended value of the standard
+        const std::string source = text_of_field(own, value);
+        need("actions.sources." + value, source.empty() ? text_of_field(actions, group_source_of(value)) : source);
+    }
+    need("tax.source", text_of_field(document["tax"], "source"));
+    for (const char* list : {"market", "service"}) {
+        for (std::size_t i = 0; i < document[list].size(); ++i)
+            need(std::string(list) + '[' + std::to_string(i) + "].source", text_of_field(document[list][i], "source"));
+    }
+    if (document.contains("charge_duties"))
+        need("charge_duties.source", text_of_field(document["charge_duties"], "source"));
+}
+
 }  // namespace
 
 Result<RuleSet> rule_set_from_json(std::string_view text, const std::string& file_name) {
@@ -168,6 +210,7 @@ Result<RuleSet> rule_set_from_json(std::string_view text, const std::string& fil
     rules.service = read_service(root);
     if (auto duties = root.object("charge_duties", false)) rules.duties = read_duties(std::move(*duties));
     root.done();
+    if (problems.empty() && !rules.assumed) ask_for_sources(document, file_name, problems);
     if (!problems.empty()) return problems;
     return rules;
 }

@@ -8,11 +8,32 @@
 #include "core/store/equipment_book.h"
 #include "core/store/order_book.h"
 #include "core/store/price_book.h"
+#include "core/store/purchase_book.h"
 #include "core/store/quote_book.h"
+#include "core/store/rule_book.h"
 #include "core/store/sql_store.h"
 #include "core/store/versions_kept.h"
 
 namespace wg::store {
+namespace {
+
+struct Hashed {
+    Result<std::vector<std::string>> (*damaged)(const Database&);
+    const char* named;
+    const char* lost;
+};
+
+constexpr const char* lost_its_hash = " no longer has its hash";
+constexpr Hashed hashed[] = {{damaged_versions, "versions of job ", " no longer have their hash"},
+                             {damaged_papers, "paper of quote ", lost_its_hash},
+                             {damaged_price_lists, "", lost_its_hash},
+                             {damaged_equipment, "", lost_its_hash},
+                             {damaged_rule_sets, "", lost_its_hash},
+                             {damaged_order_papers, "paper of order ", lost_its_hash},
+                             {damaged_purchase_papers, "purchase list ", lost_its_hash},
+                             {damaged_signatures, "signature under the acceptance of quote ", lost_its_hash}};
+
+}  // namespace
 
 Result<std::string> SqlStore::check() {
     Result<std::string> found = damage(*database_);
@@ -39,41 +60,13 @@ Result<std::string> SqlStore::check() {
     if (!years) return years.problems();
     for (const std::string& label : years.value())
         add("weather year '" + label + "' no longer has its hash");
-    const Result<std::vector<std::string>> versions = damaged_versions(*database_);
-    if (!versions) return versions.problems();
-    for (const std::string& id : versions.value()) {
-        add("versions of job ");
-        out += id + " no longer have their hash";
-    }
-    const Result<std::vector<std::string>> papers = damaged_papers(*database_);
-    if (!papers) return papers.problems();
-    for (const std::string& number : papers.value()) {
-        add("paper of quote ");
-        out += number + " no longer has its hash";
-    }
-    const Result<std::vector<std::string>> lists = damaged_price_lists(*database_);
-    if (!lists) return lists.problems();
-    for (const std::string& name : lists.value()) {
-        add(name);
-        out += " no longer has its hash";
-    }
-    const Result<std::vector<std::string>> equipment = damaged_equipment(*database_);
-    if (!equipment) return equipment.problems();
-    for (const std::string& version : equipment.value()) {
-        add(version);
-        out += " no longer has its hash";
-    }
-    const Result<std::vector<std::string>> orders = damaged_order_papers(*database_);
-    if (!orders) return orders.problems();
-    for (const std::string& number : orders.value()) {
-        add("paper of order ");
-        out += number + " no longer has its hash";
-    }
-    const Result<std::vector<std::string>> signatures = damaged_signatures(*database_);
-    if (!signatures) return signatures.problems();
-    for (const std::string& number : signatures.value()) {
-        add("signature under the acceptance of quote ");
-        out += number + " no longer has its hash";
+    for (const Hashed& kind : hashed) {
+        const Result<std::vector<std::string>> damaged = kind.damaged(*database_);
+        if (!damaged) return damaged.problems();
+        for (const std::string& name : damaged.value()) {
+            add(kind.named);
+            out.append(name).append(kind.lost);
+        }
     }
     const Result<std::vector<std::string>> photographs = damaged_photographs();
     if (!photographs) return photographs.problems();

@@ -26,7 +26,7 @@ struct Table {
 
 // A row stands after those that it names. Seats stay behind: the copy may be put back where older edits of theirs are
 // already known elsewhere, and would give the numbers of those a second time.
-constexpr std::array<Table, 28> tables = {{
+constexpr std::array<Table, 33> tables = {{
     {"job",
      "id, save_seq, number, title, client, town, state, invented, revision, changed_at, content_sha256, base_sha256, "
      "base_revision, removed_at",
@@ -40,6 +40,15 @@ constexpr std::array<Table, 28> tables = {{
     {"quote_answer", "seq, id, quote_id, answer, on_day, who, note, entered_by, entered_at", "itttttttt", "seq"},
     {"answer_signature", "answer_id, sha256, content", "ttb", "answer_id"},
     {"order_paper", "seq, id, kind, quote_id, number, sha256, kept_at, kept_by, content", "itttttttb", "seq"},
+    {"purchase_paper", "seq, id, job_id, number, sha256, kept_at, kept_by, content", "ittttttb", "seq"},
+    {"purchase_line", "paper_id, position, supplier, item_id, text, unit, thousandths", "titttti",
+     "paper_id, position"},
+    {"stock_move",
+     "seq, id, item_id, unit, move, thousandths, job_id, purchase_id, purchase_line, note, entered_by, entered_at, "
+     "corrects_id",
+     "ittttittitttt", "seq"},
+    {"entries_kept", "book, kept_by, entry, based_on, kept_at, content, text_sha256", "tttittt",
+     "book, kept_by, entry"},
     {"number_range", "kind, pattern", "tt", "kind"},
     {"number_given", "kind, series, number, text, given_to, given_at", "ttittt", "kind, series, number"},
     {"weather_year",
@@ -57,6 +66,8 @@ constexpr std::array<Table, 28> tables = {{
     {"erasure", "seq, job_id, number, erased_at, erased_by, reason, kept_until", "itttttt", "seq"},
     {"price_list", "list_id, version, withdrawn, came, note, saved_by, saved_at, sha256, content", "tiiittttt",
      "list_id, version"},
+    {"rule_set", "rule_id, version, withdrawn, came, note, saved_by, saved_at, sha256, content", "tiiittttt",
+     "rule_id, version"},
     {"customer", "id, number, name, tax_id, notes, former_numbers, revision, changed_at, changed_by, name_key, words",
      "ttttttitttt", "id"},
     {"customer_address", "customer_id, seq, use, street, postcode, town", "titttt", "customer_id, seq"},

@@ -1,31 +1,30 @@
 #include "core/store/equipment_book.h"
 
 #include <QVariant>
+#include <map>
 #include <optional>
+#include <tuple>
 
 #include "core/equipment/codec.h"
-#include "core/quantity/sha256.h"
 #include "core/quantity/utf8.h"
 #include "core/store/database.h"
 #include "core/store/text.h"
+#include "core/store/versioned_texts.h"
 
 namespace wg::store {
 namespace {
 
+constexpr TextTable equipment_kept{"equipment_version", "item_id", "kind", "equipment", "the firm's list"};
 constexpr std::pair<ItemKind, const char*> kind_words[] = {{ItemKind::collector, "collector"},
                                                            {ItemKind::block, "block"},
                                                            {ItemKind::cylinder, "cylinder"},
                                                            {ItemKind::fixing_method, "fixing_method"}};
 
-std::optional<ItemKind> kind_from_key(const QString& key) {
+std::optional<ItemKind> kind_from_key(const std::string& key) {
     for (const auto& [kind, word] : kind_words) {
-        if (key == QLatin1String(word)) return kind;
+        if (key == word) return kind;
     }
     return std::nullopt;
-}
-
-std::string item_named(const std::string& id) {
-    return "equipment '" + for_message(id) + "'";
 }
 
 struct OneItem {
@@ -52,34 +51,32 @@ Result<OneItem> one_item(std::string_view text) {
     return OneItem{c.fixing_methods.front().id, ItemKind::fixing_method};
 }
 
-// Columns: item_id, version, kind, content, sha256, withdrawn, saved_at, saved_by, approved_by, approved_at.
-Result<EquipmentVersion> version_of_row(const QSqlQuery& row) {
-    EquipmentVersion out;
-    out.item_id = row.value(0).toString().toStdString();
-    out.version = row.value(1).toLongLong();
-    const std::optional<ItemKind> kind = kind_from_key(row.value(2).toString());
-    out.content = row.value(3).toString().toStdString();
-    out.sha256 = row.value(4).toString().toStdString();
-    if (!kind || sha256_hex(out.content) != out.sha256)
-        return Problem{item_named(out.item_id),
-                       "version " + std::to_string(out.version) + " is damaged: its text no longer has its hash",
+Result<EquipmentVersion> version_of_item(const VersionedTexts& texts, TextVersion text) {
+    const std::optional<ItemKind> kind = kind_from_key(text.note);
+    if (!kind || text.damaged)
+        return Problem{texts.name_of(text.id),
+                       "version " + std::to_string(text.version) + " is damaged: its text no longer has its hash",
                        "Save the item again, or go back to the last backup"};
+    EquipmentVersion out;
+    out.item_id = std::move(text.id);
+    out.version = text.version;
     out.kind = *kind;
-    out.withdrawn = row.value(5).toLongLong() != 0;
-    out.came = row.value(6).toLongLong() != 0;
-    out.saved_at = row.value(7).toString().toStdString();
-    out.saved_by = row.value(8).toString().toStdString();
-    out.approved_by = row.value(9).toString().toStdString();
-    out.approved_at = row.value(10).toString().toStdString();
+    out.content = std::move(text.content);
+    out.sha256 = std::move(text.sha256);
+    out.withdrawn = text.withdrawn;
+    out.came = text.came;
+    out.saved_at = std::move(text.saved_at);
+    out.saved_by = std::move(text.saved_by);
     return out;
 }
 
-constexpr const char* select_versions =
-    "SELECT v.item_id, v.version, v.kind, v.content, v.sha256, v.withdrawn, v.came, v.saved_at, v.saved_by, "
-    "a.approved_by, "
-    "a.approved_at FROM equipment_version v LEFT JOIN equipment_approval a ON a.item_id = v.item_id AND a.version = "
-    "v.version AND a.seq = (SELECT max(b.seq) FROM equipment_approval b WHERE b.item_id = v.item_id AND b.version = "
-    "v.version)";
+TextVersion text_of_item(const OneItem& item, std::string_view content) {
+    TextVersion out;
+    out.id = item.id;
+    out.note = key_of(item.kind);
+    out.content = std::string(content);
+    return out;
+}
 
 }  // namespace
 
@@ -90,158 +87,116 @@ const char* key_of(ItemKind kind) noexcept {
     return "";
 }
 
-Result<EquipmentKept> EquipmentBook::read(const std::string& item_id, bool all) const {
-    QString sql = QString::fromLatin1(select_versions);
+Result<EquipmentKept> EquipmentBook::with_approvals(const std::string& item_id, std::vector<TextVersion> texts) const {
+    // The newest approval of each version.
+    QString sql =
+        "SELECT item_id, version, approved_by, approved_at FROM equipment_approval a WHERE seq = "
+        "(SELECT max(b.seq) FROM equipment_approval b WHERE b.item_id = a.item_id AND b.version = a.version)";
     QVariantList values;
-    if (!all) sql += " WHERE v.version = (SELECT max(w.version) FROM equipment_version w WHERE w.item_id = v.item_id)";
     if (!item_id.empty()) {
-        sql += all ? " WHERE v.item_id = ?" : " AND v.item_id = ?";
+        sql += " AND item_id = ?";
         values << to_qt(item_id);
     }
-    sql += " ORDER BY v.item_id, v.version DESC";
     Result<QSqlQuery> found = database_.query(sql, values);
     if (!found) return found.problems();
-    EquipmentKept out;
+    std::map<std::pair<std::string, std::int64_t>, std::pair<std::string, std::string>> approvals;
     while (found.value().next()) {
-        Result<EquipmentVersion> one = version_of_row(found.value());
-        if (one) {
-            out.items.push_back(std::move(one).value());
-        } else {
+        const auto at = [&row = found.value()](int column) { return row.value(column).toString().toStdString(); };
+        approvals[{at(0), found.value().value(1).toLongLong()}] = {at(2), at(3)};
+    }
+    const VersionedTexts kept(store_, equipment_kept);
+    EquipmentKept out;
+    for (TextVersion& text : texts) {
+        Result<EquipmentVersion> one = version_of_item(kept, std::move(text));
+        if (!one) {
             out.damaged.push_back(one.problems().front());
+            continue;
         }
+        EquipmentVersion& version = one.value();
+        if (const auto approval = approvals.find({version.item_id, version.version}); approval != approvals.end())
+            std::tie(version.approved_by, version.approved_at) = approval->second;
+        out.items.push_back(std::move(version));
     }
     return out;
 }
 
 Result<EquipmentKept> EquipmentBook::current() const {
-    return read({}, false);
+    Result<std::vector<TextVersion>> texts = VersionedTexts(store_, equipment_kept).newest_of_each(Ask::contents);
+    if (!texts) return texts.problems();
+    return with_approvals({}, std::move(texts).value());
 }
 
 Result<EquipmentKept> EquipmentBook::history(const std::string& item_id) const {
-    if (item_id.empty()) return EquipmentKept{};
-    return read(item_id, true);
+    Result<std::vector<TextVersion>> texts = VersionedTexts(store_, equipment_kept).history(item_id, Ask::contents);
+    if (!texts) return texts.problems();
+    return with_approvals(item_id, std::move(texts).value());
 }
 
 Result<EquipmentVersion> EquipmentBook::newest(const std::string& item_id, std::int64_t from_version) const {
-    Result<EquipmentKept> kept = item_id.empty() ? Result<EquipmentKept>(EquipmentKept{}) : read(item_id, false);
+    const VersionedTexts texts(store_, equipment_kept);
+    Result<std::optional<TextVersion>> found = texts.followed(item_id, from_version, Ask::contents);
+    if (!found) return found.problems();
+    if (!found.value()) return Problem{texts.name_of(item_id), "is not in the firm's list", "Read the list again"};
+    Result<EquipmentKept> kept = with_approvals(item_id, {std::move(*found.value())});
     if (!kept) return kept.problems();
     if (!kept.value().damaged.empty()) return kept.value().damaged.front();
-    if (kept.value().items.empty())
-        return Problem{item_named(item_id), "is not in the firm's list", "Read the list again"};
-    EquipmentVersion& found = kept.value().items.front();
-    if (found.version != from_version)
-        return Problem{item_named(item_id),
-                       "is at version " + std::to_string(found.version) + " since " + found.saved_at +
-                           (found.saved_by.empty() ? std::string() : ", saved by " + for_message(found.saved_by)) +
-                           ", and this was version " + std::to_string(from_version),
-                       "Look at the newest version, then make the change again"};
-    return std::move(found);
-}
-
-Result<EquipmentVersion> EquipmentBook::put(EquipmentVersion version, Instant now) const {
-    ++version.version;
-    version.saved_at = iso8601(now);
-    version.saved_by = store_.by();
-    version.approved_by.clear();
-    version.approved_at.clear();
-    version.came = false;
-    if (auto problem = insert(version)) return *problem;
-    return version;
-}
-
-std::optional<Problem> EquipmentBook::insert(const EquipmentVersion& version) const {
-    return database_.run(
-        "INSERT INTO equipment_version (item_id, version, kind, content, sha256, withdrawn, came, saved_at, saved_by) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
-        {to_qt(version.item_id), QVariant::fromValue(static_cast<qlonglong>(version.version)),
-         QString::fromLatin1(key_of(version.kind)), to_qt(version.content), to_qt(version.sha256),
-         version.withdrawn ? 1 : 0, version.came ? 1 : 0, to_qt(version.saved_at), to_qt(version.saved_by)});
+    return std::move(kept.value().items.front());
 }
 
 Result<bool> EquipmentBook::put_from_elsewhere(const std::string& item_id, const std::string& text,
                                                const std::string& saved_at) {
+    const VersionedTexts texts(store_, equipment_kept);
     const Result<OneItem> item = one_item(text);
     if (!item) return item.problems();
     if (item.value().id != item_id)
-        return Problem{item_named(item_id), "calls itself '" + for_message(item.value().id) + "'",
+        return Problem{texts.name_of(item_id), "calls itself '" + for_message(item.value().id) + "'",
                        "Ask for the file to be exported and sent again"};
-    const Result<EquipmentKept> here = history(item_id);
+    TextVersion came = text_of_item(item.value(), text);
+    came.saved_at = saved_at;
+    const Result<std::optional<TextVersion>> here = texts.newest(item_id, Ask::rows);
     if (!here) return here.problems();
-    if (!here.value().damaged.empty()) return here.value().damaged.front();
-    EquipmentVersion made;
-    made.item_id = item_id;
-    made.version = 1;
-    made.kind = item.value().kind;
-    made.content = text;
-    made.sha256 = sha256_hex(text);
-    made.came = true;
-    made.saved_at = saved_at;  // which of two is newer has to come out the same on every machine
-    made.saved_by = store_.by();
-    for (const EquipmentVersion& known : here.value().items)
-        if (known.sha256 == made.sha256) return false;
-    if (!here.value().items.empty()) {
-        const EquipmentVersion& newest_here = here.value().items.front();
-        if (!newest_here.came || newest_here.saved_at >= saved_at) return false;
-        if (newest_here.kind != made.kind)
-            return Problem{item_named(item_id), std::string("is a ") + key_of(newest_here.kind) + " here",
-                           "Give one of the two an id of its own"};
-        made.version = newest_here.version + 1;
-    }
-    if (auto problem = insert(made)) return *problem;
-    return true;
+    if (here.value() && here.value()->note != came.note)
+        return Problem{texts.name_of(item_id), "is a " + for_message(here.value()->note) + " here",
+                       "Give one of the two an id of its own"};
+    return texts.put_from_elsewhere(std::move(came));
 }
 
 Result<EquipmentVersion> EquipmentBook::save(std::string_view text, std::int64_t from_version, Instant now) {
+    const VersionedTexts texts(store_, equipment_kept);
     const Result<OneItem> item = one_item(text);
     if (!item) return item.problems();
-    const std::string& item_id = item.value().id;
+    TextVersion next = text_of_item(item.value(), text);
     Transaction transaction(database_);
     if (auto problem = transaction.begin()) return *problem;
-    const Result<QVariant> last =
-        database_.value("SELECT max(version) FROM equipment_version WHERE item_id = ?", {to_qt(item_id)});
-    if (!last) return last.problems();
-    EquipmentVersion next;
-    next.item_id = item_id;
-    next.kind = item.value().kind;
-    const std::int64_t stored = last.value().toLongLong();
-    if (from_version == 0 && stored != 0)
-        return Problem{item_named(item_id), "is in the firm's list already, at version " + std::to_string(stored),
-                       "Give the new item an id of its own, or change the one that is there"};
-    if (from_version != 0) {
-        const Result<QVariant> sound = database_.value(
-            "SELECT version FROM equipment_version WHERE item_id = ? AND version = ? AND version = "
-            "(SELECT max(version) FROM equipment_version WHERE item_id = ?)",
-            {to_qt(item_id), QVariant::fromValue(static_cast<qlonglong>(from_version)), to_qt(item_id)});
-        if (!sound) return sound.problems();
-        const Result<EquipmentVersion> before = newest(item_id, from_version);
-        // A version that is damaged may be followed by one that is whole.
-        if (!before && !sound.value().isValid()) return before.problems();
-        if (before && before.value().kind != next.kind)
-            return Problem{item_named(item_id), std::string("is a ") + key_of(before.value().kind) + " in the list",
+    const Result<std::optional<TextVersion>> before = texts.followed(next.id, from_version, Ask::contents);
+    if (!before) return before.problems();
+    if (before.value()) {
+        if (before.value()->note != next.note)
+            return Problem{texts.name_of(next.id), "is a " + for_message(before.value()->note) + " in the list",
                            "Give the new item an id of its own"};
-        if (before && !before.value().withdrawn && before.value().content == text) return before;
-        next.version = from_version;
+        // A version that is damaged may be followed by one that is whole.
+        if (!before.value()->damaged && !before.value()->withdrawn && before.value()->content == text)
+            return newest(next.id, from_version);
     }
-    next.content = std::string(text);
-    next.sha256 = sha256_hex(next.content);
-    Result<EquipmentVersion> saved = put(std::move(next), now);
-    if (!saved) return saved;
+    const Result<TextVersion> saved = texts.put_after(from_version, std::move(next), now);
+    if (!saved) return saved.problems();
     if (auto problem = transaction.commit()) return *problem;
-    return saved;
+    return version_of_item(texts, saved.value());
 }
 
 Result<EquipmentVersion> EquipmentBook::turn(const std::string& item_id, std::int64_t from_version, bool withdrawn,
                                              Instant now) const {
+    const VersionedTexts texts(store_, equipment_kept);
     Transaction transaction(database_);
     if (auto problem = transaction.begin()) return *problem;
     Result<EquipmentVersion> before = newest(item_id, from_version);
     if (!before || before.value().withdrawn == withdrawn) return before;
-    EquipmentVersion next = std::move(before).value();
+    TextVersion next = text_of_item({item_id, before.value().kind}, before.value().content);
     next.withdrawn = withdrawn;
-    Result<EquipmentVersion> saved = put(std::move(next), now);
-    if (!saved) return saved;
+    const Result<TextVersion> saved = texts.put_after(from_version, std::move(next), now);
+    if (!saved) return saved.problems();
     if (auto problem = transaction.commit()) return *problem;
-    return saved;
+    return version_of_item(texts, saved.value());
 }
 
 Result<EquipmentVersion> EquipmentBook::withdraw(const std::string& item_id, std::int64_t from_version, Instant now) {
@@ -256,14 +211,16 @@ Result<EquipmentVersion> EquipmentBook::approve(const std::string& item_id, std:
                                                 const std::string& who, Instant now) {
     if (who.size() > max_approver_bytes || !is_utf8(who) || who.find('\0') != std::string::npos ||
         who.find_first_not_of(' ') == std::string::npos)
-        return Problem{item_named(item_id), "nobody is named who approves it, or the name is too long",
+        return Problem{VersionedTexts(store_, equipment_kept).name_of(item_id),
+                       "nobody is named who approves it, or the name is too long",
                        "Enter the name of who answers for these data"};
     Transaction transaction(database_);
     if (auto problem = transaction.begin()) return *problem;
     Result<EquipmentVersion> found = newest(item_id, version);
     if (!found) return found;
     if (found.value().withdrawn)
-        return Problem{item_named(item_id), "is withdrawn", "Bring it back before it is approved"};
+        return Problem{VersionedTexts(store_, equipment_kept).name_of(item_id), "is withdrawn",
+                       "Bring it back before it is approved"};
     const Result<QVariant> last = database_.value("SELECT max(seq) FROM equipment_approval");
     if (!last) return last.problems();
     found.value().approved_by = who;
@@ -280,17 +237,7 @@ Result<EquipmentVersion> EquipmentBook::approve(const std::string& item_id, std:
 }
 
 Result<std::vector<std::string>> damaged_equipment(const Database& database) {
-    Result<QSqlQuery> found =
-        database.query("SELECT item_id, version, content, sha256 FROM equipment_version", {}, Fetch::row_by_row);
-    if (!found) return found.problems();
-    std::vector<std::string> out;
-    while (found.value().next()) {
-        const QSqlQuery& row = found.value();
-        if (sha256_hex(row.value(2).toString().toStdString()) != row.value(3).toString().toStdString())
-            out.push_back("version " + std::to_string(row.value(1).toLongLong()) + " of equipment '" +
-                          for_message(row.value(0).toString().toStdString()) + "'");
-    }
-    return out;
+    return damaged_versions_of(database, equipment_kept);
 }
 
 }  // namespace wg::store

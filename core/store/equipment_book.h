@@ -3,7 +3,6 @@
 // version of an item is kept; to change an item, to withdraw it and to bring it back each add a version.
 
 #include <cstdint>
-#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -11,6 +10,8 @@
 #include "core/store/store.h"
 
 namespace wg::store {
+
+struct TextVersion;
 
 enum class ItemKind { collector, block, cylinder, fixing_method };
 [[nodiscard]] const char* key_of(ItemKind kind) noexcept;  ///< "collector", ...
@@ -70,12 +71,12 @@ class EquipmentBook {
                                                   const std::string& saved_at);
 
    private:
-    [[nodiscard]] std::optional<Problem> insert(const EquipmentVersion& version) const;
     [[nodiscard]] Result<EquipmentVersion> newest(const std::string& item_id, std::int64_t from_version) const;
-    [[nodiscard]] Result<EquipmentVersion> put(EquipmentVersion version, Instant now) const;
     [[nodiscard]] Result<EquipmentVersion> turn(const std::string& item_id, std::int64_t from_version, bool withdrawn,
                                                 Instant now) const;
-    [[nodiscard]] Result<EquipmentKept> read(const std::string& item_id, bool all) const;
+    /// `item_id`: whose texts these are; empty: of many.
+    [[nodiscard]] Result<EquipmentKept> with_approvals(const std::string& item_id,
+                                                       std::vector<TextVersion> texts) const;
 
     Store& store_;
     const Database& database_;

@@ -8,6 +8,7 @@
 #include "core/quantity/utf8.h"
 #include "core/store/equipment_book.h"
 #include "core/store/price_book.h"
+#include "core/store/rule_book.h"
 #include "core/store/text.h"
 #include "core/weather/write_plain.h"
 
@@ -33,6 +34,7 @@ struct Folders {
     QDir weather;
     QDir equipment;
     QDir prices;
+    QDir rules;
 };
 
 Result<Folders> make_folders(const std::string& folder) {
@@ -40,9 +42,10 @@ Result<Folders> make_folders(const std::string& folder) {
     const Problem refused{folder, "is not empty", "Name a folder that is new or empty"};
     if (root.exists() && !root.isEmpty()) return refused;
     Folders out;
-    for (const auto& [name, dir] : {std::pair{"jobs", &out.jobs}, std::pair{"quotes", &out.quotes},
-                                    std::pair{"photographs", &out.photographs}, std::pair{"weather", &out.weather},
-                                    std::pair{"equipment", &out.equipment}, std::pair{"prices", &out.prices}}) {
+    for (const auto& [name, dir] :
+         {std::pair{"jobs", &out.jobs}, std::pair{"quotes", &out.quotes}, std::pair{"photographs", &out.photographs},
+          std::pair{"weather", &out.weather}, std::pair{"equipment", &out.equipment}, std::pair{"prices", &out.prices},
+          std::pair{"rules", &out.rules}}) {
         if (!root.mkpath(name)) return Problem{folder, "cannot be made", "Name another folder"};
         *dir = QDir(root.filePath(name));
     }
@@ -98,6 +101,25 @@ std::optional<Problem> export_prices(Store& store, const Folders& to, Exported& 
         const QString name = file_stem(list.list_id, list.sha256, names) + ".json";
         if (auto problem = write_to(to.prices.filePath(name), content.value())) return problem;
         ++out.price_lists;
+    }
+    return std::nullopt;
+}
+
+std::optional<Problem> export_rules(Store& store, const Folders& to, Exported& out) {
+    const RuleBook book(store);
+    const Result<std::vector<RuleSetVersion>> sets = book.sets();
+    if (!sets) return sets.problems().front();
+    std::set<QString> names;
+    for (const RuleSetVersion& set : sets.value()) {
+        if (set.withdrawn) continue;
+        const Result<std::string> content = book.content(set.id, set.version);
+        if (!content) {
+            out.missing.push_back(content.problems().front().where + ": " + content.problems().front().what);
+            continue;
+        }
+        const QString name = file_stem(set.id, set.sha256, names) + ".json";
+        if (auto problem = write_to(to.rules.filePath(name), content.value())) return problem;
+        ++out.rule_sets;
     }
     return std::nullopt;
 }
@@ -168,6 +190,7 @@ Result<Exported> export_everything(Store& store, const std::string& folder) {
     }
     if (auto problem = export_equipment(store, to, out)) return *problem;
     if (auto problem = export_prices(store, to, out)) return *problem;
+    if (auto problem = export_rules(store, to, out)) return *problem;
     return out;
 }
 

@@ -15,12 +15,13 @@ struct Exported {
     int weather_years = 0;
     int equipment = 0;                 ///< items of the firm, the newest version of each
     int price_lists = 0;               ///< of the firm, the newest version of each
+    int rule_sets = 0;                 ///< of the firm, the newest version of each
     std::vector<std::string> missing;  ///< photographs that jobs name and the store does not have whole, in words
 };
 
 /// Into a folder that is new or empty: jobs/NUMBER.json, quotes/NUMBER.json (the frozen plan, byte for byte),
-/// photographs/SHA256.jpg (.png, .webp), weather/NAME.csv, equipment/ID.json, prices/ID.json. Removed jobs
-/// and what is withdrawn are left out; what is damaged is among what is missing.
+/// photographs/SHA256.jpg (.png, .webp), weather/NAME.csv, equipment/ID.json, prices/ID.json, rules/ID.json.
+/// Removed jobs and what is withdrawn are left out; what is damaged is among what is missing.
 [[nodiscard]] Result<Exported> export_everything(Store& store, const std::string& folder);
 
 /// One file of an export: whole, or a problem with its path.

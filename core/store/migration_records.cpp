@@ -7,7 +7,7 @@
 namespace wg::store {
 namespace {
 
-constexpr int records_step = 17;
+constexpr int records_step = 19;
 constexpr const char* records_what = "days of states, next steps, fitted parts and the heat of quotes";
 
 }  // namespace

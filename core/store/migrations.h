@@ -42,6 +42,8 @@ struct Migration {
 [[nodiscard]] Migration equipment_of_the_firm(Dialect dialect);
 [[nodiscard]] Migration numbers_and_orders(Dialect dialect);
 [[nodiscard]] Migration customer_list(Dialect dialect);
+[[nodiscard]] Migration rule_sets_of_the_firm(Dialect dialect);
+[[nodiscard]] Migration stock_and_purchases(Dialect dialect);
 [[nodiscard]] Migration records_of_progress(Dialect dialect);
 
 }  // namespace wg::store

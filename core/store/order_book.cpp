@@ -7,16 +7,12 @@
 #include "core/quantity/sha256.h"
 #include "core/quantity/utf8.h"
 #include "core/store/database.h"
+#include "core/store/hashed_rows.h"
 #include "core/store/quote_book.h"
 #include "core/store/text.h"
 
 namespace wg::store {
 namespace {
-
-std::string bytes_of_column(const QVariant& content) {
-    const QByteArray bytes = content.toByteArray();
-    return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
-}
 
 std::optional<Problem> refuse_bytes(const std::string& pdf) {
     if (pdf.rfind("%PDF-", 0) == 0 && pdf.size() <= max_paper_bytes) return std::nullopt;
@@ -139,26 +135,12 @@ Result<std::vector<OrderPaper>> OrderBook::papers_of(const std::string& job_id) 
 }
 
 Result<std::string> OrderBook::paper(const std::string& id) const {
-    Result<QSqlQuery> found = database_.query("SELECT sha256, content FROM order_paper WHERE id = ?", {to_qt(id)});
-    if (!found) return found.problems();
-    if (!found.value().next()) return Problem{"paper of an order", "is not here", "Read the list again"};
-    std::string bytes = bytes_of_column(found.value().value(1));
-    if (sha256_hex(bytes) != found.value().value(0).toString().toStdString())
-        return Problem{"paper of an order", "is damaged: its bytes no longer have their hash",
-                       "Go back to the last backup"};
-    return bytes;
+    return hashed_content(database_, "SELECT sha256, content FROM order_paper WHERE id = ?", {to_qt(id)},
+                          "paper of an order", {"paper of an order", "is not here", "Read the list again"});
 }
 
 Result<std::vector<std::string>> damaged_order_papers(const Database& database) {
-    Result<QSqlQuery> found = database.query("SELECT number, sha256, content FROM order_paper", {}, Fetch::row_by_row);
-    if (!found) return found.problems();
-    std::vector<std::string> out;
-    while (found.value().next()) {
-        const QSqlQuery& row = found.value();
-        if (sha256_hex(bytes_of_column(row.value(2))) != row.value(1).toString().toStdString())
-            out.push_back(row.value(0).toString().toStdString());
-    }
-    return out;
+    return rows_without_hash(database, "SELECT sha256, content, number FROM order_paper");
 }
 
 }  // namespace wg::store

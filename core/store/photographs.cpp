@@ -4,6 +4,7 @@
 #include <QVariant>
 
 #include "core/quantity/sha256.h"
+#include "core/store/hashed_rows.h"
 #include "core/store/sql_store.h"
 #include "core/store/text.h"
 
@@ -15,11 +16,6 @@ using namespace std::string_view_literals;
 bool begins_as_picture(std::string_view bytes) {
     return bytes.substr(0, 3) == "\xFF\xD8\xFF"sv || bytes.substr(0, 8) == "\x89PNG\r\n\x1A\n"sv ||
            (bytes.substr(0, 4) == "RIFF"sv && bytes.size() > 12 && bytes.substr(8, 4) == "WEBP"sv);
-}
-
-std::string bytes_in(const QVariant& content) {
-    const QByteArray bytes = content.toByteArray();
-    return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
 }
 
 }  // namespace
@@ -59,7 +55,7 @@ Result<std::string> SqlStore::photograph(const std::string& sha256) {
     if (!content.value().isValid())
         return Problem{"photograph", "is not in this firm's store",
                        "Add the file again, or fetch the job with its photographs"};
-    std::string bytes = bytes_in(content.value());
+    std::string bytes = bytes_of(content.value());
     if (sha256_hex(bytes) != sha256)
         return Problem{"photograph", "is damaged: its bytes no longer have their hash", "Go back to the last backup"};
     return bytes;
@@ -73,15 +69,7 @@ Result<bool> SqlStore::has_photograph(const std::string& sha256) {
 }
 
 Result<std::vector<std::string>> SqlStore::damaged_photographs() const {
-    Result<QSqlQuery> found =
-        database_->query(QStringLiteral("SELECT sha256, content FROM photograph"), {}, Fetch::row_by_row);
-    if (!found) return found.problems();
-    std::vector<std::string> damaged;
-    while (found.value().next()) {
-        const std::string sha256 = found.value().value(0).toString().toStdString();
-        if (sha256_hex(bytes_in(found.value().value(1))) != sha256) damaged.push_back(sha256);
-    }
-    return damaged;
+    return rows_without_hash(*database_, "SELECT sha256, content, sha256 FROM photograph");
 }
 
 }  // namespace wg::store

@@ -24,7 +24,7 @@ struct PriceListVersion {
 class PriceBook {
    public:
     /// The store must outlive it.
-    explicit PriceBook(Store& store) : store_(store), database_(store.database()) {}
+    explicit PriceBook(Store& store) : store_(store) {}
 
     /// A list as its file has it (docs/price-format.md). `based_on`: the version that was changed, 0 for a list that is
     /// new. Refused: what its reader refuses, another id than its own, a list that somebody else saved in between, the
@@ -48,12 +48,7 @@ class PriceBook {
                                                   const std::string& saved_at, const std::string& note);
 
    private:
-    [[nodiscard]] std::optional<Problem> insert(const PriceListVersion& version, const std::string& content);
-    [[nodiscard]] Result<PriceListVersion> add(const std::string& list_id, const std::string& content, int based_on,
-                                               const std::string& note, bool withdrawn, Instant now);
-
     Store& store_;
-    const Database& database_;
 };
 
 /// Lists and versions whose text no longer has its hash, in words.

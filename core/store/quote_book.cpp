@@ -7,6 +7,7 @@
 #include "core/quantity/utf8.h"
 #include "core/quantity/uuid.h"
 #include "core/store/database.h"
+#include "core/store/hashed_rows.h"
 #include "core/store/sql_store.h"
 #include "core/store/text.h"
 
@@ -15,11 +16,6 @@ namespace {
 
 constexpr std::pair<Answer, const char*> answer_words[] = {
     {Answer::accepted, "accepted"}, {Answer::declined, "declined"}, {Answer::withdrawn, "withdrawn"}};
-
-std::string text_of_bytes(const QVariant& content) {
-    const QByteArray bytes = content.toByteArray();
-    return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
-}
 
 }  // namespace
 
@@ -115,28 +111,15 @@ std::optional<Problem> QuoteBook::put_signature(const std::string& answer_id, st
 }
 
 Result<std::string> QuoteBook::signature(const std::string& answer_id) const {
-    Result<QSqlQuery> found =
-        database_.query("SELECT sha256, content FROM answer_signature WHERE answer_id = ?", {to_qt(answer_id)});
-    if (!found) return found.problems();
-    if (!found.value().next())
-        return Problem{"answer", "has no signature kept with it", "See the paper that was signed"};
-    std::string bytes = text_of_bytes(found.value().value(1));
-    if (sha256_hex(bytes) != found.value().value(0).toString().toStdString())
-        return Problem{"signature", "is damaged: its bytes no longer have their hash", "Go back to the last backup"};
-    return bytes;
+    return hashed_content(database_, "SELECT sha256, content FROM answer_signature WHERE answer_id = ?",
+                          {to_qt(answer_id)}, "signature",
+                          {"answer", "has no signature kept with it", "See the paper that was signed"});
 }
 
 Result<std::string> QuoteBook::paper(const std::string& quote_id) const {
-    Result<QSqlQuery> found =
-        database_.query("SELECT sha256, content FROM quote_paper WHERE quote_id = ?", {to_qt(quote_id)});
-    if (!found) return found.problems();
-    if (!found.value().next())
-        return Problem{"quote", "has no paper kept with it: an older program issued it", "Print it from the job"};
-    std::string bytes = text_of_bytes(found.value().value(1));
-    if (sha256_hex(bytes) != found.value().value(0).toString().toStdString())
-        return Problem{"paper of a quote", "is damaged: its bytes no longer have their hash",
-                       "Go back to the last backup"};
-    return bytes;
+    return hashed_content(database_, "SELECT sha256, content FROM quote_paper WHERE quote_id = ?", {to_qt(quote_id)},
+                          "paper of a quote",
+                          {"quote", "has no paper kept with it: an older program issued it", "Print it from the job"});
 }
 
 std::optional<Problem> QuoteBook::refuse(const QuoteAnswer& answer) const {
@@ -207,32 +190,15 @@ Result<std::map<std::string, std::vector<QuoteAnswer>>> QuoteBook::answers(const
 }
 
 Result<std::vector<std::string>> damaged_papers(const Database& database) {
-    Result<QSqlQuery> found = database.query(
-        "SELECT q.number, p.sha256, p.content FROM quote_paper p JOIN quote_issued q ON q.id = p.quote_id", {},
-        Fetch::row_by_row);
-    if (!found) return found.problems();
-    std::vector<std::string> out;
-    while (found.value().next()) {
-        const QSqlQuery& row = found.value();
-        if (sha256_hex(text_of_bytes(row.value(2))) != row.value(1).toString().toStdString())
-            out.push_back(row.value(0).toString().toStdString());
-    }
-    return out;
+    return rows_without_hash(
+        database, "SELECT p.sha256, p.content, q.number FROM quote_paper p JOIN quote_issued q ON q.id = p.quote_id");
 }
 
 Result<std::vector<std::string>> damaged_signatures(const Database& database) {
-    Result<QSqlQuery> found = database.query(
-        "SELECT q.number, s.sha256, s.content FROM answer_signature s JOIN quote_answer a ON a.id = s.answer_id "
-        "JOIN quote_issued q ON q.id = a.quote_id",
-        {}, Fetch::row_by_row);
-    if (!found) return found.problems();
-    std::vector<std::string> out;
-    while (found.value().next()) {
-        const QSqlQuery& row = found.value();
-        if (sha256_hex(text_of_bytes(row.value(2))) != row.value(1).toString().toStdString())
-            out.push_back(row.value(0).toString().toStdString());
-    }
-    return out;
+    return rows_without_hash(
+        database,
+        "SELECT s.sha256, s.content, q.number FROM answer_signature s JOIN quote_answer a ON a.id = s.answer_id "
+        "JOIN quote_issued q ON q.id = a.quote_id");
 }
 
 }  // namespace wg::store

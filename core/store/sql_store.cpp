@@ -10,6 +10,7 @@
 #include "core/store/backup.h"
 #include "core/store/copy.h"
 #include "core/store/fitted_parts.h"
+#include "core/store/quote_book.h"
 #include "core/store/state_days.h"
 #include "core/store/versions_kept.h"
 

@@ -34,7 +34,7 @@ struct Taken {
     int answers = 0;                    ///< to quotes, new here
     int orders = 0;                     ///< papers of orders and their changes, new here
     int pictures = 0;                   ///< new here
-    int firm_data = 0;                  ///< price lists and equipment that the job is planned with, new or newer here
+    int firm_data = 0;                  ///< prices, rules and equipment that the job is planned with, new or newer here
     std::vector<std::string> left_out;  ///< in words: what the store could not take, and why
     std::vector<std::string> likely_same;  ///< numbers of jobs with the same client and site under another id
 };

@@ -5,6 +5,7 @@
 #include "core/quantity/utf8.h"
 #include "core/store/equipment_book.h"
 #include "core/store/price_book.h"
+#include "core/store/rule_book.h"
 #include "core/store/sql_store.h"
 #include "core/store/travel.h"
 
@@ -36,6 +37,18 @@ std::optional<Problem> Travel::send_firm_data(Outgoing& out) const {
             out.missing.push_back("price list " + for_message(list) + ": " + content.problems().front().what);
         }
     }
+    const RuleBook rules(*store_);
+    const auto sets = rules.history(parcel.job.rule_set);
+    if (!sets) return sets.problems().front();
+    if (!sets.value().empty()) {
+        const RuleSetVersion& newest = sets.value().front();
+        Result<std::string> content = rules.content(newest.id, newest.version);
+        if (content) {
+            parcel.firm_data.push_back({"rule_set", newest.id, newest.saved_at, std::move(content).value()});
+        } else {
+            out.missing.push_back(content.problems().front().where + ": " + content.problems().front().what);
+        }
+    }
     const EquipmentBook equipment(*store_);
     for (const std::string& id : equipment_named_in(parcel.job)) {
         Result<EquipmentKept> kept = equipment.history(id);
@@ -50,16 +63,20 @@ std::optional<Problem> Travel::send_firm_data(Outgoing& out) const {
 }
 
 std::optional<Problem> Travel::add_firm_data(const exchange::Parcel& parcel, Taken& out) {
-    PriceBook prices(*store_);
-    EquipmentBook equipment(*store_);
+    const std::string note =
+        "came with a job from " + (parcel.seat_name.empty() ? "another machine" : for_message(parcel.seat_name));
     for (const exchange::SentFirmData& data : parcel.firm_data) {
-        const bool list = data.kind == "price_list";
-        const std::string from = parcel.seat_name.empty() ? "another machine" : for_message(parcel.seat_name);
-        const Result<bool> added =
-            list ? prices.put_from_elsewhere(data.id, data.content, data.saved_at, "came with a job from " + from)
-                 : equipment.put_from_elsewhere(data.id, data.content, data.saved_at);
+        const Result<bool> added = [&] {
+            if (data.kind == "price_list")
+                return PriceBook(*store_).put_from_elsewhere(data.id, data.content, data.saved_at, note);
+            if (data.kind == "rule_set")
+                return RuleBook(*store_).put_from_elsewhere(data.id, data.content, data.saved_at, note);
+            return EquipmentBook(*store_).put_from_elsewhere(data.id, data.content, data.saved_at);
+        }();
         if (!added) {
-            std::string line = list ? "price list " : "equipment ";
+            std::string line = data.kind == "price_list" ? "price list "
+                               : data.kind == "rule_set" ? "rule set "
+                                                         : "equipment ";
             line.append(for_message(data.id)).append(": ").append(added.problems().front().what);
             out.left_out.push_back(std::move(line));
             continue;

@@ -19,6 +19,8 @@ namespace wg::weather {
 /// Our own plain CSV (docs/weather-format.md): `# key: value` lines, named columns, one row an hour. Written by
 /// `write_plain` (write_plain.h), by a spreadsheet or by hand.
 [[nodiscard]] Result<Year> read_plain(std::string_view text, const std::string& file_name);
+/// Whether `read_any` would know the format: by how the file begins, whatever comes after.
+[[nodiscard]] bool begins_as_year(std::string_view text);
 /// Recognises the format by content, not by the file's name.
 [[nodiscard]] Result<Year> read_any(std::string_view text, const std::string& file_name);
 

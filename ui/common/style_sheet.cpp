@@ -35,7 +35,7 @@ QPushButton:disabled, QToolButton:disabled { color: <faint>; background: <ground
 QPushButton[role="primary"] { background: <accent>; color: <on_accent>; border-color: <accent>; font-weight: 600; }
 QPushButton[role="primary"]:hover { background: <accent_hover>; }
 QPushButton[role="primary"]:focus { border: 2px solid <text>; }
-QPushButton[role="primary"]:disabled { background: <line>; border-color: <line>; color: <muted>; }
+QPushButton[role="primary"]:disabled { background: <ground>; border-color: <line>; color: <faint>; }
 QPushButton[role="link"], QToolButton[role="link"] {
     background: transparent; border: 1px solid transparent; color: <accent>; text-align: left; padding: 0 4px;
     min-height: 34px;

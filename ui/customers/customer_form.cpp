@@ -61,7 +61,7 @@ CustomerForm::CustomerForm(QWidget* parent) : QFrame(parent) {
     notes_->setFixedHeight(2 * customer_row_px);
     addresses_ = entry_table({tr("For"), tr("Street"), tr("Postcode"), tr("Town")}, tr("Addresses"), this);
     addresses_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Fixed);
-    addresses_->setColumnWidth(0, 96);
+    addresses_->setColumnWidth(0, 124);
     addresses_->horizontalHeader()->setSectionResizeMode(2, QHeaderView::Fixed);
     addresses_->setColumnWidth(2, 96);
     contacts_ = entry_table({tr("Contact"), tr("Role"), tr("Telephone"), tr("E-mail")}, tr("Contacts"), this);

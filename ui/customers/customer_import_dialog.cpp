@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "core/store/customers.h"
+#include "ui/common/dialog_size.h"
 #include "ui/common/format.h"
 #include "ui/common/mark.h"
 #include "ui/common/theme.h"
@@ -51,7 +52,7 @@ CustomerImportDialog::CustomerImportDialog(const tables::CsvTable& table, const 
                                            const std::vector<customers::Customer>& here, QWidget* parent)
     : QDialog(parent), table_(table), file_(file), here_(here), mapping_(customers::guess_mapping(table)) {
     setWindowTitle(tr("Take in a table of customers"));
-    resize(1000, 680);
+    size_for_screen(*this, 1000, 680);
     auto* title = new QLabel(file, this);
     title->setProperty("role", QStringLiteral("title"));
     title->setTextFormat(Qt::PlainText);
@@ -196,8 +197,11 @@ void CustomerImportDialog::fill_rows() {
         const QString who = one.customer.number.empty()
                                 ? qs(one.customer.name)
                                 : tr("%1, %2").arg(qs(one.customer.name), qs(one.customer.number));
+        QStringList all_lines{number(one.line)};
+        for (const int further : one.more_lines)
+            all_lines << number(further);
         set(problems + i,
-            {number(one.line),
+            {all_lines.join(QStringLiteral(", ")),
              fresh  ? tr("new")
              : same ? tr("as it is")
                     : tr("changed"),

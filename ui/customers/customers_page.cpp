@@ -13,6 +13,7 @@
 #include "core/store/customers.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/format.h"
+#include "ui/common/wide_column.h"
 #include "ui/customers/customer_form.h"
 #include "ui/customers/customer_look.h"
 #include "ui/customers/customer_table_model.h"
@@ -58,7 +59,7 @@ QWidget* CustomersPage::make_list() {
     auto* part = new QWidget(this);
     search_ = new QLineEdit(part);
     search_->setProperty("role", QStringLiteral("search"));
-    search_->setPlaceholderText(tr("Search by name, number, address, contact, telephone or notes"));
+    search_->setPlaceholderText(tr("Search by name, number, place, telephone or notes"));
     search_->setAccessibleName(tr("Search customers"));
     search_->setClearButtonEnabled(true);
     auto* add = new QPushButton(tr("Add a customer"), part);
@@ -80,11 +81,11 @@ QWidget* CustomersPage::make_list() {
     table_->verticalHeader()->setDefaultSectionSize(list_row_px);
     QHeaderView* header = table_->horizontalHeader();
     header->setHighlightSections(false);
-    header->setSectionResizeMode(CustomerTableModel::name_column, QHeaderView::Stretch);
     table_->setColumnWidth(CustomerTableModel::number_column, 84);
     table_->setColumnWidth(CustomerTableModel::town_column, 116);
     table_->setColumnWidth(CustomerTableModel::phone_column, 124);
     table_->setColumnWidth(CustomerTableModel::jobs_column, 52);
+    keep_wide(*table_, CustomerTableModel::name_column, 170);
     count_ = new QLabel(part);
     count_->setProperty("role", QStringLiteral("muted"));
     auto* take_in = new QPushButton(tr("Take in a table"), part);

@@ -16,6 +16,7 @@
 #include "core/store/state_days.h"
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
+#include "ui/common/wide_column.h"
 #include "ui/customers/customers_page.h"
 #include "ui/customers/files.h"
 #include "ui/desk/figures_page.h"
@@ -155,14 +156,14 @@ QWidget* DeskPage::make_table() {
         if (model_->rowCount() > 0) table_->selectRow(0);
     });
     header->setSectionResizeMode(QHeaderView::Interactive);
-    header->setSectionResizeMode(JobTableModel::title_column, QHeaderView::Stretch);
     header->setMinimumSectionSize(60);
     table_->setColumnWidth(JobTableModel::number_column, 92);
     table_->setColumnWidth(JobTableModel::client_column, 160);
     table_->setColumnWidth(JobTableModel::town_column, 112);
-    table_->setColumnWidth(JobTableModel::state_column, 80);
-    table_->setColumnWidth(JobTableModel::next_column, 184);
+    table_->setColumnWidth(JobTableModel::state_column, 96);  // "in service" whole
+    table_->setColumnWidth(JobTableModel::next_column, 176);
     table_->setColumnWidth(JobTableModel::changed_column, 112);
+    keep_wide(*table_, JobTableModel::title_column, 150);
     count_ = new QLabel(left);
     count_->setProperty("role", QStringLiteral("muted"));
     due_ = new QPushButton(left);

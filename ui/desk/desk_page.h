@@ -4,6 +4,8 @@
 #include <QTimer>
 #include <QWidget>
 #include <memory>
+#include <string>
+#include <vector>
 
 #include "core/plan/reference.h"
 #include "core/store/store.h"
@@ -25,6 +27,7 @@ class ListFilter;
 class NoticeBar;
 class PricePage;
 class RegisterPage;
+class RulePage;
 class ServicesPage;
 
 class DeskPage : public QWidget {
@@ -32,6 +35,8 @@ class DeskPage : public QWidget {
    public:
     /// `program`: what comes with the program, without the firm's own. The store must outlive the page.
     DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> program, QWidget* parent = nullptr);
+    /// Files of the rule sets that come with the program, for the page that shows them.
+    void set_program_rules(std::vector<std::string> files) { program_rules_ = std::move(files); }
     /// With the firm's own: what jobs are looked at with.
     void set_reference(std::shared_ptr<const plan::Reference> reference) { reference_ = std::move(reference); }
 
@@ -46,11 +51,14 @@ class DeskPage : public QWidget {
     [[nodiscard]] EquipmentPage* equipment() { return equipment_; }  ///< null until its tab was shown
     [[nodiscard]] FiguresPage* figures() { return figures_; }
     [[nodiscard]] PricePage* prices() { return prices_; }            ///< the same
+    [[nodiscard]] RulePage* rules() { return rules_; }               ///< the same
     [[nodiscard]] CustomersPage* customers() { return customers_; }  ///< null until its tab was shown
     void show_tab(int tab);
     /// False, and told: a list has changes that are not saved.
     [[nodiscard]] bool may_close();
     void show_equipment_tab();
+    void show_prices_tab();
+    void show_rules_tab();
     [[nodiscard]] QPushButton* due_button() { return due_; }
 
    Q_SIGNALS:
@@ -59,7 +67,7 @@ class DeskPage : public QWidget {
     void new_asked();
     void new_for_customer_asked(const QString& customer_id);
     void import_asked();
-    void firms_own_changed();  ///< the firm's prices or equipment, in the store
+    void firms_own_changed();  ///< the firm's prices, equipment or rules, in the store
 
    protected:
     void showEvent(QShowEvent* event) override;
@@ -72,6 +80,9 @@ class DeskPage : public QWidget {
     void make_tabs();
     void show_register();
     void show_prices();
+    void show_rules();
+    /// Entries of the firm's books that an earlier run of the program could not save.
+    void tell_kept_entries();
     void complain(const QString& text);
     void tell(const QString& text);
     void show_equipment();
@@ -102,6 +113,9 @@ class DeskPage : public QWidget {
     RegisterPage* register_ = nullptr;
     QWidget* prices_place_ = nullptr;
     PricePage* prices_ = nullptr;
+    QWidget* rules_place_ = nullptr;
+    RulePage* rules_ = nullptr;
+    std::vector<std::string> program_rules_;
     QWidget* equipment_place_ = nullptr;
     EquipmentPage* equipment_ = nullptr;
     QWidget* customers_place_ = nullptr;

@@ -1,8 +1,11 @@
 // The tabs beside the list of jobs. Most are made when they are first shown: the list is what a start waits for.
 
 #include <QTabWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
+#include "core/store/entries_kept.h"
+#include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
 #include "ui/customers/customers_page.h"
 #include "ui/desk/desk_page.h"
@@ -12,6 +15,7 @@
 #include "ui/desk/services_page.h"
 #include "ui/equipment/equipment_page.h"
 #include "ui/prices/price_page.h"
+#include "ui/rules/rule_page.h"
 
 namespace wg::ui {
 
@@ -31,6 +35,8 @@ void DeskPage::make_tabs() {
     tabs_->addTab(prices_place_, tr("Prices"));
     equipment_place_ = new QWidget(this);
     tabs_->addTab(equipment_place_, tr("Equipment"));
+    rules_place_ = new QWidget(this);
+    tabs_->addTab(rules_place_, tr("Rules"));
     connect(figures_, &FiguresPage::problem, this, &DeskPage::complain);
     connect(figures_, &FiguresPage::said, this, &DeskPage::tell);
     connect(services_, &ServicesPage::problem, this, &DeskPage::complain);
@@ -43,7 +49,29 @@ void DeskPage::make_tabs() {
         if (tabs_->currentWidget() == customers_place_) show_customers();
         if (tabs_->currentWidget() == prices_place_) show_prices();
         if (tabs_->currentWidget() == equipment_place_) show_equipment();
+        if (tabs_->currentWidget() == rules_place_) show_rules();
     });
+    QTimer::singleShot(0, this, &DeskPage::tell_kept_entries);
+}
+
+void DeskPage::tell_kept_entries() {
+    const store::EntriesKept kept(store_);
+    const auto tell_of = [&](store::EntryBook book, const QString& words) {
+        const auto entries = kept.all(book);
+        if (!entries.ok()) {
+            complain(qs(text_of(entries.problems())));
+        } else if (!entries.value().entries.empty()) {
+            notice_->add(Mark::note, words);
+        }
+    };
+    if (prices_ == nullptr)
+        tell_of(store::EntryBook::prices,
+                tr("A price list was changed and not saved before the program ended: the changes "
+                   "are back under Prices."));
+    if (equipment_ == nullptr)
+        tell_of(store::EntryBook::equipment,
+                tr("Equipment was entered and not saved before the program ended: the entries "
+                   "are back under Equipment."));
 }
 
 void DeskPage::complain(const QString& text) {
@@ -108,11 +136,32 @@ void DeskPage::show_prices() {
     connect(prices_, &PricePage::lists_changed, this, &DeskPage::firms_own_changed);
 }
 
+void DeskPage::show_rules() {
+    if (rules_ != nullptr) {
+        rules_->reload();
+        return;
+    }
+    rules_ = new RulePage(store_, program_rules_, rules_place_);
+    auto* column = new QVBoxLayout(rules_place_);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->addWidget(rules_);
+    connect(rules_, &RulePage::problem, this, &DeskPage::complain);
+    connect(rules_, &RulePage::said, this, &DeskPage::tell);
+    connect(rules_, &RulePage::sets_changed, this, &DeskPage::firms_own_changed);
+}
+
 bool DeskPage::may_close() {
-    if (prices_ == nullptr || !prices_->has_changes()) return true;
-    tabs_->setCurrentWidget(prices_place_);
-    complain(tr("The price list has changes that are not saved. Save them as a version, or discard them."));
-    return false;
+    if (prices_ != nullptr && prices_->has_changes()) {
+        tabs_->setCurrentWidget(prices_place_);
+        complain(tr("The price list has changes that are not saved. Save them as a version, or discard them."));
+        return false;
+    }
+    if (rules_ != nullptr && rules_->has_changes()) {
+        tabs_->setCurrentWidget(rules_place_);
+        complain(tr("The rule set has changes that are not saved. Save them as a version, or discard them."));
+        return false;
+    }
+    return true;
 }
 
 void DeskPage::show_equipment() {
@@ -132,6 +181,14 @@ void DeskPage::show_equipment() {
 
 void DeskPage::show_equipment_tab() {
     tabs_->setCurrentWidget(equipment_place_);
+}
+
+void DeskPage::show_prices_tab() {
+    tabs_->setCurrentWidget(prices_place_);
+}
+
+void DeskPage::show_rules_tab() {
+    tabs_->setCurrentWidget(rules_place_);
 }
 
 void DeskPage::show_tab(int tab) {

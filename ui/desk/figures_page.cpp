@@ -50,11 +50,12 @@ void show_bars(PictureView* view, std::vector<BarPart> parts, const QString& y_t
         view->show_reason(FiguresPage::tr("Nothing in this year."));
         return;
     }
-    const auto picture = [parts, y_title](const Theme& theme) {
+    const auto picture = [parts, y_title, counts = decimals == 0](const Theme& theme) {
         BarsPicture out;
         out.parts = parts;
         out.stacked = false;
         out.y_title = y_title;
+        out.counts = counts;
         const QColor colours[] = {theme.rule_line, theme.accent};
         for (std::size_t i = 0; i < out.parts.size(); ++i) {
             out.parts[i].colour = out.parts.size() == 1 ? theme.accent : colours[i % 2];
@@ -99,6 +100,8 @@ FiguresPage::FiguresPage(store::Store& store, QWidget* parent) : QWidget(parent)
     states_->setTabKeyNavigation(false);
     states_->verticalHeader()->hide();
     states_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    states_->horizontalHeaderItem(0)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    states_->horizontalHeaderItem(1)->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
     states_->setAccessibleName(tr("Jobs by state"));
     quotes_ = new PictureView(this);
     services_ = new PictureView(this);

@@ -5,7 +5,7 @@
 
 namespace wg::ui {
 
-Job new_job(const plan::Reference& reference, const std::string& number, Instant now) {
+Job new_job(const plan::Reference& reference, const std::string& number, Instant now, const std::string& rule_set) {
     Job job;
     job.id = new_id();
     job.number = number;
@@ -20,7 +20,8 @@ Job new_job(const plan::Reference& reference, const std::string& number, Instant
         job.site.location.altitude_m = climate.altitude_m;
         job.site.location.utc_offset_h = climate.utc_offset_h;
     }
-    if (!reference.rule_sets.empty()) job.rule_set = reference.rule_sets.begin()->first;
+    job.rule_set = rule_set;
+    if (rule_set.empty() && !reference.rule_sets.empty()) job.rule_set = reference.rule_sets.begin()->first;
     job.price_list = plan::list_for_new_jobs(reference, iso8601(now).substr(0, 10));
     return job;
 }

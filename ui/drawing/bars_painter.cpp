@@ -39,6 +39,7 @@ Ends ends_of(const BarsPicture& picture) {
         ends.low = std::min(ends.low, below);
     }
     ends.step = round_step(ends.high - ends.low, 6.0);
+    if (picture.counts) ends.step = std::max(ends.step, 1.0);
     ends.low = std::floor(ends.low / ends.step) * ends.step;
     ends.high = std::max(ends.low + ends.step, std::ceil(ends.high * 1.02 / ends.step) * ends.step);
     return ends;

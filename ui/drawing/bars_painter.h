@@ -31,6 +31,7 @@ struct BarsPicture {
     std::vector<BarPart> parts;
     std::vector<BarLine> lines;
     bool stacked = true;
+    bool counts = false;                ///< whole things are counted: no mark between one and the next
     QString y_title;                    ///< with the unit
     std::optional<std::size_t> cursor;  ///< month that is pointed at
 };

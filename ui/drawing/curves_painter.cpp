@@ -97,7 +97,12 @@ Places places_of(const CurvesPicture& picture, const QRectF& area, double text_u
         for (const AxisMark& mark : panel_axis(panel, area.height(), line).marks)
             widest = std::max(widest, letters.width(mark.text));
         shares += panel.share;
-        const int rows = paint_legend(nullptr, area, legend_names(panel), paper_theme(), letters);
+    }
+    const double left = line * 2.2 + widest;
+    for (const CurvesPanel& panel : picture.panels) {
+        // In the width that it is painted in: a row more than reckoned would lie on the curves.
+        const int rows =
+            paint_legend(nullptr, area.adjusted(left, 0.0, 0.0, 0.0), legend_names(panel), paper_theme(), letters);
         tops.push_back(line * (rows > 0 ? 1.4 * rows + 0.3 : 0.5));
         legends += tops.back();
     }
@@ -112,8 +117,8 @@ Places places_of(const CurvesPicture& picture, const QRectF& area, double text_u
         const double height = free * panel.share / std::max(1e-9, shares);
         const QRectF whole(area.left(), y, area.width(), tops[i] + height);
         places.panels.push_back(whole);
-        places.frames.push_back({whole.adjusted(line * 2.2 + widest, tops[i], -line * 1.3, 0.0), picture.x_from,
-                                 picture.x_to, panel.low, panel.high});
+        places.frames.push_back(
+            {whole.adjusted(left, tops[i], -line * 1.3, 0.0), picture.x_from, picture.x_to, panel.low, panel.high});
         y = whole.bottom() + gap;
     }
     return places;

@@ -112,7 +112,7 @@ ItemPlot::ItemPlot(QWidget* parent) : QWidget(parent) {
     title_->setProperty("role", QStringLiteral("heading"));
     title_->setWordWrap(true);
     view_ = new PictureView(this);
-    view_->setMinimumWidth(280);
+    view_->setMinimumWidth(200);
     words_ = new QLabel(this);
     words_->setProperty("role", QStringLiteral("muted"));
     words_->setWordWrap(true);

@@ -28,6 +28,7 @@ QString answer_word(store::Answer answer) {
 AnswerDialog::AnswerDialog(store::Answer answer, const QString& quote_number, const QString& client, QWidget* parent)
     : QDialog(parent), kind_(answer) {
     setWindowTitle(tr("Quote %1: %2").arg(quote_number, answer_word(answer)));
+    setMinimumWidth(440);
     on_ = new QDateEdit(QDate::currentDate(), this);
     on_->setDisplayFormat(QStringLiteral("yyyy-MM-dd"));
     on_->setCalendarPopup(true);
@@ -47,9 +48,9 @@ AnswerDialog::AnswerDialog(store::Answer answer, const QString& quote_number, co
                                                               tr("Pictures (*.png *.jpg *.jpeg)"));
             if (!path.isEmpty()) choose_signature(path);
         });
-        auto* row = new QHBoxLayout;
-        row->addWidget(choose);
-        row->addWidget(signed_, 1);
+        auto* row = new QVBoxLayout;  // what is wrong with an image takes a line's width
+        row->addWidget(choose, 0, Qt::AlignLeft);
+        row->addWidget(signed_);
         form->addRow(tr("Signature"), row);
     }
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Ok | QDialogButtonBox::Cancel, this);

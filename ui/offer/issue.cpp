@@ -8,7 +8,7 @@
 namespace wg::ui {
 
 Result<store::IssuedQuote> issue_paper(store::Store& store, const PaperInput& shown, const QByteArray& logo_file,
-                                       Instant now) {
+                                       Instant now, const plan::RuleSet* rules) {
     if (!shown.plan.quote) return Problem{"quote", "has no price", "See the findings of the plan"};
     store::IssuedQuote quote;
     quote.id = new_id();
@@ -17,7 +17,7 @@ Result<store::IssuedQuote> issue_paper(store::Store& store, const PaperInput& sh
     quote.issued_at = iso8601(now);
     quote.gross_minor = shown.plan.quote->gross.minor;
     quote.currency = shown.plan.currency;
-    quote.plan_json = snapshot_of(shown, logo_file);
+    quote.plan_json = snapshot_of(shown, logo_file, rules);
     quote.sha256 = sha256_hex(quote.plan_json);
     const auto frozen = input_of_snapshot(quote.plan_json, std::string());
     if (!frozen.ok()) return frozen.problems();

@@ -68,6 +68,7 @@ IssuedPage::IssuedPage(store::Store* store, QWidget* parent) : QWidget(parent), 
     table_->setTabKeyNavigation(false);
     table_->verticalHeader()->hide();
     table_->verticalHeader()->setDefaultSectionSize(36);
+    table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table_->horizontalHeader()->setSectionResizeMode(4, QHeaderView::Stretch);
     table_->setAccessibleName(tr("Issued quotes"));

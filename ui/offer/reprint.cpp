@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "core/plan/frozen_plan.h"
 #include "core/plan/issued_paper.h"
 #include "ui/common/format.h"
 #include "ui/documents/logo.h"
@@ -97,7 +98,7 @@ std::string logo_to_keep(const QByteArray& file, const QImage& drawn) {
 
 }  // namespace
 
-std::string snapshot_of(const PaperInput& input, const QByteArray& logo_file) {
+std::string snapshot_of(const PaperInput& input, const QByteArray& logo_file, const plan::RuleSet* rules) {
     const Firm& firm = input.firm;
     plan::IssuedPaper paper;
     paper.job = input.job;
@@ -116,7 +117,8 @@ std::string snapshot_of(const PaperInput& input, const QByteArray& logo_file) {
     paper.look = look_key(input.look).toStdString();
     paper.printed_on = input.printed_on.toString(Qt::ISODate).toStdString();
     paper.takes_place_of = input.takes_place_of.toStdString();
-    return plan::snapshot_with_paper(plan::plan_to_json(input.plan), paper);
+    return plan::snapshot_with_paper(
+        rules == nullptr ? plan::plan_to_json(input.plan) : plan::frozen_plan(input.plan, *rules), paper);
 }
 
 Result<std::shared_ptr<PaperInput>> input_of_snapshot(const std::string& snapshot, const std::string& number) {

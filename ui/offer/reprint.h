@@ -7,6 +7,7 @@
 #include <string>
 
 #include "core/plan/plan.h"
+#include "core/plan/rule_set.h"
 #include "core/store/quote_book.h"
 #include "ui/common/planner.h"
 #include "ui/documents/documents.h"
@@ -14,8 +15,10 @@
 namespace wg::ui {
 
 /// What is frozen with a quote that is issued: the plan, and all that its paper is made from. `logo_file`: the firm's,
-/// as it was chosen; of no account where the firm has no logo to draw.
-[[nodiscard]] std::string snapshot_of(const PaperInput& input, const QByteArray& logo_file);
+/// as it was chosen; of no account where the firm has no logo to draw. `rules`: those that the plan was reckoned with;
+/// null: they are left out.
+[[nodiscard]] std::string snapshot_of(const PaperInput& input, const QByteArray& logo_file,
+                                      const plan::RuleSet* rules = nullptr);
 
 struct PrintAgain {
     std::shared_ptr<PaperInput> input;

@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "ui/common/dialog_size.h"
 #include "ui/common/format.h"
 #include "ui/common/problem_dialog.h"
 #include "ui/common/wrapped_cells.h"
@@ -82,7 +83,7 @@ PriceImportDialog::PriceImportDialog(tables::CsvTable table, const QString& file
                                      QWidget* parent)
     : QDialog(parent), table_(std::move(table)), file_name_(file_name), into_(std::move(into)) {
     setWindowTitle(tr("Prices from a table"));
-    resize(import_wide, import_high);
+    size_for_screen(*this, import_wide, import_high);
     const parts::ImportGuess guess = parts::guess_mapping(table_, into_);
     mapping_ = guess.mapping;
     guess_notes_ = guess.notes;
@@ -158,7 +159,7 @@ QWidget* PriceImportDialog::make_preview() {
     tabs_ = new QTabWidget(part);
     QTableView* changes = import_table(changes_, tr("What would change"), tabs_);
     const std::pair<int, int> widths[] = {
-        {ImportChangesModel::column_line, 48},  {ImportChangesModel::column_what, 112},
+        {ImportChangesModel::column_line, 48},  {ImportChangesModel::column_what, 136},
         {ImportChangesModel::column_id, 120},   {ImportChangesModel::column_old, 100},
         {ImportChangesModel::column_new, 88},   {ImportChangesModel::column_percent, 96},
         {ImportChangesModel::column_also, 130}, {ImportChangesModel::column_item, 150}};

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 
 #include "core/parts/price_changes.h"
+#include "ui/common/dialog_size.h"
 #include "ui/common/format.h"
 #include "ui/common/reading_table.h"
 
@@ -23,7 +24,7 @@ constexpr int versions_wide = 420;
 PriceHistory::PriceHistory(store::Store& store, std::string list_id, QWidget* parent)
     : QDialog(parent), store_(store), list_id_(std::move(list_id)) {
     setWindowTitle(tr("Versions of the price list"));
-    resize(price_history_wide, price_history_high);
+    size_for_screen(*this, price_history_wide, price_history_high);
     versions_ = reading_table({tr("Version"), tr("Saved"), tr("By"), tr("Note")}, this);
     versions_->setAccessibleName(tr("Versions"));
     versions_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);

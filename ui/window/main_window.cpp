@@ -18,6 +18,7 @@
 #include "ui/window/aftercare_keeper.h"
 #include "ui/window/auto_saver.h"
 #include "ui/window/daily_backup.h"
+#include "ui/window/file_drops.h"
 #include "ui/window/job_files.h"
 #include "ui/window/job_page.h"
 #include "ui/window/paper_preview.h"
@@ -46,11 +47,12 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
     : QMainWindow(parent),
       store_(std::move(store)),
       prices_(*store_, reference),
+      rules_(*store_, reference),
       equipment_(*store_, reference),
       reference_(std::move(reference)) {
     setWindowTitle(tr("Warmgable"));
     resize(1366, 768);
-    setMinimumSize(1024, 640);
+    setMinimumSize(1000, 560);  // a small laptop at 120 dpi
     set_theme(theme_setting(*store_));
 
     saver_ = new AutoSaver(*store_, this);
@@ -76,8 +78,14 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
     connect(desk_, &DeskPage::firms_own_changed, this, &MainWindow::take_firms_own);
     if (const QString wrong = take_firms_own(); !wrong.isEmpty())
         desk_->notice().add(Mark::caution,
-                            tr("Some of the firm's prices or equipment are left out of plans. %1").arg(wrong));
+                            tr("Some of the firm's prices, rules or equipment are left out of plans. %1").arg(wrong));
+    auto* drops = new FileDrops(*this, this);
+    connect(drops, &FileDrops::dropped, this, &MainWindow::take_files);
     refresh_actions();
+}
+
+void MainWindow::set_program_rules(std::vector<std::string> files) {
+    desk_->set_program_rules(std::move(files));
 }
 
 void MainWindow::make_job_page() {
@@ -251,7 +259,8 @@ void MainWindow::start_job() {
     if (!leave_job()) return;
     const Result<std::string> number = store_->next_job_number(QDate::currentDate().year());
     const Result<Job> stored =
-        number.ok() ? store_->save(new_job(*reference_, number.value(), now()), now()) : Result<Job>(number.problems());
+        number.ok() ? store_->save(new_job(*reference_, number.value(), now(), rules_.for_new_jobs()), now())
+                    : Result<Job>(number.problems());
     if (!stored.ok()) {
         notice().add(Mark::stop, qs(text_of(stored.problems())));
         return;
@@ -264,9 +273,10 @@ void MainWindow::start_job_for(const std::string& customer_id) {
     store::CustomerBook book(*store_);
     const auto customer = book.load(customer_id);
     const Result<std::string> number = store_->next_job_number(QDate::currentDate().year());
-    Result<Job> stored = !number.ok()     ? Result<Job>(number.problems())
-                         : !customer.ok() ? Result<Job>(customer.problems())
-                                          : Result<Job>(new_job(*reference_, number.value(), now()));
+    Result<Job> stored = !number.ok() ? Result<Job>(number.problems())
+                         : !customer.ok()
+                             ? Result<Job>(customer.problems())
+                             : Result<Job>(new_job(*reference_, number.value(), now(), rules_.for_new_jobs()));
     if (stored.ok()) {
         stored.value().client = store::CustomerBook::client_of(customer.value());
         stored = store_->save(stored.value(), now());
@@ -362,7 +372,10 @@ bool MainWindow::leave_equipment() {
     const QAbstractButton* drop = box.addButton(tr("Close without them"), QMessageBox::DestructiveRole);
     box.addButton(tr("Look at them"), QMessageBox::RejectRole);
     box.exec();
-    if (box.clickedButton() == drop) return true;
+    if (box.clickedButton() == drop) {
+        desk_->equipment()->forget_entries();
+        return true;
+    }
     back_to_desk();
     desk_->show_equipment_tab();
     return false;

@@ -17,6 +17,7 @@
 #include "ui/window/copies_dialog.h"
 #include "ui/window/firm_equipment.h"
 #include "ui/window/firm_prices.h"
+#include "ui/window/firm_rules.h"
 
 class QActionGroup;
 class QStackedWidget;
@@ -36,6 +37,9 @@ class MainWindow : public QMainWindow {
                QWidget* parent = nullptr);
     ~MainWindow() override;
 
+    /// Files of the rule sets that come with the program, for the desk's page of them.
+    void set_program_rules(std::vector<std::string> files);
+
     /// A job from a file's text. Problems are shown whole; a job that the desk knows with other content asks which of
     /// the two to go on with. True: a job is open now.
     bool open_job_text(const std::string& text, const std::string& file_name);
@@ -52,6 +56,10 @@ class MainWindow : public QMainWindow {
     /// Reads a weather file into the firm's library and plans the open job with it, as an edit that can be undone;
     /// false when it was refused.
     bool plan_with_file(const QString& path);
+
+    /// Files that were let fall on the window, one after the other: each is told by what it holds, not by its name, and
+    /// does what File, Open or the import of its kind would do.
+    void take_files(const QStringList& paths);
 
     /// Makes today's backup of a store in a file when there is none, in a thread of its own; only a failure is told.
     void keep_daily_backup();
@@ -89,9 +97,14 @@ class MainWindow : public QMainWindow {
     /// A built-in climate or a year of the library, as an edit that can be undone.
     void plan_with_weather(const std::string& weather_id);
     void choose_weather_file();
+    /// One dropped file; what came of it, in words.
+    QString take_file(const QString& path);
+    QString take_weather(const QString& path);
+    bool desk_on_screen();
     /// The rating test, first of the set on screen.
     void show_rating();
-    /// Takes over what the store has of the firm's prices and equipment; what is wrong with some of it, in words.
+    /// Takes over what the store has of the firm's prices, rules and equipment; what is wrong with some of it, in
+    /// words.
     QString take_firms_own();
     /// Reference data for a job, with the firm's own and its year from the library. `caution` says what is missing.
     std::shared_ptr<const plan::Reference> reference_for(const Job& job, QString& caution);
@@ -118,6 +131,7 @@ class MainWindow : public QMainWindow {
 
     std::unique_ptr<store::Store> store_;
     FirmPrices prices_;
+    FirmRules rules_;
     FirmEquipment equipment_;
     std::shared_ptr<const plan::Reference> reference_;  ///< with the firm's own
     std::unique_ptr<JobSession> session_;

@@ -46,7 +46,8 @@ QStringList notes_of(const store::Taken& taken) {
     if (taken.quotes > 0 || taken.pictures > 0)
         notes << MainWindow::tr("New here: issued quotes %1, photographs %2.").arg(taken.quotes).arg(taken.pictures);
     if (taken.firm_data > 0)
-        notes << MainWindow::tr("Prices or equipment that the job is planned with came with it and are kept here now.");
+        notes << MainWindow::tr(
+            "Prices, rules or equipment that the job is planned with came with it and are kept here now.");
     for (const std::string& line : taken.left_out)
         notes << MainWindow::tr("Not taken: %1").arg(qs(line));
     return notes;

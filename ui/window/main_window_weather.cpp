@@ -75,11 +75,13 @@ bool MainWindow::plan_with_file(const QString& path) {
 
 QString MainWindow::take_firms_own() {
     QStringList wrong{prices_.refresh()};
-    equipment_.lay_over(prices_.reference());
+    rules_.lay_over(prices_.reference());
+    wrong << rules_.refresh();
+    equipment_.lay_over(rules_.reference());
     wrong << equipment_.refresh();
     wrong.removeAll(QString());
     reference_ = equipment_.reference();
-    desk_->set_reference(equipment_.reference_with_withdrawn());
+    desk_->set_reference(rules_.with_withdrawn(equipment_.reference_with_withdrawn()));
     return wrong.join(QLatin1Char('\n'));
 }
 
@@ -88,7 +90,11 @@ std::shared_ptr<const plan::Reference> MainWindow::reference_for(const Job& job,
     static_cast<void>(take_firms_own());
     QStringList withdrawn;
     QStringList cautions;
-    const std::shared_ptr<const plan::Reference> reference = equipment_.reference_for(job, withdrawn);
+    std::shared_ptr<const plan::Reference> reference = equipment_.reference_for(job, withdrawn);
+    if (auto with_rules = rules_.with_named(*reference, job)) {
+        reference = std::move(with_rules);
+        cautions << tr("The rule set of this job is withdrawn: %1. The job goes on with it.").arg(qs(job.rule_set));
+    }
     if (const QString unknown = unknown_equipment_words(*reference, job); !unknown.isEmpty()) cautions << unknown;
     if (!withdrawn.isEmpty())
         cautions << tr("Withdrawn from the firm's equipment, and still in this job: %1.")

@@ -5,8 +5,12 @@
 #include <algorithm>
 #include <fstream>
 #include <nlohmann/json.hpp>
+#include <random>
 #include <set>
 #include <sstream>
+
+#include "core/plan/rule_sources.h"
+#include "core/quantity/utf8.h"
 
 namespace wg::plan {
 namespace rule_set_test {
@@ -133,8 +137,9 @@ TEST(RuleSet, each_missing_field_is_named) {
     }
     // Of later sets; a set without them takes the recommended values.
     const std::set<std::string> optional = {
-        "wind_altitude_per_m", "snow_rule",  "snow_exposure",         "snow_thermal", "snow_density_kn_m3",
-        "snow_slides",         "gamma_bolt", "deflection_span_share", "net_pressure", "net_pressure_source"};
+        "wind_altitude_per_m", "snow_rule",           "snow_exposure", "snow_thermal",
+        "snow_density_kn_m3",  "snow_slides",         "gamma_bolt",    "deflection_span_share",
+        "net_pressure",        "net_pressure_source", "sources"};
     for (const char* group : {"actions", "tax"}) {
         for (const auto& [field, value] : whole[group].items()) {
             if (optional.count(field) != 0) continue;
@@ -185,6 +190,84 @@ TEST(RuleSet, service_conditions_are_a_closed_vocabulary) {
         document["service"][0]["when"] = bad;
         EXPECT_TRUE(names(problems_of(document), "when")) << bad;
     }
+}
+
+TEST(RuleSet, each_value_may_name_its_own_source) {
+    const json whole = json::parse(shipped_text());
+    for (const std::string& value : values_with_source()) {
+        json document = whole;
+        document["actions"]["sources"][value] = "NA to EN 1991, table 1";
+        EXPECT_TRUE(problems_of(document).empty()) << value;
+        document["actions"]["sources"][value] = "";
+        EXPECT_TRUE(names(problems_of(document), "actions.sources." + value)) << value;
+        document["actions"]["sources"][value] = 7;
+        EXPECT_TRUE(names(problems_of(document), "actions.sources." + value)) << value;
+    }
+    // What the shipped set gives is among them, but for the sources themselves.
+    for (const auto& [field, value] : whole["actions"].items()) {
+        if (field == "source" || field == "sources" || field == "net_pressure_source") continue;
+        const auto& known = values_with_source();
+        EXPECT_NE(std::find(known.begin(), known.end(), field), known.end()) << field;
+    }
+    json document = whole;
+    document["actions"]["sources"]["colour"] = "a table";
+    EXPECT_TRUE(names(problems_of(document), "actions.sources"));
+    document["actions"]["sources"] = "a table";
+    EXPECT_TRUE(names(problems_of(document), "actions.sources"));
+}
+
+// The shipped set owns that wind, snow, the net factor and the tax are assumed; nothing else in it is.
+TEST(RuleSet, a_set_that_is_not_called_assumed_has_a_source_for_every_value) {
+    json document = json::parse(shipped_text());
+    document["assumed"] = false;
+    const std::vector<Problem> problems = problems_of(document);
+    const std::set<std::string> told = [&] {
+        std::set<std::string> out;
+        for (const Problem& problem : problems)
+            out.insert(problem.where);
+        return out;
+    }();
+    EXPECT_EQ(told, (std::set<std::string>{"rules.json: source", "rules.json: actions.sources.basic_wind_m_s",
+                                           "rules.json: actions.sources.ground_snow_kn_m2",
+                                           "rules.json: actions.sources.snow_rule",
+                                           "rules.json: actions.sources.standing_off_net_factor",
+                                           "rules.json: actions.sources.net_pressure", "rules.json: tax.source"}));
+    document["source"] = "national annexes";
+    document["tax"]["source"] = "tax act";
+    document["actions"]["net_pressure_source"] = "guide";
+    for (const char* value : {"basic_wind_m_s", "ground_snow_kn_m2", "snow_rule", "standing_off_net_factor"})
+        document["actions"]["sources"][value] = "national annex";
+    EXPECT_TRUE(problems_of(document).empty());
+    document["service"][1]["source"] = "Assumed";
+    EXPECT_TRUE(names(problems_of(document), "service[1].source")) << "whatever the capitals";
+    document["assumed"] = true;
+    EXPECT_TRUE(problems_of(document).empty());
+}
+
+TEST(RuleSet, damaged_files_are_read_or_refused_with_words) {
+    const std::string whole = shipped_text();
+    std::mt19937_64 random(20270621);
+    int refused = 0;
+    for (int i = 0; i < 400; ++i) {
+        std::string text = whole;
+        for (std::uint64_t n = 1 + random() % 4; n > 0; --n) {
+            const std::size_t at = random() % text.size();
+            switch (random() % 4) {
+                case 0: text[at] = static_cast<char>(random() % 256); break;
+                case 1: text.erase(at, 1 + random() % 40); break;
+                case 2: text.insert(at, text.substr(random() % text.size(), random() % 60)); break;
+                default: text.resize(at + 1); break;
+            }
+        }
+        const Result<RuleSet> read = rule_set_from_json(text, "damaged.json");
+        if (read.ok()) continue;
+        ++refused;
+        for (const Problem& problem : read.problems()) {
+            EXPECT_FALSE(problem.where.empty() || problem.what.empty() || problem.remedy.empty()) << problem.text();
+            EXPECT_TRUE(is_utf8(problem.text()));
+        }
+    }
+    EXPECT_GT(refused, 200);
 }
 
 }  // namespace rule_set_test

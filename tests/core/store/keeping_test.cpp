@@ -20,6 +20,7 @@
 #include "tests/core/store/filled_store.h"
 #include "tests/core/store/script.h"
 #include "tests/core/store/some_prices.h"
+#include "tests/core/store/some_rules.h"
 #include "tests/core/store/store_fixture.h"
 
 namespace wg::store::test {
@@ -322,6 +323,8 @@ TEST_P(EachStore, EverythingIsWrittenOutAsFiles) {
               invented_cylinder("own-cylinder", "L\xC3\xA4rche 255"));
     EXPECT_EQ(out.value().price_lists, 1) << "the same";
     EXPECT_EQ(bytes_of(file("out/prices/firm-2028.json")).toStdString(), price_list_text("firm-2028", "Next"));
+    EXPECT_EQ(out.value().rule_sets, 1) << "the same";
+    EXPECT_EQ(bytes_of(file("out/rules/own-rules.json")).toStdString(), rule_set_text("own-rules", "Own"));
     const Result<Exported> again = export_everything(*store, file("out"));
     EXPECT_NE(words(again).find("is not empty"), std::string::npos) << words(again);
     EXPECT_FALSE(export_everything(*store, file("out/jobs/------2027---7.json")).ok()) << "a file stands there";

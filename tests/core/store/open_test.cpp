@@ -15,9 +15,12 @@
 #include "core/store/customers.h"
 #include "core/store/equipment_book.h"
 #include "core/store/migrations.h"
+#include "core/store/rule_book.h"
+#include "core/store/stock_book.h"
 #include "core/store/store.h"
 #include "tests/core/store/file_limit.h"
 #include "tests/core/store/filled_store.h"
+#include "tests/core/store/some_rules.h"
 #include "tests/core/store/store_fixture.h"
 
 namespace wg::store::test {
@@ -303,6 +306,15 @@ TEST_F(StoreTest, EveryEarlierVersionKeepsItsJobsAndQuotes) {
         EXPECT_TRUE(equipment.current().value().items.empty()) << version;
         ASSERT_TRUE(equipment.save(invented_cylinder("own", "Own"), 0, at(1)).ok()) << version;
         EXPECT_EQ(equipment.current().value().items.size(), 1U);
+        RuleBook rules(*store);
+        EXPECT_TRUE(rules.sets().value().empty()) << version;
+        ASSERT_TRUE(rules.save("own", rule_set_text("own", "Own"), 0, "", at(1)).ok()) << version;
+        EXPECT_TRUE(StockBook(*store).levels().value().empty()) << version;
+        parts::StockMove move;
+        move.item_id = "clip";
+        move.unit = "pc";
+        move.job_id = sample_job().id;
+        EXPECT_TRUE(StockBook(*store).enter(move, at(1)).ok()) << version;
         EXPECT_EQ(store->check().value(), "ok");
     }
 }

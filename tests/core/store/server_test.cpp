@@ -17,6 +17,7 @@
 #include "core/quantity/sha256.h"
 #include "core/store/connection.h"
 #include "core/store/migrations.h"
+#include "core/store/stock_book.h"
 #include "tests/core/store/server.h"
 #include "tests/core/store/store_fixture.h"
 
@@ -133,6 +134,11 @@ TEST_F(ServerStore, EveryEarlierVersionIsBroughtUpWithEverythingInIt) {
         Job next = store->load(job.id).value();
         next.notes += " and more";
         EXPECT_TRUE(store->save(next, at(5)).ok()) << version;
+        parts::StockMove move;
+        move.item_id = "clip";
+        move.unit = "pc";
+        move.job_id = job.id;
+        EXPECT_TRUE(StockBook(*store).enter(move, at(6)).ok()) << version;
         EXPECT_EQ(store->check().value(), "ok") << version;
     }
 }

@@ -1,8 +1,10 @@
 #include <gtest/gtest.h>
 
+#include <cmath>
 #include <random>
 
 #include "tests/ui/drawing/picture.h"
+#include "ui/drawing/bars_painter.h"
 #include "ui/drawing/plan_painter.h"
 #include "ui/drawing/run_painter.h"
 #include "ui/drawing/surface_painter.h"
@@ -211,6 +213,22 @@ TEST(PlanPainter, NorthArrowTurnsAgainstTheSketch) {
     };
     EXPECT_NE(picture_for(0.0), picture_for(90.0));
     EXPECT_EQ(picture_for(0.0), picture_for(360.0));
+}
+
+TEST(BarsPainter, counts_have_no_mark_between_one_and_the_next) {
+    BarsPicture picture;
+    picture.stacked = false;
+    picture.counts = true;
+    picture.parts.push_back({QStringLiteral("jobs"), Qt::black, BarHatch::none, {}});
+    for (int most = 1; most <= 60; ++most) {
+        picture.parts.front().values[5] = most;
+        const double top = bars_frame(picture, QRectF(area), 13.0).y_to;
+        EXPECT_GE(top, most);
+        EXPECT_EQ(top, std::round(top)) << "a whole number of steps of one or more";
+    }
+    picture.counts = false;
+    picture.parts.front().values[5] = 3;
+    EXPECT_EQ(bars_frame(picture, QRectF(area), 13.0).y_to, 3.5) << "halves, where halves may be";
 }
 
 }  // namespace painters_test
