@@ -93,14 +93,14 @@ RuleFieldGroup snow_group() {
          lacking(number_of("snow_density_kn_m3", rule_tr("Weight of drifted snow"), rule_tr("kN/m\u00b3"), 1, 5,
                            rule_tr("Behind obstacles")),
                  rule_tr("2")),
-         lacking(of_kind("snow_slides", RuleKind::flag, rule_tr("Snow slides against the plate"),
+         lacking(of_kind("snow_slides", RuleKind::flag, rule_tr("Snow slides to the plate"),
                          rule_tr("On a roof with snow above the collector")),
                  rule_tr("yes"))}};
 }
 
 RuleFieldGroup safety_group() {
     return {RuleGroup::safety,
-            rule_tr("Safety and timber"),
+            rule_tr("Safety, timber"),
             QStringLiteral("actions"),
             {},
             {number_of("gamma_permanent_unfavourable", rule_tr("Factor, weight that burdens"), {}, 1, 2,
@@ -123,8 +123,8 @@ RuleFieldGroup safety_group() {
              lacking(number_of("deflection_span_share", rule_tr("Bending, span over"), {}, 50, 1000,
                                rule_tr("Profiles may bend by their span over this")),
                      rule_tr("200")),
-             of_kind("source", RuleKind::text, rule_tr("Source of values that name none"),
-                     rule_tr("Of wind, snow, safety and timber"))}};
+             of_kind("source", RuleKind::text, rule_tr("Source of the others"),
+                     rule_tr("Of wind, snow, safety and timber, where a value names none"))}};
 }
 
 RuleFieldGroup net_group() {
@@ -151,9 +151,10 @@ RuleFieldGroup net_group() {
                  rule_tr("-1.8")),
          lacking(number_of("net_pressure_all", rule_tr("Net pressure"), {}, 0, 5, rule_tr("For net coefficients")),
                  rule_tr("1")),
-         lacking(of_kind("net_pressure_source", RuleKind::text, rule_tr("Source of values that name none"),
-                         rule_tr("Of the wind on the plate; asked for with net coefficients")),
-                 {})}};
+         lacking(
+             of_kind("net_pressure_source", RuleKind::text, rule_tr("Source of the others"),
+                     rule_tr("Of the wind on the plate, where a value names none; asked for with net coefficients")),
+             {})}};
 }
 
 RuleFieldGroup tax_group() {

@@ -132,9 +132,9 @@ void RulePage::make_table() {
     header->setHighlightSections(false);
     header->setSectionResizeMode(QHeaderView::Interactive);
     const std::pair<int, int> widths[] = {{RuleModel::column_group, 128},
-                                          {RuleModel::column_value, 204},
-                                          {RuleModel::column_figure, 216},
-                                          {RuleModel::column_unit, 72},
+                                          {RuleModel::column_value, 224},
+                                          {RuleModel::column_figure, 180},
+                                          {RuleModel::column_unit, 92},
                                           {RuleModel::column_state, 100}};
     for (const auto& [column, width] : widths)
         table_->setColumnWidth(column, width);
@@ -146,9 +146,20 @@ void RulePage::make_table() {
         remove_->setEnabled(current() != nullptr && current()->own && model_->is_item(table_->currentIndex().row()));
     });
     connect(model_, &QAbstractItemModel::modelReset, this, [this] {
+        give_words_room();
         tell_range();
         remove_->setEnabled(false);
     });
+}
+
+// Words of a rule have neither unit nor source: they may lie over both columns.
+void RulePage::give_words_room() {
+    table_->clearSpans();
+    for (int row = 0; row < model_->rowCount(); ++row) {
+        const RuleField& field = *model_->row_at(row)->field;
+        if (field.kind == RuleKind::text || field.kind == RuleKind::names)
+            table_->setSpan(row, RuleModel::column_figure, 1, RuleModel::column_state - RuleModel::column_figure);
+    }
 }
 
 void RulePage::tell_range(const QString& typed_problem) {
@@ -255,6 +266,7 @@ const RulePage::Entry* RulePage::current() const {
 
 void RulePage::show_entry(const Entry& entry) {
     shown_id_ = entry.set.id();
+    base_ = entry.version.version;
     model_->set_draft(entry.set, entry.own);
     choice_->show_data(shown_id_);
     refresh_state();
@@ -324,6 +336,9 @@ void RulePage::refresh_state() {
         if (entry->version.came) words << tr("Came with a job from another machine.");
         if (withdrawn) words << tr("Withdrawn: jobs that name it go on with it, others do not see it.");
         if (changed) words << tr("Changes are not saved yet.");
+        if (changed && base_ != entry->version.version)
+            words << tr("\u25b2 The changes began with version %1: discard them to see what was saved since.")
+                         .arg(number(static_cast<int>(base_)));
         const std::vector<Problem> problems = changed ? draft.problems() : std::vector<Problem>{};
         if (!problems.empty()) {
             words << (problems.size() == 1

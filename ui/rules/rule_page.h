@@ -74,6 +74,7 @@ class RulePage : public QWidget {
     void fill_choice();
     void show_entry(const Entry& entry);
     void refresh_state();
+    void give_words_room();
     void tell_range(const QString& typed_problem = {});
     void add_item(RuleGroup group);
     void ask_new();
@@ -92,6 +93,8 @@ class RulePage : public QWidget {
     std::vector<std::string> program_;
     std::vector<Entry> entries_;
     QString shown_id_, for_new_jobs_;
+    /// Version that what stands on screen was made from: the book may have gone on since.
+    std::int64_t base_ = 0;
     RuleModel* model_ = nullptr;
     CalmCombo* choice_ = nullptr;
     QTableView* table_ = nullptr;

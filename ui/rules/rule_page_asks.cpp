@@ -74,11 +74,12 @@ bool RulePage::save_version(const QString& note, Instant now) {
     Entry* entry = entry_of(shown_id_);
     if (entry == nullptr || !entry->own) return false;
     const RuleDraft draft = model_->draft();
-    const auto saved = store::RuleBook(store_).save(shown_id_.toStdString(), draft.text().toStdString(),
-                                                    entry->version.version, note.trimmed().toStdString(), now);
+    const auto saved = store::RuleBook(store_).save(shown_id_.toStdString(), draft.text().toStdString(), base_,
+                                                    note.trimmed().toStdString(), now);
     if (!tell(saved.ok() ? std::vector<Problem>{} : saved.problems())) return false;
     entry->set = draft;
     entry->version = saved.value();
+    base_ = entry->version.version;
     fill_choice();
     refresh_state();
     Q_EMIT said(tr("Version %1 of '%2' saved").arg(saved.value().version).arg(draft.label()));
@@ -93,6 +94,7 @@ bool RulePage::withdraw(const QString& note, Instant now) {
                                                        note.trimmed().toStdString(), now);
     if (!tell(done.ok() ? std::vector<Problem>{} : done.problems())) return false;
     entry->version = done.value();
+    base_ = entry->version.version;
     fill_choice();
     refresh_state();
     Q_EMIT said(

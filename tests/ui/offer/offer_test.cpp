@@ -16,6 +16,7 @@
 #include "tests/ui/documents/sample.h"
 #include "ui/common/edits.h"
 #include "ui/common/job_session.h"
+#include "ui/common/notice_bar.h"
 #include "ui/drawing/fields.h"
 #include "ui/offer/firm_settings.h"
 #include "ui/offer/issued_page.h"
@@ -64,7 +65,7 @@ TEST_F(OfferStageTest, issuing_freezes_the_plan_as_it_is_into_the_store) {
     const auto open = session(false);
     OfferStage stage(store_.get());
     stage.set_session(open.get());
-    ASSERT_TRUE(stage.issue_quote(now));
+    ASSERT_TRUE(stage.issue_quote(now)) << stage.findChild<NoticeBar*>()->text().toStdString();
     const auto quotes = store_->quotes(job_.id);
     ASSERT_TRUE(quotes.ok());
     ASSERT_EQ(quotes.value().size(), 1U);
@@ -74,6 +75,7 @@ TEST_F(OfferStageTest, issuing_freezes_the_plan_as_it_is_into_the_store) {
     EXPECT_EQ(issued.gross_minor, open->plan()->quote->gross.minor);
     EXPECT_EQ(issued.sha256, sha256_hex(issued.plan_json));
     EXPECT_NE(issued.plan_json.find("Marl 21"), std::string::npos);
+    EXPECT_NE(issued.plan_json.find("\"basic_wind_m_s\""), std::string::npos) << "with the rules it was reckoned by";
     EXPECT_EQ(open->job().state, JobState::offered);
     stage.set_session(nullptr);
 }

@@ -133,6 +133,9 @@ TEST_F(PricesTest, somebody_elses_version_is_not_overwritten) {
     ASSERT_EQ(problems_.size(), 1);
     EXPECT_TRUE(problems_[0].contains(QStringLiteral("was changed by")));
     EXPECT_TRUE(page_->has_changes()) << "what was typed stays";
+    page_->reload();
+    EXPECT_FALSE(page_->save_version({}, now)) << "reading the book again makes it no change of theirs";
+    EXPECT_EQ(store::PriceBook(*store_).history("firm").value().size(), 2U);
 }
 
 TEST_F(PricesTest, a_withdrawn_list_comes_back_by_saving) {

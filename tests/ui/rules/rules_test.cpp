@@ -336,6 +336,10 @@ TEST_F(RulesTest, somebody_elses_version_is_not_overwritten) {
     page_->reload();
     EXPECT_TRUE(page_->has_changes()) << "what was typed stays";
     EXPECT_EQ(at(action("k_mod")).data().toString(), QStringLiteral("0.8"));
+    EXPECT_FALSE(page_->save_version({}, now)) << "reading the book again makes it no change of theirs";
+    EXPECT_EQ(store::RuleBook(*store_).history("firm").value().size(), 2U);
+    page_->discard_changes();
+    EXPECT_EQ(page_->model()->draft().label(), QStringLiteral("Theirs"));
 }
 
 TEST_F(RulesTest, files_go_out_and_come_in_and_hostile_ones_leave_no_trace) {
