@@ -2,6 +2,7 @@
 
 #include <QDate>
 #include <QDir>
+#include <QFileInfo>
 #include <cmath>
 #include <cstdio>
 #include <ostream>
@@ -9,6 +10,7 @@
 
 #include "app/arguments.h"
 #include "app/client_command.h"
+#include "app/firm_reference.h"
 #include "app/job_command.h"
 #include "app/rate_command.h"
 #include "app/resources.h"
@@ -122,9 +124,17 @@ int write_documents(const Job& job, const plan::Plan& plan, const QString& folde
     return exit_done;
 }
 
+// A file that is there is the job; else, with a store, the number of one of its jobs.
+Result<Job> read_job(const std::string& name, store::Store* store) {
+    if (store != nullptr && !QFileInfo::exists(QString::fromStdString(name))) return job_of_store(*store, name);
+    const Result<std::string> text = file_text(name);
+    if (!text) return text.problems();
+    return job_from_json(text.value(), name);
+}
+
 int run_plan(const QStringList& arguments, std::ostream& out, std::ostream& err) {
     Arguments args;
-    for (const char* name : {"weather", "out", "choice", "paper", "language"})
+    for (const char* name : {"weather", "out", "choice", "paper", "language", "store"})
         args.value_option(QString::fromLatin1(name));
     for (const char* name : {"json", "large-print", "black-and-white"})
         args.flag(QString::fromLatin1(name));
@@ -144,14 +154,25 @@ int run_plan(const QStringList& arguments, std::ostream& out, std::ostream& err)
     for (const char* name : {"large-print", "black-and-white"})
         if (args.parser.isSet(QString::fromLatin1(name))) look += QString::fromLatin1(name);
 
+    std::unique_ptr<store::Store> store;
+    if (args.parser.isSet(QStringLiteral("store"))) {
+        Result<std::unique_ptr<store::Store>> opened = open_store_of_firm(args.parser.value(QStringLiteral("store")));
+        if (!opened) return bad_input(err, opened.problems());
+        store = std::move(opened).value();
+    }
     const std::string name = files.first().toStdString();
-    const Result<std::string> text = file_text(name);
-    if (!text) return bad_input(err, text.problems());
-    const Result<Job> job = job_from_json(text.value(), name);
+    const Result<Job> job = read_job(name, store.get());
     if (!job) return bad_input(err, job.problems());
 
     Result<plan::Reference> reference = built_in_reference();
     if (!reference) return bad_input(err, reference.problems());
+    if (store != nullptr) {
+        Result<WithFirm> with_firm = with_what_the_firm_has(*store, reference.value(), job.value());
+        if (!with_firm) return bad_input(err, with_firm.problems());
+        if (!with_firm.value().left_out.empty())
+            err << "left out of the plan:\n" << text_of(with_firm.value().left_out) << '\n';
+        reference = std::move(with_firm).value().reference;
+    }
     if (args.parser.isSet(QStringLiteral("weather"))) {
         const std::string weather_name = args.parser.value(QStringLiteral("weather")).toStdString();
         const Result<std::string> weather_text = file_text(weather_name);
@@ -202,13 +223,15 @@ QString usage() {
         "  warmgable                              opens the desk\n"
         "  warmgable --demo                       opens the demonstration job (invented data)\n"
         "  warmgable JOB.json                     takes a job file onto the desk and opens it\n"
-        "  warmgable plan JOB.json [--weather FILE] [--choice LABEL] [--out DIR] [--json]\n"
+        "  warmgable plan JOB.json [--weather FILE] [--choice LABEL] [--out DIR] [--json] [--store PLACE]\n"
         "                 [--paper a4|letter] [--large-print] [--black-and-white] [--language en|es|de]\n"
         "                                         plans the job; writes plan.json, quote.pdf, parts.csv,\n"
         "                                         install-sheet.pdf, survey-sheet.pdf, workings.pdf,\n"
         "                                         service-sheet.pdf and booklet.pdf to DIR (default: here), with\n"
         "                                         record.pdf when the job has entries,\n"
-        "                                         and prints a summary, or plan.json with --json\n"
+        "                                         and prints a summary, or plan.json with --json;\n"
+        "                                         --store: with the firm's own prices and equipment, and JOB.json\n"
+        "                                         may be the number of a job there\n"
         "  warmgable sun --lat DEG --lon DEG --time ISO8601 [--altitude M]\n"
         "                                         prints the sun's zenith and azimuth (clockwise from north)\n"
         "  warmgable weather FILE                 prints what a weather file holds and how good it is\n"

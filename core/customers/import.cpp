@@ -5,102 +5,17 @@
 #include <optional>
 #include <set>
 
+#include "core/customers/cells.h"
 #include "core/quantity/utf8.h"
-#include "core/tables/csv_writer.h"
 
 namespace wg::customers {
 namespace {
 
-std::string trimmed(std::string_view cell) {
-    cell = tables::without_guard(cell);
-    const std::size_t from = cell.find_first_not_of(" \t\r\n");
-    if (from == std::string_view::npos) return {};
-    return std::string(cell.substr(from, cell.find_last_not_of(" \t\r\n") - from + 1));
-}
-
-/// The cells of one line by what they are; empty ones are not there.
-using Cells = std::map<Column, std::string>;
-
-Cells cells_of(const std::vector<std::string>& row, const Mapping& mapping) {
-    Cells out;
-    for (std::size_t i = 0; i < row.size() && i < mapping.columns.size(); ++i) {
-        std::string text = trimmed(row[i]);
-        if (mapping.columns[i] != Column::ignored && !text.empty()) out[mapping.columns[i]] = std::move(text);
-    }
-    if (const auto first = out.find(Column::first_name); first != out.end()) {
-        std::string& name = out[Column::name];
-        name = name.empty() ? first->second : first->second + " " + name;
-        out.erase(Column::first_name);
-    }
-    return out;
-}
-
-std::string cell_of(const Cells& cells, Column column) {
-    const auto found = cells.find(column);
-    return found == cells.end() ? std::string() : found->second;
-}
-
-/// Writes cells over what is there and notes what changed.
-class Overwrite {
-   public:
-    Overwrite(const Cells& cells, std::vector<std::string>& changes) : cells_(cells), changes_(changes) {}
-
-    void field(Column column, std::string& into, const char* what) const {
-        const auto found = cells_.find(column);
-        if (found == cells_.end() || found->second == into) return;
-        std::string change = what;
-        change += ": '" + for_message(into) + "' becomes '" + for_message(found->second) + "'";
-        changes_.push_back(std::move(change));
-        into = found->second;
-    }
-
-    void address(Customer& customer, AddressUse use, Column street, Column postcode, Column town) const {
-        if (!has(street) && !has(postcode) && !has(town)) return;
-        auto at = std::find_if(customer.addresses.begin(), customer.addresses.end(),
-                               [use](const Address& one) { return one.use == use; });
-        if (at == customer.addresses.end()) {
-            customer.addresses.push_back({use, {}, {}, {}});
-            at = std::prev(customer.addresses.end());
-        }
-        const bool bill = use == AddressUse::bill;
-        field(street, at->street, bill ? "street" : "street of the site");
-        field(postcode, at->postcode, bill ? "postcode" : "postcode of the site");
-        field(town, at->town, bill ? "town" : "town of the site");
-    }
-
-    void contact(Customer& customer, const NameKey& key) const {
-        if (!has(Column::contact_name) && !has(Column::contact_role) && !has(Column::phone) && !has(Column::email))
-            return;
-        const std::string name = key(cell_of(cells_, Column::contact_name));
-        auto at = std::find_if(customer.contacts.begin(), customer.contacts.end(), [&name, &key](const Contact& one) {
-            return name.empty() || one.name.empty() || key(one.name) == name;
-        });
-        if (at == customer.contacts.end()) {
-            customer.contacts.emplace_back();
-            at = std::prev(customer.contacts.end());
-        }
-        field(Column::contact_name, at->name, "contact");
-        field(Column::contact_role, at->role, "role");
-        field(Column::phone, at->phone, "telephone");
-        field(Column::email, at->email, "e-mail");
-    }
-
-   private:
-    [[nodiscard]] bool has(Column column) const { return cells_.contains(column); }
-
-    const Cells& cells_;
-    std::vector<std::string>& changes_;
+/// Lines of one customer.
+struct Group {
+    std::vector<Cells> cells;
+    std::vector<int> lines;
 };
-
-void write_cells(const Cells& cells, const NameKey& key, Customer& customer, std::vector<std::string>& changes) {
-    const Overwrite over(cells, changes);
-    over.field(Column::name, customer.name, "name");
-    over.field(Column::tax_id, customer.tax_id, "tax id");
-    over.field(Column::notes, customer.notes, "notes");
-    over.address(customer, AddressUse::bill, Column::bill_street, Column::bill_postcode, Column::bill_town);
-    over.address(customer, AddressUse::site, Column::site_street, Column::site_postcode, Column::site_town);
-    over.contact(customer, key);
-}
 
 class Previewer {
    public:
@@ -114,14 +29,55 @@ class Previewer {
         }
     }
 
-    void line(const std::vector<std::string>& row, int number, ImportPreview& out) {
-        const Cells cells = cells_of(row, mapping_);
+    /// Which lines are one customer.
+    void line(const std::vector<std::string>& row, int number) {
+        Cells cells = cells_of(row, mapping_);
         if (cells.empty()) return;  // a line of separators alone
+        const std::string customer = plain_key(cell_of(cells, Column::number));
+        const std::string name = cell_of(cells, Column::name);
+        std::size_t into = groups_.size();
+        if (!customer.empty()) {
+            const auto known = group_of_number_.find(customer);
+            if (known != group_of_number_.end() &&
+                (name.empty() || key_(cell_of(groups_[known->second].cells.front(), Column::name)) == key_(name)))
+                into = known->second;
+        } else if (name.empty() && !groups_.empty() && brings_a_part(cells)) {
+            into = last_;
+        }
+        if (into == groups_.size()) {
+            groups_.emplace_back();
+            if (!customer.empty()) group_of_number_.emplace(customer, into);
+        }
+        groups_[into].cells.push_back(std::move(cells));
+        groups_[into].lines.push_back(number);
+        last_ = into;
+    }
+
+    void preview(ImportPreview& out) {
+        for (const Group& group : groups_)
+            customer(group, out);
+    }
+
+   private:
+    void customer(const Group& group, ImportPreview& out) {
+        const Cells& cells = group.cells.front();
+        const int number = group.lines.front();
         const std::string where = file_ + ", line " + std::to_string(number);
         const auto refuse = [&out, &where](std::string what, std::string remedy) {
             out.problems.push_back({where, std::move(what), std::move(remedy)});
         };
-        const std::vector<std::size_t> fitting = who_is(cells);
+        for (const Column column : {Column::tax_id, Column::notes}) {
+            const std::string first = cell_of(cells, column);
+            for (std::size_t i = 1; i < group.cells.size(); ++i) {
+                if (says(group.cells[i], column, first)) continue;
+                out.problems.push_back({file_ + ", line " + std::to_string(group.lines[i]),
+                                        std::string("says another ") + (column == Column::notes ? "note" : "tax id") +
+                                            " than line " + std::to_string(number) + ", which it continues",
+                                        "Leave it in the first of the customer's lines alone"});
+                return;
+            }
+        }
+        const std::vector<std::size_t> fitting = who_is(group);
         if (fitting.size() > 1) {
             std::string numbers;
             for (const std::size_t i : fitting)
@@ -134,7 +90,7 @@ class Previewer {
         if (!fitting.empty() && !name.empty()) {
             // The other program's numbers may be others' here: nobody is written over for a number alone.
             const Customer& one = here_[fitting.front()];
-            if (key_(one.name) != key_(name) && !shares_any(one, cells)) {
+            if (key_(one.name) != key_(name) && !shares_any(one, group)) {
                 refuse("has the number of '" + for_message(one.name) + "', but is of '" + for_message(name) + "'",
                        "Take the number out of the line, or change the name of the customer who is here first");
                 return;
@@ -142,10 +98,11 @@ class Previewer {
         }
         ImportedRow made;
         made.line = number;
+        made.more_lines.assign(group.lines.begin() + 1, group.lines.end());
         if (!fitting.empty()) made.customer = here_[fitting.front()];
         if (made.customer.number.empty()) made.customer.number = cell_of(cells, Column::number);
         std::vector<std::string> changes;
-        write_cells(cells, key_, made.customer, changes);
+        write_cells(group.cells, key_, made.customer, changes);
         if (fitting.empty() && name.empty()) {
             refuse("has no name", "Fill the name in, or choose the column that holds it");
             return;
@@ -165,9 +122,9 @@ class Previewer {
         out.rows.push_back(std::move(made));
     }
 
-   private:
     /// The customers that are here and may be meant.
-    [[nodiscard]] std::vector<std::size_t> who_is(const Cells& cells) const {
+    [[nodiscard]] std::vector<std::size_t> who_is(const Group& group) const {
+        const Cells& cells = group.cells.front();
         const std::string number = plain_key(cell_of(cells, Column::number));
         if (!number.empty()) {
             const auto found = by_number_.find(number);
@@ -176,15 +133,17 @@ class Previewer {
         std::vector<std::size_t> out;
         const auto [from, to] = by_name_.equal_range(key_(cell_of(cells, Column::name)));
         for (auto at = from; at != to; ++at) {
-            if (shares_any(here_[at->second], cells)) out.push_back(at->second);
+            if (shares_any(here_[at->second], group)) out.push_back(at->second);
         }
         return out;
     }
 
-    [[nodiscard]] static bool shares_any(const Customer& one, const Cells& cells) {
-        return shares_a_trait(one, cell_of(cells, Column::bill_postcode), cell_of(cells, Column::phone),
-                              cell_of(cells, Column::email)) ||
-               shares_a_trait(one, cell_of(cells, Column::site_postcode), {}, {});
+    [[nodiscard]] static bool shares_any(const Customer& one, const Group& group) {
+        return std::any_of(group.cells.begin(), group.cells.end(), [&one](const Cells& cells) {
+            return shares_a_trait(one, cell_of(cells, Column::bill_postcode), cell_of(cells, Column::phone),
+                                  cell_of(cells, Column::email)) ||
+                   shares_a_trait(one, cell_of(cells, Column::site_postcode), {}, {});
+        });
     }
 
     [[nodiscard]] std::optional<int> earlier_line(const ImportedRow& made,
@@ -225,6 +184,9 @@ class Previewer {
     const std::vector<Customer>& here_;
     std::string file_;
     const NameKey& key_;
+    std::vector<Group> groups_;
+    std::map<std::string, std::size_t> group_of_number_;
+    std::size_t last_ = 0;  ///< the group of the line before
     std::multimap<std::string, std::size_t> by_name_;
     std::map<std::string, std::size_t> by_number_;
     std::map<std::size_t, int> line_of_here_;
@@ -254,7 +216,8 @@ ImportPreview preview_import(const tables::CsvTable& table, const Mapping& mappi
     if (!out.problems.empty()) return out;
     Previewer previewer(mapping, here, file, key);
     for (std::size_t i = mapping.headings ? 1 : 0; i < table.rows.size(); ++i)
-        previewer.line(table.rows[i], table.line_of_row[i], out);
+        previewer.line(table.rows[i], table.line_of_row[i]);
+    previewer.preview(out);
     return out;
 }
 

@@ -53,7 +53,8 @@ struct Mapping {
 enum class Outcome { is_new, changed, same };
 
 struct ImportedRow {
-    int line = 0;  ///< of the file
+    int line = 0;                 ///< of the file
+    std::vector<int> more_lines;  ///< that continue it
     Outcome outcome = Outcome::is_new;
     Customer customer;                 ///< as it would be kept: with id and revision of the one that is here
     std::vector<std::string> changes;  ///< "telephone: 'a' becomes 'b'"
@@ -67,9 +68,13 @@ struct ImportPreview {
 /// Makes names comparable: "JOSÉ  Ruiz" and "josé ruiz" are one.
 using NameKey = std::function<std::string(const std::string&)>;
 
+/// A line continues an earlier one when it has that one's number, and its name or none; or, with neither name nor
+/// number, the line above: it brings a further address or contact. What of these is already there word for word stays;
+/// the rest is written over what it fits or comes at the end.
 /// A line is a customer that is here when the numbers are the same; without one of the file's, when the names are the
 /// same and postcode, telephone or e-mail is one of theirs. A cell that is empty changes nothing. Left out with a
-/// problem: a line without a name, what `problems_of` refuses, a line for the customer of an earlier line, one that
+/// problem: a line without a name that continues none, one that says another tax id or other notes than the line it
+/// continues, what `problems_of` refuses, a line for the customer of an earlier line, one that
 /// fits several customers. `file`: for messages.
 [[nodiscard]] ImportPreview preview_import(const tables::CsvTable& table, const Mapping& mapping,
                                            const std::vector<Customer>& here, const std::string& file,

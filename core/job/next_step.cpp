@@ -6,7 +6,7 @@ namespace {
 // Planned or offered: what matters is the newest quote.
 NextStepOfJob step_of_quote(const JobStanding& standing) {
     if (standing.quoted_on.empty())
-        return {standing.state == JobState::offered ? NextStep::send_quote : NextStep::plan, standing.changed_on};
+        return {standing.state == JobState::offered ? NextStep::send_quote : NextStep::plan, standing.reached_on};
     if (standing.answer.empty()) return {NextStep::await_answer, standing.quoted_on};
     if (standing.answer == "accepted") return {NextStep::fit, standing.answered_on};
     if (standing.answer == "declined") return {NextStep::after_refusal, standing.answered_on};
@@ -32,12 +32,12 @@ WaitsFor waits_for(NextStep step) noexcept {
 
 NextStepOfJob next_step(const JobStanding& standing, const std::string& today) {
     switch (standing.state) {
-        case JobState::visit: return {NextStep::survey, standing.changed_on};
+        case JobState::visit: return {NextStep::survey, standing.reached_on};
         case JobState::planning:
         case JobState::offered: return step_of_quote(standing);
         case JobState::accepted:
-            return {NextStep::fit, standing.answer == "accepted" ? standing.answered_on : standing.changed_on};
-        case JobState::fitted: return {NextStep::hand_over, standing.changed_on};
+            return {NextStep::fit, standing.answer == "accepted" ? standing.answered_on : standing.reached_on};
+        case JobState::fitted: return {NextStep::hand_over, standing.reached_on};
         case JobState::in_service:
             // ISO dates sort as their texts do.
             if (!standing.service_due_on.empty() && standing.service_due_on <= today)

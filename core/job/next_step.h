@@ -28,7 +28,7 @@ enum class WaitsFor { firm, client, nobody };
 /// What a list knows of a job without reading it whole.
 struct JobStanding {
     JobState state = JobState::visit;
-    std::string changed_on;      ///< ISO 8601 date of the last change
+    std::string reached_on;      ///< ISO 8601 date on which the job came into its state
     std::string quoted_on;       ///< of the newest quote; empty: none was issued
     std::string answer;          ///< the last to the newest quote: "accepted", "declined", "withdrawn"; empty: none
     std::string answered_on;     ///< its day
@@ -41,9 +41,9 @@ struct NextStepOfJob {
     friend bool operator==(const NextStepOfJob&, const NextStepOfJob&) = default;
 };
 
-/// `today`: ISO 8601 date. A survey, a plan and a hand-over wait since the job was last changed, an answer since the
-/// quote was issued, fitting since the acceptance was given (since the last change where none was entered), a service
-/// since its day.
+/// `today`: ISO 8601 date. A survey, a plan and a hand-over wait since the job came into its state, an answer since the
+/// quote was issued, fitting since the acceptance was given (since the state was reached where none was entered), a
+/// service since its day.
 [[nodiscard]] NextStepOfJob next_step(const JobStanding& standing, const std::string& today);
 
 }  // namespace wg

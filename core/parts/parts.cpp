@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "core/parts/price_entry.h"
 #include "core/quantity/text.h"
 
 namespace wg::parts {
@@ -9,7 +10,6 @@ namespace {
 
 // Common practice, no published source; stated in each line's `why`.
 constexpr double clip_spacing_m = 0.8;
-constexpr double insulation_waste = 0.05;
 constexpr double smallest_elbow_od_mm = 15.0;  ///< thinner tube from the coil is bent by hand
 constexpr double refrigerant_step_kg = 0.01;
 constexpr double hour_step = 0.1;

@@ -17,6 +17,7 @@ constexpr std::int64_t most_minor = 1'000'000'000;
 constexpr double largest_pack = 10000.0;
 constexpr double least_pack = 0.001;
 constexpr double largest_waste_percent = 100.0;
+constexpr double largest_from = 1e6;
 
 std::string quoted(std::string_view text) {
     return "'" + for_message(text, 40) + "'";
@@ -242,6 +243,16 @@ void LineReader::read(const std::vector<std::string>& row, bool is_new, PriceIte
     }
     if (has(ImportField::waste_percent))
         item.waste_percent = number_at(row, ImportField::waste_percent, largest_waste_percent, problems);
+}
+
+std::optional<QuantityPrice> LineReader::read_step(const std::vector<std::string>& row,
+                                                   std::vector<CellProblem>& problems) const {
+    const std::optional<double> from = number_at(row, ImportField::from_quantity, largest_from, problems);
+    const std::optional<Money> price = money_at(row, ImportField::price, problems);
+    if (!has(ImportField::price) || text_at(row, ImportField::price).empty())
+        problems.push_back({ImportField::price, "is empty beside a quantity", "Give the price of one of so many"});
+    if (!from || !price) return std::nullopt;
+    return QuantityPrice{*from, *price};
 }
 
 }  // namespace wg::parts

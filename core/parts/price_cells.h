@@ -27,6 +27,10 @@ class LineReader {
     /// The item with the line in it; `item` is the list's, or one with the id set that is new.
     void read(const std::vector<std::string>& row, bool is_new, PriceItem& item, std::vector<CellProblem>& problems);
 
+    /// What a line says of many at once; nothing when it cannot be read, which is told.
+    [[nodiscard]] std::optional<QuantityPrice> read_step(const std::vector<std::string>& row,
+                                                         std::vector<CellProblem>& problems) const;
+
     /// "Stk as pc": units that were written another way, each once.
     [[nodiscard]] const std::vector<std::string>& units_taken() const { return units_taken_; }
     [[nodiscard]] std::size_t taxed_as_labour() const { return taxed_as_labour_; }

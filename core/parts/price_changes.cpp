@@ -1,7 +1,9 @@
 #include "core/parts/price_changes.h"
 
 #include <map>
+#include <type_traits>
 
+#include "core/job/words.h"
 #include "core/quantity/text.h"
 
 namespace wg::parts {
@@ -51,15 +53,92 @@ Fields fields_of(const LabourTask& task, const std::string&) {
             {"slower by", slower}};
 }
 
+Fields fields_of(const LabourRate& rate, const std::string& currency) {
+    return {{"text", rate.text},
+            {"an hour", text(rate.hour, currency)},
+            {"cost of an hour", amount_or_none(rate.cost, currency)}};
+}
+
+Fields fields_of(const DiscountGroup& group, const std::string&) {
+    return {{"text", group.text}, {"discount", plain(group.percent, 2) + " %"}};
+}
+
+/// A row of what makes work slower, or of dated taxes: told under a name that finds it again.
+struct NamedRow {
+    std::string id;
+    std::string text;
+    Fields fields;
+};
+
+Fields fields_of(const NamedRow& row, const std::string&) {
+    return row.fields;
+}
+
+std::vector<NamedRow> difficulty_rows(const Difficulty& d) {
+    std::vector<NamedRow> out;
+    for (const Difficulty::Height& one : d.heights)
+        out.push_back({"height", "over " + plain(one.over_m, 3) + " m", {{"hours times", plain(one.factor, 4)}}});
+    for (const Difficulty::OfCovering& one : d.coverings)
+        out.push_back({"covering", wg::text_of(one.covering), {{"hours times", plain(one.factor, 4)}}});
+    for (const Difficulty::Access& one : d.access)
+        out.push_back({one.id, one.text, {{"hours times", plain(one.factor, 4)}}});
+    return out;
+}
+
+std::vector<NamedRow> tax_rows(const std::vector<DatedTaxRate>& rates) {
+    std::vector<NamedRow> out;
+    out.reserve(rates.size());
+    for (const DatedTaxRate& one : rates)
+        out.push_back({one.valid_from,
+                       "tax " + one.tax_class,
+                       {{"label", one.label}, {"rate", plain(100.0 * one.rate, 4) + " %"}}});
+    return out;
+}
+
+Fields fields_of(const std::optional<Travel>& travel, const std::string& currency) {
+    if (!travel) return {{"", "not reckoned"}};
+    return {{"a kilometre", text(travel->km, currency)},
+            {"an hour on the road", text(travel->hour, currency)},
+            {"speed", plain(travel->km_h, 2) + " km/h"},
+            {"trips", std::to_string(travel->trips)},
+            {"tax class", travel->tax_class}};
+}
+
+Fields fields_of(const economy::Tariffs& t) {
+    const auto kwh = [](double minor) { return plain(minor / 100.0, 6); };
+    return {{"electricity, a kWh", kwh(t.electricity_minor_kwh)},
+            {"gas, a kWh", kwh(t.gas_minor_kwh)},
+            {"liquid gas, a kWh", kwh(t.lpg_minor_kwh)},
+            {"oil, a kWh", kwh(t.oil_minor_kwh)},
+            {"wood, a kWh", kwh(t.wood_minor_kwh)},
+            {"electricity, kg CO2 a kWh", plain(t.electricity_kg_co2_kwh, 4)},
+            {"gas, kg CO2 a kWh", plain(t.gas_kg_co2_kwh, 4)},
+            {"liquid gas, kg CO2 a kWh", plain(t.lpg_kg_co2_kwh, 4)},
+            {"oil, kg CO2 a kWh", plain(t.oil_kg_co2_kwh, 4)},
+            {"wood, kg CO2 a kWh", plain(t.wood_kg_co2_kwh, 4)},
+            {"energy rises a year by", plain(100.0 * t.yearly_rise, 4) + " %"},
+            {"discounted a year by", plain(100.0 * t.discount_rate, 4) + " %"},
+            {"years looked at", std::to_string(t.years)},
+            {"service a year", kwh(t.yearly_service_minor)},
+            {"source of energy prices", t.source}};
+}
+
 template <class T>
 void compare(const std::vector<T>& before, const std::vector<T>& after, const std::string& currency,
              std::vector<PriceChange>& out) {
+    // By text, too, where rows of one kind have no id of their own.
+    const auto key_of = [](const T& one) {
+        if constexpr (std::is_same_v<T, NamedRow>)
+            return one.id + '\n' + one.text;
+        else
+            return one.id;
+    };
     std::map<std::string, const T*> left;
     for (const T& one : before)
-        left[one.id] = &one;
+        left[key_of(one)] = &one;
     for (const T& now : after) {
         const std::string name = now.text + " (" + now.id + ")";
-        const auto was = left.find(now.id);
+        const auto was = left.find(key_of(now));
         if (was == left.end()) {
             out.push_back({name, "", "added"});
             continue;
@@ -73,7 +152,19 @@ void compare(const std::vector<T>& before, const std::vector<T>& after, const st
         left.erase(was);
     }
     for (const T& one : before)  // in the order of the list, not of the map
-        if (left.count(one.id) != 0) out.push_back({one.text + " (" + one.id + ")", "was there", ""});
+        if (left.count(key_of(one)) != 0) out.push_back({one.text + " (" + one.id + ")", "was there", ""});
+}
+
+void compare_fields(const std::string& of, const Fields& before, const Fields& after, std::vector<PriceChange>& out) {
+    if (before.size() != after.size()) {  // one of the two is not there at all
+        out.push_back(
+            {of, before.size() == 1 ? before[0].second : "was there", after.size() == 1 ? after[0].second : "added"});
+        return;
+    }
+    for (std::size_t i = 0; i < after.size(); ++i)
+        if (before[i].second != after[i].second)
+            out.push_back(
+                {of.empty() ? after[i].first : of + ", " + after[i].first, before[i].second, after[i].second});
 }
 
 }  // namespace
@@ -93,13 +184,15 @@ std::vector<PriceChange> price_changes(const PriceList& before, const PriceList&
     field("cost of an hour", amount_or_none(before.labour_cost, before.currency),
           amount_or_none(after.labour_cost, after.currency));
     field("tax class of work", before.labour_tax_class, after.labour_tax_class);
-    const auto changed = [&field](const char* name, bool same) { field(name, "", same ? "" : "changed"); };
-    changed("labour rates", before.labour_rates == after.labour_rates);
-    changed("discount groups", before.discount_groups == after.discount_groups);
-    changed("what makes work slower", before.difficulty == after.difficulty);
-    changed("travel", before.travel == after.travel);
-    changed("tax rates", before.tax_rates == after.tax_rates);
-    changed("energy prices", before.tariffs == after.tariffs);
+    field("note", before.note, after.note);
+    compare(before.labour_rates, after.labour_rates, after.currency, out);
+    compare(before.discount_groups, after.discount_groups, after.currency, out);
+    compare(difficulty_rows(before.difficulty), difficulty_rows(after.difficulty), after.currency, out);
+    field("each storey adds", plain(100.0 * before.difficulty.each_storey, 4) + " %",
+          plain(100.0 * after.difficulty.each_storey, 4) + " %");
+    compare_fields("travel", fields_of(before.travel, before.currency), fields_of(after.travel, after.currency), out);
+    compare(tax_rows(before.tax_rates), tax_rows(after.tax_rates), after.currency, out);
+    compare_fields("", fields_of(before.tariffs), fields_of(after.tariffs), out);
     return out;
 }
 

@@ -96,6 +96,10 @@ const std::array<std::vector<std::string_view>, import_field_count>& known_words
          "numero de pedido"},
         {"tax class", "tax", "tax code", "vat", "vat class", "steuerklasse", "steuerschlussel", "steuer", "mwst",
          "mwst klasse", "clase de impuesto", "clase impuesto", "impuesto", "iva", "tipo de iva", "tipo iva"},
+        {"from quantity",  "quantity from",   "from qty",    "qty from",       "minimum quantity", "min quantity",
+         "min qty",        "quantity break",  "price break", "break quantity", "scale quantity",   "ab menge",
+         "menge ab",       "staffelmenge",    "staffel",     "mindestmenge",   "preisstaffel",     "desde cantidad",
+         "cantidad desde", "cantidad minima", "a partir de", "desde unidades"},
     }};
     return words;
 }
@@ -200,8 +204,9 @@ void tell_numbers_apart(const tables::CsvTable& table, const PriceList& into, Im
                           " holds the supplier's numbers: more of the list's items have such a number than such an id");
 }
 
-constexpr std::array<ImportField, 5> figure_fields = {
-    ImportField::price, ImportField::cost, ImportField::supplier_price, ImportField::pack, ImportField::waste_percent};
+constexpr std::array<ImportField, 6> figure_fields = {ImportField::price,          ImportField::cost,
+                                                      ImportField::supplier_price, ImportField::pack,
+                                                      ImportField::waste_percent,  ImportField::from_quantity};
 
 /// The figure without what may stand beside it, whatever its currency.
 std::string_view bare_figure(std::string_view text) {
@@ -291,8 +296,8 @@ ImportGuess guess_mapping(const tables::CsvTable& table, const PriceList& into) 
 
 const char* column_name(ImportField field) noexcept {
     static constexpr std::array<const char*, import_field_count> names = {
-        "id",   "text",          "unit",     "price",           "cost",     "supplier_price", "discount_group",
-        "pack", "waste_percent", "supplier", "supplier_number", "tax_class"};
+        "id",   "text",          "unit",     "price",           "cost",      "supplier_price", "discount_group",
+        "pack", "waste_percent", "supplier", "supplier_number", "tax_class", "from_quantity"};
     return names[static_cast<std::size_t>(field)];
 }
 

@@ -2,6 +2,7 @@
 #include <charconv>
 
 #include "core/parts/price_cells.h"
+#include "core/parts/price_entry.h"
 #include "core/parts/price_import.h"
 #include "core/tables/csv_writer.h"
 
@@ -42,17 +43,28 @@ std::string field_text(const PriceItem& item, ImportField field) {
         case ImportField::supplier: return item.supplier;
         case ImportField::supplier_number: return item.supplier_number;
         case ImportField::tax_class: return item.tax_class;
+        case ImportField::from_quantity: return quantity_prices_text(item.quantity_prices);
     }
     return {};
 }
 
 std::string items_to_csv(const PriceList& list) {
-    std::vector<std::vector<std::string>> rows(list.items.size() + 1);
+    std::vector<std::vector<std::string>> rows(1);
     for (std::size_t i = 0; i < import_field_count; ++i)
         rows.front().emplace_back(column_name(static_cast<ImportField>(i)));
-    for (std::size_t item = 0; item < list.items.size(); ++item) {
-        for (std::size_t i = 0; i < import_field_count; ++i)
-            rows[item + 1].push_back(field_text(list.items[item], static_cast<ImportField>(i)));
+    for (const PriceItem& item : list.items) {
+        std::vector<std::string>& row = rows.emplace_back();
+        for (std::size_t i = 0; i < import_field_count; ++i) {
+            const auto field = static_cast<ImportField>(i);
+            row.push_back(field == ImportField::from_quantity ? std::string() : field_text(item, field));
+        }
+        for (const QuantityPrice& step : item.quantity_prices) {
+            std::vector<std::string> of_many(import_field_count);
+            of_many[static_cast<std::size_t>(ImportField::id)] = item.id;
+            of_many[static_cast<std::size_t>(ImportField::price)] = amount(step.price);
+            of_many[static_cast<std::size_t>(ImportField::from_quantity)] = exact(step.from);
+            rows.push_back(std::move(of_many));
+        }
     }
     return tables::write_csv(rows);
 }

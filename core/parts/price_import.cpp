@@ -9,6 +9,7 @@
 #include "core/equipment/fields.h"
 #include "core/parts/price_cells.h"
 #include "core/parts/price_figures.h"
+#include "core/parts/price_many.h"
 #include "core/quantity/text.h"
 #include "core/quantity/utf8.h"
 
@@ -40,7 +41,12 @@ class Previewer {
    public:
     Previewer(const tables::CsvTable& table, const std::string& file_name, const ImportMapping& mapping,
               const PriceList& into)
-        : table_(table), file_(for_message(file_name)), mapping_(mapping), into_(into), reader_(mapping, into) {}
+        : table_(table),
+          file_(for_message(file_name)),
+          mapping_(mapping),
+          into_(into),
+          reader_(mapping, into),
+          many_(table, mapping, reader_) {}
 
     Result<ImportPreview> preview() {
         if (std::optional<Problem> refused = refuse()) return *refused;
@@ -48,8 +54,9 @@ class Previewer {
         seen_in_line_.resize(into_.items.size(), 0);
         const std::size_t first = first_row();
         out_.rows.reserve(table_.rows.size() - first);
+        many_.part(first, [this](const std::vector<std::string>& cells) { return key_of_line(cells); });
         for (std::size_t row = first; row < table_.rows.size(); ++row)
-            if (!all_blank(table_.rows[row])) read_line(row);
+            if (!all_blank(table_.rows[row]) && !many_.belongs_to_another(row)) read_line(row);
         for (std::size_t item = 0; item < into_.items.size(); ++item)
             if (seen_in_line_[item] == 0) out_.gone.push_back(item);
         tell();
@@ -97,6 +104,13 @@ class Previewer {
         return key;
     }
 
+    /// As `key_of_item` has it.
+    [[nodiscard]] std::string key_of_line(const std::vector<std::string>& cells) const {
+        std::string key = reader_.text_at(cells, key_field());
+        if (!key.empty() && by_supplier()) key.append(1, '\0').append(reader_.text_at(cells, ImportField::supplier));
+        return key;
+    }
+
     void index_list() {
         for (std::size_t i = 0; i < into_.items.size(); ++i) {
             ids_.emplace(std::string(without_outer_spaces(into_.items[i].id)), i);
@@ -125,7 +139,7 @@ class Previewer {
         const std::vector<std::string>& cells = table_.rows[row];
         const ImportField field = key_field();
         id = reader_.text_at(cells, field);
-        std::string key = id;
+        std::string key;
         const auto nameless = [&](std::string what, std::string remedy) {
             ++out_.nameless_lines;
             wrong_line(row, field, std::move(what), std::move(remedy));
@@ -137,7 +151,7 @@ class Previewer {
         if (std::any_of(id.begin(), id.end(),
                         [](char c) { return static_cast<unsigned char>(c) < 0x20U && c != '\n'; }))
             return nameless("holds a control character", "Remove it");
-        if (by_supplier()) key.append(1, '\0').append(reader_.text_at(cells, ImportField::supplier));
+        key = key_of_line(cells);
         const std::string shown = "'" + for_message(id, 40) + "'";
         if (twice_.count(key) != 0)
             return nameless(shown + " is the number of more than one item of the list", "Choose the column of the id");
@@ -181,13 +195,28 @@ class Previewer {
         else
             out.item.id = id;
         std::vector<CellProblem> problems;
-        reader_.read(cells, !in_list, out.item, problems);
+        if (many_.stands_for_its_item(row)) {
+            if (!in_list) {
+                wrong_line(row, ImportField::from_quantity,
+                           "stands in every line of an item that is not in the list yet",
+                           "Add a line without a quantity, with the item's own price");
+                return;
+            }
+        } else {
+            reader_.read(cells, !in_list, out.item, problems);
+        }
+        const bool many_sound =
+            many_.take(key_of_line(cells), row, out.item,
+                       [this](std::size_t at, ImportField field, std::string what, std::string remedy) {
+                           wrong_line(at, field, std::move(what), std::move(remedy));
+                       });
         if (!problems.empty()) {
             ++out_.wrong_lines;
             for (CellProblem& one : problems)
                 problem(row, column_name(one.field), std::move(one.what), std::move(one.remedy));
             return;
         }
+        if (!many_sound) return;
         compare(out);
         out_.rows.push_back(std::move(out));
     }
@@ -225,7 +254,9 @@ class Previewer {
         differs(ImportField::supplier, now.supplier != old.supplier);
         differs(ImportField::supplier_number, now.supplier_number != old.supplier_number);
         differs(ImportField::tax_class, now.tax_class != old.tax_class);
-        if (now.price != old.price && !now.quantity_prices.empty()) ++with_quantity_prices_;
+        differs(ImportField::from_quantity, now.quantity_prices != old.quantity_prices);
+        if (now.price != old.price && now.quantity_prices == old.quantity_prices && !now.quantity_prices.empty())
+            ++with_quantity_prices_;
         if (row.price_change_percent && std::fabs(*row.price_change_percent) > suspicious_percent) ++suspicious_;
         if (now.tax_class != old.tax_class) check_tax_class(now);
     }
@@ -256,6 +287,9 @@ class Previewer {
         if (suspicious_ > 0)
             notes.push_back(figures_of(suspicious_, "price changes", "prices change") +
                             " by more than half: check the sign of decimals and for how many units a price is");
+        if (many_.taken_as_own() > 0)
+            notes.push_back("The line of quantity 1 is the item's own for " +
+                            figures_of(many_.taken_as_own(), "item", "items") + " without a line that has no quantity");
         if (with_quantity_prices_ > 0)
             notes.push_back(
                 figures_of(with_quantity_prices_, "item with a new price has", "items with a new price have") +
@@ -282,6 +316,7 @@ class Previewer {
     const ImportMapping& mapping_;
     const PriceList& into_;
     LineReader reader_;
+    LinesOfMany many_;
     std::size_t columns_ = 0;
     std::unordered_map<std::string, std::size_t> of_key_, ids_;
     std::set<std::string> twice_, new_ids_, known_classes_, new_classes_;

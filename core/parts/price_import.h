@@ -28,15 +28,16 @@ enum class ImportField {
     waste_percent,
     supplier,
     supplier_number,
-    tax_class
+    tax_class,
+    from_quantity  ///< a line with one tells the price of many of its item
 };
-inline constexpr std::size_t import_field_count = 12;
+inline constexpr std::size_t import_field_count = 13;
 inline constexpr std::size_t most_import_lines = 100'000;
 inline constexpr std::size_t most_import_problems = 200;  ///< told one by one; the rest are counted
 
 /// "supplier_price": as in docs/price-format.md and in the first line of the export.
 [[nodiscard]] const char* column_name(ImportField field) noexcept;
-/// Of an item, as a line of the export has it; empty: it has none.
+/// Of an item, as a line of the export has it; of its prices of quantities all of them. Empty: it has none.
 [[nodiscard]] std::string field_text(const PriceItem& item, ImportField field);
 
 /// What parts the units from the tenths. `undecided`: figures that can be read in one way only are read so, and "1.234"
@@ -45,7 +46,8 @@ enum class DecimalSign { undecided, point, comma };
 
 struct ImportMapping {
     int names_row = -1;  ///< row of the table with the names of the columns; items follow it; -1: there is none
-    std::array<int, import_field_count> column = {-1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1, -1};  ///< -1: not there
+    std::array<int, import_field_count> column = {-1, -1, -1, -1, -1, -1, -1,
+                                                  -1, -1, -1, -1, -1, -1};  ///< -1: not there
     DecimalSign decimal = DecimalSign::undecided;
 
     [[nodiscard]] int of(ImportField field) const noexcept { return column[static_cast<std::size_t>(field)]; }
@@ -91,8 +93,10 @@ struct ImportPreview {
 
 /// What the table would do to the list. Items are found by id, or, where no column is the id, by the supplier's number
 /// (and the supplier, where a column tells it); one that is new gets the number as id then. Fields without a column
-/// stay as they are; an empty cell empties its field, and is a problem where the field must not be empty. Refused: no
-/// column tells the item, nothing but that is mapped, a column that is not there, more than `most_import_lines`.
+/// stay as they are; an empty cell empties its field, and is a problem where the field must not be empty. A line with a
+/// `from_quantity` gives the price of so many; the item's own line has none, or, where no such line is there, is that
+/// of quantity 1. With that column an item's prices of quantities are those of the table. Refused: no column tells the
+/// item, nothing but that is mapped, a column that is not there, more than `most_import_lines`.
 [[nodiscard]] Result<ImportPreview> preview_import(const tables::CsvTable& table, const std::string& file_name,
                                                    const ImportMapping& mapping, const PriceList& into);
 
@@ -108,8 +112,8 @@ struct ImportChoice {
 [[nodiscard]] Result<PriceList> apply_import(const ImportPreview& preview, const PriceList& into,
                                              const ImportChoice& choice);
 
-/// The items as RFC 4180 CSV, '.' as decimal sign, guarded against formulas; read back by the functions above they are
-/// the same, but for prices of quantities, which stay in the list alone, and spaces around a text.
+/// The items as RFC 4180 CSV, '.' as decimal sign, guarded against formulas; an item's prices of quantities follow it
+/// in lines of their own. Read back by the functions above they are the same, but for spaces around a text.
 [[nodiscard]] std::string items_to_csv(const PriceList& list);
 
 }  // namespace wg::parts

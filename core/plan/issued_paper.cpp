@@ -226,6 +226,8 @@ Result<std::optional<IssuedPaper>> issued_paper(std::string_view snapshot, const
     if (!read.good())
         return refuse("what its paper was made from lacks \"" + read.wrong() + "\", or it is not what it should be");
     if (out.plan.job_id != out.job.id) return refuse("what its paper was made from is of two jobs");
+    if (find_choice(out.job, out.plan.choice_id) == nullptr)
+        return refuse("what its paper was made from lacks the choice that it is for");
     return std::optional<IssuedPaper>(std::move(out));
 }
 

@@ -26,6 +26,26 @@ std::string name_key(std::string name) {
 
 std::vector<PurchaseGroup> purchase_list(const Offered& offered, const SupplyOf& supply_of) {
     std::map<std::string, PurchaseGroup> groups;
+    std::map<std::string, double> left;  // in stock, by item
+    const auto take_from_stock = [&left](const OfferedLine& offered_line, const Supply& supply, PurchaseLine& out) {
+        const parts::Line& line = offered_line.line;
+        double& stock = left.emplace(line.item_id, *supply.in_stock).first->second;
+        out.in_stock = stock;
+        if (stock < least_amount) return;
+        // The parts list has rounded up to packs; what is short of need is rounded anew.
+        const double wanted = offered_line.source == LineSource::plan
+                                  ? std::min(line.to_buy, line.quantity * (1.0 + supply.waste_share))
+                                  : line.to_buy;
+        const double taken = std::min(stock, wanted);
+        stock -= taken;
+        const double rest = wanted - taken;
+        if (rest < least_amount)
+            out.to_order = 0.0;
+        else if (supply.pack > 0.0)
+            out.to_order = std::ceil((rest - least_amount) / supply.pack) * supply.pack;
+        else
+            out.to_order = std::ceil(rest * 1000.0 - 1e-6) / 1000.0;
+    };
     const auto take = [&](const OfferedLine& offered_line) {
         const parts::Line& line = offered_line.line;
         if (line.labour || offered_line.left_out || line.to_buy < least_amount) return;
@@ -40,11 +60,11 @@ std::vector<PurchaseGroup> purchase_list(const Offered& offered, const SupplyOf&
         out.number = supply.number;
         out.needed = line.quantity;
         out.to_order = line.to_buy;
-        if (supply.pack > 0.0) {
-            out.pack = supply.pack;
-            // A thousandth below the next whole pack is that pack: what is counted is what was rounded to packs.
-            out.packs = std::ceil((line.to_buy - least_amount) / supply.pack);
-        }
+        out.pack = supply.pack;
+        if (supply.in_stock) take_from_stock(offered_line, supply, out);
+        // A thousandth below the next whole pack is that pack: what is counted is what was rounded to packs.
+        if (supply.pack > 0.0 && out.to_order >= least_amount)
+            out.packs = std::ceil((out.to_order - least_amount) / supply.pack);
         const std::string name = trimmed_name(supply.supplier);
         PurchaseGroup& group = groups[name_key(name)];
         if (group.supplier.empty()) group.supplier = name;

@@ -9,16 +9,22 @@
 #endif
 
 #include "core/store/copy.h"
+#include "core/store/export.h"
 #include "core/store/open.h"
+#include "core/store/text.h"
 
 namespace wg::store {
 namespace {
 
 // A server's contents as a file; closed again, so that nothing is left beside it.
-std::optional<Problem> copy_to_file(const Database& database, const QString& path) {
-    const Result<std::unique_ptr<Database>> file = open_file(path.toStdString(), Instant{});
+std::optional<Problem> copy_to_file(const Database& database, const QString& path, int version) {
+    const bool newest = version == newest_version();
+    const Result<std::unique_ptr<Database>> file =
+        newest ? open_file(path.toStdString(), Instant{}) : new_file_of_version(path.toStdString(), version);
     if (!file) return file.problems().front();
-    if (std::optional<Problem> problem = copy_everything(database, *file.value())) return problem;
+    const std::optional<Problem> copied =
+        newest ? copy_everything(database, *file.value()) : copy_of_older(database, *file.value());
+    if (copied) return copied;
     // One file and no log beside it, as VACUUM INTO leaves it.
     const Result<QVariant> mode = file.value()->value("PRAGMA journal_mode = DELETE");
     if (!mode) return mode.problems().front();
@@ -69,7 +75,9 @@ bool replace_file(const QString& from, const QString& to) {
 #endif
 }
 
-std::optional<Problem> write_backup(const Database& database, const QString& to_path) {
+namespace {
+
+std::optional<Problem> write_checked(const Database& database, const QString& to_path, int version) {
     const QFileInfo target(to_path);
     const std::string name = target.fileName().toStdString();
     if (target.exists()) return Problem{name, "exists already", "Choose another name"};
@@ -80,7 +88,7 @@ std::optional<Problem> write_backup(const Database& database, const QString& to_
     const QString part = to_path + ".part";
     QFile::remove(part);  // left by a backup that was cut short
     std::optional<Problem> problem =
-        database.connection() ? copy_to_file(database, part) : database.run("VACUUM INTO ?", {part});
+        database.connection() ? copy_to_file(database, part, version) : database.run("VACUUM INTO ?", {part});
     if (!problem) problem = forget_seats(part);
     if (!problem) problem = check_copy(part);
     if (!problem && !flush_to_disk(part)) {
@@ -89,8 +97,29 @@ std::optional<Problem> write_backup(const Database& database, const QString& to_
     if (!problem && !QFile::rename(part, to_path)) {
         problem = Problem{name, "could not be given its name", "Choose another name or folder"};
     }
-    if (problem) QFile::remove(part);
+    if (problem) {
+        for (const char* rest : {"", "-wal", "-shm", "-journal"})
+            QFile::remove(part + rest);
+    }
     return problem;
+}
+
+}  // namespace
+
+std::optional<Problem> write_backup(const Database& database, const QString& to_path) {
+    return write_checked(database, to_path, newest_version());
+}
+
+std::optional<Problem> write_older_backup(const Database& database, int version, const QString& folder) {
+    const Connection to = database.connection().value_or(Connection{});
+    const QString stem = QDir(folder).filePath(to_qt(plain_file_name(to.database + "-" + to.host, "server")) +
+                                               ".version-" + QString::number(version));
+    QString name = stem + ".backup";
+    for (int i = 2; QFileInfo::exists(name); ++i)
+        name = stem + QStringLiteral("-%1.backup").arg(i);
+    if (!QDir().mkpath(folder))
+        return Problem{folder.toStdString(), "cannot be made", "Check the rights of the folder above it"};
+    return write_checked(database, name, version);
 }
 
 Result<std::string> damage(const Database& database) {

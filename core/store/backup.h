@@ -12,6 +12,10 @@ namespace wg::store {
 /// whole. Refused when `to_path` exists.
 [[nodiscard]] std::optional<Problem> write_backup(const Database& database, const QString& to_path);
 
+/// The same of a server's database that is of an older version, as a file of that version; `database` is in a
+/// transaction in which nobody else writes. Under a name of its own in `folder`, which is made.
+[[nodiscard]] std::optional<Problem> write_older_backup(const Database& database, int version, const QString& folder);
+
 /// Whether the file's content has reached the disk.
 [[nodiscard]] bool flush_to_disk(const QString& path);
 /// Renames over what is there, at once.

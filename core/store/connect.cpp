@@ -1,7 +1,9 @@
 // A server's database: told from others, and brought up to date.
 
+#include "core/store/backup.h"
 #include "core/store/open.h"
 #include "core/store/sql_store.h"
+#include "core/store/text.h"
 
 namespace wg::store {
 namespace {
@@ -44,6 +46,18 @@ std::optional<Problem> refuse_version(const Database& database, const std::optio
     return std::nullopt;
 }
 
+// Nobody else writes meanwhile: they wait for this transaction's turn.
+std::optional<Problem> keep_as_it_was(const Database& database, int version) {
+    const std::string& chosen = database.connection()->backup_folder;
+    const std::string folder = chosen.empty() ? usual_backup_folder() : chosen;
+    std::optional<Problem> problem = write_older_backup(database, version, to_qt(folder));
+    if (!problem) return std::nullopt;
+    return Problem{database.name(),
+                   "is of an older version and stays so, since it could not be backed up in " + folder + ": " +
+                       problem->where + " " + problem->what,
+                   problem->remedy};
+}
+
 std::optional<Problem> bring_up_to_date(const Database& database) {
     const Result<std::optional<int>> before = version_on_server(database);
     if (!before) return before.problems().front();
@@ -55,8 +69,12 @@ std::optional<Problem> bring_up_to_date(const Database& database) {
     const Result<std::optional<int>> now = version_on_server(database);
     if (!now) return now.problems().front();
     if (auto problem = refuse_version(database, now.value())) return problem;
+    if (*now.value() == newest_version()) return std::nullopt;  // the one that came first has done it
     if (*now.value() == 0) {
         if (auto problem = make_mark(database)) return problem;
+    }
+    if (*now.value() > 0) {
+        if (auto problem = keep_as_it_was(database, *now.value())) return problem;
     }
     for (const Migration& step : migrations(Dialect::postgresql)) {
         if (step.version <= *now.value()) continue;

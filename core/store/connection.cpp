@@ -1,5 +1,7 @@
 #include "core/store/connection.h"
 
+#include <QDir>
+#include <QStandardPaths>
 #include <QUrl>
 #include <QUrlQuery>
 
@@ -17,6 +19,10 @@ bool is_this_machine(const std::string& host) {
 }
 
 }  // namespace
+
+std::string usual_backup_folder() {
+    return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)).filePath("backups").toStdString();
+}
 
 bool is_address(std::string_view place) {
     return place.substr(0, 13) == "postgresql://" || place.substr(0, 11) == "postgres://";

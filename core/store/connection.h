@@ -25,6 +25,9 @@ struct Connection {
     int turn_timeout_ms = 5000;  ///< how long a save waits for those of other seats; as with a file
     /// A server that lets one wait in vain is left alone for so long; statements fail at once meanwhile.
     int rest_ms = 20000;
+    /// Where an older database is written to as a file before it is brought up to date; empty: the program's own folder
+    /// for data on this machine (`usual_backup_folder`).
+    std::string backup_folder{};
     /// Asked at each connecting, in the thread that connects. None, or an empty answer: PGPASSWORD, then the file that
     /// PGPASSFILE names, then ~/.pgpass.
     std::function<std::string(const Connection&)> password;
@@ -34,6 +37,8 @@ struct Connection {
     /// For messages: database 'firm' on host.
     [[nodiscard]] std::string name() const;
 };
+
+[[nodiscard]] std::string usual_backup_folder();
 
 /// Whether a place of a store is a server's address and no file.
 [[nodiscard]] bool is_address(std::string_view place);

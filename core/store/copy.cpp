@@ -5,6 +5,7 @@
 #include <array>
 #include <cstring>
 #include <string_view>
+#include <vector>
 
 #include "core/quantity/utf8.h"
 #include "core/store/search.h"
@@ -25,18 +26,29 @@ struct Table {
 
 // A row stands after those that it names. Seats stay behind: the copy may be put back where older edits of theirs are
 // already known elsewhere, and would give the numbers of those a second time.
-constexpr std::array<Table, 26> tables = {{
+constexpr std::array<Table, 33> tables = {{
     {"job",
      "id, save_seq, number, title, client, town, state, invented, revision, changed_at, content_sha256, base_sha256, "
      "base_revision, removed_at",
      "titttttiitttit", "id"},
     {"job_revision", "job_id, revision, changed_at, content, text_sha256, changed_by", "titttt", "job_id, revision"},
+    {"job_state_day", "job_id, revision, from_state, to_state, at, by_whom", "titttt", "job_id, revision"},
     {"quote_issued", "id, job_id, job_revision, number, issued_at, plan_json, sha256, gross_minor, currency",
      "ttittttit", "id"},
+    {"quote_heat", "quote_id, heat_kwh", "tr", "quote_id"},
     {"quote_paper", "quote_id, sha256, kept_at, content", "tttb", "quote_id"},
     {"quote_answer", "seq, id, quote_id, answer, on_day, who, note, entered_by, entered_at", "itttttttt", "seq"},
     {"answer_signature", "answer_id, sha256, content", "ttb", "answer_id"},
     {"order_paper", "seq, id, kind, quote_id, number, sha256, kept_at, kept_by, content", "itttttttb", "seq"},
+    {"purchase_paper", "seq, id, job_id, number, sha256, kept_at, kept_by, content", "ittttttb", "seq"},
+    {"purchase_line", "paper_id, position, supplier, item_id, text, unit, thousandths", "titttti",
+     "paper_id, position"},
+    {"stock_move",
+     "seq, id, item_id, unit, move, thousandths, job_id, purchase_id, purchase_line, note, entered_by, entered_at, "
+     "corrects_id",
+     "ittttittitttt", "seq"},
+    {"entries_kept", "book, kept_by, entry, based_on, kept_at, content, text_sha256", "tttittt",
+     "book, kept_by, entry"},
     {"number_range", "kind, pattern", "tt", "kind"},
     {"number_given", "kind, series, number, text, given_to, given_at", "ttittt", "kind, series, number"},
     {"weather_year",
@@ -46,6 +58,8 @@ constexpr std::array<Table, 26> tables = {{
     {"photograph", "sha256, added_at, content", "ttb", "sha256"},
     {"unsaved", "job_id, revision, kept_at, content, text_sha256", "tittt", "job_id"},
     {"service_due", "job_id, service_id, text, due_on, last_done_on", "ttttt", "job_id, service_id"},
+    {"fitted_part", "job_id, seq, reading_id, part, item_id, serial, fitted_on, replaced_on", "titttttt",
+     "job_id, seq"},
     {"refrigerant_entry",
      "seq, id, on_day, refrigerant, move, kg, bottle, note, entered_by, job_id, reading_id, corrects_id, entered_at",
      "ittttrttttttt", "seq"},
@@ -77,9 +91,41 @@ constexpr bool every_column_has_its_kind() {
 }
 static_assert(every_column_has_its_kind());
 
-QString rows_of(const Table& table) {
-    return QStringLiteral("SELECT %1 FROM %2 ORDER BY %3")
-        .arg(QString::fromLatin1(table.columns), QString::fromLatin1(table.name), QString::fromLatin1(table.order));
+// A table as one version of the store has it.
+struct Shape {
+    QString name;
+    QString columns;
+    std::string kinds;
+    QString order;
+};
+
+Shape shape_of(const Table& table) {
+    return {QString::fromLatin1(table.name), QString::fromLatin1(table.columns), table.kinds,
+            QString::fromLatin1(table.order)};
+}
+
+// Nothing: that version has no such table.
+Result<std::optional<Shape>> shape_in_file(const Database& file, const Table& table) {
+    Result<QSqlQuery> found = file.query(QStringLiteral("PRAGMA table_info(%1)").arg(QLatin1String(table.name)));
+    if (!found) return found.problems();
+    QStringList there;
+    while (found.value().next())
+        there << found.value().value(1).toString();
+    if (there.isEmpty()) return std::optional<Shape>();
+    Shape out{QString::fromLatin1(table.name), {}, {}, QString::fromLatin1(table.order)};
+    const QStringList all = QString::fromLatin1(table.columns).split(QStringLiteral(", "));
+    QStringList kept;
+    for (qsizetype i = 0; i < all.size(); ++i) {
+        if (!there.contains(all[i])) continue;
+        kept << all[i];
+        out.kinds += table.kinds[i];
+    }
+    out.columns = kept.join(QStringLiteral(", "));
+    return std::optional<Shape>(out);
+}
+
+QString rows_of(const Shape& table) {
+    return QStringLiteral("SELECT %1 FROM %2 ORDER BY %3").arg(table.columns, table.name, table.order);
 }
 
 // A column's value as its kind has it, whatever the driver made of it. Empty is not the same as none.
@@ -109,17 +155,17 @@ QByteArray bytes_for_digest(const QVariant& value, Kind kind) {
     return out;
 }
 
-Result<QByteArray> digest_of(const Database& database, const Table& table) {
+Result<QByteArray> digest_of(const Database& database, const Shape& table) {
     Result<QSqlQuery> found = database.query(rows_of(table), {}, Fetch::row_by_row);
     if (!found) return found.problems();
     QCryptographicHash hash(QCryptographicHash::Sha256);
-    const auto columns = static_cast<int>(std::strlen(table.kinds));
+    const auto columns = static_cast<int>(table.kinds.size());
     while (found.value().next()) {
         for (int i = 0; i < columns; ++i) {
-            const auto kind = static_cast<Kind>(table.kinds[i]);
+            const auto kind = static_cast<Kind>(table.kinds[static_cast<std::size_t>(i)]);
             const QVariant value = value_of(found.value(), i, kind);
             const QByteArray bytes = bytes_for_digest(value, kind);
-            hash.addData(QByteArray::number(value.isValid() ? bytes.size() : -1) + table.kinds[i]);
+            hash.addData(QByteArray::number(value.isValid() ? bytes.size() : -1) + static_cast<char>(kind));
             hash.addData(bytes);
         }
     }
@@ -136,35 +182,31 @@ std::optional<Problem> refuse_if_used(const Database& to) {
     return std::nullopt;
 }
 
-std::optional<Problem> copy_rows(const Database& from, const Database& to, const Table& table) {
+std::optional<Problem> copy_rows(const Database& from, const Database& to, const Shape& table) {
     Result<QSqlQuery> found = from.query(rows_of(table), {}, Fetch::row_by_row);
     if (!found) return found.problems().front();
-    const auto columns = static_cast<int>(std::strlen(table.kinds));
+    const auto columns = static_cast<int>(table.kinds.size());
     QString places("?");
     for (int i = 1; i < columns; ++i)
         places += ", ?";
-    const QString insert = QStringLiteral("INSERT INTO %1 (%2) VALUES (%3)")
-                               .arg(QString::fromLatin1(table.name), QString::fromLatin1(table.columns), places);
+    const QString insert = QStringLiteral("INSERT INTO %1 (%2) VALUES (%3)").arg(table.name, table.columns, places);
     while (found.value().next()) {
         QVariantList values;
         for (int i = 0; i < columns; ++i)
-            values << value_of(found.value(), i, static_cast<Kind>(table.kinds[i]));
+            values << value_of(found.value(), i, static_cast<Kind>(table.kinds[static_cast<std::size_t>(i)]));
         if (std::optional<Problem> problem = to.run(insert, values)) return problem;
     }
     return std::nullopt;
 }
 
-std::optional<Problem> compare(const Database& from, const Database& to) {
-    for (const Table& table : tables) {
-        const Result<QByteArray> there = digest_of(from, table);
-        if (!there) return there.problems().front();
-        const Result<QByteArray> here = digest_of(to, table);
-        if (!here) return here.problems().front();
-        if (there.value() != here.value())
-            return Problem{to.name(), std::string("the copy of ") + table.name + " is not the same",
-                           "Check both stores, then try again"};
-    }
-    return std::nullopt;
+std::optional<Problem> compare(const Database& from, const Database& to, const Shape& table) {
+    const Result<QByteArray> there = digest_of(from, table);
+    if (!there) return there.problems().front();
+    const Result<QByteArray> here = digest_of(to, table);
+    if (!here) return here.problems().front();
+    if (there.value() == here.value()) return std::nullopt;
+    return Problem{to.name(), "the copy of " + table.name.toStdString() + " is not the same",
+                   "Check both stores, then try again"};
 }
 
 }  // namespace
@@ -176,12 +218,38 @@ std::optional<Problem> copy_everything(const Database& from, const Database& to)
     if (auto problem = writing.begin()) return problem;
     if (auto problem = refuse_if_used(to)) return problem;
     for (const Table& table : tables) {
-        if (auto problem = copy_rows(from, to, table)) return problem;
+        if (auto problem = copy_rows(from, to, shape_of(table))) return problem;
     }
     // One that was emptied for this copy.
     if (auto problem = to.run("DELETE FROM seat")) return problem;
     if (auto problem = index_all_jobs(to)) return problem;
-    if (auto problem = compare(from, to)) return problem;
+    for (const Table& table : tables) {
+        if (auto problem = compare(from, to, shape_of(table))) return problem;
+    }
+    return writing.commit();
+}
+
+std::optional<Problem> copy_of_older(const Database& from, const Database& to) {
+    Transaction writing(to);
+    if (auto problem = writing.begin()) return problem;
+    std::vector<Shape> shapes;
+    for (const Table& table : tables) {
+        const Result<std::optional<Shape>> shape = shape_in_file(to, table);
+        if (!shape) return shape.problems().front();
+        if (shape.value()) shapes.push_back(*shape.value());
+    }
+    for (const Shape& shape : shapes) {
+        if (auto problem = copy_rows(from, to, shape)) return problem;
+    }
+    // The search as it has been since it holds quotes; before, the step that made it so fills it.
+    const Result<QVariant> search = to.value("SELECT 1 FROM pragma_table_info('job_search') WHERE name = 'quotes'");
+    if (!search) return search.problems().front();
+    if (search.value().isValid()) {
+        if (auto problem = index_all_jobs(to)) return problem;
+    }
+    for (const Shape& shape : shapes) {
+        if (auto problem = compare(from, to, shape)) return problem;
+    }
     return writing.commit();
 }
 
@@ -189,7 +257,7 @@ Result<std::string> digest_of_everything(const Database& database) {
     QCryptographicHash hash(QCryptographicHash::Sha256);
     for (const Table& table : tables) {
         if (table.of_machines) continue;
-        const Result<QByteArray> one = digest_of(database, table);
+        const Result<QByteArray> one = digest_of(database, shape_of(table));
         if (!one) return one.problems();
         hash.addData(one.value());
     }

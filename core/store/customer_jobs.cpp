@@ -4,7 +4,6 @@
 #include <QVariant>
 #include <algorithm>
 
-#include "core/job/after_corrections.h"
 #include "core/quantity/utf8.h"
 #include "core/store/customers.h"
 #include "core/store/database.h"
@@ -193,33 +192,6 @@ std::optional<Problem> CustomerBook::add_quotes(const std::string& customer_id, 
     return std::nullopt;
 }
 
-std::optional<Problem> CustomerBook::add_fitted(const std::string& customer_id, CustomerAtOneLook& out) const {
-    // Only those texts are read as jobs that have a number in them.
-    Result<QSqlQuery> found = database_.query(
-        "SELECT j.id, j.number FROM customer_job l JOIN job j ON j.id = l.job_id "
-        "JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision "
-        "WHERE l.customer_id = ? AND j.removed_at IS NULL AND r.content LIKE '%serial_number%' ORDER BY j.save_seq "
-        "DESC",
-        {to_qt(customer_id)});
-    if (!found) return found.problems().front();
-    std::vector<std::pair<std::string, std::string>> jobs;
-    while (found.value().next())
-        jobs.emplace_back(found.value().value(0).toString().toStdString(),
-                          found.value().value(1).toString().toStdString());
-    for (const auto& [id, number] : jobs) {
-        const Result<Job> job = store_.load(id);
-        if (!job) {
-            out.unreadable.push_back(job.problems().front().text());
-            continue;
-        }
-        for (const Reading& entry : after_corrections(job.value().record)) {
-            if (entry.kind == ReadingKind::serial_number && !entry.note.empty())
-                out.fitted.push_back({number, entry.subject, entry.note, entry.taken_at.substr(0, 10)});
-        }
-    }
-    return std::nullopt;
-}
-
 Result<CustomerAtOneLook> CustomerBook::at_one_look(const std::string& customer_id) const {
     if (const Result<Customer> there = load(customer_id); !there) return there.problems();
     CustomerAtOneLook out;
@@ -233,7 +205,10 @@ Result<CustomerAtOneLook> CustomerBook::at_one_look(const std::string& customer_
     if (!jobs) return jobs.problems();
     out.jobs = std::move(jobs).value();
     if (auto problem = add_quotes(customer_id, out)) return *problem;
-    if (auto problem = add_fitted(customer_id, out)) return *problem;
+    Result<std::vector<FittedRow>> fitted = FittedBook(store_).of_customer(customer_id);
+    if (!fitted) return fitted.problems();
+    out.fitted = std::move(fitted).value();
+    std::erase_if(out.fitted, [](const FittedRow& row) { return row.part.serial.empty(); });
     return out;
 }
 

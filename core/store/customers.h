@@ -9,6 +9,7 @@
 
 #include "core/customers/customer.h"
 #include "core/customers/import.h"
+#include "core/store/fitted_parts.h"
 #include "core/store/store.h"
 
 namespace wg::store {
@@ -33,20 +34,11 @@ struct CustomerQuote {
     std::string answer;  ///< "accepted", "declined", "withdrawn"; empty: none yet
 };
 
-/// A part with its number, as the record of its job has it after corrections.
-struct FittedPart {
-    std::string job_number;
-    std::string part;  ///< "block", "collector", ...
-    std::string serial_number;
-    std::string on;  ///< ISO 8601 date of the entry
-};
-
 /// All that the firm has to do with a customer.
 struct CustomerAtOneLook {
     std::vector<JobRow> jobs;  ///< newest first; removed ones are left out
     std::vector<CustomerQuote> quotes;
-    std::vector<FittedPart> fitted;
-    std::vector<std::string> unreadable;  ///< jobs whose text cannot be read, in words
+    std::vector<FittedRow> fitted;  ///< those with a number; the newest job first
 };
 
 struct CustomersImported {
@@ -110,7 +102,6 @@ class CustomerBook {
     [[nodiscard]] std::optional<Problem> refuse(const customers::Customer& customer) const;
     [[nodiscard]] std::optional<Problem> refuse_number(const customers::Customer& customer) const;
     [[nodiscard]] std::optional<Problem> add_quotes(const std::string& customer_id, CustomerAtOneLook& out) const;
-    [[nodiscard]] std::optional<Problem> add_fitted(const std::string& customer_id, CustomerAtOneLook& out) const;
 
     Store& store_;
     const Database& database_;

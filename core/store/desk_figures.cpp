@@ -1,7 +1,6 @@
 #include "core/store/desk_figures.h"
 
 #include <QVariant>
-#include <cmath>
 #include <optional>
 
 #include "core/job/words.h"
@@ -61,11 +60,11 @@ std::optional<Problem> count_quotes(const Database& database, int year, bool wit
     // The last answer of each quote; the newest quote of a job is the last of its rows.
     Result<QSqlQuery> found = database.query(
         QStringLiteral(
-            "SELECT q.job_id, q.issued_at, q.gross_minor, q.currency, %1, a.answer, a.on_day "
-            "FROM quote_issued q JOIN job j ON j.id = q.job_id "
+            "SELECT q.job_id, q.issued_at, q.gross_minor, q.currency, h.heat_kwh, a.answer, a.on_day "
+            "FROM quote_issued q JOIN job j ON j.id = q.job_id LEFT JOIN quote_heat h ON h.quote_id = q.id "
             "LEFT JOIN quote_answer a ON a.seq = (SELECT max(l.seq) FROM quote_answer l WHERE l.quote_id = q.id) "
-            "WHERE %2 ORDER BY q.job_id, q.issued_at, q.number")
-            .arg(QString::fromLatin1(database.words().planned_heat), of_whom(with_invented)));
+            "WHERE %1 ORDER BY q.job_id, q.issued_at, q.number")
+            .arg(of_whom(with_invented)));
     if (!found) return found.problems().front();
     std::optional<QuoteRow> before;
     std::optional<QuoteRow> accepted;  // the last of the job at hand
@@ -84,7 +83,6 @@ std::optional<Problem> count_quotes(const Database& database, int year, bool wit
                      at.value(2).toLongLong(), at.value(3).toString().toStdString(),
                      at.value(4).toDouble(),   at.value(5).toString(),
                      at.value(6).toString()};
-        if (!std::isfinite(row.heat_kwh) || row.heat_kwh < 0.0) row.heat_kwh = 0.0;
         finish(before && before->job_id != row.job_id);
         before = std::move(row);
     }

@@ -21,16 +21,32 @@ const Wording& wording(Dialect dialect) {
             "FROM job_search s CROSS JOIN job j ON j.save_seq = s.rowid WHERE job_search MATCH ? "
             "ORDER BY s.rowid DESC LIMIT ? OFFSET ?",
         .count_matching = "SELECT count(*) FROM job_search WHERE job_search MATCH ?",
-        .search_join = "FROM job_search s CROSS JOIN job j ON j.save_seq = s.rowid WHERE job_search MATCH ?",
+        .search_join =
+            "FROM job_search s CROSS JOIN job j INDEXED BY job_newest ON j.save_seq = s.rowid AND j.removed_at IS NULL "
+            "WHERE job_search MATCH ?",
         .search_alone = "FROM job_search WHERE job_search MATCH ?",
+        .search_walk =
+            "FROM job j INDEXED BY %1 WHERE j.removed_at IS NULL AND +j.save_seq IN "
+            "(SELECT rowid FROM job_search WHERE job_search MATCH ?)",
         .search_newest = "s.rowid",
         .folded = "%1 COLLATE NOCASE",
         .client_street = "json_extract(r.content, '$.client.street')",
         .client_postcode = "json_extract(r.content, '$.client.postcode')",
         .client_phone = "json_extract(r.content, '$.client.phone')",
         .client_email = "json_extract(r.content, '$.client.email')",
-        .planned_heat =
-            "CASE WHEN json_valid(q.plan_json) THEN json_extract(q.plan_json, '$.figures.heat_kwh.mid') END",
+        // Its own choice, made without statistics, reads every job's row.
+        .in_order_of = "INDEXED BY %1",
+        .keep_heat =
+            "INSERT INTO quote_heat (quote_id, heat_kwh) SELECT id, heat FROM (SELECT id, "
+            "CASE WHEN json_valid(plan_json) THEN json_extract(plan_json, '$.figures.heat_kwh.mid') END AS heat "
+            "FROM quote_issued WHERE id = ?) WHERE typeof(heat) IN ('real', 'integer') AND heat BETWEEN 0 AND 1e300",
+        // Both databases round the last digit in their own way.
+        .other_heat =
+            "SELECT number FROM (SELECT q.number, h.heat_kwh AS kept, "
+            "CASE WHEN json_valid(q.plan_json) THEN json_extract(q.plan_json, '$.figures.heat_kwh.mid') END AS heat "
+            "FROM quote_issued q LEFT JOIN quote_heat h ON h.quote_id = q.id) WHERE CASE "
+            "WHEN typeof(heat) IN ('real', 'integer') AND heat BETWEEN 0 AND 1e300 "
+            "THEN coalesce(abs(kept - heat) > 1e-9 * heat, 1) ELSE kept IS NOT NULL END LIMIT ?",
         // instr first: only a text that holds the id at all is parsed.
         .jobs_with_year =
             "SELECT j.number, j.title FROM job j JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision "
@@ -50,13 +66,21 @@ const Wording& wording(Dialect dialect) {
         .count_matching = "SELECT count(*) FROM job_search WHERE words @@ ?::tsquery",
         .search_join = "FROM job_search s JOIN job j ON j.save_seq = s.save_seq WHERE s.words @@ ?::tsquery",
         .search_alone = "FROM job_search WHERE words @@ ?::tsquery",
+        .search_walk = "FROM job_search s JOIN job j ON j.save_seq = s.save_seq WHERE s.words @@ ?::tsquery",
         .search_newest = "s.save_seq",
         .folded = "lower(%1)",
         .client_street = "field_of_json(r.content, 'client', 'street')",
         .client_postcode = "field_of_json(r.content, 'client', 'postcode')",
         .client_phone = "field_of_json(r.content, 'client', 'phone')",
         .client_email = "field_of_json(r.content, 'client', 'email')",
-        .planned_heat = "nullif(field_of_json(q.plan_json, 'figures', 'heat_kwh', 'mid'), '')",
+        .in_order_of = "",
+        .keep_heat =
+            "INSERT INTO quote_heat (quote_id, heat_kwh) SELECT id, heat FROM (SELECT id, heat_of_plan(plan_json) "
+            "AS heat FROM quote_issued WHERE id = ?) AS foretold WHERE heat IS NOT NULL",
+        .other_heat =
+            "SELECT number FROM (SELECT q.number, h.heat_kwh AS kept, heat_of_plan(q.plan_json) AS heat "
+            "FROM quote_issued q LEFT JOIN quote_heat h ON h.quote_id = q.id) AS both_heats WHERE CASE "
+            "WHEN heat IS NULL THEN kept IS NOT NULL ELSE coalesce(abs(kept - heat) > 1e-9 * heat, true) END LIMIT ?",
         .jobs_with_year =
             "SELECT j.number, j.title FROM job j JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision "
             "WHERE position(? in r.content) > 0 AND coalesce(field_of_json(r.content, 'weather') = ?, true) "

@@ -19,13 +19,16 @@ struct Wording {
     const char* count_matching;  ///< expression
     const char* search_join;     ///< FROM and WHERE with one condition: expression
     const char* search_alone;    ///< the same without the jobs
+    const char* search_walk;     ///< with the order's index %1: from the jobs, for a word that very many have
     const char* search_newest;   ///< with search_join: what grows with every save, walked without sorting
     const char* folded;          ///< of a column, for sorting whatever the capitals
     const char* client_street;   ///< of r.content
     const char* client_postcode;
     const char* client_phone;
     const char* client_email;
-    const char* planned_heat;    ///< kWh a year, of the frozen plan q.plan_json; nothing where it has none
+    const char* in_order_of;     ///< index, with %1, that the rows are read by; empty: the database sees to it
+    const char* keep_heat;       ///< of the quote of this id, where its plan foretells one
+    const char* other_heat;      ///< numbers of quotes whose kept heat is not that of the plan; limit
     const char* jobs_with_year;  ///< id twice; a job whose text cannot be read counts as one
 };
 

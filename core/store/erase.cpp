@@ -12,6 +12,7 @@
 #include "core/quantity/utf8.h"
 #include "core/store/database.h"
 #include "core/store/personal.h"
+#include "core/store/state_days.h"
 #include "core/store/text.h"
 
 namespace wg::store {
@@ -105,7 +106,8 @@ std::optional<Problem> PersonalData::erase_one(const std::string& job_id, const 
     }
     for (const char* sql : {"INSERT INTO erasing (job_id) VALUES (?)", "DELETE FROM unsaved WHERE job_id = ?",
                             "DELETE FROM job_versions WHERE job_id = ?", "DELETE FROM service_due WHERE job_id = ?",
-                            "DELETE FROM customer_job WHERE job_id = ?"}) {
+                            "DELETE FROM customer_job WHERE job_id = ?", "DELETE FROM fitted_part WHERE job_id = ?",
+                            "DELETE FROM job_state_day WHERE job_id = ?"}) {
         if (auto problem = database_.run(sql, {id})) return problem;
     }
     for (const std::string& quote : kept.over) {
@@ -152,6 +154,8 @@ std::optional<Problem> PersonalData::erase_one(const std::string& job_id, const 
                           "content_sha256 = ?, base_sha256 = '', base_revision = 0, removed_at = ? WHERE id = ?",
                           {to_qt(bare.title), QString(key_of(bare.state)), whole_number(revision), to_qt(at),
                            to_qt(content_sha256(bare)), to_qt(at), id}))
+        return problem;
+    if (auto problem = write_state_day(database_, job_id, {revision, {}, key_of(bare.state), at, store_.by()}))
         return problem;
     const Result<QVariant> last = database_.value("SELECT max(seq) FROM erasure");
     if (!last) return last.problems().front();

@@ -24,12 +24,18 @@ struct OrderWord {
     JobOrder order;
     const char* word;    ///< in kept views
     const char* column;  ///< of the table
+    const char* index;   ///< that holds this order and all that the list is narrowed by
 };
 
-constexpr OrderWord order_words[] = {
-    {JobOrder::newest, "newest", "j.save_seq"}, {JobOrder::number, "number", "j.number"},
-    {JobOrder::client, "client", "j.client"},   {JobOrder::title, "title", "j.title"},
-    {JobOrder::town, "town", "j.town"},         {JobOrder::state, "state", "j.state"}};
+constexpr OrderWord order_words[] = {{JobOrder::newest, "newest", "j.save_seq", "job_newest"},
+                                     {JobOrder::number, "number", "j.number", "job_by_number"},
+                                     {JobOrder::client, "client", "j.client", "job_by_client"},
+                                     {JobOrder::title, "title", "j.title", "job_by_title"},
+                                     {JobOrder::town, "town", "j.town", "job_by_town"},
+                                     {JobOrder::state, "state", "j.state", "job_by_state"}};
+
+// A word that so many jobs have is looked for among the jobs in their order; to sort what it finds takes longer.
+constexpr int very_many = 2000;
 
 const OrderWord& word_of(JobOrder order) {
     for (const OrderWord& one : order_words) {
@@ -41,18 +47,43 @@ const OrderWord& word_of(JobOrder order) {
 struct Where {
     QString sql;  ///< FROM and WHERE
     QVariantList values;
+    bool by_words = false;  ///< the search leads, the jobs follow
 };
 
-Result<Where> where_of(const Database& database, const JobFilter& filter) {
+// The index that gives the order, so that rows are read until the page is full.
+const char* index_of(const JobFilter& filter) {
+    const bool one_state = filter.order == JobOrder::newest && filter.states.size() == 1;
+    return word_of(one_state ? JobOrder::state : filter.order).index;
+}
+
+// Where the rows come from, without what narrows them. `in_order`: they are to be paged through.
+Result<Where> source_of(const Database& database, const JobFilter& filter, bool in_order) {
     const Result<QString> match = match_of(filter.words, database.dialect());
     if (!match) return match.problems();
-    Where out;
-    if (match.value().isEmpty()) {
-        out.sql = QStringLiteral("FROM job j WHERE j.removed_at IS NULL");
-    } else {
-        out.sql = QString::fromLatin1(database.words().search_join);
-        out.values << match.value();
+    const QString hint =
+        in_order ? QString::fromLatin1(database.words().in_order_of).replace("%1", QLatin1String(index_of(filter)))
+                 : QString();
+    if (match.value().isEmpty()) return Where{"FROM job j " + hint + " WHERE j.removed_at IS NULL", {}, false};
+    bool walk = false;
+    if (in_order && filter.order != JobOrder::newest) {
+        const Result<QVariant> many =
+            database.value(QStringLiteral("SELECT count(*) FROM (SELECT 1 %1 LIMIT %2) AS matching")
+                               .arg(QLatin1String(database.words().search_alone), QString::number(very_many)),
+                           {match.value()});
+        if (!many) return many.problems();
+        walk = many.value().toInt() == very_many;
     }
+    if (walk)
+        return Where{QString::fromLatin1(database.words().search_walk).replace("%1", QLatin1String(index_of(filter))),
+                     {match.value()},
+                     false};
+    return Where{QString::fromLatin1(database.words().search_join), {match.value()}, true};
+}
+
+Result<Where> where_of(const Database& database, const JobFilter& filter, bool in_order) {
+    Result<Where> source = source_of(database, filter, in_order);
+    if (!source) return source;
+    Where& out = source.value();
     if (!filter.states.empty()) {
         QStringList places;
         for (const JobState state : filter.states) {
@@ -67,9 +98,7 @@ Result<Where> where_of(const Database& database, const JobFilter& filter) {
             return Problem{"list", "'" + for_message(*day) + "' is no day", "Write it as 2027-06-21"};
     }
     if (!filter.due_until.empty()) {
-        out.sql += QStringLiteral(
-            " AND j.state <> 'closed' AND EXISTS (SELECT 1 FROM service_due d WHERE d.job_id = j.id AND d.due_on <= "
-            "?)");
+        out.sql += QStringLiteral(" AND j.state <> 'closed' AND j.service_due_on <= ?");
         out.values << to_qt(filter.due_until);
     }
     if (!filter.changed_until.empty()) {
@@ -82,7 +111,12 @@ Result<Where> where_of(const Database& database, const JobFilter& filter) {
             return Problem{"list", "'" + for_message(filter.today) + "' is no day", "Write it as 2027-06-21"};
         out.sql += QStringLiteral(" AND ") + condition_of_steps(filter.steps, filter.today, out.values);
     }
-    return out;
+    if (!filter.item_id.empty()) {
+        out.sql += QStringLiteral(
+            " AND j.id IN (SELECT f.job_id FROM fitted_part f WHERE f.item_id = ? AND f.replaced_on = '')");
+        out.values << to_qt(filter.item_id);
+    }
+    return source;
 }
 
 constexpr std::pair<NextStep, const char*> step_words[] = {{NextStep::survey, "survey"},
@@ -129,6 +163,7 @@ QJsonObject to_json(const JobView& view) {
             {"due_within_days", view.due_within_days},
             {"quiet_for_days", view.quiet_for_days},
             {"steps", steps},
+            {"item", to_qt(view.item_id)},
             {"order", QString::fromLatin1(word_of(view.order).word)},
             {"backwards", view.backwards}};
 }
@@ -152,6 +187,7 @@ std::optional<JobView> from_json(const QJsonObject& object) {
         if (step == std::end(step_words)) return std::nullopt;
         view.steps.push_back(step->first);
     }
+    view.item_id = object["item"].toString().toStdString();
     const QString order = object["order"].toString();
     const auto* found = std::find_if(std::begin(order_words), std::end(order_words),
                                      [&order](const OrderWord& one) { return order == QString::fromLatin1(one.word); });
@@ -173,6 +209,7 @@ JobFilter filter_of(const JobView& view, const std::string& words, CivilDate tod
     if (view.quiet_for_days >= 0) filter.changed_until = iso8601(civil_from_days(day - view.quiet_for_days));
     filter.steps = view.steps;
     filter.today = iso8601(today);
+    filter.item_id = view.item_id;
     filter.order = view.order;
     filter.backwards = view.backwards;
     return filter;
@@ -180,24 +217,24 @@ JobFilter filter_of(const JobView& view, const std::string& words, CivilDate tod
 
 Result<std::vector<JobRow>> JobList::page(const JobFilter& filter, int limit, int offset) const {
     if (limit < 0 || offset < 0) return Problem{"list", "limit and offset must not be negative", "Start from 0"};
-    Result<Where> where = where_of(database_, filter);
+    Result<Where> where = where_of(database_, filter, true);
     if (!where) return where.problems();
-    const bool by_words = where.value().sql.contains(QStringLiteral("job_search"));
     where.value().values << limit << offset;
     Result<QSqlQuery> found =
-        database_.query(QString::fromLatin1(list_columns) + where.value().sql + order_of(database_, filter, by_words) +
-                            QStringLiteral(" LIMIT ? OFFSET ?"),
+        database_.query(QString::fromLatin1(list_columns) + where.value().sql +
+                            order_of(database_, filter, where.value().by_words) + QStringLiteral(" LIMIT ? OFFSET ?"),
                         where.value().values);
     if (!found) return found.problems();
     return rows_of_list(database_, found.value());
 }
 
 Result<int> JobList::count(const JobFilter& filter, int most) const {
-    Result<Where> where = where_of(database_, filter);
+    Result<Where> where = where_of(database_, filter, false);
     if (!where) return where.problems();
     // The search alone knows what matches: no need to look at each job.
     const bool words_only = filter.states.empty() && !filter.without_invented && filter.due_until.empty() &&
-                            filter.changed_until.empty() && filter.steps.empty() && !where.value().values.isEmpty();
+                            filter.changed_until.empty() && filter.steps.empty() && filter.item_id.empty() &&
+                            where.value().by_words;
     const QString from = words_only ? QString::fromLatin1(database_.words().search_alone) : where.value().sql;
     where.value().values << most + 1;
     const Result<QVariant> found = database_.value(

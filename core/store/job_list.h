@@ -19,6 +19,7 @@ struct JobFilter {
     std::string changed_until;    ///< ISO 8601 date: not changed after it; empty: whenever
     std::vector<NextStep> steps;  ///< what is to be done next; empty: whatever
     std::string today;            ///< ISO 8601 date: decides which services are due; needed with `steps`
+    std::string item_id;          ///< of the catalogue: it stands there (core/store/fitted_parts.h); empty: whatever
     JobOrder order = JobOrder::newest;
     bool backwards = false;
     friend bool operator==(const JobFilter&, const JobFilter&) = default;
@@ -32,6 +33,7 @@ struct JobView {
     int due_within_days = -1;  ///< -1: whatever falls due
     int quiet_for_days = -1;   ///< not changed for so long; -1: whenever
     std::vector<NextStep> steps;
+    std::string item_id;
     JobOrder order = JobOrder::newest;
     bool backwards = false;
     friend bool operator==(const JobView&, const JobView&) = default;

@@ -2,7 +2,8 @@
 
 #include <QStringList>
 #include <QVariant>
-#include <map>
+#include <algorithm>
+#include <utility>
 
 #include "core/store/database.h"
 #include "core/store/job_list.h"
@@ -13,41 +14,24 @@ namespace {
 
 constexpr std::size_t jobs_at_once = 200;
 
-// The last answer to the newest quote of j: NULL without a quote or without an answer.
-constexpr const char* last_answer =
-    "(SELECT a.answer FROM quote_answer a WHERE a.quote_id = (SELECT q.id FROM quote_issued q WHERE q.job_id = j.id "
-    "ORDER BY q.issued_at DESC, q.id DESC LIMIT 1) ORDER BY a.seq DESC LIMIT 1)";
-constexpr const char* any_quote = "EXISTS (SELECT 1 FROM quote_issued q WHERE q.job_id = j.id)";
-constexpr const char* any_service_due = "EXISTS (SELECT 1 FROM service_due d WHERE d.job_id = j.id AND d.due_on <= ?)";
+constexpr std::pair<NextStep, const char*> kept_words[] = {
+    {NextStep::survey, "survey"},
+    {NextStep::plan, "plan"},
+    {NextStep::send_quote, "send_quote"},
+    {NextStep::await_answer, "await_answer"},
+    {NextStep::after_refusal, "after_refusal"},
+    {NextStep::fit, "fit"},
+    {NextStep::hand_over, "hand_over"},
+};
 
 QString condition_of_step(NextStep step) {
-    const QString open = QStringLiteral("j.state IN ('planning', 'offered')");
-    const auto answered = [&open](const char* answer) {
-        return open + QStringLiteral(" AND %1 = '%2'").arg(QString::fromLatin1(last_answer), QLatin1String(answer));
-    };
-    switch (step) {
-        case NextStep::survey: return QStringLiteral("j.state = 'visit'");
-        case NextStep::plan: return QStringLiteral("j.state = 'planning' AND NOT %1").arg(QLatin1String(any_quote));
-        case NextStep::send_quote:
-            // Few quotes are withdrawn: those jobs alone are looked at closely.
-            return open + QStringLiteral(
-                              " AND ((j.state = 'offered' AND NOT %1) OR (j.id IN (SELECT w.job_id FROM quote_answer v "
-                              "JOIN quote_issued w ON w.id = v.quote_id WHERE v.answer = 'withdrawn') "
-                              "AND %2 = 'withdrawn'))")
-                              .arg(QLatin1String(any_quote), QLatin1String(last_answer));
-        case NextStep::await_answer:
-            return open +
-                   QStringLiteral(" AND %1 AND %2 IS NULL").arg(QLatin1String(any_quote), QLatin1String(last_answer));
-        case NextStep::after_refusal: return answered("declined");
-        case NextStep::fit: return QStringLiteral("j.state = 'accepted' OR (%1)").arg(answered("accepted"));
-        case NextStep::hand_over: return QStringLiteral("j.state = 'fitted'");
-        case NextStep::service:
-            return QStringLiteral("j.state = 'in_service' AND %1").arg(QLatin1String(any_service_due));
-        case NextStep::nothing:
-            return QStringLiteral("j.state = 'closed' OR (j.state = 'in_service' AND NOT %1)")
-                .arg(QLatin1String(any_service_due));
+    for (const auto& [value, word] : kept_words) {
+        if (value == step) return QStringLiteral("j.next_step = '%1'").arg(QLatin1String(word));
     }
-    return {};
+    if (step == NextStep::service) return QStringLiteral("j.next_step = 'in_service' AND j.service_due_on <= ?");
+    return QStringLiteral(
+        "j.next_step = 'closed' OR (j.next_step = 'in_service' AND (j.service_due_on IS NULL OR j.service_due_on > "
+        "?))");
 }
 
 QString places_of(std::size_t count) {
@@ -77,6 +61,17 @@ std::optional<Problem> add_quotes(const Database& database, const QString& in, c
     return std::nullopt;
 }
 
+std::optional<Problem> add_days(const Database& database, const QString& in, const QVariantList& ids, Standings& out) {
+    Result<QSqlQuery> found = database.query(
+        QStringLiteral("SELECT job_id, at FROM job_state_day WHERE job_id IN (%1) ORDER BY job_id, revision").arg(in),
+        ids);
+    if (!found) return found.problems().front();
+    while (found.value().next())
+        out[found.value().value(0).toString().toStdString()].reached_on =
+            found.value().value(1).toString().toStdString().substr(0, 10);
+    return std::nullopt;
+}
+
 std::optional<Problem> add_services(const Database& database, const QString& in, const QVariantList& ids,
                                     Standings& out) {
     Result<QSqlQuery> found = database.query(
@@ -102,6 +97,28 @@ QString condition_of_steps(const std::vector<NextStep>& steps, const std::string
     return QLatin1Char('(') + conditions.join(QStringLiteral(" OR ")) + QLatin1Char(')');
 }
 
+std::optional<NextStepOfJob> next_step_of(const KeptStep& kept, const std::string& today) {
+    if (kept.step == "closed") return NextStepOfJob{NextStep::nothing, {}};
+    if (kept.step == "in_service") {
+        // ISO dates sort as their texts do.
+        const bool due = !kept.service_due_on.empty() && kept.service_due_on <= today;
+        return NextStepOfJob{due ? NextStep::service : NextStep::nothing, kept.service_due_on};
+    }
+    for (const auto& [value, word] : kept_words) {
+        if (kept.step == word) return NextStepOfJob{value, kept.since};
+    }
+    return std::nullopt;
+}
+
+Result<Standings> standings_of(const Database& database, const QVariantList& job_ids) {
+    const QString in = places_of(static_cast<std::size_t>(job_ids.size()));
+    Standings out;
+    if (auto problem = add_days(database, in, job_ids, out)) return *problem;
+    if (auto problem = add_quotes(database, in, job_ids, out)) return *problem;
+    if (auto problem = add_services(database, in, job_ids, out)) return *problem;
+    return out;
+}
+
 Result<std::vector<NextStepOfJob>> JobList::next_steps(const std::vector<JobRow>& rows, CivilDate today) const {
     const std::string day = iso8601(today);
     std::vector<NextStepOfJob> out;
@@ -111,16 +128,18 @@ Result<std::vector<NextStepOfJob>> JobList::next_steps(const std::vector<JobRow>
         QVariantList ids;
         for (std::size_t i = from; i < to; ++i)
             ids << to_qt(rows[i].id);
-        const QString in = places_of(to - from);
-        Standings standings;
-        if (auto problem = add_quotes(database_, in, ids, standings)) return *problem;
-        if (auto problem = add_services(database_, in, ids, standings)) return *problem;
-        for (std::size_t i = from; i < to; ++i) {
-            JobStanding& one = standings[rows[i].id];
-            one.state = rows[i].state;
-            one.changed_on = rows[i].changed_at.substr(0, 10);
-            out.push_back(next_step(one, day));
+        Result<QSqlQuery> found =
+            database_.query(QStringLiteral("SELECT id, next_step, next_since, service_due_on FROM job WHERE id IN (%1)")
+                                .arg(places_of(to - from)),
+                            ids);
+        if (!found) return found.problems();
+        std::map<std::string, KeptStep> kept;
+        while (found.value().next()) {
+            const auto at = [&row = found.value()](int column) { return row.value(column).toString().toStdString(); };
+            kept[at(0)] = {at(1), at(2), at(3)};
         }
+        for (std::size_t i = from; i < to; ++i)
+            out.push_back(next_step_of(kept[rows[i].id], day).value_or(NextStepOfJob{}));
     }
     return out;
 }

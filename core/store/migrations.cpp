@@ -218,7 +218,9 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                   equipment_of_the_firm(Dialect::sqlite),
                                                   numbers_and_orders(Dialect::sqlite),
                                                   customer_list(Dialect::sqlite),
-                                                  rule_sets_of_the_firm(Dialect::sqlite)};
+                                                  rule_sets_of_the_firm(Dialect::sqlite),
+                                                  stock_and_purchases(Dialect::sqlite),
+                                                  records_of_progress(Dialect::sqlite)};
     static const std::vector<Migration> postgresql = {schema_of_version_7(),
                                                       who_saved(),
                                                       erasure(Dialect::postgresql),
@@ -229,7 +231,9 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                       equipment_of_the_firm(Dialect::postgresql),
                                                       numbers_and_orders(Dialect::postgresql),
                                                       customer_list(Dialect::postgresql),
-                                                      rule_sets_of_the_firm(Dialect::postgresql)};
+                                                      rule_sets_of_the_firm(Dialect::postgresql),
+                                                      stock_and_purchases(Dialect::postgresql),
+                                                      records_of_progress(Dialect::postgresql)};
     return dialect == Dialect::sqlite ? sqlite : postgresql;
 }
 

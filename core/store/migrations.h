@@ -1,11 +1,15 @@
 #pragma once
 // The steps that made the database what it is. A step that has left the house is never edited: a new one is added.
 
+#include <optional>
 #include <vector>
 
+#include "core/quantity/result.h"
 #include "core/store/dialect.h"
 
 namespace wg::store {
+
+class Database;
 
 /// The mark by which databases of this program are told from others: "WgJb".
 inline constexpr int application_id = 0x57674a62;
@@ -15,6 +19,8 @@ struct Migration {
     const char* what = "";                ///< in words, for messages
     std::vector<const char*> statements;  ///< one SQL statement each
     bool index_again = false;             ///< the search is empty after them and has to be filled by the program
+    /// What the program does last, in the step's transaction, with tables that SQL alone cannot fill.
+    std::optional<Problem> (*then)(const Database& database) = nullptr;
 };
 
 /// All steps, oldest first; docs/store.md describes the tables. PostgreSQL begins with the schema of step 7 as one
@@ -37,5 +43,7 @@ struct Migration {
 [[nodiscard]] Migration numbers_and_orders(Dialect dialect);
 [[nodiscard]] Migration customer_list(Dialect dialect);
 [[nodiscard]] Migration rule_sets_of_the_firm(Dialect dialect);
+[[nodiscard]] Migration stock_and_purchases(Dialect dialect);
+[[nodiscard]] Migration records_of_progress(Dialect dialect);
 
 }  // namespace wg::store

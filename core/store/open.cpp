@@ -149,6 +149,9 @@ std::optional<Problem> take_step(const Database& database, const Migration& step
     if (step.index_again) {
         if (auto problem = index_all_jobs(database)) return problem;
     }
+    if (step.then != nullptr) {
+        if (auto problem = step.then(database)) return problem;
+    }
     return database.run(QString::fromLatin1(database.words().set_version).arg(step.version));
 }
 
@@ -162,6 +165,17 @@ Result<std::unique_ptr<Database>> open_file(const std::string& path, Instant now
     if (!opened) return opened.problems();
     if (std::optional<Problem> problem = prepare(*opened.value(), fresh)) return *problem;
     if (std::optional<Problem> problem = migrate(*opened.value(), now)) return *problem;
+    return opened;
+}
+
+Result<std::unique_ptr<Database>> new_file_of_version(const std::string& path, int version) {
+    Result<std::unique_ptr<Database>> opened = Database::open(path, Access::read_write);
+    if (!opened) return opened;
+    if (std::optional<Problem> problem = prepare(*opened.value(), true)) return *problem;
+    for (const Migration& step : migrations(Dialect::sqlite)) {
+        if (step.version > version) break;
+        if (auto problem = apply(*opened.value(), step)) return *problem;
+    }
     return opened;
 }
 

@@ -78,6 +78,7 @@ Result<IssuedQuote> SqlStore::insert_quote(const IssuedQuote& quote) {
          to_qt(issued.plan_json), to_qt(issued.sha256), QVariant::fromValue(static_cast<qlonglong>(issued.gross_minor)),
          to_qt(issued.currency)});
     if (problem) return *problem;
+    if (auto failed = database_->run(database_->words().keep_heat, {to_qt(issued.id)})) return *failed;
     if (auto failed = index_again(issued.job_id)) return *failed;
     return issued;
 }

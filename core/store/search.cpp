@@ -4,6 +4,7 @@
 #include <QVariant>
 
 #include "core/job/codec.h"
+#include "core/job/fitted.h"
 #include "core/job/words.h"
 #include "core/store/fold.h"
 #include "core/store/search.h"
@@ -82,6 +83,8 @@ std::optional<Problem> index_job(const Database& database, const Job& job, std::
     QStringList numbers;
     while (quotes.value().next())
         numbers << quotes.value().value(0).toString();
+    for (const FittedPart& part : fitted_parts(job))
+        numbers << to_qt(part.serial) << to_qt(part.item_id);
     const Client& client = job.client;
     const QStringList fields{to_qt(job.number),
                              to_qt(job.title),

@@ -11,7 +11,8 @@
 
 namespace wg::store {
 
-/// Writes the job's words, with the numbers of its quotes, under `save_seq`, where none may stand yet.
+/// Writes the job's words, with the numbers of its quotes, and serial numbers and items of its fitted parts, under
+/// `save_seq`, where none may stand yet.
 [[nodiscard]] std::optional<Problem> index_job(const Database& database, const Job& job, std::int64_t save_seq);
 
 /// All jobs that are not removed, into an index that is empty. A job whose text cannot be read is found by what the

@@ -9,11 +9,9 @@
 #include "core/quantity/utf8.h"
 #include "core/store/backup.h"
 #include "core/store/copy.h"
-#include "core/store/equipment_book.h"
-#include "core/store/order_book.h"
-#include "core/store/price_book.h"
+#include "core/store/fitted_parts.h"
 #include "core/store/quote_book.h"
-#include "core/store/rule_book.h"
+#include "core/store/state_days.h"
 #include "core/store/versions_kept.h"
 
 namespace wg::store {
@@ -42,7 +40,7 @@ Problem SqlStore::unknown_job(const std::string& job_id) const {
 
 Result<std::optional<SqlStore::Head>> SqlStore::head(const std::string& job_id) const {
     Result<QSqlQuery> found = database_->query(
-        "SELECT revision, save_seq, changed_at, content_sha256, base_sha256, base_revision, removed_at "
+        "SELECT revision, save_seq, changed_at, content_sha256, base_sha256, base_revision, removed_at, state "
         "FROM job WHERE id = ?",
         {to_qt(job_id)});
     if (!found) return found.problems();
@@ -56,6 +54,7 @@ Result<std::optional<SqlStore::Head>> SqlStore::head(const std::string& job_id) 
     head.base_sha256 = row.value(4).toString().toStdString();
     head.base_revision = row.value(5).toLongLong();
     head.removed_at = row.value(6).toString().toStdString();
+    head.state = row.value(7).toString().toStdString();
     return std::optional<Head>(head);
 }
 
@@ -139,6 +138,12 @@ std::optional<Problem> SqlStore::put(const Job& next, const std::optional<Head>&
         if (auto problem = unindex(stored->save_seq)) return problem;
     }
     if (auto problem = write(next, json, save_seq.value())) return problem;
+    if (!stored || stored->state != key_of(next.state)) {
+        StateDay day = state_day_of(next, versions, by_);
+        if (stored) day.from = stored->state;
+        if (auto problem = write_state_day(*database_, next.id, day)) return problem;
+    }
+    if (auto problem = write_fitted_parts(*database_, next)) return problem;
     if (auto problem = index(next, save_seq.value())) return problem;
     if (auto problem = drop_unsaved(next.id)) return problem;
     return write_versions(*database_, next.revision, versions);
@@ -267,80 +272,6 @@ Result<bool> SqlStore::set_setting(const std::string& key, const std::string& va
         {to_qt(key), to_qt(value)});
     if (problem) return *problem;
     return true;
-}
-
-Result<std::string> SqlStore::check() {
-    Result<std::string> found = damage(*database_);
-    if (!found) return found.problems();
-    std::string out = found.value();
-    const auto add = [&out](const std::string& line) { out += (out.empty() ? "" : "; ") + line; };
-    const Result<QVariant> without = database_->value(
-        "SELECT count(*) FROM job j LEFT JOIN job_revision r ON r.job_id = j.id AND r.revision = j.revision "
-        "WHERE r.job_id IS NULL");
-    if (!without) return without.problems();
-    if (without.value().toLongLong() != 0) {
-        add(std::to_string(without.value().toLongLong()) + " jobs lack their current content");
-    }
-    Result<QSqlQuery> contents =
-        database_->query("SELECT job_id, revision, content, text_sha256 FROM job_revision", {}, Fetch::row_by_row);
-    if (!contents) return contents.problems();
-    while (contents.value().next()) {
-        const QSqlQuery& row = contents.value();
-        if (sha256_hex(row.value(2).toString().toStdString()) == row.value(3).toString().toStdString()) continue;
-        add("revision " + std::to_string(row.value(1).toLongLong()) + " of job " +
-            row.value(0).toString().toStdString() + " no longer has its hash");
-    }
-    const Result<std::vector<std::string>> years = damaged_weather_years();
-    if (!years) return years.problems();
-    for (const std::string& label : years.value())
-        add("weather year '" + label + "' no longer has its hash");
-    const Result<std::vector<std::string>> versions = damaged_versions(*database_);
-    if (!versions) return versions.problems();
-    for (const std::string& id : versions.value()) {
-        add("versions of job ");
-        out += id + " no longer have their hash";
-    }
-    const Result<std::vector<std::string>> papers = damaged_papers(*database_);
-    if (!papers) return papers.problems();
-    for (const std::string& number : papers.value()) {
-        add("paper of quote ");
-        out += number + " no longer has its hash";
-    }
-    const Result<std::vector<std::string>> lists = damaged_price_lists(*database_);
-    if (!lists) return lists.problems();
-    for (const std::string& name : lists.value()) {
-        add(name);
-        out += " no longer has its hash";
-    }
-    const Result<std::vector<std::string>> equipment = damaged_equipment(*database_);
-    if (!equipment) return equipment.problems();
-    for (const std::string& version : equipment.value()) {
-        add(version);
-        out += " no longer has its hash";
-    }
-    const Result<std::vector<std::string>> rules = damaged_rule_sets(*database_);
-    if (!rules) return rules.problems();
-    for (const std::string& version : rules.value()) {
-        add(version);
-        out += " no longer has its hash";
-    }
-    const Result<std::vector<std::string>> orders = damaged_order_papers(*database_);
-    if (!orders) return orders.problems();
-    for (const std::string& number : orders.value()) {
-        add("paper of order ");
-        out += number + " no longer has its hash";
-    }
-    const Result<std::vector<std::string>> signatures = damaged_signatures(*database_);
-    if (!signatures) return signatures.problems();
-    for (const std::string& number : signatures.value()) {
-        add("signature under the acceptance of quote ");
-        out += number + " no longer has its hash";
-    }
-    const Result<std::vector<std::string>> photographs = damaged_photographs();
-    if (!photographs) return photographs.problems();
-    for (const std::string& hash : photographs.value())
-        add("photograph " + hash.substr(0, 12) + "... no longer has its hash");
-    return out.empty() ? std::string("ok") : out;
 }
 
 Result<bool> SqlStore::backup(const std::string& to_path) {

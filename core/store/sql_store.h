@@ -65,6 +65,7 @@ class SqlStore final : public Store {
         std::string base_sha256;
         std::int64_t base_revision = 0;
         std::string removed_at;  ///< empty: present
+        std::string state;       ///< its key
     };
     /// Writes the job's next revision with everything that hangs on it; within a transaction.
     [[nodiscard]] std::optional<Problem> put(const Job& next, const std::optional<Head>& stored,

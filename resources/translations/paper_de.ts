@@ -68,6 +68,10 @@
         <translation>leer</translation>
     </message>
     <message>
+        <source>Left for you to pay when all is granted</source>
+        <translation>Bleibt Ihnen zu zahlen, wenn alles bewilligt ist</translation>
+    </message>
+    <message>
         <source>about %1</source>
         <translation>etwa %1</translation>
     </message>
@@ -310,10 +314,6 @@
     <message>
         <source>no price</source>
         <translation>kein Preis</translation>
-    </message>
-    <message>
-        <source>Left for you to pay when all is granted</source>
-        <translation>Bleibt Ihnen zu zahlen, wenn alles bewilligt ist</translation>
     </message>
     <message>
         <source>Your choices beside each other</source>
@@ -1134,6 +1134,46 @@
     <message>
         <source>wood</source>
         <translation>Holz</translation>
+    </message>
+    <message>
+        <source>Survey on site and set-out drawing</source>
+        <translation>Aufmaß vor Ort und Aufmaßplan</translation>
+    </message>
+    <message>
+        <source>Set out and fix points</source>
+        <translation>Punkte anreißen und befestigen</translation>
+    </message>
+    <message>
+        <source>Lift, hang and secure collectors</source>
+        <translation>Kollektoren heben, einhängen und sichern</translation>
+    </message>
+    <message>
+        <source>Lay, bend, clip and insulate the run</source>
+        <translation>Leitung verlegen, biegen, schellen und dämmen</translation>
+    </message>
+    <message>
+        <source>Set cylinder and block, connect water side</source>
+        <translation>Speicher und Block setzen, wasserseitig anschließen</translation>
+    </message>
+    <message>
+        <source>Pressure hold, evacuation, charge</source>
+        <translation>Druckprobe, Evakuieren, Füllen</translation>
+    </message>
+    <message>
+        <source>Supply, protection, connection and tests</source>
+        <translation>Zuleitung, Schutz, Anschluss und Prüfungen</translation>
+    </message>
+    <message>
+        <source>First heating, settings, instruction, papers</source>
+        <translation>Erste Aufheizung, Einstellungen, Einweisung, Papiere</translation>
+    </message>
+    <message>
+        <source>Standard rate %1 % (assumed)</source>
+        <translation>Regelsatz %1 % (angenommen)</translation>
+    </message>
+    <message>
+        <source>Reduced rate %1 % (assumed)</source>
+        <translation>Ermäßigter Satz %1 % (angenommen)</translation>
     </message>
     <message>
         <source>eight in ten of %1 made years of the climate, and two runs of the year with plate to refrigerant %2, compressor %3, condenser %4, draw-off %5 together (sizes assumed)</source>
@@ -3122,8 +3162,8 @@ Freundliche Grüße
         <translation>%1. Es gibt: %2.</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
+        <source>%1, dated %2</source>
+        <translation>%1 vom %2</translation>
     </message>
     <message>
         <source>Quote accepted</source>
@@ -3426,6 +3466,10 @@ Freundliche Grüße
         <translation>geplant: %1</translation>
     </message>
     <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
         <source>Part</source>
         <translation>Teil</translation>
     </message>
@@ -3468,6 +3512,10 @@ Freundliche Grüße
     <message>
         <source>Supplier's number</source>
         <translation>Nummer des Lieferanten</translation>
+    </message>
+    <message>
+        <source>In stock</source>
+        <translation>Im Lager</translation>
     </message>
     <message>
         <source>To order</source>

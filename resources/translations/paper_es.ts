@@ -68,6 +68,10 @@
         <translation>vacío</translation>
     </message>
     <message>
+        <source>Left for you to pay when all is granted</source>
+        <translation>Le queda por pagar si todo se concede</translation>
+    </message>
+    <message>
         <source>about %1</source>
         <translation>unos %1</translation>
     </message>
@@ -310,10 +314,6 @@
     <message>
         <source>no price</source>
         <translation>sin precio</translation>
-    </message>
-    <message>
-        <source>Left for you to pay when all is granted</source>
-        <translation>Le queda por pagar si todo se concede</translation>
     </message>
     <message>
         <source>Your choices beside each other</source>
@@ -1136,6 +1136,46 @@
         <translation>leña</translation>
     </message>
     <message>
+        <source>Survey on site and set-out drawing</source>
+        <translation>Toma de medidas y plano de replanteo</translation>
+    </message>
+    <message>
+        <source>Set out and fix points</source>
+        <translation>Replantear y fijar puntos</translation>
+    </message>
+    <message>
+        <source>Lift, hang and secure collectors</source>
+        <translation>Subir, colgar y asegurar los captadores</translation>
+    </message>
+    <message>
+        <source>Lay, bend, clip and insulate the run</source>
+        <translation>Tender, curvar, sujetar y aislar las líneas</translation>
+    </message>
+    <message>
+        <source>Set cylinder and block, connect water side</source>
+        <translation>Colocar acumulador y bloque, conectar el agua</translation>
+    </message>
+    <message>
+        <source>Pressure hold, evacuation, charge</source>
+        <translation>Prueba de presión, vacío, carga</translation>
+    </message>
+    <message>
+        <source>Supply, protection, connection and tests</source>
+        <translation>Alimentación, protección, conexión y pruebas</translation>
+    </message>
+    <message>
+        <source>First heating, settings, instruction, papers</source>
+        <translation>Primer calentamiento, ajustes, instrucción, papeles</translation>
+    </message>
+    <message>
+        <source>Standard rate %1 % (assumed)</source>
+        <translation>Tipo general %1 % (supuesto)</translation>
+    </message>
+    <message>
+        <source>Reduced rate %1 % (assumed)</source>
+        <translation>Tipo reducido %1 % (supuesto)</translation>
+    </message>
+    <message>
         <source>eight in ten of %1 made years of the climate, and two runs of the year with plate to refrigerant %2, compressor %3, condenser %4, draw-off %5 together (sizes assumed)</source>
         <translation>ocho de cada diez entre %1 años generados del clima, y dos cálculos del año con captador a refrigerante %2, compresor %3, condensador %4 y consumo %5 a la vez (valores supuestos)</translation>
     </message>
@@ -1417,7 +1457,7 @@
     </message>
     <message>
         <source>Job %1, revision %2, mark %3</source>
-        <translation>Trabajo %1, revisión %2, marca %3</translation>
+        <translation>Obra %1, revisión %2, marca %3</translation>
     </message>
     <message>
         <source>Before work: scan this, or type the mark, under Fitting, 'Code of a print'. It tells whether this print is still the plan. Do not build from an outdated one.</source>
@@ -3122,8 +3162,8 @@ Un saludo cordial
         <translation>%1. Existen: %2.</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
+        <source>%1, dated %2</source>
+        <translation>%1 del %2</translation>
     </message>
     <message>
         <source>Quote accepted</source>
@@ -3291,7 +3331,7 @@ Un saludo cordial
     </message>
     <message>
         <source>No quote of this job is accepted yet: there is no order to confirm.</source>
-        <translation>Todavía no se ha aceptado ningún presupuesto de este trabajo: no hay pedido que confirmar.</translation>
+        <translation>Todavía no se ha aceptado ningún presupuesto de esta obra: no hay pedido que confirmar.</translation>
     </message>
     <message>
         <source>Thank you for your order. We confirm what was agreed between us.</source>
@@ -3315,7 +3355,7 @@ Un saludo cordial
     </message>
     <message>
         <source>There are no two quotes of this job to be compared: there is no change.</source>
-        <translation>No hay dos presupuestos de este trabajo que comparar: no hay cambio.</translation>
+        <translation>No hay dos presupuestos de esta obra que comparar: no hay cambio.</translation>
     </message>
     <message>
         <source>This changes what was agreed: quote %1, accepted on %2 by %3. Quote %4 of %5 takes its place.</source>
@@ -3367,7 +3407,7 @@ Un saludo cordial
     </message>
     <message>
         <source>Job %1</source>
-        <translation>Trabajo %1</translation>
+        <translation>Obra %1</translation>
     </message>
     <message>
         <source> with changes</source>
@@ -3426,6 +3466,10 @@ Un saludo cordial
         <translation>planeado: %1</translation>
     </message>
     <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
         <source>Part</source>
         <translation>Pieza</translation>
     </message>
@@ -3468,6 +3512,10 @@ Un saludo cordial
     <message>
         <source>Supplier's number</source>
         <translation>Número del proveedor</translation>
+    </message>
+    <message>
+        <source>In stock</source>
+        <translation>En almacén</translation>
     </message>
     <message>
         <source>To order</source>
@@ -3703,7 +3751,7 @@ Un saludo cordial
     </message>
     <message>
         <source>I order the system as described in this quote, job %1, revision %2.</source>
-        <translation>Encargo la instalación como se describe en este presupuesto, trabajo %1, revisión %2.</translation>
+        <translation>Encargo la instalación como se describe en este presupuesto, obra %1, revisión %2.</translation>
     </message>
 </context>
 </TS>

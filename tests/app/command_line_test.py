@@ -444,6 +444,55 @@ class Store(unittest.TestCase):
         self.assertEqual(again.returncode, 4)
         self.assertIn("is not empty", again.stderr)
 
+    def test_a_job_is_planned_with_the_firms_own_prices_and_equipment(self):
+        def plan(job, *args):
+            done = run("plan", job, "--json", "--out", self.dir / "out", *args)
+            self.assertEqual(done.returncode, 0, done.stderr)
+            return json.loads(done.stdout)
+
+        prices = json.loads((PROJECT / "resources/prices/invented.json").read_text())
+        as_shipped = plan(DEMO)
+        prices.update(id="firm-2027", label="Our list")
+        for item in prices["items"]:
+            item["price"] = 2 * item["price"]
+        cylinders = next(json.loads(p.read_text()) for p in sorted((PROJECT / "resources/equipment").glob("*.json"))
+                         if "cylinders" in p.read_text())
+        job = json.loads(DEMO.read_text())
+        chosen = job["choices"][0]
+        cylinder = next(c for p in sorted((PROJECT / "resources/equipment").glob("*.json"))
+                        for c in json.loads(p.read_text()).get("cylinders", []) if c["id"] == chosen["cylinder_model"])
+        own = json.dumps({"schema": cylinders["schema"], "note": "invented", "cylinders": [{**cylinder, "id": "own-cylinder"}]})
+        for choice in job["choices"]:
+            choice["cylinder_model"] = "own-cylinder"
+        job["price_list"] = "firm-2027"
+        prices["items"].append({**next(i for i in prices["items"] if i["id"] == cylinder["id"]), "id": "own-cylinder"})
+        text, content = json.dumps(job), json.dumps(prices)
+        sha = lambda value: hashlib.sha256(value.encode()).hexdigest()
+        own_job = self.dir / "own.json"
+        own_job.write_text(text)
+        with contextlib.closing(sqlite3.connect(self.path)) as db, db:
+            db.execute("INSERT INTO price_list (list_id, version, withdrawn, came, note, saved_by, saved_at, sha256, content)"
+                       " VALUES ('firm-2027', 1, 0, 0, '', 'Ada', '2027-06-21T12:00:00Z', ?, ?)", (sha(content), content))
+            db.execute("INSERT INTO equipment_version VALUES ('own-cylinder', 1, 'cylinder', ?, ?, 1, 0, "
+                       "'2027-06-21T12:00:00Z', 'Ada')", (own, sha(own)))
+        self.assertEqual(run("plan", own_job, "--out", self.dir / "out").returncode, 3, "not known without the store")
+        mine = plan(own_job, "--store", self.path)
+        self.assertEqual(mine["reference"]["price_list"], "Our list")
+        gross = lambda p: p["quote"]["gross_minor"]
+        self.assertGreater(gross(mine), gross(as_shipped))
+        # A job of the store by its number; it names a list of the program, as before.
+        self.assertEqual(gross(plan(self.number, "--store", self.path)), gross(as_shipped))
+        self.assertEqual(run("plan", "2027-9999", "--store", self.path).returncode, 3)
+        self.assertEqual(run("plan", DEMO, "--store", self.dir / "none.sqlite").returncode, 3)
+        self.assertFalse((self.dir / "none.sqlite").exists())
+        # A list that lost its hash is named and left out.
+        with contextlib.closing(sqlite3.connect(self.path)) as db, db:
+            db.execute("DROP TRIGGER price_list_no_update")
+            db.execute("UPDATE price_list SET content = content || ' '")
+        done = run("plan", self.number, "--store", self.path, "--out", self.dir / "out")
+        self.assertEqual(done.returncode, 0, done.stderr)
+        self.assertIn("lost its hash", done.stderr)
+
     def test_a_job_goes_out_as_a_file_and_comes_in_elsewhere(self):
         sent = self.dir / "job.warmgable"
         done = run("job", "pack", self.number, sent, "--store", self.path)

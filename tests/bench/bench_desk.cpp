@@ -50,12 +50,16 @@ struct BigDesk {
             const auto q = [](const std::string& s) { return QVariant(QString::fromStdString(s)); };
             static const char* const states[] = {"visit",  "planning",   "offered", "accepted",
                                                  "fitted", "in_service", "closed"};
-            if (database.run("INSERT INTO job VALUES (?, ?, ?, ?, ?, ?, ?, 0, 1, ?, '', '', 0, NULL)",
+            if (database.run("INSERT INTO job (id, save_seq, number, title, client, town, state, invented, revision, "
+                             "changed_at, content_sha256, base_sha256, base_revision) "
+                             "VALUES (?, ?, ?, ?, ?, ?, ?, 0, 1, ?, '', '', 0)",
                              {q(job.id), i, q(job.number), q(job.title), q(job.client.name), q(job.client.town),
                               q(states[i % 7]), q(job.changed_at)}) ||
                 database.run("INSERT INTO job_revision (job_id, revision, changed_at, content, text_sha256) VALUES (?, "
                              "1, ?, ?, ?)",
-                             {q(job.id), q(job.changed_at), q(text), q(wg::sha256_hex(text))}))
+                             {q(job.id), q(job.changed_at), q(text), q(wg::sha256_hex(text))}) ||
+                database.run("INSERT INTO job_state_day VALUES (?, 1, '', ?, ?, '')",
+                             {q(job.id), q(states[i % 7]), q(job.changed_at)}))
                 std::abort();
             // Quotes of those offered and accepted, half of them answered; services of those in use.
             const bool quoted = i % 7 == 2 || i % 7 == 3;
@@ -65,6 +69,11 @@ struct BigDesk {
             if (quoted && i % 2 == 0 &&
                 database.run("INSERT INTO quote_answer VALUES (?, ?, ?, 'declined', '2027-02-01', '', '', '', '')",
                              {i, q(job.id), q(job.id)}))
+                std::abort();
+            // A number for each block that was fitted, and the part in the table.
+            if ((i % 7 == 4 || i % 7 == 5) &&
+                database.run("INSERT INTO fitted_part VALUES (?, 0, '', 'block', ?, ?, '2027-01-01', '')",
+                             {q(job.id), q("block-" + std::to_string(i % 40)), q("SN-" + std::to_string(i))}))
                 std::abort();
             if (i % 7 == 5 && database.run("INSERT INTO service_due VALUES (?, 'look', '', ?, '')",
                                            {q(job.id), q(i % 2 == 0 ? "2027-06-01" : "2028-06-01")}))
@@ -121,6 +130,42 @@ void desk_next_steps_100k(benchmark::State& state) {
     }
 }
 BENCHMARK(desk_next_steps_100k)->DenseRange(-1, 8)->Unit(benchmark::kMillisecond);
+
+// Narrowed in the other ways, in every order: the first page and the count.
+void desk_narrowed_100k(benchmark::State& state) {
+    const auto store = wg::store::Store::open(desk().path, {1813000000}).value();
+    const wg::store::JobList list(*store);
+    wg::store::JobFilter filter;
+    filter.today = "2027-07-01";
+    filter.order = static_cast<wg::store::JobOrder>(state.range(1));
+    const char* const names[] = {"service due", "quiet", "send a quote", "west", "lindqvist", "item"};
+    state.SetLabel(names[state.range(0)]);
+    switch (state.range(0)) {
+        case 0: filter.due_until = "2027-07-31"; break;
+        case 1: filter.changed_until = "2026-06-01"; break;
+        case 2: filter.steps = {wg::NextStep::send_quote}; break;
+        case 3:
+        case 4: filter.words = names[state.range(0)]; break;
+        default: filter.item_id = "block-7"; break;
+    }
+    for (auto _ : state) {
+        benchmark::DoNotOptimize(list.page(filter, 100, 0).value());
+        benchmark::DoNotOptimize(list.count(filter, 5000).value());
+    }
+}
+BENCHMARK(desk_narrowed_100k)->ArgsProduct({{0, 1, 2, 3, 4, 5}, {0, 2, 5}})->Unit(benchmark::kMillisecond);
+
+// The last page but one, in every order.
+void desk_deep_page_100k(benchmark::State& state) {
+    const auto store = wg::store::Store::open(desk().path, {1813000000}).value();
+    const wg::store::JobList list(*store);
+    wg::store::JobFilter filter;
+    filter.order = static_cast<wg::store::JobOrder>(state.range(0));
+    filter.backwards = state.range(1) != 0;
+    for (auto _ : state)
+        benchmark::DoNotOptimize(list.page(filter, 100, 99'900).value());
+}
+BENCHMARK(desk_deep_page_100k)->ArgsProduct({{0, 1, 2, 3, 4, 5}, {0, 1}})->Unit(benchmark::kMillisecond);
 
 void start_with_100k_jobs(benchmark::State& state) {
     desk();

@@ -87,6 +87,7 @@ prices["items"], prices["tasks"] = prices["items"][:3], prices["tasks"][:2]
 put("prices", "list", json.dumps(prices, separators=(",", ":"), ensure_ascii=False))
 put("prices", "ours", "id,text,unit,price,cost,supplier_price,discount_group,pack,waste_percent,supplier,supplier_number,tax_class\n"
     "t,T,m,7.40,,7.80,a,5,,P,1,s\nn,\"'=1+2\",pc,1234.50,1.00,,,,2.5,,'-x,s\n")
+put("prices", "many", "id,text,unit,price,tax_class,from_quantity\nt,T,m,7.40,s,\nt,,,6.90,,50\nn,N,pc,2,s,1\nn,,,1.50,,10\nu,,,1,,25\n")
 put("prices", "german", "Pellow;;;\nArtikelnummer;Bezeichnung;ME;VK netto (EUR)\n1;Rohr;lfm;1.234,50\n2;Bogen;Stk;3,40 \u20ac\n")
 put("prices", "spanish", "Referencia\tPrecio de tarifa\tGrupo de descuento\tMerma %\tProveedor\n1\t8'100.25\ta\t4 %\tP\n")
 put("prices", "wrong", "id,price,unit\nt,1.234,m\nt,x,m\n,1,m\nu,1,roll\nz,1,2,3\n")

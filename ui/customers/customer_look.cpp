@@ -126,8 +126,6 @@ void CustomerLook::show_customer(const std::string& customer_id) {
     }
     fill(look);
     fill_likely();
-    for (const std::string& line : look.unreadable)
-        Q_EMIT problem(qs(line));
 }
 
 void CustomerLook::fill(const store::CustomerAtOneLook& look) {
@@ -144,9 +142,14 @@ void CustomerLook::fill(const store::CustomerAtOneLook& look) {
                         answer_text(quote.answer)});
     fill_table(*quotes_, rows);
     rows.clear();
-    for (const store::FittedPart& part : look.fitted)
-        rows.push_back({part.part.empty() ? tr("part not named") : qs(part.part), qs(part.serial_number), day(part.on),
-                        qs(part.job_number)});
+    for (const store::FittedRow& row : look.fitted) {
+        const FittedPart& part = row.part;
+        rows.push_back({part.part.empty() ? tr("part not named") : qs(part.part), qs(part.serial),
+                        part.replaced_on.empty()
+                            ? day(part.fitted_on)
+                            : tr("%1, replaced %2").arg(day(part.fitted_on), day(part.replaced_on)),
+                        qs(row.job_number)});
+    }
     fill_table(*fitted_, rows);
     jobs_part_->setVisible(!look.jobs.empty());
     quotes_part_->setVisible(!look.quotes.empty());

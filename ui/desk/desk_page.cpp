@@ -13,6 +13,7 @@
 #include <QTableView>
 #include <QVBoxLayout>
 
+#include "core/store/state_days.h"
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
 #include "ui/common/wide_column.h"
@@ -30,6 +31,13 @@ namespace {
 
 constexpr int preview_delay_ms = 60;  ///< holding the arrow key down must not load every job on the way
 constexpr int row_height = 40;
+
+QString item_name(const Catalogue& catalogue, const std::string& id) {
+    if (const CollectorModel* item = find_collector(catalogue, id)) return qs(item->name);
+    if (const BlockModel* item = find_block(catalogue, id)) return qs(item->name);
+    const CylinderModel* item = find_cylinder(catalogue, id);
+    return item == nullptr ? QString() : qs(item->name);
+}
 
 }  // namespace
 
@@ -61,6 +69,7 @@ DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> p
 QWidget* DeskPage::make_jobs() {
     auto* jobs = new QWidget(this);
     filter_ = new ListFilter(store_, jobs);
+    filter_->set_item_names([this](const std::string& id) { return item_name(reference_->catalogue, id); });
     connect(filter_, &ListFilter::changed, this, &DeskPage::narrow);
     connect(filter_, &ListFilter::view_chosen, this, &DeskPage::narrow);
     connect(filter_, &ListFilter::problem, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
@@ -94,7 +103,8 @@ QWidget* DeskPage::make_head() {
     row->setSpacing(8);
     search_ = new QLineEdit(head);
     search_->setProperty("role", QStringLiteral("search"));
-    search_->setPlaceholderText(tr("Search by number, client, address, telephone, title, quote or notes"));
+    search_->setPlaceholderText(
+        tr("Search by number, client, address, telephone, title, quote, serial number or notes"));
     search_->setAccessibleName(tr("Search jobs"));
     search_->setClearButtonEnabled(true);
     search_->installEventFilter(this);
@@ -287,7 +297,8 @@ void DeskPage::preview_selected() {
         due.on = QDate::fromString(qs(service->due_on), Qt::ISODate);
         due.overdue = due.on < QDate::currentDate();
     }
-    preview_->show_job(job.value(), due);
+    const Result<std::vector<store::StateDay>> days = store::StateDays(store_).of(id);
+    preview_->show_job(job.value(), due, days.ok() ? days.value() : std::vector<store::StateDay>());
 }
 
 void DeskPage::remove_selected() {

@@ -81,6 +81,8 @@ class DeskPage : public QWidget {
     void show_register();
     void show_prices();
     void show_rules();
+    /// Entries of the firm's books that an earlier run of the program could not save.
+    void tell_kept_entries();
     void complain(const QString& text);
     void tell(const QString& text);
     void show_equipment();

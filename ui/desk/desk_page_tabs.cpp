@@ -1,8 +1,11 @@
 // The tabs beside the list of jobs. Most are made when they are first shown: the list is what a start waits for.
 
 #include <QTabWidget>
+#include <QTimer>
 #include <QVBoxLayout>
 
+#include "core/store/entries_kept.h"
+#include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
 #include "ui/customers/customers_page.h"
 #include "ui/desk/desk_page.h"
@@ -48,6 +51,27 @@ void DeskPage::make_tabs() {
         if (tabs_->currentWidget() == equipment_place_) show_equipment();
         if (tabs_->currentWidget() == rules_place_) show_rules();
     });
+    QTimer::singleShot(0, this, &DeskPage::tell_kept_entries);
+}
+
+void DeskPage::tell_kept_entries() {
+    const store::EntriesKept kept(store_);
+    const auto tell_of = [&](store::EntryBook book, const QString& words) {
+        const auto entries = kept.all(book);
+        if (!entries.ok()) {
+            complain(qs(text_of(entries.problems())));
+        } else if (!entries.value().entries.empty()) {
+            notice_->add(Mark::note, words);
+        }
+    };
+    if (prices_ == nullptr)
+        tell_of(store::EntryBook::prices,
+                tr("A price list was changed and not saved before the program ended: the changes "
+                   "are back under Prices."));
+    if (equipment_ == nullptr)
+        tell_of(store::EntryBook::equipment,
+                tr("Equipment was entered and not saved before the program ended: the entries "
+                   "are back under Equipment."));
 }
 
 void DeskPage::complain(const QString& text) {

@@ -33,6 +33,18 @@ QString joined(std::initializer_list<std::string> lines) {
     return kept.join(QLatin1Char('\n'));
 }
 
+/// A line for each state that the job was in.
+QString words_of_days(const std::vector<store::StateDay>& days) {
+    QStringList lines;
+    for (const store::StateDay& one : days) {
+        const auto state = from_key<JobState>(one.to);
+        const QString name = state ? QString::fromUtf8(text_of(*state)) : qs(one.to);
+        lines << (one.by.empty() ? JobPreview::tr("%1 since %2").arg(name, day(one.at))
+                                 : JobPreview::tr("%1 since %2, %3").arg(name, day(one.at), qs(one.by)));
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
 }  // namespace
 
 SketchThumbnail::SketchThumbnail(QWidget* parent) : QWidget(parent) {
@@ -123,7 +135,7 @@ QLabel* JobPreview::add_line(QWidget* page, const QString& role) {
     return label;
 }
 
-void JobPreview::show_job(const Job& job, const NextDue& due) {
+void JobPreview::show_job(const Job& job, const NextDue& due, const std::vector<store::StateDay>& days) {
     title_->setText(joined({job.number, job.title}));
     client_->setText(
         joined({job.client.name, job.client.street,
@@ -132,7 +144,10 @@ void JobPreview::show_job(const Job& job, const NextDue& due) {
     client_->setVisible(!client_->text().isEmpty());
     invented_->setVisible(job.invented);
     sketch_->set_job(job);
-    state_->setText(tr("State: %1").arg(QString::fromUtf8(text_of(job.state))));
+    const QString state = QString::fromUtf8(text_of(job.state));
+    state_->setText(days.empty() ? tr("State: %1").arg(state)
+                                 : tr("State: %1 since %2").arg(state, day(days.back().at)));
+    state_->setToolTip(words_of_days(days));
     const QLocale english(QLocale::English, QLocale::UnitedKingdom);
     QString text = tr("Next: %1").arg(due.text);
     if (due.on.isValid()) {

@@ -3,8 +3,10 @@
 
 #include <QFrame>
 #include <optional>
+#include <vector>
 
 #include "core/job/job.h"
+#include "core/store/state_days.h"
 #include "ui/desk/next_due.h"
 
 class QLabel;
@@ -33,7 +35,8 @@ class JobPreview : public QFrame {
     Q_OBJECT
    public:
     explicit JobPreview(QWidget* parent = nullptr);
-    void show_job(const Job& job, const NextDue& due);
+    /// `days`: of its states, oldest first; empty: not told.
+    void show_job(const Job& job, const NextDue& due, const std::vector<store::StateDay>& days = {});
     /// Nothing is selected; `empty_desk`: because there is no job at all.
     void show_nothing(bool empty_desk);
 

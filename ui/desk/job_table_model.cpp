@@ -4,8 +4,10 @@
 #include <QDateTime>
 #include <QLocale>
 #include <algorithm>
+#include <map>
 
 #include "core/job/words.h"
+#include "core/store/fitted_parts.h"
 #include "ui/common/format.h"
 #include "ui/desk/step_words.h"
 
@@ -97,6 +99,16 @@ Result<FigureTable> JobTableModel::whole_list() const {
     FigureTable out;
     out.header = {tr("Job"),   tr("Client"), tr("Title"), tr("Town"),
                   tr("State"), tr("Next"),   tr("Since"), tr("Changed (UTC)")};
+    // A maker who calls an item back asks for its numbers.
+    std::map<std::string, QStringList> serials;
+    if (!view_.item_id.empty()) {
+        const Result<std::vector<store::FittedRow>> parts = store::FittedBook(store_).of_item(view_.item_id);
+        if (!parts) return parts.problems();
+        for (const store::FittedRow& row : parts.value()) {
+            if (row.part.replaced_on.empty() && !row.part.serial.empty()) serials[row.job_id] << qs(row.part.serial);
+        }
+        out.header << tr("Serial numbers");
+    }
     const QDate today = QDate::currentDate();
     for (int offset = 0; offset < most_saved; offset += at_once) {
         const Result<std::vector<store::JobRow>> rows = page(offset, at_once);
@@ -108,6 +120,7 @@ Result<FigureTable> JobTableModel::whole_list() const {
             out.rows.push_back({qs(row.number), qs(row.client), qs(row.title), qs(row.town),
                                 QString::fromUtf8(text_of(row.state)), step_name(steps.value()[i].step),
                                 qs(steps.value()[i].since), qs(row.changed_at)});
+            if (!view_.item_id.empty()) out.rows.back() << serials[row.id].join(QStringLiteral(", "));
         }
         if (rows.value().size() < static_cast<std::size_t>(at_once)) break;
     }

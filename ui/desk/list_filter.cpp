@@ -9,6 +9,7 @@
 #include <QToolButton>
 
 #include "core/job/words.h"
+#include "core/store/fitted_parts.h"
 #include "ui/common/format.h"
 #include "ui/desk/step_words.h"
 
@@ -67,6 +68,12 @@ ListFilter::ListFilter(store::Store& store, QWidget* parent) : QWidget(parent), 
         steps_->addItem(step_name(step), static_cast<int>(step));
     for (QComboBox* box : {due_, quiet_, steps_})
         connect(box, &QComboBox::currentIndexChanged, this, &ListFilter::changed);
+    items_button_ = new QToolButton(this);
+    items_button_->setPopupMode(QToolButton::InstantPopup);
+    items_button_->setAccessibleName(tr("Equipment that stands there"));
+    items_ = new QMenu(items_button_);
+    items_button_->setMenu(items_);
+    connect(items_, &QMenu::aboutToShow, this, &ListFilter::fill_items);
     without_invented_ = new QCheckBox(tr("Without demonstrations"), this);
     connect(without_invented_, &QCheckBox::toggled, this, &ListFilter::changed);
     views_button_ = new QToolButton(this);
@@ -79,7 +86,8 @@ ListFilter::ListFilter(store::Store& store, QWidget* parent) : QWidget(parent), 
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(8);
     for (QWidget* part : {static_cast<QWidget*>(states_), static_cast<QWidget*>(steps_), static_cast<QWidget*>(due_),
-                          static_cast<QWidget*>(quiet_), static_cast<QWidget*>(without_invented_)})
+                          static_cast<QWidget*>(quiet_), static_cast<QWidget*>(items_button_),
+                          static_cast<QWidget*>(without_invented_)})
         row->addWidget(part);
     row->addStretch(1);
     row->addWidget(views_button_);
@@ -129,6 +137,7 @@ store::JobView ListFilter::chosen() const {
     view.due_within_days = due_->currentData().toInt();
     view.quiet_for_days = quiet_->currentData().toInt();
     view.steps = steps_of(steps_->currentData().toInt());
+    view.item_id = item_id_;
     view.order = order_;
     view.backwards = backwards_;
     return view;
@@ -150,6 +159,8 @@ void ListFilter::show_view(const store::JobView& view) {
         show_days(quiet_, view.quiet_for_days);
         show_steps(view.steps);
         without_invented_->setChecked(view.without_invented);
+        item_id_ = view.item_id;
+        refresh_words();
         set_order(view.order, view.backwards);
     }
     Q_EMIT view_chosen(view);
@@ -163,6 +174,37 @@ void ListFilter::refresh_words() {
     states_->setText(chosen_states.isEmpty()     ? tr("All states")
                      : chosen_states.size() <= 2 ? chosen_states.join(QStringLiteral(", "))
                                                  : tr("%1 states").arg(chosen_states.size()));
+    items_button_->setText(item_id_.empty() ? tr("Any equipment") : name_of_item(item_id_));
+}
+
+QString ListFilter::name_of_item(const std::string& item_id) const {
+    const QString name = item_name_ ? item_name_(item_id) : QString();
+    return name.isEmpty() ? qs(item_id) : name;
+}
+
+void ListFilter::choose_item(const std::string& item_id) {
+    item_id_ = item_id;
+    refresh_words();
+    Q_EMIT changed();
+}
+
+void ListFilter::fill_items() {
+    items_->clear();
+    connect(items_->addAction(tr("Any equipment")), &QAction::triggered, this, [this] { choose_item({}); });
+    const auto there = store::FittedBook(store_).items();
+    if (!there) {
+        Q_EMIT problem(qs(text_of(there.problems())));
+        return;
+    }
+    if (there.value().empty()) {
+        items_->addAction(tr("Nothing is recorded as fitted yet"))->setEnabled(false);
+        return;
+    }
+    for (const store::FittedItem& item : there.value()) {
+        const QString words = item.jobs == 1 ? tr("%1, 1 job").arg(name_of_item(item.item_id))
+                                             : tr("%1, %2 jobs").arg(name_of_item(item.item_id), number(item.jobs));
+        connect(items_->addAction(words), &QAction::triggered, this, [this, id = item.item_id] { choose_item(id); });
+    }
 }
 
 void ListFilter::fill_views() {

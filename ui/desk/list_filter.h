@@ -2,6 +2,8 @@
 // What the desk's list is narrowed by beside words, and the views that the firm keeps.
 
 #include <QWidget>
+#include <functional>
+#include <string>
 #include <vector>
 
 #include "core/store/job_list.h"
@@ -30,6 +32,9 @@ class ListFilter : public QWidget {
     [[nodiscard]] QMenu* views_menu() const { return views_; }
     [[nodiscard]] QComboBox* due() const { return due_; }
     [[nodiscard]] QComboBox* steps() const { return steps_; }
+    /// How an item of the catalogue is called; without it by its id.
+    void set_item_names(std::function<QString(const std::string& item_id)> name) { item_name_ = std::move(name); }
+    [[nodiscard]] QMenu* items_menu() const { return items_; }
     [[nodiscard]] QAction* state_action(JobState state) const;
 
    Q_SIGNALS:
@@ -41,6 +46,9 @@ class ListFilter : public QWidget {
     [[nodiscard]] std::vector<NextStep> steps_of(int entry) const;
     void show_steps(const std::vector<NextStep>& steps);
     void fill_views();
+    void fill_items();
+    void choose_item(const std::string& item_id);
+    [[nodiscard]] QString name_of_item(const std::string& item_id) const;
     void ask_and_keep();
     void refresh_words();
 
@@ -51,6 +59,10 @@ class ListFilter : public QWidget {
     QComboBox* quiet_ = nullptr;
     QComboBox* steps_ = nullptr;
     std::vector<NextStep> other_steps_;  ///< of a view that asks for several; shown as one more entry
+    QToolButton* items_button_ = nullptr;
+    QMenu* items_ = nullptr;
+    std::string item_id_;
+    std::function<QString(const std::string&)> item_name_;
     QCheckBox* without_invented_ = nullptr;
     QToolButton* views_button_ = nullptr;
     QMenu* views_ = nullptr;

@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::size_t most_choices = 3;
 constexpr double label_mm = 44.0;
+constexpr const char* left_to_pay = marked("Left for you to pay when all is granted");
 
 std::vector<const plan::Plan*> plans_on_offer(const PaperInput& input) {
     std::vector<const plan::Plan*> out{&input.plan};
@@ -21,6 +22,14 @@ std::vector<const plan::Plan*> plans_on_offer(const PaperInput& input) {
         out.push_back(other.get());
     }
     return out;
+}
+
+/// Where a cell is too narrow the likely range goes on a line of its own, whole.
+QString range_unbroken(QString cell) {
+    const qsizetype open = cell.indexOf(QLatin1Char('('));
+    if (open < 0) return cell;
+    const QString range = cell.mid(open).replace(QLatin1Char(' '), QChar(0x00A0));
+    return cell.left(open) + range;
 }
 
 QString over_range(const economy::OverYears& sums, const QString& currency) {
@@ -107,7 +116,7 @@ std::vector<SideRow> rows_of_choices(const PaperInput& input, const std::vector<
     const auto add = [&](const QString& what, const auto& of, bool total = false) {
         SideRow row{what, {}, total};
         for (const plan::Plan* plan : plans)
-            row.cells += of(*plan);
+            row.cells += range_unbroken(of(*plan));
         rows.push_back(std::move(row));
     };
     const auto in_a_year = [&](const QString& what, const plan::Ranged plan::Figures::*figure, const QString& unit) {
@@ -143,7 +152,7 @@ std::vector<SideRow> rows_of_choices(const PaperInput& input, const std::vector<
                                      [](const plan::Plan* p) { return p->offered && p->offered->granted.minor != 0; });
     if (granted) {
         add(
-            say("Left for you to pay when all is granted"),
+            say(left_to_pay),
             [](const plan::Plan& p) {
                 return p.offered ? money(p.offered->to_bring, qs(p.currency)) : say("no price");
             },
@@ -167,7 +176,8 @@ void choices_beside(Flow& flow, const SharedInput& input) {
     for (const SideRow& row : rows_of_choices(*input, plans)) {
         // What differs is what there is to decide: it stands out in bold.
         const bool differs = row.differs();
-        if (differs) differing += inside_a_sentence(row.what);
+        // What is left to pay follows the price.
+        if (differs && row.what != say(left_to_pay)) differing += inside_a_sentence(row.what);
         table.rows.push_back(
             {QStringList{row.what} + row.cells, row.total || differs ? Row::Kind::total : Row::Kind::plain});
     }

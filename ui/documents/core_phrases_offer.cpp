@@ -12,6 +12,17 @@ const std::vector<const char*>& offer_phrases() {
         marked("liquefied petroleum gas"),
         marked("heating oil"),
         marked("wood"),
+        // Work and taxes of the price lists and rule sets that come with the program.
+        marked("Survey on site and set-out drawing"),
+        marked("Set out and fix points"),
+        marked("Lift, hang and secure collectors"),
+        marked("Lay, bend, clip and insulate the run"),
+        marked("Set cylinder and block, connect water side"),
+        marked("Pressure hold, evacuation, charge"),
+        marked("Supply, protection, connection and tests"),
+        marked("First heating, settings, instruction, papers"),
+        marked("Standard rate %1 % (assumed)"),
+        marked("Reduced rate %1 % (assumed)"),
         // How the range was found.
         marked("eight in ten of %1 made years of the climate, and two runs of the year with plate to refrigerant %2, "
                "compressor %3, condenser %4, draw-off %5 together (sizes assumed)"),

@@ -8,7 +8,7 @@
 
 namespace wg::ui::paper {
 
-/// Patterns of core's texts that can stand on a paper in another language, with %1, %2 ... in the order of the English text.
+/// Patterns of core's texts that can stand on a paper in another language, with %1, %2 ... in the English order.
 [[nodiscard]] const std::vector<const char*>& core_phrases();
 
 /// Those of them that a quote tells a client (core_phrases_offer.cpp).

@@ -251,8 +251,19 @@ void Flow::table(const Table& table) {
     }
     keep(wanted <= full_height() ? wanted : header_and_two);
     header_row(table, widths);
-    for (const Row& row : table.rows)
-        body_row(table, widths, row);
+    const std::size_t rows = table.rows.size();
+    for (std::size_t i = 0; i < rows; ++i) {
+        // The last row never stands alone on a page.
+        if (i > 0 && i + 2 == rows && !at_top()) {
+            const double last_two =
+                height_of(table, widths, table.rows[i]) + height_of(table, widths, table.rows[i + 1]);
+            if (last_two > left() && last_two <= 0.5 * full_height()) {
+                new_page();
+                header_row(table, widths);
+            }
+        }
+        body_row(table, widths, table.rows[i]);
+    }
     y_ += gap_small;
 }
 

@@ -39,7 +39,7 @@ void agreed_pairs(Flow& flow, const OrderInput& order) {
         if (!value.isEmpty()) pairs.emplace_back(what, value);
     };
     QString quote = order.quote_number;
-    if (order.quote_on.isValid()) quote = say("%1 of %2").arg(quote, date_words(order.quote_on));
+    if (order.quote_on.isValid()) quote = say("%1, dated %2").arg(quote, date_words(order.quote_on));
     add(say("Quote accepted"), quote);
     add(say("Accepted on"), date_words(order.accepted_on));
     add(say("By"), order.accepted_by);
@@ -64,7 +64,7 @@ void sums_of(Table& table, const quote::FrozenOffer& agreed, const QString& curr
     total_row(table, say("Net"), money(agreed.net, currency));
     for (const quote::FrozenTax& tax : agreed.taxes) {
         table.rows.push_back(
-            {QStringList{say("%1, %2 on %3").arg(qs(tax.label), percent(tax.rate, 1), money(tax.net, currency)),
+            {QStringList{say("%1, %2 on %3").arg(say_name(tax.label), percent(tax.rate, 1), money(tax.net, currency)),
                          QString(), money(tax.tax, currency)}});
     }
     total_row(table, say("Total with tax"), money(agreed.gross, currency));

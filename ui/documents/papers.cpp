@@ -155,7 +155,11 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
                                         : (chosen != nullptr ? chosen->label : std::string());
     f.choice = label.empty() ? say("No choice yet") : say("Choice: ") + qs(label);
     QStringList foot;
-    if (input.printed_on.isValid()) foot += say("Printed %1").arg(date_words(input.printed_on));
+    // In large print the day alone, so that the caution behind it has room in every language.
+    if (input.printed_on.isValid()) {
+        const QString day_printed = date_words(input.printed_on);
+        foot += input.look.large_print ? day_printed : say("Printed %1").arg(day_printed);
+    }
     // One line, and the caution on it is never cut: in large print the mark in the head has to do.
     if (planned && !plan.content_sha256.empty() && !input.look.large_print) {
         foot += say("content %1").arg(qs(plan.content_sha256.substr(0, 12)));

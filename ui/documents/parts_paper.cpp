@@ -1,5 +1,7 @@
 // The parts list for whoever packs the van, and the purchase list by supplier.
 
+#include <algorithm>
+
 #include "ui/common/format.h"
 #include "ui/documents/filled_words.h"
 #include "ui/documents/papers.h"
@@ -91,13 +93,22 @@ std::vector<Page> lay_out_purchase_list(const SharedInput& input) {
     for (const quote::PurchaseGroup& group : groups) {
         flow.heading(group.supplier.empty() ? say("No supplier told") : qs(group.supplier));
         Table table;
-        table.columns = {
-            {QString(), 8.0, false, true},    {say("Supplier's number"), 34.0},   {say("Part"), 0.0},
-            {say("Needed"), figure_mm, true}, {say("To order"), figure_mm, true}, {say("Packs"), 30.0, true}};
+        // Stock has a column where any is kept.
+        const bool kept = std::any_of(group.lines.begin(), group.lines.end(),
+                                      [](const quote::PurchaseLine& line) { return line.in_stock.has_value(); });
+        table.columns = {{QString(), 8.0, false, true},
+                         {say("Supplier's number"), kept ? 28.0 : 34.0},
+                         {say("Part"), 0.0},
+                         {say("Needed"), figure_mm, true}};
+        if (kept) table.columns.push_back({say("In stock"), figure_mm, true});
+        table.columns.push_back({say("To order"), figure_mm, true});
+        table.columns.push_back({say("Packs"), kept ? 26.0 : 30.0, true});
         for (const quote::PurchaseLine& line : group.lines) {
-            table.rows.push_back(
-                {QStringList{QString(), qs(line.number), say_name(line.text), amount_words(line.needed, line.unit),
-                             amount_words(line.to_order, line.unit), packs_words(line)}});
+            QStringList cells{QString(), qs(line.number), say_name(line.text), amount_words(line.needed, line.unit)};
+            if (kept) cells += line.in_stock ? amount_words(*line.in_stock, line.unit) : QString();
+            cells += amount_words(line.to_order, line.unit);
+            cells += packs_words(line);
+            table.rows.push_back({cells});
         }
         flow.table(table);
         flow.pairs({{say("Ordered on"), QString()}, {say("By"), QString()}});

@@ -199,8 +199,8 @@ void price_table(Flow& flow, const PaperInput& input) {
     total(say("Net"), quote.net);
     for (const quote::TaxSum& tax : quote.taxes) {
         table.rows.push_back({QStringList{
-            say("%1, %2 on %3").arg(qs(tax.rate.label), percent(tax.rate.rate, 1), money(tax.net, currency)), QString(),
-            money(tax.tax, currency)}});
+            say("%1, %2 on %3").arg(say_name(tax.rate.label), percent(tax.rate.rate, 1), money(tax.net, currency)),
+            QString(), money(tax.tax, currency)}});
     }
     total(say("Total to pay"), quote.gross);
     if (plan.offered) {
@@ -271,20 +271,22 @@ std::vector<Page> lay_out_quote(const SharedInput& input) {
             of_concern.push_back(finding);
         }
     }
-    // The place to sign stands with what was said last.
-    const double order_height = 45.0 * mm;
-    if (!of_concern.empty()) {
-        if (of_concern.size() == 1 && flow.left() < 50.0 * mm + order_height) flow.page_break();
-        flow.heading(say("What you should know before you decide"));
-        findings_boxes(flow, of_concern, Severity::caution);
-    }
-    if (!plan.stopped()) {
-        flow.sign_off(say("Order"),
-                      say("I order the system as described in this quote, job %1, revision %2.")
-                          .arg(qs(job.number))
-                          .arg(plan.job_revision),
-                      {say("Client"), say("For the firm")});
-    }
+    // What to know and the place to sign stand together where a page has room for both.
+    const auto last = [&](Flow& part) {
+        if (!of_concern.empty()) {
+            part.heading(say("What you should know before you decide"));
+            findings_boxes(part, of_concern, Severity::caution);
+        }
+        if (!plan.stopped()) {
+            part.sign_off(say("Order"),
+                          say("I order the system as described in this quote, job %1, revision %2.")
+                              .arg(qs(job.number))
+                              .arg(plan.job_revision),
+                          {say("Client"), say("For the firm")});
+        }
+    };
+    if (const double height = flow.height_of(last); height <= 0.6 * flow.full_height()) flow.keep(height);
+    last(flow);
     return flow.finish();
 }
 

@@ -55,8 +55,10 @@ void standing_labels(Pass& pass, const std::vector<Standing>& all) {
             obstacle.label.empty() ? QString::fromUtf8(text_of(obstacle.use)) : QString::fromStdString(obstacle.label);
         QColor solid = pass.theme.panel;
         solid.setAlphaF(0.9F);
-        const auto place = pass.placer.place(QPointF(box.center().x(), box.bottom()), pass.letters.size(label),
-                                             pass.letters.line() * 0.35, {0.0, 1.0});
+        const auto place = pass.placer.find(QPointF(box.center().x(), box.bottom()), pass.letters.size(label),
+                                            pass.letters.line() * 0.35, {0.0, 1.0});
+        if (place.far && !pass.placer.is_free(place.box)) continue;  // as with the names of zones
+        pass.placer.keep_free(place.box);
         pass.letters.draw_in(pass.painter, place.box, label, pass.theme.text, solid);
     }
 }

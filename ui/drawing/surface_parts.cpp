@@ -214,8 +214,11 @@ void keep_out_labels(Pass& pass) {
         if (in_middle.width() < box.width()) {
             pass.letters.draw_in(pass.painter, in_middle, label, pass.theme.text, solid);
         } else {
-            const auto place = pass.placer.place(QPointF(box.center().x(), box.bottom()), pass.letters.size(label),
-                                                 pass.letters.line() * 0.35, {0.0, 1.0});
+            const auto place = pass.placer.find(QPointF(box.center().x(), box.bottom()), pass.letters.size(label),
+                                                pass.letters.line() * 0.35, {0.0, 1.0});
+            // Far off and over another name it would make both unreadable, and name nothing.
+            if (place.far && !pass.placer.is_free(place.box)) continue;
+            pass.placer.keep_free(place.box);
             pass.letters.draw_in(pass.painter, place.box, label, pass.theme.text, solid);
         }
     }

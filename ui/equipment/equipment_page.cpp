@@ -23,6 +23,7 @@ namespace wg::ui {
 namespace {
 
 constexpr int judge_delay_ms = 150;
+constexpr int keep_delay_ms = 250;
 
 Instant page_now() {
     return {QDateTime::currentSecsSinceEpoch()};
@@ -60,7 +61,11 @@ EquipmentPage::EquipmentPage(store::Store& store, std::shared_ptr<const plan::Re
     connect(&judge_delay_, &QTimer::timeout, this, &EquipmentPage::judge);
     connect(list_, &ItemList::chosen, this, &EquipmentPage::show_current);
     connect(form_, &ItemForm::changed, this, &EquipmentPage::entered);
+    keep_delay_.setSingleShot(true);
+    keep_delay_.setInterval(keep_delay_ms);
+    connect(&keep_delay_, &QTimer::timeout, this, &EquipmentPage::keep_entries);
     reload();
+    bring_back();
 }
 
 QWidget* EquipmentPage::make_list() {
@@ -246,6 +251,8 @@ void EquipmentPage::show_current(const QString& key) {
 void EquipmentPage::entered() {
     save_->setEnabled(false);
     judge_delay_.start();
+    // Not put off by more typing.
+    if (!keep_delay_.isActive()) keep_delay_.start();
 }
 
 void EquipmentPage::judge() {
@@ -263,9 +270,13 @@ void EquipmentPage::judge() {
     const bool same = known != nullptr && (known->program || text_of(draft) == text_of(known->saved));
     if (same) {
         drafts_.remove(current_);
+        bases_.remove(current_);
     } else {
         drafts_.insert(current_, draft);
+        if (!bases_.contains(current_))
+            bases_.insert(current_, known != nullptr && known->version ? known->version->version : 0);
     }
+    if (same == was_draft && !keep_delay_.isActive()) keep_delay_.start();
     const QByteArray text = text_of(draft);
     const Result<Catalogue> read = catalogue_from_json(view_of(text), "item");
     std::vector<Problem> found;

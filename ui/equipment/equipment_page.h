@@ -55,6 +55,10 @@ class EquipmentPage : public QWidget {
     [[nodiscard]] int unsaved();
     /// Judges what stands in the form at once instead of a moment later.
     void judge();
+    /// Entries that are not saved, kept aside at once instead of a quarter second after typing.
+    void keep_entries();
+    /// The program ends, and what was kept aside is not wanted again.
+    void forget_entries();
 
    Q_SIGNALS:
     void problem(const QString& text);
@@ -79,6 +83,8 @@ class EquipmentPage : public QWidget {
     void choose_import();
     void choose_export(bool all);
     void ask_approval();
+    /// What an earlier run of the program kept aside.
+    void bring_back();
     QString begin(ItemDraft draft);
     void took(const Result<store::EquipmentVersion>& done, const QString& words);
     [[nodiscard]] const Known* current() const;
@@ -88,11 +94,15 @@ class EquipmentPage : public QWidget {
     plan::Reference all_;  ///< with the firm's items
     QStringList order_;
     QHash<QString, Known> known_;
-    QHash<QString, ItemDraft> drafts_;  ///< by key: what was entered and not saved
+    QHash<QString, ItemDraft> drafts_;    ///< by key: what was entered and not saved
+    QHash<QString, std::int64_t> bases_;  ///< of those: the version that was changed; 0: something new
+    QHash<QString, std::string> kept_;    ///< of those: what is kept aside in the store
+    bool keep_failed_ = false;            ///< and it was said
     QString current_;
     bool sound_ = false;  ///< what stands in the form would be taken
     int new_count_ = 0;
     QTimer judge_delay_;
+    QTimer keep_delay_;
     ItemList* list_ = nullptr;
     ItemForm* form_ = nullptr;
     ItemPlot* plot_ = nullptr;

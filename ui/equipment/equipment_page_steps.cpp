@@ -39,6 +39,7 @@ QString EquipmentPage::begin(ItemDraft draft) {
     // A key that no id can be: texts of the format have no control characters but line ends.
     const QString key = QStringLiteral("new%1%2").arg(QChar(1)).arg(++new_count_, 6, 10, QLatin1Char('0'));
     drafts_.insert(key, std::move(draft));
+    bases_.insert(key, 0);
     list_->search()->clear();
     current_ = key;
     show_list(key);
@@ -70,8 +71,10 @@ void EquipmentPage::took(const Result<store::EquipmentVersion>& done, const QStr
         return;
     }
     drafts_.remove(current_);
+    bases_.remove(current_);
     current_ = qs(done.value().item_id);
     reload();
+    keep_entries();
     Q_EMIT said(words.arg(number(static_cast<int>(done.value().version))));
     Q_EMIT items_changed();
 }
@@ -84,8 +87,11 @@ bool EquipmentPage::save(Instant now) {
     }
     const Known* known = current();
     const QByteArray text = text_of(form_->draft());
-    const auto done = store::EquipmentBook(store_).save(
-        bytes_view(text), known != nullptr && known->version ? known->version->version : 0, now);
+    // On what was changed, not on what somebody has saved since.
+    const std::int64_t newest = known != nullptr && known->version ? known->version->version : 0;
+    const auto done = store::EquipmentBook(store_).save(bytes_view(text), bases_.value(current_, newest), now);
+    // Told of it: what is read next is what the entries change from then on.
+    if (!done.ok()) bases_.remove(current_);
     took(done, tr("Saved as version %1"));
     return done.ok();
 }
@@ -93,9 +99,11 @@ bool EquipmentPage::save(Instant now) {
 void EquipmentPage::drop_entries() {
     judge_delay_.stop();
     drafts_.remove(current_);
+    bases_.remove(current_);
     if (current() == nullptr) current_.clear();
     show_list(current_);
     show_current(list_->selected());
+    keep_entries();
 }
 
 bool EquipmentPage::set_withdrawn(bool withdrawn, Instant now) {

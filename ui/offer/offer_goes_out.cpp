@@ -90,18 +90,37 @@ bool OfferStage::save_purchase_list(const QString& path, Instant now) {
     PaperInput paper = *input_now(day);
     paper.look = paper_->look();
     paper.order = OrderInput{};
-    const auto write = [&](const std::string& number) -> std::optional<Problem> {
-        paper.order->number = qs(number);
-        const auto written = write_pdf(Paper::purchase_list, paper, path);
-        return written.ok() ? std::nullopt : std::optional<Problem>(written.problems().front());
-    };
-    const auto given =
-        store::NumberRanges(*store_).give_for(store::NumberKind::purchase, day.year(), session_->job().id, now, write);
-    if (!given.ok()) {
-        notice_->add(Mark::stop, qs(text_of(given.problems())));
+    if (const auto unread = take_stock(*store_, paper)) {
+        notice_->add(Mark::stop, qs(unread->text()));
         return false;
     }
-    Q_EMIT status_text(tr("Purchase list %1 saved as %2").arg(qs(given.value()), path));
+    // Written before it is kept: a folder that takes nothing uses up no number.
+    const auto print = [&](const std::string& number) -> Result<std::string> {
+        paper.order->number = qs(number);
+        const auto pdf = pdf_bytes(Paper::purchase_list, paper);
+        if (!pdf.ok()) return pdf.problems();
+        const auto written = write_whole(path, pdf.value());
+        if (!written.ok()) return written.problems();
+        return pdf.value().toStdString();
+    };
+    const std::vector<store::PurchaseOrdered> lines = ordered_lines(paper);
+    const auto kept = store::PurchaseBook(*store_).keep(session_->job().id, lines, print, now);
+    if (!kept.ok()) {
+        notice_->add(Mark::stop, qs(text_of(kept.problems())));
+        return false;
+    }
+    QStringList missing;
+    for (const store::PurchaseOrdered& line : lines) {
+        if (line.item_id.empty()) continue;
+        const quote::Supply supply = paper.supply_of(line.item_id);
+        if (supply.in_stock && *supply.in_stock < 0.0) missing += qs(line.text);
+    }
+    missing.removeDuplicates();
+    if (!missing.isEmpty())
+        notice_->add(Mark::caution,
+                     tr("The book of stock has less than nothing of %1: all of it is on the list. Count what is there.")
+                         .arg(missing.join(QStringLiteral(", "))));
+    Q_EMIT status_text(tr("Purchase list %1 saved as %2").arg(qs(kept.value().number), path));
     return true;
 }
 

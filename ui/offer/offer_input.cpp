@@ -1,7 +1,10 @@
 #include "ui/offer/offer_input.h"
 
 #include <QDateTime>
+#include <cmath>
+#include <map>
 
+#include "core/parts/price_entry.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/comparison/choice_plans.h"
@@ -61,8 +64,67 @@ std::shared_ptr<PaperInput> offer_input(JobSession& session, const Firm& firm, c
         out->supply_of = [reference = session.shared_reference(), prices = &list->second](const std::string& item) {
             const parts::PriceItem* known = parts::find_item(*prices, item);
             if (known == nullptr) return quote::Supply{};
-            return quote::Supply{known->supplier, known->supplier_number, known->pack};
+            return quote::Supply{known->supplier, known->supplier_number, known->pack, parts::waste_share_of(*known)};
         };
+    }
+    return out;
+}
+
+std::optional<Problem> take_stock(store::Store& store, PaperInput& input) {
+    std::map<std::string, std::string> unit_of;
+    const auto note = [&unit_of](const parts::Line& line) {
+        if (!line.labour && !line.item_id.empty()) unit_of.emplace(line.item_id, line.unit);
+    };
+    const plan::Plan& plan = input.plan;
+    for (const parts::Line& line : plan.parts.lines)
+        note(line);
+    if (plan.offered) {
+        for (const quote::OfferedLine& line : plan.offered->lines)
+            note(line.line);
+        for (const quote::Option& option : plan.offered->options)
+            note(option.line.line);
+    }
+    std::vector<std::string> ids;
+    ids.reserve(unit_of.size());
+    for (const auto& [id, unit] : unit_of)
+        ids.push_back(id);
+    const auto levels = store::StockBook(store).levels_of(ids);
+    if (!levels.ok()) return levels.problems().front();
+    std::map<std::string, double> in_stock;
+    for (const parts::StockLevel& level : levels.value())
+        if (unit_of.at(level.item_id) == level.unit)
+            in_stock[level.item_id] = parts::units_of_thousandths(level.thousandths);
+    input.supply_of = [before = input.supply_of, in_stock](const std::string& item) {
+        quote::Supply supply = before ? before(item) : quote::Supply{};
+        if (const auto there = in_stock.find(item); there != in_stock.end()) supply.in_stock = there->second;
+        return supply;
+    };
+    return std::nullopt;
+}
+
+std::vector<store::PurchaseOrdered> ordered_lines(const PaperInput& input) {
+    quote::Offered offered;
+    if (input.plan.offered) {
+        offered = *input.plan.offered;
+    } else {  // without a price there is still a list
+        for (const parts::Line& line : input.plan.parts.lines) {
+            quote::OfferedLine one;
+            one.line = line;
+            offered.lines.push_back(one);
+        }
+    }
+    std::vector<store::PurchaseOrdered> out;
+    for (const quote::PurchaseGroup& group : quote::purchase_list(offered, input.supply_of)) {
+        for (const quote::PurchaseLine& line : group.lines) {
+            store::PurchaseOrdered one;
+            one.position = static_cast<int>(out.size()) + 1;
+            one.supplier = group.supplier;
+            one.item_id = line.item_id;
+            one.text = line.text;
+            one.unit = line.unit;
+            one.thousandths = std::llround(line.to_order * 1000.0);
+            out.push_back(std::move(one));
+        }
     }
     return out;
 }

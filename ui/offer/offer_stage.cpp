@@ -119,7 +119,9 @@ QWidget* OfferStage::make_lines_tab() {
     save_parts_ = new QPushButton(tr("Save parts CSV"), tab);
     connect(save_parts_, &QPushButton::clicked, this, &OfferStage::ask_and_save_parts);
     save_purchase_ = new QPushButton(tr("Save purchase list"), tab);
-    save_purchase_->setToolTip(tr("The purchase list by supplier as PDF, under the next number of purchases"));
+    save_purchase_->setToolTip(
+        tr("The purchase list by supplier as PDF, under the next number of purchases; kept among the purchase lists "
+           "of Prices, where it is booked when it came"));
     connect(save_purchase_, &QPushButton::clicked, this, &OfferStage::ask_and_save_purchase);
     auto* buttons = new QHBoxLayout;
     for (const auto& [kind, words] :
@@ -213,6 +215,8 @@ std::shared_ptr<PaperInput> OfferStage::input_now(const QDate& day) const {
     if (input == nullptr || store_ == nullptr) return input;
     const auto quotes = store_->quotes(session_->job().id);
     const auto answers = store::QuoteBook(*store_).answers(session_->job().id);
+    // Without it the purchase list tells no stock; saving one says why.
+    static_cast<void>(take_stock(*store_, *input));
     if (quotes.ok() && answers.ok()) input->takes_place_of = qs(number_overtaken(quotes.value(), answers.value()));
     return input;
 }

@@ -52,6 +52,7 @@ QString ImportChangesModel::field_words(parts::ImportField field) {
         case F::supplier: return tr("Supplier");
         case F::supplier_number: return tr("Supplier's number");
         case F::tax_class: return tr("Tax class");
+        case F::from_quantity: return tr("From so many");
     }
     return {};
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/parts/price_entry.h"
 #include "core/quantity/utf8.h"
 #include "ui/common/format.h"
 #include "ui/drawing/fields.h"
@@ -10,22 +11,18 @@
 namespace wg::ui {
 namespace {
 
-constexpr double most_price_units = 1e7;  // as the price list file has it
-constexpr double most_margin_percent = 1000.0;
+constexpr double most_margin_percent = 1000.0;  // as the price list file has it
 constexpr double most_pack = 10000.0;
 constexpr int longest_price_text = 200;
 
 /// An amount of hundredths; nullopt: no number, or more than two decimals.
 std::optional<Money> typed_money(const QString& text) {
     const std::optional<double> value = parsed_number(text);
-    if (!value || *value < 0.0 || *value > most_price_units) return std::nullopt;
-    const double minor = *value * 100.0;
-    if (std::fabs(minor - std::round(minor)) > 1e-6 * std::fmax(1.0, minor * 1e-6)) return std::nullopt;
-    return Money{std::llround(minor)};
+    return value ? parts::money_of_units(*value) : std::nullopt;
 }
 
 QString amount_text(Money amount) {
-    return number(static_cast<double>(amount.minor) / 100.0, 2);
+    return number(parts::units_of(amount), 2);
 }
 
 QString short_number(double value) {
@@ -35,7 +32,7 @@ QString short_number(double value) {
 bool column_holds_figure(int column) {
     using M = PriceModel;
     return column == M::column_cost || column == M::column_margin || column == M::column_price ||
-           column == M::column_pack || column == M::column_waste;
+           column == M::column_pack || column == M::column_waste || column == M::column_supplier_price;
 }
 
 }  // namespace
@@ -47,6 +44,15 @@ void PriceModel::set_list(parts::PriceList list, bool editable) {
     list_ = std::move(list);
     editable_ = editable;
     find();
+    endResetModel();
+}
+
+void PriceModel::set_terms(const parts::PriceList& terms) {
+    beginResetModel();
+    std::vector<parts::PriceItem> items = std::move(list_.items);
+    list_ = terms;
+    list_.items = std::move(items);
+    parts::reckon_costs(list_);
     endResetModel();
 }
 
@@ -123,6 +129,11 @@ QVariant PriceModel::headerData(int section, Qt::Orientation orientation, int ro
     if (role == Qt::ToolTipRole) {
         switch (section) {
             case column_id: return tr("Under which the parts list asks for it");
+            case column_supplier_price:
+                return tr("From the supplier's own list, net; less the group's discount it is the cost");
+            case column_group: return tr("Of the list's discount groups");
+            case column_many:
+                return tr("Prices of many: from so many bought at once, the price of one; 50: 6.90; 100: 6.50");
             case column_cost: return tr("What the firm pays for one, net; never on paper");
             case column_margin: return tr("Over the cost. An entry here sets the price from the cost");
             case column_price: return tr("What the client pays for one, net");
@@ -137,6 +148,9 @@ QVariant PriceModel::headerData(int section, Qt::Orientation orientation, int ro
         case column_text: return tr("Item");
         case column_id: return tr("Id");
         case column_unit: return tr("Unit");
+        case column_supplier_price: return tr("Supplier's price");
+        case column_group: return tr("Group");
+        case column_many: return tr("From so many");
         case column_cost: return tr("Cost, %1").arg(qs(list_.currency));
         case column_margin: return tr("Margin, %");
         case column_price: return tr("Price, %1").arg(qs(list_.currency));
@@ -154,6 +168,9 @@ QString PriceModel::text_at(const parts::PriceItem& item, int column) const {
         case column_text: return qs(item.text);
         case column_id: return qs(item.id);
         case column_unit: return qs(item.unit);
+        case column_supplier_price: return item.supplier_price ? amount_text(*item.supplier_price) : QString();
+        case column_group: return qs(item.discount_group);
+        case column_many: return qs(parts::quantity_prices_text(item.quantity_prices));
         case column_cost: return item.cost ? amount_text(*item.cost) : QString();
         case column_margin: {
             const std::optional<double> margin = parts::margin_percent(item);
@@ -188,6 +205,36 @@ Qt::ItemFlags PriceModel::flags(const QModelIndex& index) const {
     return flags;
 }
 
+QString PriceModel::enter_buying(parts::PriceItem& item, int column, const QString& text) const {
+    const QString entry = text.trimmed();
+    if (column == column_many) {
+        const auto prices = parts::quantity_prices_from(entry.toStdString());
+        if (!prices.ok()) return qs(text_of(prices.problems()));
+        item.quantity_prices = prices.value();
+        return {};
+    }
+    if (column == column_group) {
+        const auto& groups = list_.discount_groups;
+        if (!entry.isEmpty() && !item.supplier_price)
+            return tr("Enter the supplier's price first: the discount is off it");
+        if (!entry.isEmpty() &&
+            std::none_of(groups.begin(), groups.end(), [&](const auto& one) { return qs(one.id) == entry; }))
+            return tr("'%1' is none of the list's discount groups").arg(entry);
+        item.discount_group = entry.toStdString();
+    } else if (entry.isEmpty()) {
+        // What it came to so far stays as the firm's own figure.
+        item.supplier_price.reset();
+        item.discount_group.clear();
+        return {};
+    } else {
+        const std::optional<Money> amount = typed_money(entry);
+        if (!amount) return tr("'%1' is no amount from 0 to 10 000 000 with at most two decimals").arg(entry);
+        item.supplier_price = amount;
+    }
+    parts::reckon_cost(item, list_.discount_groups);
+    return {};
+}
+
 QString PriceModel::enter_text(parts::PriceItem& item, int column, const QString& text) const {
     const std::string entry = text.trimmed().toStdString();
     if (text.size() > longest_price_text) return tr("The entry is longer than %1 characters").arg(longest_price_text);
@@ -217,6 +264,8 @@ QString PriceModel::enter_text(parts::PriceItem& item, int column, const QString
 }
 
 QString PriceModel::enter(parts::PriceItem& item, int column, const QString& text) const {
+    if (column == column_many || column == column_group || column == column_supplier_price)
+        return enter_buying(item, column, text);
     if (!column_holds_figure(column)) return enter_text(item, column, text);
     const bool empty = text.trimmed().isEmpty();
     const QString no_amount =

@@ -17,9 +17,12 @@ class PriceModel : public QAbstractTableModel {
         column_text,
         column_id,
         column_unit,
+        column_supplier_price,
+        column_group,
         column_cost,
         column_margin,
         column_price,
+        column_many,
         column_pack,
         column_waste,
         column_supplier,
@@ -32,6 +35,8 @@ class PriceModel : public QAbstractTableModel {
     /// Takes a list to show; `editable`: cells can be changed.
     void set_list(parts::PriceList list, bool editable);
     [[nodiscard]] const parts::PriceList& list() const { return list_; }
+    /// Takes what stands beside the items; costs follow the discount groups.
+    void set_terms(const parts::PriceList& terms);
     /// Shows items in which every word occurs: in text, id, supplier or the supplier's number.
     void set_words(const QString& words);
     /// A new item at the end, shown whatever the words are; its row.
@@ -57,6 +62,7 @@ class PriceModel : public QAbstractTableModel {
     [[nodiscard]] QString text_at(const parts::PriceItem& item, int column) const;
     /// What is wrong with the entry; empty: it is in the item now.
     [[nodiscard]] QString enter(parts::PriceItem& item, int column, const QString& text) const;
+    [[nodiscard]] QString enter_buying(parts::PriceItem& item, int column, const QString& text) const;
     [[nodiscard]] QString enter_text(parts::PriceItem& item, int column, const QString& text) const;
     void find();
 

@@ -1,7 +1,6 @@
 #include "ui/prices/price_page.h"
 
 #include <QDate>
-#include <QDateTime>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
@@ -9,7 +8,9 @@
 #include <QSignalBlocker>
 #include <QTabWidget>
 #include <QTableView>
+#include <QTimer>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "ui/common/flow_layout.h"
 #include "ui/common/format.h"
@@ -17,26 +18,36 @@
 #include "ui/drawing/fields.h"
 #include "ui/prices/price_model.h"
 #include "ui/prices/price_terms.h"
+#include "ui/prices/purchase_page.h"
+#include "ui/prices/stock_page.h"
 
 namespace wg::ui {
 namespace {
 
 constexpr int price_row_px = 32;
-
-Instant this_moment() {
-    return Instant{QDateTime::currentSecsSinceEpoch()};
-}
+constexpr int least_text_px = 220;
+constexpr int keep_changes_ms = 250;
 
 }  // namespace
 
 PricePage::PricePage(store::Store& store, std::shared_ptr<const plan::Reference> reference, QWidget* parent)
     : QWidget(parent), store_(store), reference_(std::move(reference)) {
     model_ = new PriceModel(this);
-    terms_ = new PriceTerms(this);
     tabs_ = new QTabWidget(this);
     tabs_->setDocumentMode(true);
     tabs_->addTab(make_items(), tr("Items"));
-    tabs_->addTab(terms_, tr("Labour, travel and days"));
+    const auto items = [this]() -> const std::vector<parts::PriceItem>& { return model_->list().items; };
+    terms_ = new PriceTerms(tabs_, items);
+    for (const auto& [words, page] : terms_->pages())
+        tabs_->addTab(page, words);
+    stock_ = new StockPage(store_, items, tabs_);
+    tabs_->addTab(stock_, tr("Stock"));
+    purchases_ = new PurchasePage(store_, tabs_);
+    tabs_->addTab(purchases_, tr("Purchase lists"));
+    connect(stock_, &StockPage::problem, this, &PricePage::problem);
+    connect(stock_, &StockPage::said, this, &PricePage::said);
+    connect(purchases_, &PurchasePage::problem, this, &PricePage::problem);
+    connect(purchases_, &PurchasePage::said, this, &PricePage::said);
     state_ = new QLabel(this);
     state_->setWordWrap(true);
     auto* column = new QVBoxLayout(this);
@@ -48,8 +59,15 @@ PricePage::PricePage(store::Store& store, std::shared_ptr<const plan::Reference>
     connect(model_, &PriceModel::refused, this, &PricePage::problem);
     connect(terms_, &PriceTerms::refused, this, &PricePage::problem);
     connect(model_, &PriceModel::edited, this, &PricePage::refresh_state);
-    connect(terms_, &PriceTerms::edited, this, &PricePage::refresh_state);
+    connect(terms_, &PriceTerms::edited, this, [this] {
+        model_->set_terms(shown_list());
+        refresh_state();
+    });
+    keep_delay_.setSingleShot(true);
+    keep_delay_.setInterval(keep_changes_ms);
+    connect(&keep_delay_, &QTimer::timeout, this, &PricePage::keep_changes);
     reload();
+    bring_back();
 }
 
 QWidget* PricePage::make_head() {
@@ -106,11 +124,12 @@ QWidget* PricePage::make_items() {
     QHeaderView* header = table_->horizontalHeader();
     header->setHighlightSections(false);
     header->setSectionResizeMode(QHeaderView::Interactive);
-    const std::pair<int, int> widths[] = {{PriceModel::column_id, 142},     {PriceModel::column_unit, 50},
-                                          {PriceModel::column_cost, 92},    {PriceModel::column_margin, 96},
-                                          {PriceModel::column_price, 92},   {PriceModel::column_pack, 56},
-                                          {PriceModel::column_waste, 92},   {PriceModel::column_supplier, 178},
-                                          {PriceModel::column_number, 120}, {PriceModel::column_tax, 84}};
+    const std::pair<int, int> widths[] = {
+        {PriceModel::column_id, 132},   {PriceModel::column_unit, 44},      {PriceModel::column_supplier_price, 104},
+        {PriceModel::column_group, 56}, {PriceModel::column_cost, 84},      {PriceModel::column_margin, 78},
+        {PriceModel::column_price, 84}, {PriceModel::column_many, 110},     {PriceModel::column_pack, 48},
+        {PriceModel::column_waste, 72}, {PriceModel::column_supplier, 130}, {PriceModel::column_number, 104},
+        {PriceModel::column_tax, 74}};
     for (const auto& [column, width] : widths)
         table_->setColumnWidth(column, width);
     keep_wide(*table_, PriceModel::column_text, 260);
@@ -138,6 +157,19 @@ QWidget* PricePage::make_items() {
     connect(remove_, &QPushButton::clicked, this, [this] { model_->remove_row(table_->currentIndex().row()); });
     connect(import_items_, &QPushButton::clicked, this, &PricePage::ask_import_items);
     return part;
+}
+
+// The items' text takes the room that the other columns leave, and never less than it can be read in.
+void PricePage::fit_text_column() {
+    int others = 0;
+    for (int column = 0; column < PriceModel::column_count; ++column)
+        if (column != PriceModel::column_text) others += table_->columnWidth(column);
+    table_->setColumnWidth(PriceModel::column_text, std::max(least_text_px, table_->viewport()->width() - others));
+}
+
+void PricePage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    QTimer::singleShot(0, this, &PricePage::fit_text_column);  // once the table has its size
 }
 
 bool PricePage::tell(const std::vector<Problem>& problems) {
@@ -210,7 +242,7 @@ const PricePage::Entry* PricePage::current() const {
 
 void PricePage::show_entry(const Entry& entry) {
     shown_id_ = entry.list.id;
-    base_ = entry.version.version;
+    based_on_ = entry.version.version;
     model_->set_list(entry.list, entry.own);
     terms_->set_list(entry.list, entry.own);
     choice_->show_data(qs(shown_id_));
@@ -267,6 +299,7 @@ void PricePage::refresh_state() {
     const QString today = QDate::currentDate().toString(Qt::ISODate);
     if (today < qs(list.valid_from) || today > qs(list.valid_to)) words += tr("It does not hold today.");
     const bool changed = has_changes();
+    if ((changed || !kept_id_.empty()) && !keep_delay_.isActive()) keep_delay_.start();
     if (!entry->own) {
         words += tr("It comes with the program and is not changed: make a list of the firm's own from it.");
     } else {
@@ -285,31 +318,6 @@ void PricePage::refresh_state() {
         edit->setEnabled(entry->own);
 }
 
-bool PricePage::make_own(const std::string& id, const QString& label) {
-    if (current() == nullptr) return false;
-    parts::PriceList list = shown_list();
-    list.id = id;
-    list.label = label.trimmed().toStdString();
-    list.invented = false;
-    list.note.clear();
-    const std::string text = parts::price_list_to_json(list);
-    const Result<parts::PriceList> read = parts::price_list_from_json(text, "price list " + id);
-    if (!tell(read.ok() ? std::vector<Problem>{} : read.problems())) return false;
-    if (reference_->price_lists.count(id) != 0) {
-        Q_EMIT problem(tr("'%1' is the id of a list that comes with the program. Choose another.").arg(qs(id)));
-        return false;
-    }
-    const auto saved = store::PriceBook(store_).save(id, text, 0, {}, this_moment());
-    if (!tell(saved.ok() ? std::vector<Problem>{} : saved.problems())) return false;
-    shown_id_ = id;
-    read_lists();
-    fill_choice();
-    if (const Entry* entry = current()) show_entry(*entry);
-    Q_EMIT said(tr("'%1' is a list of the firm's own now").arg(label.trimmed()));
-    Q_EMIT lists_changed();
-    return true;
-}
-
 bool PricePage::save_version(const QString& note, Instant now) {
     Entry* entry = current();
     if (entry == nullptr || !entry->own) return false;
@@ -317,11 +325,12 @@ bool PricePage::save_version(const QString& note, Instant now) {
     // What the fields let pass and the file's reader does not would be a list that nobody can read again.
     const Result<parts::PriceList> read = parts::price_list_from_json(text, "price list " + shown_id_);
     if (!tell(read.ok() ? std::vector<Problem>{} : read.problems())) return false;
-    const auto saved = store::PriceBook(store_).save(shown_id_, text, base_, note.trimmed().toStdString(), now);
+    const auto saved = store::PriceBook(store_).save(shown_id_, text, based_on_, note.trimmed().toStdString(), now);
     if (!tell(saved.ok() ? std::vector<Problem>{} : saved.problems())) return false;
     entry->list = read.value();
     entry->version = saved.value();
     show_entry(*entry);
+    keep_changes();
     fill_choice();
     Q_EMIT said(tr("Version %1 of '%2' saved").arg(saved.value().version).arg(qs(entry->list.label)));
     Q_EMIT lists_changed();
@@ -335,16 +344,12 @@ bool PricePage::withdraw(const QString& note, Instant now) {
         store::PriceBook(store_).withdraw(shown_id_, entry->version.version, note.trimmed().toStdString(), now);
     if (!tell(done.ok() ? std::vector<Problem>{} : done.problems())) return false;
     entry->version = done.value();
-    base_ = entry->version.version;
+    based_on_ = entry->version.version;
     fill_choice();
     refresh_state();
     Q_EMIT said(tr("'%1' is withdrawn").arg(qs(entry->list.label)));
     Q_EMIT lists_changed();
     return true;
-}
-
-void PricePage::discard_changes() {
-    if (const Entry* entry = current()) show_entry(*entry);
 }
 
 }  // namespace wg::ui

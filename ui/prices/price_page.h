@@ -1,6 +1,7 @@
 #pragma once
 // The firm's price lists, beside those that come with the program.
 
+#include <QTimer>
 #include <QWidget>
 #include <memory>
 #include <string>
@@ -20,6 +21,8 @@ namespace wg::ui {
 class CalmCombo;
 class PriceModel;
 class PriceTerms;
+class PurchasePage;
+class StockPage;
 
 class PricePage : public QWidget {
     Q_OBJECT
@@ -36,6 +39,8 @@ class PricePage : public QWidget {
     /// What is on screen as the next version; false when it was refused, then said.
     bool save_version(const QString& note, Instant now);
     bool withdraw(const QString& note, Instant now);
+    /// Changes that are not saved, kept aside at once instead of a quarter second after they were made.
+    void keep_changes();
     void discard_changes();
     bool import_file(const QString& path);  ///< a list as a file (docs/price-format.md), into the firm's book
     bool export_file(const QString& path);  ///< JSON, or CSV by the ending
@@ -47,9 +52,14 @@ class PricePage : public QWidget {
 
     [[nodiscard]] PriceModel* model() const { return model_; }
     [[nodiscard]] PriceTerms* terms() const { return terms_; }
+    [[nodiscard]] StockPage* stock() const { return stock_; }
+    [[nodiscard]] PurchasePage* purchases() const { return purchases_; }
     [[nodiscard]] QTableView* table() const { return table_; }
     [[nodiscard]] QLineEdit* search() const { return search_; }
     [[nodiscard]] QString state_words() const;
+
+   protected:
+    void resizeEvent(QResizeEvent* event) override;
 
    Q_SIGNALS:
     void problem(const QString& text);
@@ -64,6 +74,9 @@ class PricePage : public QWidget {
     };
     QWidget* make_head();
     QWidget* make_items();
+    void fit_text_column();
+    /// What an earlier run of the program kept aside.
+    void bring_back();
     void read_lists();
     void fill_choice();
     void show_entry(const Entry& entry);
@@ -83,9 +96,15 @@ class PricePage : public QWidget {
     std::shared_ptr<const plan::Reference> reference_;
     std::vector<Entry> entries_;
     std::string shown_id_;
-    int base_ = 0;  ///< version that what stands on screen was made from: the book may have gone on since
+    int based_on_ = 0;       ///< version that the one on screen was read at
+    std::string kept_id_;    ///< of the list that changes are kept aside of; empty: of none
+    std::string kept_text_;  ///< as they are kept
+    bool keep_failed_ = false;
+    QTimer keep_delay_;
     PriceModel* model_ = nullptr;
     PriceTerms* terms_ = nullptr;
+    StockPage* stock_ = nullptr;
+    PurchasePage* purchases_ = nullptr;
     CalmCombo* choice_ = nullptr;
     QTabWidget* tabs_ = nullptr;
     QTableView* table_ = nullptr;

@@ -9,6 +9,7 @@
 #include "ui/common/format.h"
 #include "ui/common/whole_file.h"
 #include "ui/prices/price_history.h"
+#include "ui/prices/price_model.h"
 #include "ui/prices/price_page.h"
 
 namespace wg::ui {
@@ -41,6 +42,31 @@ void PricePage::ask_new() {
     for (int n = 2; taken(free); ++n)
         free = QStringLiteral("%1-%2").arg(id).arg(n);
     make_own(free.toStdString(), label);
+}
+
+bool PricePage::make_own(const std::string& id, const QString& label) {
+    if (current() == nullptr) return false;
+    parts::PriceList list = shown_list();
+    list.id = id;
+    list.label = label.trimmed().toStdString();
+    list.invented = false;
+    list.note.clear();
+    const std::string text = parts::price_list_to_json(list);
+    const Result<parts::PriceList> read = parts::price_list_from_json(text, "price list " + id);
+    if (!tell(read.ok() ? std::vector<Problem>{} : read.problems())) return false;
+    if (reference_->price_lists.count(id) != 0) {
+        Q_EMIT problem(tr("'%1' is the id of a list that comes with the program. Choose another.").arg(qs(id)));
+        return false;
+    }
+    const auto saved = store::PriceBook(store_).save(id, text, 0, {}, moment_of_asking());
+    if (!tell(saved.ok() ? std::vector<Problem>{} : saved.problems())) return false;
+    shown_id_ = id;
+    read_lists();
+    fill_choice();
+    if (const Entry* entry = current()) show_entry(*entry);
+    Q_EMIT said(tr("'%1' is a list of the firm's own now").arg(label.trimmed()));
+    Q_EMIT lists_changed();
+    return true;
 }
 
 void PricePage::ask_save() {

@@ -1,304 +1,299 @@
 #include "ui/prices/price_terms.h"
 
-#include <QDate>
 #include <QGridLayout>
-#include <QHeaderView>
 #include <QLabel>
+#include <QPushButton>
 #include <QScrollArea>
-#include <QSignalBlocker>
 #include <QTableWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <cmath>
 
-#include "core/job/words.h"
+#include "core/parts/price_entry.h"
 #include "ui/common/format.h"
 #include "ui/drawing/fields.h"
+#include "ui/prices/terms_rows.h"
 
 namespace wg::ui {
 namespace {
 
 constexpr int terms_widest_px = 1080;
-constexpr int first_hours_column = 1;
-constexpr int rate_column = 5;
-constexpr int slower_column = 6;
-constexpr double most_task_hours = 1000.0;
+constexpr int narrow_table_px = 460;
+constexpr double most_of_one = 1e7;  // as the list's reader has it
 
-QLabel* terms_heading(const QString& words, QWidget* parent) {
-    auto* label = new QLabel(words, parent);
-    label->setProperty("role", QStringLiteral("heading"));
-    return label;
+/// A page that scrolls; its column is what is built on.
+QWidget* scrolling(QWidget* parent, QWidget*& inside) {
+    auto* scroll = new QScrollArea(parent);
+    scroll->setWidgetResizable(true);
+    scroll->setFrameShape(QFrame::NoFrame);
+    inside = new QWidget(scroll);
+    inside->setMaximumWidth(terms_widest_px);
+    auto* column = new QVBoxLayout(inside);
+    column->setContentsMargins(0, 16, 16, 16);
+    column->setSpacing(16);
+    scroll->setWidget(inside);
+    return scroll;
 }
 
-double& hours_of(parts::LabourTask& task, int column) {
-    switch (column) {
-        case 1: return task.hours;
-        case 2: return task.hours_per_m;
-        case 3: return task.hours_per_point;
-        default: return task.hours_per_collector;
+QWidget* box_of_fields(QWidget* parent, const QString& heading) {
+    if (!heading.isEmpty()) {
+        auto* label = new QLabel(heading, parent);
+        label->setProperty("role", QStringLiteral("heading"));
+        parent->layout()->addWidget(label);
     }
+    auto* box = new QWidget(parent);
+    auto* grid = new QGridLayout(box);
+    grid->setContentsMargins(0, 0, 0, 0);
+    grid->setHorizontalSpacing(16);
+    grid->setVerticalSpacing(8);
+    grid->setColumnMinimumWidth(1, 320);
+    grid->setColumnStretch(2, 1);
+    parent->layout()->addWidget(box);
+    return box;
 }
 
-QString hours_text(double hours) {
-    return hours > 0.0 ? QString::number(hours, 'g', 6) : QString();
-}
-
-QString slower_text(const parts::LabourTask& task) {
-    QStringList out;
-    if (task.by_height) out += PriceTerms::tr("height");
-    if (task.by_covering) out += PriceTerms::tr("covering");
-    if (task.by_access) out += PriceTerms::tr("access");
-    if (task.by_storeys) out += PriceTerms::tr("storeys");
-    return out.join(QStringLiteral(", "));
-}
-
-/// False: a word that is none of the four.
-bool take_slower(parts::LabourTask& task, const QString& text) {
-    task.by_height = task.by_covering = task.by_access = task.by_storeys = false;
-    for (const QString& part : text.split(QLatin1Char(','), Qt::SkipEmptyParts)) {
-        const QString word = part.trimmed().toLower();
-        if (word == PriceTerms::tr("height")) {
-            task.by_height = true;
-        } else if (word == PriceTerms::tr("covering")) {
-            task.by_covering = true;
-        } else if (word == PriceTerms::tr("access")) {
-            task.by_access = true;
-        } else if (word == PriceTerms::tr("storeys")) {
-            task.by_storeys = true;
-        } else if (!word.isEmpty()) {
-            return false;
-        }
-    }
-    return true;
-}
-
-QString factor_text(double factor) {
-    return QString::number(factor, 'g', 4);
-}
-
-QString units_text(Money amount) {
-    return number(static_cast<double>(amount.minor) / 100.0, 2);
+void put_field(QWidget* box, const QString& words, QWidget* field) {
+    auto* grid = static_cast<QGridLayout*>(box->layout());
+    const int row = grid->rowCount();
+    auto* label = new QLabel(words, box);
+    label->setBuddy(field);
+    field->setObjectName(words);
+    grid->addWidget(label, row, 0);
+    grid->addWidget(field, row, 1);
 }
 
 }  // namespace
 
-PriceTerms::PriceTerms(QWidget* parent) : QWidget(parent) {
-    auto* inside = new QWidget(this);
-    inside->setMaximumWidth(terms_widest_px);
-    auto* column = new QVBoxLayout(inside);
-    column->setContentsMargins(0, 16, 16, 16);
-    column->setSpacing(12);
-    column->addWidget(make_fields());
-    column->addWidget(terms_heading(tr("Tasks"), inside));
-    tasks_ = new QTableWidget(inside);
-    tasks_->setColumnCount(7);
-    tasks_->setHorizontalHeaderLabels({tr("Task"), tr("Hours"), tr("Per m of run"), tr("Per fixing point"),
-                                       tr("Per collector"), tr("Rate"), tr("Slower by")});
-    tasks_->setAccessibleName(tr("Tasks"));
-    tasks_->verticalHeader()->hide();
-    tasks_->setTabKeyNavigation(false);
-    tasks_->setShowGrid(false);
-    tasks_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
-    tasks_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
-    tasks_->horizontalHeader()->setHighlightSections(false);
-    for (int at = 0; at < tasks_->columnCount(); ++at) {
-        const bool figure = at >= first_hours_column && at < rate_column;
-        tasks_->horizontalHeaderItem(at)->setTextAlignment((figure ? Qt::AlignRight : Qt::AlignLeft) |
-                                                           Qt::AlignVCenter);
-    }
-    tasks_->horizontalHeaderItem(slower_column)
-        ->setToolTip(tr("What stretches the hours: height, covering, access, storeys; several with commas"));
-    column->addWidget(tasks_);
-    others_ = new QLabel(inside);
-    others_->setWordWrap(true);
-    others_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    column->addWidget(others_);
-    column->addStretch(1);
-    auto* scroll = new QScrollArea(this);
-    scroll->setWidgetResizable(true);
-    scroll->setFrameShape(QFrame::NoFrame);
-    scroll->setWidget(inside);
-    auto* whole = new QVBoxLayout(this);
-    whole->setContentsMargins(0, 0, 0, 0);
-    whole->addWidget(scroll);
-    connect(tasks_, &QTableWidget::cellChanged, this, &PriceTerms::take_task_cell);
+PriceTerms::PriceTerms(QWidget* parent, std::function<const std::vector<parts::PriceItem>&()> items)
+    : QObject(parent), items_(std::move(items)) {
+    make_labour_page(parent);
+    make_travel_page(parent);
+    make_tax_page(parent);
 }
 
-QWidget* PriceTerms::make_fields() {
-    auto* box = new QWidget(this);
-    auto* grid = new QGridLayout(box);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setHorizontalSpacing(16);
-    label_ = new TextField(tr("Name of the list"), box);
-    from_ = new TextField(tr("Holds from"), box);
-    to_ = new TextField(tr("Holds until"), box);
-    labour_ = new NumberField(tr("An hour of work"), {}, {0.0, 1e7, 2, 1.0, false, true}, box);
-    labour_tax_ = new TextField(tr("Tax class of work"), box);
-    const std::pair<QString, QWidget*> rows[] = {{tr("Name of the list"), label_},
-                                                 {tr("Holds from (year-month-day)"), from_},
-                                                 {tr("Holds until"), to_},
-                                                 {tr("An hour of work, net"), labour_},
-                                                 {tr("Tax class of work"), labour_tax_}};
-    int row = 0;
-    for (const auto& [words, field] : rows) {
-        auto* label = new QLabel(words, box);
-        label->setBuddy(field);
-        grid->addWidget(label, row, 0);
-        grid->addWidget(field, row++, 1);
-    }
-    grid->setColumnStretch(2, 1);
-    grid->setColumnMinimumWidth(1, 320);
-    connect(label_, &TextField::committed, this, [this](const QString& words) {
-        if (words.trimmed().isEmpty()) {
-            Q_EMIT refused(tr("A list needs a name."));
-            label_->set_value(qs(list_.label));
-            return;
-        }
-        list_.label = words.trimmed().toStdString();
-        Q_EMIT edited();
-    });
-    for (TextField* field : {from_, to_}) {
-        connect(field, &TextField::committed, this, [this, field](const QString& words) {
-            std::string& target = field == from_ ? list_.valid_from : list_.valid_to;
-            const QDate day = QDate::fromString(words.trimmed(), Qt::ISODate);
-            const std::string text = words.trimmed().toStdString();
-            const bool turned = field == from_ ? text > list_.valid_to : text < list_.valid_from;
-            if (!day.isValid() || day.year() < 1900 || words.trimmed().size() != 10 || turned) {
-                Q_EMIT refused(turned && day.isValid()
-                                   ? tr("The list would hold until a day before the one it holds from.")
-                                   : tr("'%1' is no day. Write it as 2027-01-31.").arg(words.trimmed()));
-                field->set_value(qs(target));
-                return;
-            }
-            target = text;
-            Q_EMIT edited();
+void PriceTerms::make_labour_page(QWidget* parent) {
+    QWidget* inside = nullptr;
+    pages_.append({tr("Labour and days"), scrolling(parent, inside)});
+    QWidget* box = box_of_fields(inside, {});
+    label_ = add_text(box, tr("Name of the list"), [](parts::PriceList& list) { return &list.label; });
+    from_ = add_text(box, tr("Holds from (year-month-day)"), [](parts::PriceList& list) { return &list.valid_from; });
+    to_ = add_text(box, tr("Holds until"), [](parts::PriceList& list) { return &list.valid_to; });
+    add_text(box, tr("Currency"), [](parts::PriceList& list) { return &list.currency; });
+    add_text(box, tr("Note"), [](parts::PriceList& list) { return &list.note; });
+    labour_ = add_amount(
+        box, tr("An hour of work, net"), [](const parts::PriceList& list) { return std::optional(list.labour_hour); },
+        [](parts::PriceList& list, std::optional<Money> amount) {
+            if (amount) list.labour_hour = *amount;
         });
+    labour_cost_ = add_amount(
+        box, tr("Cost of an hour"), [](const parts::PriceList& list) { return list.labour_cost; },
+        [](parts::PriceList& list, std::optional<Money> amount) { list.labour_cost = amount; }, true);
+    add_text(box, tr("Tax class of work"), [](parts::PriceList& list) { return &list.labour_tax_class; });
+    add_table(task_rows(), inside);
+    add_table(labour_rate_rows(), inside);
+    for (const auto& rows : {height_rows, covering_rows})
+        add_table(rows(), inside)->setMaximumWidth(narrow_table_px);
+    add_table(access_rows(), inside);
+    QWidget* storeys = box_of_fields(inside, tr("Storeys to carry"));
+    add_number(
+        storeys, tr("Each storey adds"), tr("%"), 0.0, 200.0, 4,
+        [](const parts::PriceList& list) { return parts::percent_of_share(list.difficulty.each_storey); },
+        [](parts::PriceList& list, double percent) { list.difficulty.each_storey = parts::share_of_percent(percent); });
+    static_cast<QVBoxLayout*>(inside->layout())->addStretch(1);
+}
+
+void PriceTerms::make_travel_page(QWidget* parent) {
+    QWidget* inside = nullptr;
+    pages_.append({tr("Travel and discounts"), scrolling(parent, inside)});
+    QWidget* box = box_of_fields(inside, tr("Travel"));
+    travel_button_ = new QPushButton(inside);
+    travel_button_->setSizePolicy(QSizePolicy::Maximum, QSizePolicy::Fixed);
+    inside->layout()->addWidget(travel_button_);
+    connect(travel_button_, &QPushButton::clicked, this, [this] {
+        offer([](parts::PriceList& list) {
+            if (list.travel) {
+                list.travel.reset();
+            } else {
+                list.travel = parts::Travel{};
+                list.travel->tax_class = list.labour_tax_class;
+            }
+            return QString();
+        });
+    });
+    using List = parts::PriceList;
+    using Travel = parts::Travel;
+    const auto amount = [&](const QString& words, Money Travel::*of) {
+        of_travel_.push_back(add_amount(
+            box, words,
+            [of](const List& list) { return list.travel ? std::optional((*list.travel).*of) : std::nullopt; },
+            [of](List& list, std::optional<Money> value) {
+                if (list.travel && value) (*list.travel).*of = *value;
+            }));
+    };
+    amount(tr("A kilometre, net"), &Travel::km);
+    amount(tr("An hour on the road, net"), &Travel::hour);
+    of_travel_.push_back(add_number(
+        box, tr("Speed"), tr("km/h"), 5.0, 130.0, 1,
+        [](const List& list) { return list.travel ? list.travel->km_h : std::nan(""); },
+        [](List& list, double value) {
+            if (list.travel) list.travel->km_h = value;
+        }));
+    of_travel_.push_back(add_number(
+        box, tr("Trips there and back"), {}, 1.0, 100.0, 0,
+        [](const List& list) { return list.travel ? list.travel->trips : std::nan(""); },
+        [](List& list, double value) {
+            if (list.travel) list.travel->trips = static_cast<int>(std::lround(value));
+        }));
+    of_travel_.push_back(add_text(box, tr("Tax class of travel"),
+                                  [](List& list) { return list.travel ? &list.travel->tax_class : nullptr; }));
+    add_table(discount_group_rows(), inside);
+    static_cast<QVBoxLayout*>(inside->layout())->addStretch(1);
+}
+
+void PriceTerms::make_tax_page(QWidget* parent) {
+    QWidget* inside = nullptr;
+    pages_.append({tr("Taxes and energy"), scrolling(parent, inside)});
+    add_table(tax_rate_rows(), inside);
+    add_table(tariff_rows(), inside)->setMaximumWidth(narrow_table_px + 100);
+    using List = parts::PriceList;
+    QWidget* box = box_of_fields(inside, tr("What the cost over the years is reckoned with"));
+    const auto percent = [&](const QString& words, double least, double most, double economy::Tariffs::*of) {
+        add_number(
+            box, words, tr("%"), least, most, 4,
+            [of](const List& list) { return parts::percent_of_share(list.tariffs.*of); },
+            [of](List& list, double value) { list.tariffs.*of = parts::share_of_percent(value); });
+    };
+    percent(tr("Energy rises a year by"), -20.0, 30.0, &economy::Tariffs::yearly_rise);
+    percent(tr("Discounted a year by"), -5.0, 30.0, &economy::Tariffs::discount_rate);
+    add_number(
+        box, tr("Years looked at"), {}, 1.0, 60.0, 0, [](const List& list) { return list.tariffs.years; },
+        [](List& list, double value) { list.tariffs.years = static_cast<int>(std::lround(value)); });
+    amounts_.push_back(add_number(
+        box, tr("Service a year"), {}, 0.0, most_of_one / 100.0, 2,
+        [](const List& list) { return list.tariffs.yearly_service_minor / 100.0; },
+        [](List& list, double value) { list.tariffs.yearly_service_minor = parts::minor_of_units(value); }));
+    add_text(box, tr("Source of the energy prices"), [](List& list) { return &list.tariffs.source; });
+    static_cast<QVBoxLayout*>(inside->layout())->addStretch(1);
+}
+
+TextField* PriceTerms::add_text(QWidget* box, const QString& words, const TextOf& of) {
+    auto* field = new TextField(words, box);
+    put_field(box, words, field);
+    shown_.push_back({field, [field, of](const parts::PriceList& list) {
+                          const std::string* text = of(const_cast<parts::PriceList&>(list));  // only read
+                          field->set_value(text == nullptr ? QString() : qs(*text));
+                      }});
+    connect(field, &TextField::committed, this, [this, of](const QString& entry) {
+        offer([&](parts::PriceList& list) {
+            if (std::string* text = of(list)) *text = entry.trimmed().toStdString();
+            return QString();
+        });
+    });
+    return field;
+}
+
+NumberField* PriceTerms::add_amount(QWidget* box, const QString& words,
+                                    std::function<std::optional<Money>(const parts::PriceList&)> of,
+                                    std::function<void(parts::PriceList&, std::optional<Money>)> take, bool optional) {
+    auto* field = new NumberField(words, {}, {0.0, most_of_one, 2, 0.0, optional, true}, box);
+    put_field(box, words, field);
+    amounts_.push_back(field);
+    shown_.push_back({field, [field, of = std::move(of)](const parts::PriceList& list) {
+                          const std::optional<Money> amount = of(list);
+                          field->set_value(amount ? std::optional(parts::units_of(*amount)) : std::nullopt);
+                      }});
+    connect(field, &NumberField::committed, this, [this, take = std::move(take)](std::optional<double> units) {
+        offer([&](parts::PriceList& list) {
+            const std::optional<Money> amount = units ? parts::money_of_units(*units) : std::nullopt;
+            if (units && !amount) return tr("Amounts have at most two decimals.");
+            take(list, amount);
+            return QString();
+        });
+    });
+    return field;
+}
+
+NumberField* PriceTerms::add_number(QWidget* box, const QString& words, const QString& unit, double least, double most,
+                                    int decimals, const NumberOf& of, const TakeNumber& take) {
+    auto* field = new NumberField(words, unit, {least, most, decimals}, box);
+    put_field(box, words, field);
+    shown_.push_back({field, [field, of](const parts::PriceList& list) {
+                          const double value = of(list);
+                          field->set_value(std::isnan(value) ? std::nullopt : std::optional(value));
+                      }});
+    connect(field, &NumberField::committed, this, [this, take, decimals](std::optional<double> value) {
+        offer([&](parts::PriceList& list) {
+            if (!value) return tr("A figure is needed here.");
+            if (decimals == 0 && *value != std::round(*value)) return tr("A whole number is needed here.");
+            take(list, *value);
+            return QString();
+        });
+    });
+    return field;
+}
+
+TermsTable* PriceTerms::add_table(TermsRows rows, QWidget* parent) {
+    auto* made = new TermsTable(
+        std::move(rows), [this](const Change& change) { return offer(change); }, parent);
+    parent->layout()->addWidget(made);
+    tables_.push_back(made);
+    return made;
+}
+
+QObject* PriceTerms::field(const QString& name) const {
+    const auto found =
+        std::find_if(shown_.begin(), shown_.end(), [&](const Shown& one) { return one.widget->objectName() == name; });
+    return found == shown_.end() ? nullptr : found->widget;
+}
+
+bool PriceTerms::offer(const Change& change) {
+    if (!editable_) return false;
+    parts::PriceList wanted = list_;
+    QString wrong = change(wanted);
+    if (wrong.isEmpty()) {
+        wanted.items = items_();
+        const std::vector<Problem> problems = parts::problems_beside_items(wanted);
+        wanted.items.clear();
+        if (!problems.empty()) wrong = qs(text_of(problems));
     }
-    connect(labour_, &NumberField::committed, this, [this](std::optional<double> value) {
-        if (!value) return;
-        list_.labour_hour = {std::llround(*value * 100.0)};
-        Q_EMIT edited();
-    });
-    connect(labour_tax_, &TextField::committed, this, [this](const QString& words) {
-        if (words.trimmed().isEmpty()) {
-            Q_EMIT refused(tr("Work needs a tax class, or no quote can be priced."));
-            labour_tax_->set_value(qs(list_.labour_tax_class));
-            return;
-        }
-        list_.labour_tax_class = words.trimmed().toStdString();
-        Q_EMIT edited();
-    });
-    return box;
+    if (wrong.isEmpty()) list_ = std::move(wanted);
+    refresh();  // what was refused goes back to what is in the list
+    if (!wrong.isEmpty()) {
+        Q_EMIT refused(wrong);
+        return false;
+    }
+    Q_EMIT edited();
+    return true;
+}
+
+void PriceTerms::refresh() {
+    for (const Shown& one : shown_)
+        one.show(list_);
+    for (NumberField* amount : amounts_)
+        amount->set_unit(qs(list_.currency));
+    const bool travels = list_.travel.has_value();
+    for (QWidget* field : of_travel_)
+        field->setEnabled(editable_ && travels);
+    travel_button_->setText(travels ? tr("Leave travel out") : tr("Reckon travel"));
+    travel_button_->setEnabled(editable_);
 }
 
 void PriceTerms::set_list(const parts::PriceList& list, bool editable) {
     list_ = list;
+    list_.items.clear();
     editable_ = editable;
-    for (QWidget* field : {static_cast<QWidget*>(label_), static_cast<QWidget*>(from_), static_cast<QWidget*>(to_),
-                           static_cast<QWidget*>(labour_), static_cast<QWidget*>(labour_tax_)})
-        field->setEnabled(editable);
-    label_->set_value(qs(list.label));
-    from_->set_value(qs(list.valid_from));
-    to_->set_value(qs(list.valid_to));
-    labour_->set_unit(qs(list.currency));
-    labour_->set_value(static_cast<double>(list.labour_hour.minor) / 100.0);
-    labour_tax_->set_value(qs(list.labour_tax_class));
-    fill_tasks();
-    // What is entered in the list's file alone is told here, so that nobody has to guess what stretches the hours.
-    QStringList words;
-    for (const parts::LabourRate& rate : list.labour_rates)
-        words += tr("Rate %1: %2, %3 an hour.").arg(qs(rate.id), qs(rate.text), money(rate.hour, qs(list.currency)));
-    for (const parts::Difficulty::Height& one : list.difficulty.heights)
-        words += tr("Over %1: hours x %2.").arg(length_m(one.over_m), factor_text(one.factor));
-    for (const parts::Difficulty::OfCovering& one : list.difficulty.coverings)
-        words += tr("On %1: hours x %2.").arg(QString::fromUtf8(text_of(one.covering)), factor_text(one.factor));
-    for (const parts::Difficulty::Access& one : list.difficulty.access)
-        words += tr("By %1: hours x %2.").arg(qs(one.text), factor_text(one.factor));
-    if (list.difficulty.each_storey > 0.0)
-        words += tr("Each storey to carry: %1 more.").arg(percent(list.difficulty.each_storey));
-    if (list.travel) {
-        words += tr("Travel: %1 a km and %2 an hour at %3 km/h, %4 trips.")
-                     .arg(units_text(list.travel->km), units_text(list.travel->hour), number(list.travel->km_h),
-                          number(list.travel->trips));
-    }
-    for (const parts::DatedTaxRate& rate : list.tax_rates)
-        words += tr("Tax %1 (%2): %3 from %4.")
-                     .arg(qs(rate.tax_class), qs(rate.label), percent(rate.rate, 1), day(rate.valid_from));
-    if (words.isEmpty()) words += tr("The list tells no difficulty, no travel and no tax rates of its own.");
-    others_->setText(words.join(QLatin1Char('\n')));
+    for (const Shown& one : shown_)
+        one.widget->setEnabled(editable);
+    refresh();
+    for (TermsTable* table : tables_)
+        table->show_list(list_, editable);
 }
 
 void PriceTerms::write_to(parts::PriceList& list) const {
-    list.label = list_.label;
-    list.valid_from = list_.valid_from;
-    list.valid_to = list_.valid_to;
-    list.labour_hour = list_.labour_hour;
-    list.labour_tax_class = list_.labour_tax_class;
-    list.tasks = list_.tasks;
-}
-
-void PriceTerms::fill_tasks() {
-    filling_ = true;
-    tasks_->setRowCount(static_cast<int>(list_.tasks.size()));
-    for (int row = 0; row < tasks_->rowCount(); ++row) {
-        parts::LabourTask& task = list_.tasks[static_cast<std::size_t>(row)];
-        for (int column = 0; column < tasks_->columnCount(); ++column) {
-            QString text;
-            if (column == 0)
-                text = qs(task.text);
-            else if (column < rate_column)
-                text = hours_text(hours_of(task, column));
-            else
-                text = column == rate_column ? qs(task.rate) : slower_text(task);
-            auto* item = new QTableWidgetItem(text);
-            if (!editable_) item->setFlags(item->flags() & ~Qt::ItemIsEditable);
-            if (column >= first_hours_column && column < rate_column)
-                item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
-            item->setToolTip(text);
-            tasks_->setItem(row, column, item);
-        }
-    }
-    int height = tasks_->horizontalHeader()->sizeHint().height() + 2 * tasks_->frameWidth();
-    for (int row = 0; row < tasks_->rowCount(); ++row)
-        height += tasks_->rowHeight(row);
-    tasks_->setFixedHeight(height + 4);
-    filling_ = false;
-}
-
-void PriceTerms::take_task_cell(int row, int column) {
-    if (filling_ || row < 0 || row >= static_cast<int>(list_.tasks.size())) return;
-    parts::LabourTask task = list_.tasks[static_cast<std::size_t>(row)];
-    const QString text = tasks_->item(row, column)->text().trimmed();
-    QString wrong;
-    if (column == 0) {
-        if (text.isEmpty()) wrong = tr("A task needs a text.");
-        task.text = text.toStdString();
-    } else if (column < rate_column) {
-        const std::optional<double> hours = text.isEmpty() ? 0.0 : parsed_number(text);
-        if (!hours || *hours < 0.0 || *hours > most_task_hours) {
-            wrong = tr("'%1' is no number of hours from 0 to 1 000.").arg(text);
-        } else {
-            hours_of(task, column) = *hours;
-            if (task.hours + task.hours_per_m + task.hours_per_point + task.hours_per_collector <= 0.0)
-                wrong = tr("A task takes some time, or it would stand in no quote.");
-        }
-    } else if (column == rate_column) {
-        task.rate = text.toStdString();
-        const auto& rates = list_.labour_rates;
-        if (!text.isEmpty() &&
-            std::none_of(rates.begin(), rates.end(), [&](const auto& r) { return r.id == task.rate; }))
-            wrong = tr("'%1' is none of the list's labour rates.").arg(text);
-    } else if (!take_slower(task, text)) {
-        wrong = tr("Tasks are made slower by height, covering, access or storeys.");
-    }
-    if (wrong.isEmpty() && !(task == list_.tasks[static_cast<std::size_t>(row)])) {
-        list_.tasks[static_cast<std::size_t>(row)] = task;
-        Q_EMIT edited();
-    }
-    if (!wrong.isEmpty()) Q_EMIT refused(wrong);
-    // Later: the cell that was just entered must not go while its table still tells of it.
-    QMetaObject::invokeMethod(
-        this, [this] { fill_tasks(); }, Qt::QueuedConnection);
+    std::vector<parts::PriceItem> items = std::move(list.items);
+    list = list_;
+    list.items = std::move(items);
+    parts::reckon_costs(list);
 }
 
 }  // namespace wg::ui

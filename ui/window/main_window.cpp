@@ -372,7 +372,10 @@ bool MainWindow::leave_equipment() {
     const QAbstractButton* drop = box.addButton(tr("Close without them"), QMessageBox::DestructiveRole);
     box.addButton(tr("Look at them"), QMessageBox::RejectRole);
     box.exec();
-    if (box.clickedButton() == drop) return true;
+    if (box.clickedButton() == drop) {
+        desk_->equipment()->forget_entries();
+        return true;
+    }
     back_to_desk();
     desk_->show_equipment_tab();
     return false;

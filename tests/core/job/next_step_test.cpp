@@ -10,7 +10,7 @@ constexpr const char* today = "2027-06-21";
 JobStanding standing(JobState state) {
     JobStanding out;
     out.state = state;
-    out.changed_on = "2027-06-01";
+    out.reached_on = "2027-06-01";
     return out;
 }
 

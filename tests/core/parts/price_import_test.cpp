@@ -307,6 +307,45 @@ TEST(PriceImport, warns_of_prices_that_leap_and_of_what_stays) {
     EXPECT_EQ(preview.rows[0].item.quantity_prices, into.items[2].quantity_prices);
 }
 
+TEST(PriceImport, takes_prices_of_quantities_from_lines_of_their_own) {
+    PriceList into = list();
+    // Wherever the item's own line stands, and in whatever order; what repeats it is no contradiction.
+    ImportPreview preview =
+        previewed("Artikelnr;Bezeichnung;ab Menge;Preis\nclip;;200;0,80\nclip;Clip;;1,00\nclip;Clip;50;0,90\n", into);
+    ASSERT_EQ(preview.rows.size(), 1U) << text_of(preview.problems);
+    EXPECT_EQ(preview.rows[0].item.quantity_prices, (std::vector<QuantityPrice>{{50.0, {90}}, {200.0, {80}}}));
+    EXPECT_EQ(preview.rows[0].item.price.minor, 100);
+    EXPECT_EQ(preview.wrong_lines, 0U);
+    // A supplier's table begins at one piece: that line is the item's own, and it is said.
+    preview = previewed("id,from quantity,price\nclip,1,1.10\nclip,25,1.00\n", into);
+    ASSERT_EQ(preview.rows.size(), 1U);
+    EXPECT_EQ(preview.rows[0].item.price.minor, 110);
+    EXPECT_EQ(preview.rows[0].item.quantity_prices, (std::vector<QuantityPrice>{{25.0, {100}}}));
+    EXPECT_TRUE(told(preview.notes, "line of quantity 1"));
+    // Many alone leave the list's item as it is.
+    into.items[2].quantity_prices = {{5.0, {1}}};
+    const PriceItem before = into.items[2];
+    preview = previewed("id,from quantity,price\nclip,25,1.00\n", into);
+    ASSERT_EQ(preview.rows.size(), 1U);
+    EXPECT_EQ(preview.rows[0].item.price, before.price);
+    EXPECT_EQ(preview.rows[0].item.quantity_prices, (std::vector<QuantityPrice>{{25.0, {100}}}));
+    // The column is there and empty: the item has none. No column: they stay.
+    EXPECT_TRUE(previewed("id,from quantity,price\nclip,,1.00\n", into).rows.at(0).item.quantity_prices.empty());
+    EXPECT_EQ(previewed("id,price\nclip,1.00\n", into).rows.at(0).item.quantity_prices, before.quantity_prices);
+}
+
+TEST(PriceImport, refuses_an_item_whose_prices_of_quantities_cannot_be_read) {
+    const PriceList into = list();
+    for (const char* lines :
+         {"clip,Clip,,1.00\nclip,,25,\n", "clip,Clip,,1.00\nclip,,many,0.90\n",
+          "clip,Clip,,1.00\nclip,,25,0.90\nclip,,25,0.80\n", "clip,Clip,,1.00\nclip,Other,25,0.90\n",
+          "clip,Clip,,1.00\nclip,,1000001,0.90\n", "clip,Clip,,1.00\nclip,,25,0.90,7\n", "new,New,25,0.90\n"}) {
+        const ImportPreview preview = previewed(std::string("id,text,from quantity,price\n") + lines, into);
+        EXPECT_EQ(preview.rows.size(), 0U) << lines;
+        EXPECT_EQ(preview.wrong_lines, 1U) << lines << text_of(preview.problems);
+    }
+}
+
 TEST(PriceImport, refuses_what_cannot_be_an_import) {
     const tables::CsvTable read = table("id,price\nclip,1.00\n");
     const auto refused = [&](const ImportMapping& mapping, const tables::CsvTable& from) {

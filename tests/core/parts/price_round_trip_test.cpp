@@ -87,6 +87,11 @@ class Maker {
         out.supplier = text_or_none();
         out.supplier_number = text_or_none();
         if (below(2) == 0) out.waste_percent = below(3) == 0 ? 0.0 : number(100.0);
+        for (int steps = below(4); steps > 0; --steps) {
+            const double from = number(1e6);
+            if (out.quantity_prices.empty() || from > out.quantity_prices.back().from)
+                out.quantity_prices.push_back({from, money()});
+        }
         return out;
     }
 

@@ -64,6 +64,65 @@ TEST(PurchaseList, a_quantity_set_by_the_office_takes_whole_packs_that_hold_it) 
     EXPECT_TRUE(purchase_list(Offered{}, nullptr).empty());
 }
 
+TEST(PurchaseList, stock_goes_off_the_need_and_packs_are_made_of_the_rest) {
+    std::optional<double> stock;
+    const auto ordered = [&](const OfferedLine& line, double pack, double waste) {
+        Offered offer;
+        offer.lines = {line};
+        return purchase_list(offer,
+                             [&](const std::string&) -> Supply {
+                                 return {"P", "", pack, waste, stock};
+                             })
+            .at(0)
+            .lines.at(0);
+    };
+    // 11.4 m with 5 % are 11.97 m: three lengths of 5 m.
+    EXPECT_EQ(ordered(part("tube", 11.4, 15.0), 5.0, 0.05).to_order, 15.0) << "no stock is kept";
+    EXPECT_FALSE(ordered(part("tube", 11.4, 15.0), 5.0, 0.05).in_stock.has_value());
+    stock = 2.0;
+    PurchaseLine line = ordered(part("tube", 11.4, 15.0), 5.0, 0.05);
+    EXPECT_EQ(line.to_order, 10.0) << "9.97 m are missing";
+    EXPECT_EQ(line.packs, 2.0);
+    EXPECT_EQ(line.in_stock, 2.0);
+    EXPECT_EQ(line.needed, 11.4);
+    stock = 1.96;
+    EXPECT_EQ(ordered(part("tube", 11.4, 15.0), 5.0, 0.05).to_order, 15.0) << "10.01 m are missing";
+    stock = 12.0;
+    line = ordered(part("tube", 11.4, 15.0), 5.0, 0.05);
+    EXPECT_EQ(line.to_order, 0.0);
+    EXPECT_EQ(line.packs, 0.0);
+    stock = 0.4;
+    EXPECT_EQ(ordered(part("tube", 11.4, 11.97), 0.0, 0.05).to_order, 11.57) << "not sold in packs";
+    for (const double nothing : {0.0, -2.0}) {
+        stock = nothing;
+        line = ordered(part("tube", 11.4, 15.0), 5.0, 0.05);
+        EXPECT_EQ(line.to_order, 15.0);
+        EXPECT_EQ(line.in_stock, nothing) << "told as it is";
+    }
+    // What the office set is what is wanted, whatever the plan came to.
+    OfferedLine set = part("tube", 11.4, 20.0);
+    set.source = LineSource::changed;
+    stock = 2.0;
+    EXPECT_EQ(ordered(set, 5.0, 0.05).to_order, 20.0);
+    stock = 5.0;
+    EXPECT_EQ(ordered(set, 5.0, 0.05).to_order, 15.0);
+}
+
+TEST(PurchaseList, lines_of_one_item_take_from_stock_one_after_the_other) {
+    Offered offer;
+    offer.lines = {part("hook", 6.0, 6.0), part("hook", 6.0, 6.0), part("hook", 6.0, 6.0)};
+    const auto lines = purchase_list(offer,
+                                     [](const std::string&) -> Supply {
+                                         return {"P", "", 0.0, 0.0, 8.0};
+                                     })
+                           .at(0)
+                           .lines;
+    EXPECT_EQ(lines[0].to_order, 0.0);
+    EXPECT_EQ(lines[1].in_stock, 2.0);
+    EXPECT_EQ(lines[1].to_order, 4.0);
+    EXPECT_EQ(lines[2].to_order, 6.0);
+}
+
 TEST(LetterWords, fields_are_filled_once_and_what_is_none_stays_and_is_told) {
     const std::map<std::string, std::string> fields = {{"client", "M. {number} Lind"}, {"number", "Q-1"}};
     const FilledWords filled = filled_words("Dear {client}, {number}: {x} {Number} {} { {number", fields);

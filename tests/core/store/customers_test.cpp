@@ -150,9 +150,9 @@ TEST_P(EachStore, JobsQuotesAndFittedPartsAreThereAtOneLook) {
     EXPECT_EQ(look.value().quotes[0].answer, "accepted");
     EXPECT_EQ(look.value().quotes[0].gross_minor, 5000);
     ASSERT_EQ(look.value().fitted.size(), 1U) << "the corrected number alone";
-    EXPECT_EQ(look.value().fitted[0].serial_number, "B-101");
-    EXPECT_EQ(look.value().fitted[0].part, "block");
-    EXPECT_EQ(look.value().fitted[0].on, "2027-06-21");
+    EXPECT_EQ(look.value().fitted[0].part.serial, "B-101");
+    EXPECT_EQ(look.value().fitted[0].part.part, "block");
+    EXPECT_EQ(look.value().fitted[0].part.fitted_on, "2027-06-21");
     EXPECT_EQ(book.page("", 1, 0).value().at(0).jobs, 2);
     EXPECT_NE(why(book.remove(customer.id)).find("has jobs"), std::string::npos);
 

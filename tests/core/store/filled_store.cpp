@@ -4,10 +4,12 @@
 
 #include "core/quantity/sha256.h"
 #include "core/store/customers.h"
+#include "core/store/entries_kept.h"
 #include "core/store/equipment_book.h"
 #include "core/store/order_book.h"
 #include "core/store/personal.h"
 #include "core/store/price_book.h"
+#include "core/store/purchase_book.h"
 #include "core/store/quote_book.h"
 #include "core/store/rule_book.h"
 #include "core/weather/read.h"
@@ -28,6 +30,31 @@ void fill_equipment(Store& store) {
     ASSERT_TRUE(book.approve("own-cylinder", 2, "Ada Reed", at(22)).ok());
     ASSERT_TRUE(book.save(invented_cylinder("own-old", "Old"), 0, at(23)).ok());
     ASSERT_TRUE(book.withdraw("own-old", 1, at(24)).ok());
+}
+
+void fill_stock(Store& store, const std::string& job_id) {
+    PurchaseBook purchases(store);
+    const auto kept = purchases.keep(
+        job_id,
+        {{1, "Pellow's \"Copper\"", "tube-12.70", "Copper tube \xC3\xB8 12.70", "m", 15000},
+         {2, "", "", "Own", "pc", 1}},
+        [](const std::string& number) -> Result<std::string> { return "%PDF-1.7 invented " + number; }, at(25));
+    ASSERT_TRUE(kept.ok()) << text_of(kept.problems());
+    ASSERT_TRUE(purchases.receive(kept.value().id, "Pellow's \"Copper\"", at(26)).ok());
+    parts::StockMove move;
+    move.item_id = "tube-12.70";
+    move.unit = "m";
+    move.kind = parts::StockMoveKind::taken;
+    move.thousandths = 16500;
+    move.job_id = job_id;
+    move.note = "it's \xF0\x9F\x8F\xA0";
+    const auto entered = StockBook(store).enter(move, at(27));
+    ASSERT_TRUE(entered.ok()) << text_of(entered.problems());
+    ASSERT_TRUE(
+        EntriesKept(store).keep(EntryBook::prices, {"firm-2028", 1, "", "{\"caf\xC3\xA9\": '?'}"}, at(29)).ok());
+    move.corrects_id = entered.value().id;
+    move.thousandths = 15250;
+    ASSERT_TRUE(StockBook(store).enter(move, at(28)).ok());
 }
 
 }  // namespace
@@ -116,6 +143,7 @@ void fill(Store& store) {
     ASSERT_TRUE(rules.save("own-rules", rule_set_text("own-rules", "Own"), 0, "", at(14)).ok());
     ASSERT_TRUE(rules.choose_for_new_jobs("firm-rules").ok());
     fill_equipment(store);
+    fill_stock(store, job.id);
     ASSERT_TRUE(store.set_setting("firm.name", "Alder & Sons").ok());
     ASSERT_TRUE(store.set_setting("firm.line2", "").ok());
 }
@@ -146,6 +174,18 @@ void expect_same_answers(Store& one, Store& other) {
     EXPECT_EQ(RuleBook(one).history("firm-rules").value(), RuleBook(other).history("firm-rules").value());
     EXPECT_EQ(RuleBook(one).content("firm-rules", 1).value(), RuleBook(other).content("firm-rules", 1).value());
     EXPECT_EQ(RuleBook(other).for_new_jobs().value(), "firm-rules");
+    const auto stock = StockBook(one).levels().value();
+    ASSERT_EQ(stock.size(), 1U);
+    EXPECT_EQ(stock[0].thousandths, -250);
+    EXPECT_EQ(stock, StockBook(other).levels().value());
+    EXPECT_EQ(StockBook(one).moves("tube-12.70", 0).value(), StockBook(other).moves("tube-12.70", 0).value());
+    EXPECT_EQ(EntriesKept(one).all(EntryBook::prices).value().entries,
+              EntriesKept(other).all(EntryBook::prices).value().entries);
+    const auto purchases = PurchaseBook(one).papers(10).value();
+    ASSERT_EQ(purchases.size(), 1U);
+    EXPECT_EQ(purchases, PurchaseBook(other).papers(10).value());
+    EXPECT_EQ(PurchaseBook(one).lines(purchases[0].id).value(), PurchaseBook(other).lines(purchases[0].id).value());
+    EXPECT_EQ(PurchaseBook(one).paper(purchases[0].id).value(), PurchaseBook(other).paper(purchases[0].id).value());
     const auto customers_one = CustomerBook(one).all().value();
     const auto customers_other = CustomerBook(other).all().value();
     ASSERT_EQ(customers_one.size(), 1U) << "the customer of an erased job is erased";

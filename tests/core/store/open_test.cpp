@@ -16,6 +16,7 @@
 #include "core/store/equipment_book.h"
 #include "core/store/migrations.h"
 #include "core/store/rule_book.h"
+#include "core/store/stock_book.h"
 #include "core/store/store.h"
 #include "tests/core/store/file_limit.h"
 #include "tests/core/store/filled_store.h"
@@ -308,6 +309,12 @@ TEST_F(StoreTest, EveryEarlierVersionKeepsItsJobsAndQuotes) {
         RuleBook rules(*store);
         EXPECT_TRUE(rules.sets().value().empty()) << version;
         ASSERT_TRUE(rules.save("own", rule_set_text("own", "Own"), 0, "", at(1)).ok()) << version;
+        EXPECT_TRUE(StockBook(*store).levels().value().empty()) << version;
+        parts::StockMove move;
+        move.item_id = "clip";
+        move.unit = "pc";
+        move.job_id = sample_job().id;
+        EXPECT_TRUE(StockBook(*store).enter(move, at(1)).ok()) << version;
         EXPECT_EQ(store->check().value(), "ok");
     }
 }

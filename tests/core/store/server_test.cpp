@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
 #include <QSqlDatabase>
@@ -16,6 +17,7 @@
 #include "core/quantity/sha256.h"
 #include "core/store/connection.h"
 #include "core/store/migrations.h"
+#include "core/store/stock_book.h"
 #include "tests/core/store/server.h"
 #include "tests/core/store/store_fixture.h"
 
@@ -96,10 +98,35 @@ TEST_F(ServerStore, EveryEarlierVersionIsBroughtUpWithEverythingInIt) {
                           text(sha256_hex(json)) + ")"
                    << "INSERT INTO quote_issued VALUES (" + text(id(77)) + ", " + text(job.id) + ", 1, '2027-0042', " +
                           text(job.changed_at) + ", '{}', " + text(sha256_hex("{}")) + ", 100, 'EUR')";
+        const auto& steps = migrations(Dialect::postgresql);
+        const bool keeps_days = std::any_of(steps.begin(), steps.end(), [version](const Migration& step) {
+            return step.version <= version && step.then != nullptr;
+        });
+        if (keeps_days)
+            statements << "INSERT INTO job_state_day VALUES (" + text(job.id) + ", 1, '', 'planning', " +
+                              text(job.changed_at) + ", '')";
         for (const QString& statement : statements)
             ASSERT_EQ(sql(place, statement), "") << version;
-        const auto store = open(place);
-        ASSERT_NE(store, nullptr) << version;
+        Connection connection = connection_from_address(place).value();
+        connection.backup_folder = file("kept");
+        auto opened = Store::connect(connection);
+        ASSERT_TRUE(opened.ok()) << version << ": " << said(opened);
+        const std::unique_ptr<Store> store = std::move(opened).value();
+        // As it was, in a file of that version, which this program opens, too.
+        const QString kept = QDir(QString::fromStdString(file("kept")))
+                                 .filePath(QStringLiteral("version%1-127-0-0-1.version-%1.backup").arg(version));
+        ASSERT_TRUE(QFile::exists(kept))
+            << kept.toStdString() << QDir(QString::fromStdString(file("kept"))).entryList().join(' ').toStdString();
+        EXPECT_EQ(bytes_of(kept.toStdString()).mid(60, 4),
+                  QByteArray::fromHex(QByteArray::number(version, 16).rightJustified(8, '0')));
+        {
+            const auto old = open(kept.toStdString());
+            ASSERT_NE(old, nullptr) << version;
+            EXPECT_EQ(old->load(job.id).value().notes, job.notes);
+            EXPECT_EQ(old->list("lindholm", 10, 0).value().size(), 1U) << version;
+            EXPECT_EQ(old->quotes(job.id).value().size(), 1U);
+            EXPECT_EQ(old->check().value(), "ok") << version;
+        }
         EXPECT_EQ(store->schema_version(), newest_version());
         EXPECT_EQ(store->load(job.id).value().notes, job.notes);
         EXPECT_EQ(store->quotes(job.id).value().size(), 1U);
@@ -107,8 +134,31 @@ TEST_F(ServerStore, EveryEarlierVersionIsBroughtUpWithEverythingInIt) {
         Job next = store->load(job.id).value();
         next.notes += " and more";
         EXPECT_TRUE(store->save(next, at(5)).ok()) << version;
+        parts::StockMove move;
+        move.item_id = "clip";
+        move.unit = "pc";
+        move.job_id = job.id;
+        EXPECT_TRUE(StockBook(*store).enter(move, at(6)).ok()) << version;
         EXPECT_EQ(store->check().value(), "ok") << version;
     }
+}
+
+TEST_F(ServerStore, WithoutABackupAnOlderDatabaseStaysAsItIs) {
+    static_cast<void>(open());
+    EXPECT_EQ(sql(path(), QString("UPDATE store_version SET version = %1").arg(newest_version() - 1)), "");
+    Connection connection = connection_from_address(path()).value();
+    write(file("no-folder"), "a file");
+    connection.backup_folder = file("no-folder");
+    const std::string words = said(Store::connect(connection));
+    EXPECT_TRUE(has(words, "is of an older version and stays so, since it could not be backed up in")) << words;
+    EXPECT_FALSE(has(words, "step")) << "none was taken";
+    EXPECT_EQ(sql(path(), QString("UPDATE store_version SET version = 1 / (CASE WHEN version = %1 THEN 1 ELSE 0 END) * "
+                                  "%2")
+                              .arg(newest_version() - 1)
+                              .arg(newest_version())),
+              "")
+        << "the version is what it was";
+    EXPECT_EQ(open()->check().value(), "ok");
 }
 
 TEST_F(ServerStore, AStepThatFailsLeavesTheDatabaseAsItWas) {

@@ -52,6 +52,8 @@ INSTANTIATE_TEST_SUITE_P(Server, EachStore, ::testing::Values(Dialect::postgresq
 
 StoreTest::StoreTest(Dialect dialect) : dialect_(dialect) {
     static_cast<void>(qt_environment);
+    // What an older database on a server is written to before a step.
+    qputenv("XDG_DATA_HOME", folder_.filePath("data").toLocal8Bit());
     qt_warnings().clear();
 }
 

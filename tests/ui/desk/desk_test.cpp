@@ -5,6 +5,7 @@
 #include <QComboBox>
 #include <QDateEdit>
 #include <QHeaderView>
+#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
@@ -14,12 +15,15 @@
 #include <QTableWidget>
 
 #include "core/job/codec.h"
+#include "core/store/state_days.h"
 #include "tests/ui/common/fake_store.h"
 #include "tests/ui/common/sample.h"
+#include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
 #include "ui/desk/desk_page.h"
 #include "ui/desk/due_groups.h"
 #include "ui/desk/figures_page.h"
+#include "ui/desk/job_preview.h"
 #include "ui/desk/job_table_model.h"
 #include "ui/desk/list_filter.h"
 #include "ui/desk/new_job.h"
@@ -131,6 +135,63 @@ TEST(DeskPage, the_list_is_narrowed_by_state_sorted_by_its_header_and_kept_as_a_
     EXPECT_EQ(page.table()->model()->rowCount(), 2) << "words and view together";
     page.filter()->due()->setCurrentIndex(1);
     EXPECT_EQ(page.table()->model()->rowCount(), 0);
+}
+
+TEST(DeskPage, a_serial_number_and_an_item_that_is_called_back_lead_to_the_jobs) {
+    const auto store = real_desk(3);
+    Job job = store->load("00000000-0000-4000-8000-000000000501").value();
+    job.state = JobState::in_service;
+    Reading entry;
+    entry.id = "00000000-0000-4000-8000-00000000e001";
+    entry.kind = ReadingKind::serial_number;
+    entry.taken_at = "2027-01-15T10:00:00Z";
+    entry.subject = "block";
+    entry.note = "RQ-4711";
+    job.record = {entry};
+    job = store->save(job, Instant{1'800'100'000}).value();
+    const Choice* choice = chosen_choice(job);
+    ASSERT_NE(choice, nullptr);
+    const std::string block = find_block(sample::reference()->catalogue, choice->block_model)->name;
+    DeskPage page(*store, sample::reference());
+    page.show();
+    page.search()->setText(QStringLiteral("rq-47"));
+    ASSERT_EQ(page.table()->model()->rowCount(), 1);
+    EXPECT_EQ(page.table()->model()->index(0, 0).data().toString(), QStringLiteral("T-101"));
+    page.search()->clear();
+    Q_EMIT page.filter()->items_menu()->aboutToShow();
+    bool offered = false;
+    for (QAction* action : page.filter()->items_menu()->actions()) {
+        if (action->text() != qs(block) + QStringLiteral(", 1 job")) continue;
+        offered = true;
+        action->trigger();
+        break;
+    }
+    ASSERT_TRUE(offered) << block;
+    EXPECT_EQ(page.table()->model()->rowCount(), 1);
+    EXPECT_EQ(page.filter()->chosen().item_id, choice->block_model);
+    const auto list = static_cast<JobTableModel*>(page.table()->model())->whole_list();
+    ASSERT_TRUE(list.ok());
+    EXPECT_EQ(list.value().header.last(), QStringLiteral("Serial numbers"));
+    EXPECT_EQ(list.value().rows.at(0).last(), QStringLiteral("RQ-4711"));
+    page.filter()->show_view({});
+    EXPECT_EQ(page.table()->model()->rowCount(), 3);
+}
+
+TEST(DeskPage, the_preview_tells_since_when_a_job_is_in_its_state) {
+    const auto store = real_desk(1);
+    Job job = store->load("00000000-0000-4000-8000-000000000500").value();
+    job.state = JobState::offered;
+    job = store->save(job, instant_from_iso8601("2027-03-09T10:00:00Z").value()).value();
+    job.notes = "typed later";
+    ASSERT_TRUE(store->save(job, instant_from_iso8601("2027-04-01T10:00:00Z").value()).ok());
+    JobPreview preview;
+    preview.show_job(job, {}, store::StateDays(*store).of(job.id).value());
+    const auto labels = preview.findChildren<QLabel*>();
+    const auto state = std::find_if(labels.begin(), labels.end(), [](const QLabel* label) {
+        return label->text() == QStringLiteral("State: offered since %1").arg(day("2027-03-09"));
+    });
+    ASSERT_NE(state, labels.end());
+    EXPECT_EQ((*state)->toolTip().count(QLatin1Char('\n')), 1) << "a line for each state";
 }
 
 TEST(JobTable, a_narrowed_list_keeps_the_rules_of_item_models_while_it_fetches) {

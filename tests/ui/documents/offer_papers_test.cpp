@@ -107,7 +107,7 @@ TEST(OfferPapers, the_confirmation_says_what_was_accepted_by_whom_and_when_to_pa
     const QString text = words_of(Paper::order_confirmation, input);
     const quote::FrozenOffer& offer = input.order->agreed;
     for (const QString& wanted :
-         {QStringLiteral("Order confirmation O2027-0003"), QStringLiteral("Q2027-0007 of 12 April 2027"),
+         {QStringLiteral("Order confirmation O2027-0003"), QStringLiteral("Q2027-0007, dated 12 April 2027"),
           QStringLiteral("20 April 2027"), QStringLiteral("Marta Lindqvist"), QStringLiteral("Roof hook, stainless"),
           money(offer.gross, QStringLiteral("EUR")), money(offer.instalments[0].sum, QStringLiteral("EUR")),
           money(offer.instalments[1].sum, QStringLiteral("EUR")), QStringLiteral("What comes next")})

@@ -135,6 +135,33 @@ TEST(QuoteLanguages, sums_dates_and_shares_are_written_as_the_language_does) {
     }
 }
 
+TEST(QuoteLanguages, the_caution_at_the_foot_is_never_cut) {
+    for (const Language language : {Language::english, Language::spanish, Language::german}) {
+        for (int month = 1; month <= 12; ++month) {
+            PaperInput input = full_quote(language);
+            input.look.large_print = true;
+            input.look.form = month % 2 == 0 ? PageForm::letter : PageForm::a4;
+            input.printed_on = QDate(2027, month, 28);
+            const auto pages = paper::lay_out(Paper::quote, std::make_shared<const PaperInput>(input));
+            ASSERT_FALSE(pages.empty());
+            for (const paper::Page& page : pages)
+                EXPECT_EQ(page.lettering.back().text.toStdString(), page.text.back().toStdString());
+        }
+    }
+}
+
+TEST(QuoteLanguages, the_place_to_sign_stands_with_what_to_know) {
+    for (const Language language : {Language::english, Language::spanish, Language::german}) {
+        const PaperInput input = full_quote(language);
+        const auto pages = paper::lay_out(Paper::quote, std::make_shared<const PaperInput>(input));
+        const PaperLanguage spoken(language);
+        const QString know = say("What you should know before you decide");
+        for (const paper::Page& page : pages) {
+            if (page.text.contains(know)) EXPECT_TRUE(page.text.contains(say("Order"))) << know.toStdString();
+        }
+    }
+}
+
 TEST(QuoteLanguages, each_phrase_of_core_is_found_with_its_figures_in_place) {
     for (const Language language : {Language::spanish, Language::german}) {
         const PaperLanguage spoken(language);
@@ -159,6 +186,11 @@ TEST(QuoteLanguages, core_still_says_what_the_patterns_wait_for) {
     while (files.hasNext()) {
         QFile file(files.next());
         ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+        sources += QString::fromUtf8(file.readAll());
+    }
+    for (const char* name : {"prices/invented.json", "rules/assumed.json"}) {
+        QFile file(QStringLiteral(WG_RESOURCES_DIR "/") + QLatin1String(name));
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << name;
         sources += QString::fromUtf8(file.readAll());
     }
     static const QRegularExpression joint(QStringLiteral("\"\\s*\\n\\s*\""));

@@ -1,0 +1,80 @@
+#include "core/parts/stock.h"
+
+#include <cmath>
+#include <map>
+#include <unordered_map>
+#include <utility>
+
+namespace wg::parts {
+
+const char* key_of(StockMoveKind kind) noexcept {
+    switch (kind) {
+        case StockMoveKind::received: return "received";
+        case StockMoveKind::taken: return "taken";
+        case StockMoveKind::counted: return "counted";
+        case StockMoveKind::returned: return "returned";
+    }
+    return "";
+}
+
+std::optional<StockMoveKind> stock_move_of_key(std::string_view key) noexcept {
+    for (const StockMoveKind kind :
+         {StockMoveKind::received, StockMoveKind::taken, StockMoveKind::counted, StockMoveKind::returned})
+        if (key == key_of(kind)) return kind;
+    return std::nullopt;
+}
+
+std::vector<StockLevel> stock_levels(const std::vector<StockMove>& moves) {
+    // Which entry stands in the place of which: the first of a chain has the place, the last has the say.
+    std::unordered_map<std::string_view, std::size_t> place_of;
+    std::vector<std::size_t> says(moves.size());
+    std::vector<bool> has_place(moves.size(), true);
+    place_of.reserve(moves.size());
+    for (std::size_t i = 0; i < moves.size(); ++i) {
+        std::size_t place = i;
+        if (!moves[i].corrects_id.empty()) {
+            const auto corrected = place_of.find(moves[i].corrects_id);
+            if (corrected != place_of.end()) place = corrected->second;
+        }
+        has_place[i] = place == i;
+        says[place] = i;
+        place_of.emplace(moves[i].id, place);
+    }
+    std::map<std::pair<std::string, std::string>, StockLevel> levels;
+    for (std::size_t i = 0; i < moves.size(); ++i) {
+        if (!has_place[i]) continue;
+        const StockMove& move = moves[says[i]];
+        StockLevel& level = levels[{move.item_id, move.unit}];
+        switch (move.kind) {
+            case StockMoveKind::received:
+            case StockMoveKind::returned: level.thousandths += move.thousandths; break;
+            case StockMoveKind::taken: level.thousandths -= move.thousandths; break;
+            case StockMoveKind::counted:
+                level.thousandths = move.thousandths;
+                level.counted_at = moves[i].at;  // when it was looked at, not when the figure was corrected
+                break;
+        }
+    }
+    std::vector<StockLevel> out;
+    out.reserve(levels.size());
+    for (auto& [key, level] : levels) {
+        level.item_id = key.first;
+        level.unit = key.second;
+        out.push_back(std::move(level));
+    }
+    return out;
+}
+
+std::optional<std::int64_t> thousandths_of(double units) noexcept {
+    const double thousandths = units * 1000.0;
+    if (!(units >= 0.0 && thousandths <= static_cast<double>(most_stock_thousandths))) return std::nullopt;
+    if (std::fabs(thousandths - std::round(thousandths)) > 1e-6 * std::fmax(1.0, thousandths * 1e-6))
+        return std::nullopt;
+    return std::llround(thousandths);
+}
+
+double units_of_thousandths(std::int64_t thousandths) noexcept {
+    return static_cast<double>(thousandths) / 1000.0;
+}
+
+}  // namespace wg::parts

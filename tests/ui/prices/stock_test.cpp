@@ -1,0 +1,160 @@
+// The page of stock and that of purchase lists.
+
+#include <gtest/gtest.h>
+
+#include <QAbstractItemModelTester>
+#include <QFile>
+#include <QTableWidget>
+#include <QTemporaryDir>
+
+#include "tests/tools/load_reference.h"
+#include "ui/common/format.h"
+#include "ui/drawing/fields.h"
+#include "ui/prices/price_page.h"
+#include "ui/prices/purchase_page.h"
+#include "ui/prices/stock_model.h"
+#include "ui/prices/stock_page.h"
+
+namespace wg::ui {
+namespace stock_test {
+namespace {
+
+using Kind = parts::StockMoveKind;
+constexpr Instant now{1807531200};  // 2027-04-12T08:00:00Z
+
+class StockTest : public testing::Test {
+   protected:
+    void SetUp() override {
+        auto opened = store::Store::open(":memory:", now, "Ada Reed on desk-2");
+        ASSERT_TRUE(opened.ok()) << text_of(opened.problems());
+        store_ = std::move(opened).value();
+        page_ = std::make_unique<PricePage>(*store_, std::make_shared<const plan::Reference>(test::reference()));
+        QObject::connect(page_.get(), &PricePage::problem, [this](const QString& text) { problems_ += text; });
+        stock_ = page_->stock();
+        stock_->reload();
+        Job job;
+        job.id = "00000000-0000-4000-8000-000000000001";
+        job.number = "2027-0007";
+        job.title = "Roof";
+        job.client.name = "M. Lindholm";
+        auto saved = store_->save(job, now);
+        ASSERT_TRUE(saved.ok()) << text_of(saved.problems());
+        job_ = saved.value();
+    }
+
+    bool enter(Kind kind, const char* quantity, const char* job = "", const char* note = "") {
+        stock_->kind()->show_data(static_cast<int>(kind));
+        stock_->quantity_field()->line_edit()->setText(QString::fromUtf8(quantity));
+        Q_EMIT stock_->quantity_field()->line_edit()->editingFinished();
+        stock_->job_field()->setText(QString::fromUtf8(job));
+        stock_->note_field()->setText(QString::fromUtf8(note));
+        return stock_->enter(now);
+    }
+    QString level() {
+        const int row = stock_->model()->row_of("tube-12.70", "m");
+        return stock_->model()
+            ->index(row, StockModel::column_level)
+            .data()
+            .toString()
+            .replace(QChar(0x202F), QLatin1Char(' '))
+            .replace(QChar(0x2212), QLatin1Char('-'));
+    }
+    QString cell(int row, int column) { return stock_->moves_table()->item(row, column)->text(); }
+
+    std::unique_ptr<store::Store> store_;
+    std::unique_ptr<PricePage> page_;
+    StockPage* stock_ = nullptr;
+    Job job_;
+    QStringList problems_;
+};
+
+TEST_F(StockTest, movements_are_entered_and_add_up) {
+    EXPECT_TRUE(stock_->state_words().contains(QStringLiteral("No stock is kept yet")));
+    EXPECT_FALSE(enter(Kind::received, "5")) << "no item is chosen";
+    stock_->choose("tube-12.70", "m");
+    EXPECT_EQ(level(), QString());
+    ASSERT_TRUE(enter(Kind::counted, "12,5"));
+    EXPECT_EQ(level(), QStringLiteral("12.5 m"));
+    ASSERT_TRUE(enter(Kind::taken, "11.4", "2027-0007", "roof"));
+    EXPECT_EQ(level(), QStringLiteral("1.1 m"));
+    ASSERT_EQ(stock_->moves_table()->rowCount(), 2);
+    EXPECT_EQ(cell(0, 1), QStringLiteral("Taken for a job"));
+    EXPECT_EQ(cell(0, 3), QStringLiteral("2027-0007"));
+    EXPECT_EQ(cell(0, 4), QStringLiteral("roof"));
+    EXPECT_EQ(cell(0, 5), QStringLiteral("Ada Reed on desk-2"));
+    EXPECT_TRUE(problems_.isEmpty()) << problems_.join(';').toStdString();
+    QAbstractItemModelTester tester(stock_->model());
+}
+
+TEST_F(StockTest, what_cannot_be_is_refused_and_less_than_nothing_is_told) {
+    stock_->choose("tube-12.70", "m");
+    for (const char* wrong : {"", "-1", "x", "1.2345"}) {
+        problems_.clear();
+        EXPECT_FALSE(enter(Kind::received, wrong)) << wrong;
+        EXPECT_EQ(problems_.size(), 1) << wrong;
+    }
+    problems_.clear();
+    EXPECT_FALSE(enter(Kind::taken, "1", "2027-9999"));
+    ASSERT_EQ(problems_.size(), 1);
+    EXPECT_TRUE(problems_[0].contains(QStringLiteral("No job has the number")));
+    EXPECT_EQ(level(), QString());
+    problems_.clear();
+    ASSERT_TRUE(enter(Kind::taken, "2", "2027-0007"));
+    EXPECT_TRUE(level().endsWith(QStringLiteral("-2 m"))) << level().toStdString();
+    ASSERT_EQ(problems_.size(), 1);
+    EXPECT_TRUE(problems_[0].contains(QStringLiteral("less than nothing")));
+    EXPECT_TRUE(stock_->state_words().contains(QStringLiteral("count:")));
+}
+
+TEST_F(StockTest, an_entry_is_corrected_or_struck_out_and_stays_in_the_book) {
+    stock_->choose("tube-12.70", "m");
+    ASSERT_TRUE(enter(Kind::received, "51"));
+    stock_->begin_correction(0);
+    ASSERT_TRUE(enter(Kind::received, "15", "", "read wrongly"));
+    EXPECT_EQ(level(), QStringLiteral("15 m"));
+    ASSERT_EQ(stock_->moves_table()->rowCount(), 2);
+    EXPECT_TRUE(cell(1, 1).contains(QStringLiteral("corrected")));
+    ASSERT_TRUE(enter(Kind::received, "5"));
+    EXPECT_EQ(level(), QStringLiteral("20 m")) << "the form is for new ones again";
+    ASSERT_TRUE(stock_->strike_out(0, now));
+    EXPECT_EQ(level(), QStringLiteral("15 m"));
+    EXPECT_EQ(cell(0, 1), QStringLiteral("Struck out"));
+    problems_.clear();
+    EXPECT_FALSE(stock_->strike_out(1, now)) << "it was struck out already";
+    EXPECT_EQ(problems_.size(), 1);
+}
+
+TEST_F(StockTest, a_purchase_list_is_shown_by_supplier_and_booked_once) {
+    PurchasePage& purchases = *page_->purchases();
+    const auto kept = store::PurchaseBook(*store_).keep(
+        job_.id,
+        {{1, "Pellow", "tube-12.70", "Copper tube", "m", 15000},
+         {2, "Bracken", "hook", "Hook", "pc", 6000},
+         {3, "Pellow", "", "Own rail", "pc", 1000}},
+        [](const std::string& number) -> Result<std::string> { return "%PDF-1.7 invented " + number; }, now);
+    ASSERT_TRUE(kept.ok()) << text_of(kept.problems());
+    purchases.reload();
+    ASSERT_EQ(purchases.table()->rowCount(), 2);
+    EXPECT_EQ(purchases.table()->item(0, 0)->text(), QStringLiteral("P2027-0001"));
+    EXPECT_EQ(purchases.table()->item(0, 2)->text(), QStringLiteral("2027-0007"));
+    EXPECT_EQ(purchases.table()->item(0, 4)->text(), QStringLiteral("1 to come"));
+    EXPECT_EQ(purchases.lines_table()->rowCount(), 2);
+    ASSERT_TRUE(purchases.receive(0, now));
+    EXPECT_EQ(purchases.table()->item(0, 4)->text(), QStringLiteral("received"));
+    EXPECT_EQ(purchases.table()->item(1, 4)->text(), QStringLiteral("1 to come"));
+    EXPECT_FALSE(purchases.receive(0, now));
+    EXPECT_EQ(problems_.size(), 1);
+    stock_->reload();
+    EXPECT_EQ(level(), QStringLiteral("15 m"));
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("purchase.pdf"));
+    ASSERT_TRUE(purchases.save_paper(0, path));
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_EQ(file.readAll(), QByteArray("%PDF-1.7 invented P2027-0001"));
+    EXPECT_FALSE(purchases.save_paper(0, folder.filePath(QStringLiteral("none/purchase.pdf"))));
+}
+
+}  // namespace
+}  // namespace stock_test
+}  // namespace wg::ui
