@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
-#include "core/equipment/codec.h"
 #include "core/job/codec.h"
 #include "core/job/json_text.h"
 #include "core/plan/issued_plan.h"
@@ -127,37 +126,6 @@ IssuedFirm firm_of(FrozenReader& read, const Json& object) {
     return firm;
 }
 
-Json equipment_json(const Plan& plan) {
-    return Json::parse(catalogue_to_json({{plan.collector}, {plan.block}, {plan.cylinder}, {plan.fixing_method}}));
-}
-
-std::vector<Problem> take_equipment(const Json& object, const std::string& where, Plan& plan) {
-    const Result<Catalogue> items = catalogue_from_json(object.dump(), where);
-    if (!items.ok()) return items.problems();
-    const Catalogue& all = items.value();
-    if (all.collectors.size() != 1 || all.blocks.size() != 1 || all.cylinders.size() != 1 ||
-        all.fixing_methods.size() != 1)
-        return {{where, "has not one item of each kind", "Open the paper that was kept"}};
-    plan.collector = all.collectors.front();
-    plan.block = all.blocks.front();
-    plan.cylinder = all.cylinders.front();
-    plan.fixing_method = all.fixing_methods.front();
-    return {};
-}
-
-Json whole_plan(const Plan& plan) {
-    Json out = issued_plan_json(plan);
-    out["equipment"] = equipment_json(plan);
-    return out;
-}
-
-std::vector<Problem> take_plan(FrozenReader& read, const Json& object, const std::string& where, Plan& into) {
-    read_issued_plan(read, object, into);
-    const Json& equipment = read.object(object, "equipment");
-    if (!read.good()) return {};  // told by the caller
-    return take_equipment(equipment, where + ": equipment", into);
-}
-
 }  // namespace
 
 std::string snapshot_with_paper(const std::string& plan_json, const IssuedPaper& paper) {
@@ -166,12 +134,12 @@ std::string snapshot_with_paper(const std::string& plan_json, const IssuedPaper&
                 {"firm", firm_json(paper.firm)},
                 {"job", Json::parse(job_to_json(as_on_paper(paper)))},
                 {"look", paper.look},
-                {"plan", whole_plan(paper.plan)},
+                {"plan", issued_plan_json(paper.plan)},
                 {"printed_on", paper.printed_on},
                 {"takes_place_of", paper.takes_place_of}};
     Json beside = Json::array();
     for (const Plan& other : paper.beside)
-        beside.push_back(whole_plan(other));
+        beside.push_back(issued_plan_json(other));
     out["beside"] = beside;
     if (paper.tariffs) out["tariffs"] = {{"years", paper.tariffs->years}, {"yearly_rise", paper.tariffs->yearly_rise}};
     Ordered whole = Ordered::parse(plan_json);
@@ -216,10 +184,10 @@ Result<std::optional<IssuedPaper>> issued_paper(std::string_view snapshot, const
         Result<Job> kept = job_from_json(job.dump(), where + ": job");
         if (!kept.ok()) return kept.problems();
         out.job = std::move(kept).value();
-        if (auto problems = take_plan(read, plan, where, out.plan); !problems.empty()) return problems;
+        read_issued_plan(read, plan, out.plan);
         for (const Json& other : beside) {
             Plan next;
-            if (auto problems = take_plan(read, other, where, next); !problems.empty()) return problems;
+            read_issued_plan(read, other, next);
             out.beside.push_back(std::move(next));
         }
     }

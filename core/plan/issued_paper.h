@@ -43,8 +43,7 @@ inline constexpr int issued_paper_schema = 1;
 [[nodiscard]] std::string snapshot_with_paper(const std::string& plan_json, const IssuedPaper& paper);
 
 /// Nothing: an older program froze the plan alone. `where` names the quote in problems. Refused: text that is no plan,
-/// a paper of a newer schema, members that are missing or not what they should be, a job or equipment that is not
-/// valid.
+/// a paper of a newer schema, members that are missing or not what they should be, a job that is not valid.
 [[nodiscard]] Result<std::optional<IssuedPaper>> issued_paper(std::string_view snapshot, const std::string& where);
 
 }  // namespace wg::plan

@@ -1,8 +1,11 @@
 #include "core/plan/issued_plan.h"
 
+#include <algorithm>
 #include <array>
 #include <string>
 #include <utility>
+
+#include "core/equipment/keys.h"
 
 namespace wg::plan {
 namespace {
@@ -86,6 +89,50 @@ PlacementPlan placement_of(FrozenReader& read, const Json& object) {
     placed.highest_m = read.figure(object, "highest_m");
     placed.connection_turn_deg = read.figure(object, "connection_turn_deg");
     return out;
+}
+
+/// Names and sizes alone: what else an item has no quote tells, and its own format goes on.
+Json sets_json(const Plan& plan) {
+    const CollectorModel& c = plan.collector;
+    return {
+        {"collector",
+         {{"id", c.id},
+          {"name", c.name},
+          {"length_m", c.length_m},
+          {"width_m", c.width_m},
+          {"liquid_connection", flat_point(c.liquid_connection)},
+          {"suction_connection", flat_point(c.suction_connection)}}},
+        {"block", {{"id", plan.block.id}, {"name", plan.block.name}, {"refrigerant", name_of(plan.block.refrigerant)}}},
+        {"cylinder",
+         {{"id", plan.cylinder.id},
+          {"name", plan.cylinder.name},
+          {"volume_l", plan.cylinder.volume_l},
+          {"immersion_w", plan.cylinder.immersion_w}}}};
+}
+
+void read_sets(FrozenReader& read, const Json& object, Plan& out) {
+    const Json& collector = read.object(object, "collector");
+    out.collector.id = read.text(collector, "id");
+    out.collector.name = read.text(collector, "name");
+    out.collector.length_m = read.figure(collector, "length_m");
+    out.collector.width_m = read.figure(collector, "width_m");
+    out.collector.liquid_connection = flat_point_of(read, read.object(collector, "liquid_connection"));
+    out.collector.suction_connection = flat_point_of(read, read.object(collector, "suction_connection"));
+    const Json& block = read.object(object, "block");
+    out.block.id = read.text(block, "id");
+    out.block.name = read.text(block, "name");
+    const std::vector<std::string>& refrigerants = equipment_keys::refrigerant();
+    const auto refrigerant = std::find(refrigerants.begin(), refrigerants.end(), read.text(block, "refrigerant"));
+    if (refrigerant == refrigerants.end()) {
+        read.refuse("refrigerant");
+    } else {
+        out.block.refrigerant = static_cast<Refrigerant>(refrigerant - refrigerants.begin());
+    }
+    const Json& cylinder = read.object(object, "cylinder");
+    out.cylinder.id = read.text(cylinder, "id");
+    out.cylinder.name = read.text(cylinder, "name");
+    out.cylinder.volume_l = read.figure(cylinder, "volume_l");
+    out.cylinder.immersion_w = read.figure(cylinder, "immersion_w");
 }
 
 Json range_json(const Ranged& value) {
@@ -249,6 +296,7 @@ Json issued_plan_json(const Plan& plan) {
                 {"invented", plan.invented},
                 {"choice_id", plan.choice_id},
                 {"choice", plan.choice_label},
+                {"equipment", sets_json(plan)},
                 {"weather", plan.weather_source},
                 {"weather_invented", plan.weather_invented},
                 {"price_list", plan.price_list_label},
@@ -272,6 +320,7 @@ void read_issued_plan(FrozenReader& read, const Json& object, Plan& out) {
     out.invented = read.flag(object, "invented");
     out.choice_id = read.text(object, "choice_id");
     out.choice_label = read.text(object, "choice");
+    read_sets(read, read.object(object, "equipment"), out);
     out.weather_source = read.text(object, "weather");
     out.weather_invented = read.flag(object, "weather_invented");
     out.price_list_label = read.text(object, "price_list");

@@ -8,7 +8,7 @@
 
 namespace wg::plan {
 
-/// All but the equipment. Figures are not rounded as those of plan_to_json are: a paper rounds once.
+/// Figures are not rounded as those of plan_to_json are: a paper rounds once.
 [[nodiscard]] nlohmann::json issued_plan_json(const Plan& plan);
 /// The same back; what is wrong is kept by `read`.
 void read_issued_plan(quote::FrozenReader& read, const nlohmann::json& object, Plan& out);

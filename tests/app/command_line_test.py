@@ -478,7 +478,7 @@ class Store(unittest.TestCase):
         self.assertEqual(run("plan", own_job, "--out", self.dir / "out").returncode, 3, "not known without the store")
         mine = plan(own_job, "--store", self.path)
         self.assertEqual(mine["reference"]["price_list"], "Our list")
-        gross = lambda p: p["quote"]["gross_minor"]
+        gross = lambda p: p["figures"]["price_gross_minor"]
         self.assertGreater(gross(mine), gross(as_shipped))
         # A job of the store by its number; it names a list of the program, as before.
         self.assertEqual(gross(plan(self.number, "--store", self.path)), gross(as_shipped))

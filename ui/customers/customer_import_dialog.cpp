@@ -197,11 +197,11 @@ void CustomerImportDialog::fill_rows() {
         const QString who = one.customer.number.empty()
                                 ? qs(one.customer.name)
                                 : tr("%1, %2").arg(qs(one.customer.name), qs(one.customer.number));
-        QStringList lines{number(one.line)};
+        QStringList all_lines{number(one.line)};
         for (const int further : one.more_lines)
-            lines << number(further);
+            all_lines << number(further);
         set(problems + i,
-            {lines.join(QStringLiteral(", ")),
+            {all_lines.join(QStringLiteral(", ")),
              fresh  ? tr("new")
              : same ? tr("as it is")
                     : tr("changed"),

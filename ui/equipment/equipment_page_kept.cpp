@@ -113,6 +113,7 @@ void EquipmentPage::bring_back() {
                       "of its own of them.")
                        .arg(key, number(static_cast<int>(known->version->version)));
     }
+    const bool wrong = !words.isEmpty();
     if (count > 0) {
         words.prepend(
             tr("The program ended before these entries were saved: items with entries that are back: %1. Save them, or "
@@ -123,7 +124,13 @@ void EquipmentPage::bring_back() {
     }
     if (kept_.size() > drafts_.size()) keep_delay_.start();
     // Once somebody listens.
-    if (!words.isEmpty()) QTimer::singleShot(0, this, [this, words] { Q_EMIT problem(words.join(QLatin1Char('\n'))); });
+    if (!words.isEmpty())
+        QTimer::singleShot(0, this, [this, wrong, told = words.join(QLatin1Char('\n'))] {
+            if (wrong)
+                Q_EMIT problem(told);
+            else
+                Q_EMIT said(told);
+        });
 }
 
 }  // namespace wg::ui

@@ -148,7 +148,7 @@ QVariant PriceModel::headerData(int section, Qt::Orientation orientation, int ro
         case column_text: return tr("Item");
         case column_id: return tr("Id");
         case column_unit: return tr("Unit");
-        case column_supplier_price: return tr("Supplier's price");
+        case column_supplier_price: return tr("List price");
         case column_group: return tr("Group");
         case column_many: return tr("From so many");
         case column_cost: return tr("Cost, %1").arg(qs(list_.currency));

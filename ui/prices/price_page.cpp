@@ -125,11 +125,11 @@ QWidget* PricePage::make_items() {
     header->setHighlightSections(false);
     header->setSectionResizeMode(QHeaderView::Interactive);
     const std::pair<int, int> widths[] = {
-        {PriceModel::column_id, 132},   {PriceModel::column_unit, 44},      {PriceModel::column_supplier_price, 104},
-        {PriceModel::column_group, 56}, {PriceModel::column_cost, 84},      {PriceModel::column_margin, 78},
-        {PriceModel::column_price, 84}, {PriceModel::column_many, 110},     {PriceModel::column_pack, 48},
-        {PriceModel::column_waste, 72}, {PriceModel::column_supplier, 130}, {PriceModel::column_number, 104},
-        {PriceModel::column_tax, 74}};
+        {PriceModel::column_id, 124},   {PriceModel::column_unit, 52},      {PriceModel::column_supplier_price, 92},
+        {PriceModel::column_group, 68}, {PriceModel::column_cost, 94},      {PriceModel::column_margin, 92},
+        {PriceModel::column_price, 98}, {PriceModel::column_many, 128},     {PriceModel::column_pack, 58},
+        {PriceModel::column_waste, 88}, {PriceModel::column_supplier, 130}, {PriceModel::column_number, 128},
+        {PriceModel::column_tax, 90}};
     for (const auto& [column, width] : widths)
         table_->setColumnWidth(column, width);
     keep_wide(*table_, PriceModel::column_text, 260);

@@ -45,6 +45,7 @@ void PricePage::bring_back() {
     const auto kept = store::EntriesKept(store_).all(store::EntryBook::prices);
     std::vector<Problem> problems = kept.ok() ? kept.value().damaged : kept.problems();
     QStringList words;
+    bool overtaken = false;
     for (const store::KeptEntry& entry : kept.ok() ? kept.value().entries : std::vector<store::KeptEntry>()) {
         const Result<parts::PriceList> list =
             parts::price_list_from_json(entry.content, "price list " + entry.entry + " with changes");
@@ -65,6 +66,7 @@ void PricePage::bring_back() {
                 << tr("The program ended before changes of '%1' were saved. They are back: save them as a version, or "
                       "discard them.")
                        .arg(qs(list.value().label));
+            overtaken = overtaken || known.version.version != based_on_;
             if (known.version.version != based_on_)
                 words << tr("Somebody saved version %1 of it since: saving is refused, so that nothing is overwritten. "
                             "Write "
@@ -75,7 +77,14 @@ void PricePage::bring_back() {
     refresh_state();
     if (!problems.empty()) words << qs(text_of(problems));
     // Once somebody listens.
-    if (!words.isEmpty()) QTimer::singleShot(0, this, [this, words] { Q_EMIT problem(words.join(QLatin1Char(' '))); });
+    const bool wrong = overtaken || !problems.empty();
+    if (!words.isEmpty())
+        QTimer::singleShot(0, this, [this, wrong, told = words.join(QLatin1Char(' '))] {
+            if (wrong)
+                Q_EMIT problem(told);
+            else
+                Q_EMIT said(told);
+        });
 }
 
 void PricePage::discard_changes() {

@@ -47,6 +47,7 @@ StockPage::StockPage(store::Store& store, std::function<const std::vector<parts:
     halves->addWidget(make_moves());
     halves->setStretchFactor(0, 1);
     halves->setStretchFactor(1, 1);
+    halves->setSizes({720, 580});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 12, 0, 0);
     column->addWidget(halves, 1);
@@ -76,9 +77,9 @@ QWidget* StockPage::make_items() {
     QHeaderView* header = table_->horizontalHeader();
     header->setHighlightSections(false);
     header->setSectionResizeMode(StockModel::column_text, QHeaderView::Stretch);
-    table_->setColumnWidth(StockModel::column_id, 130);
+    table_->setColumnWidth(StockModel::column_id, 124);
     table_->setColumnWidth(StockModel::column_level, 96);
-    table_->setColumnWidth(StockModel::column_counted, 116);
+    table_->setColumnWidth(StockModel::column_counted, 150);
     auto* column = new QVBoxLayout(part);
     column->setContentsMargins(0, 0, 8, 0);
     column->setSpacing(8);
@@ -110,6 +111,7 @@ QWidget* StockPage::make_moves() {
     quantity_ =
         new NumberField(tr("Quantity"), {},
                         {0.0, parts::units_of_thousandths(parts::most_stock_thousandths), 3, 0.0, true, false}, part);
+    quantity_->line_edit()->setPlaceholderText({});
     job_ = new TextField(tr("Number of the job"), part);
     job_->setPlaceholderText(tr("may stay empty"));
     note_ = new TextField(tr("Note"), part);
@@ -182,7 +184,7 @@ void StockPage::reload() {
     const QStringList missing = model_->below_nothing();
     QString words = levels.value().empty()
                         ? tr("No stock is kept yet. Choose an item and enter what is there as counted.")
-                        : tr("%1 items are kept in stock.").arg(levels.value().size());
+                        : tr("Items that stock is kept of: %1.").arg(levels.value().size());
     if (!missing.isEmpty())
         words +=
             QLatin1Char(' ') +

@@ -304,8 +304,8 @@ TermsRows tariff_rows() {
         {QT_TRANSLATE_NOOP("PriceTerms", "Wood"), &T::wood_minor_kwh, &T::wood_kg_co2_kwh}};
     TermsRows out;
     out.title = Terms::tr("Energy prices");
-    out.columns = {{Terms::tr("Energy"), false, {}, 200},
-                   {Terms::tr("A kWh, tax included"), true, {}, 180},
+    out.columns = {{Terms::tr("Energy")},
+                   {Terms::tr("A kWh in the list's currency, with tax"), true, {}, 270},
                    {Terms::tr("kg CO2 a kWh"), true, {}, 140}};
     out.count = [](const PriceList&) { return static_cast<int>(std::size(energies)); };
     out.text = [](const PriceList& list, int row, int column) {

@@ -409,7 +409,7 @@ TEST_F(EquipmentPageTest, EntriesThatWereNotSavedComeBackAtTheNextStart) {
     // The program is killed; the next one opens the same store.
     EquipmentPage next(*store, reference);
     QString said;
-    QObject::connect(&next, &EquipmentPage::problem, [&](const QString& text) { said += text; });
+    QObject::connect(&next, &EquipmentPage::said, [&](const QString& text) { said += text; });
     EXPECT_EQ(next.unsaved(), 2);
     ASSERT_TRUE(QTest::qWaitFor([&] { return !said.isEmpty(); }, 5000));
     EXPECT_TRUE(said.contains("are back: 2")) << said.toStdString();
