@@ -465,6 +465,9 @@ class Store(unittest.TestCase):
         for choice in job["choices"]:
             choice["cylinder_model"] = "own-cylinder"
         job["price_list"] = "firm-2027"
+        job["rule_set"] = "firm-rules"
+        rules = json.loads((PROJECT / "resources/rules/assumed.json").read_text())
+        rules = json.dumps({**rules, "id": "firm-rules", "label": "Our rules"})
         prices["items"].append({**next(i for i in prices["items"] if i["id"] == cylinder["id"]), "id": "own-cylinder"})
         text, content = json.dumps(job), json.dumps(prices)
         sha = lambda value: hashlib.sha256(value.encode()).hexdigest()
@@ -473,11 +476,14 @@ class Store(unittest.TestCase):
         with contextlib.closing(sqlite3.connect(self.path)) as db, db:
             db.execute("INSERT INTO price_list (list_id, version, withdrawn, came, note, saved_by, saved_at, sha256, content)"
                        " VALUES ('firm-2027', 1, 0, 0, '', 'Ada', '2027-06-21T12:00:00Z', ?, ?)", (sha(content), content))
+            db.execute("INSERT INTO rule_set (rule_id, version, withdrawn, came, note, saved_by, saved_at, sha256, content)"
+                       " VALUES ('firm-rules', 1, 1, 0, '', 'Ada', '2027-06-21T12:00:00Z', ?, ?)", (sha(rules), rules))
             db.execute("INSERT INTO equipment_version VALUES ('own-cylinder', 1, 'cylinder', ?, ?, 1, 0, "
                        "'2027-06-21T12:00:00Z', 'Ada')", (own, sha(own)))
         self.assertEqual(run("plan", own_job, "--out", self.dir / "out").returncode, 3, "not known without the store")
         mine = plan(own_job, "--store", self.path)
         self.assertEqual(mine["reference"]["price_list"], "Our list")
+        self.assertEqual(mine["reference"]["rule_set"], "Our rules", "withdrawn, and named by the job")
         gross = lambda p: p["figures"]["price_gross_minor"]
         self.assertGreater(gross(mine), gross(as_shipped))
         # A job of the store by its number; it names a list of the program, as before.
