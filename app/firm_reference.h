@@ -20,7 +20,7 @@ namespace wg::app {
 
 struct WithFirm {
     plan::Reference reference;
-    /// Lists and items that could not be taken; the others are there.
+    /// Lists, sets and items that could not be taken; the others are there.
     std::vector<Problem> left_out;
 };
 
