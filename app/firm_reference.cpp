@@ -6,11 +6,13 @@
 
 #include "app/store_command.h"
 #include "core/plan/own_lists.h"
+#include "core/plan/own_rules.h"
 #include "core/plan/reference_overlay.h"
 #include "core/store/connection.h"
 #include "core/store/equipment_book.h"
 #include "core/store/personal.h"
 #include "core/store/price_book.h"
+#include "core/store/rule_book.h"
 
 namespace wg::app {
 namespace {
@@ -59,13 +61,28 @@ Result<WithFirm> with_what_the_firm_has(store::Store& store, const plan::Referen
     plan::WithLists with_lists = plan::with_own_lists(program, lists);
     add_problems(out.left_out, with_lists.problems);
 
+    const store::RuleBook rules(store);
+    const auto sets = rules.sets();
+    if (!sets) return sets.problems();
+    std::vector<plan::OwnRules> own_rules;
+    for (const store::RuleSetVersion& version : sets.value()) {
+        if (version.withdrawn && version.id != job.rule_set) continue;
+        const auto content = rules.content(version.id, version.version);
+        if (content)
+            own_rules.push_back({version.id, content.value()});
+        else
+            add_problems(out.left_out, content.problems());
+    }
+    plan::WithRules with_rules = plan::with_own_rules(with_lists.reference, own_rules);
+    add_problems(out.left_out, with_rules.problems);
+
     const auto kept = store::EquipmentBook(store).current();
     if (!kept) return kept.problems();
     add_problems(out.left_out, kept.value().damaged);
     std::vector<plan::OwnItem> items;
     for (const store::EquipmentVersion& item : kept.value().items)
         if (!item.withdrawn || job_names(job, item.item_id)) items.push_back({item.item_id, item.content});
-    plan::Overlay overlay = plan::with_own_items(with_lists.reference, items);
+    plan::Overlay overlay = plan::with_own_items(with_rules.reference, items);
     add_problems(out.left_out, overlay.left_out);
     out.reference = std::move(overlay.reference);
 

@@ -1,5 +1,5 @@
 #pragma once
-// A firm's own prices, equipment and weather beside those of the program, for planning without a window.
+// A firm's own prices, rules, equipment and weather beside those of the program, for planning without a window.
 
 #include <QString>
 #include <memory>
@@ -20,12 +20,12 @@ namespace wg::app {
 
 struct WithFirm {
     plan::Reference reference;
-    /// Lists and items that could not be taken; the others are there.
+    /// Lists, sets and items that could not be taken; the others are there.
     std::vector<Problem> left_out;
 };
 
-/// As the window plans the job: the firm's price lists, its equipment that is not withdrawn or that the job names, and
-/// its own weather year where the job is planned with one. Refused: a store that cannot be read.
+/// As the window plans the job: the firm's price lists, its rule sets and equipment that are not withdrawn or that the
+/// job names, and its own weather year where the job is planned with one. Refused: a store that cannot be read.
 [[nodiscard]] Result<WithFirm> with_what_the_firm_has(store::Store& store, const plan::Reference& program,
                                                       const Job& job);
 

@@ -367,11 +367,15 @@ class Store(unittest.TestCase):
         job.update(revision=1, changed_at="2027-06-21T12:00:00Z")
         text = json.dumps(job)
         with contextlib.closing(sqlite3.connect(self.path)) as db, db:
-            db.execute("INSERT INTO job VALUES (?, 1, ?, ?, ?, ?, ?, 1, 1, ?, 'x', '', 0, NULL)",
+            db.execute("INSERT INTO job (id, save_seq, number, title, client, town, state, invented, revision, changed_at, "
+                       "content_sha256, base_sha256, base_revision, next_step, next_since) "
+                       "VALUES (?, 1, ?, ?, ?, ?, ?, 1, 1, ?, 'x', '', 0, 'plan', '2027-06-21')",
                        (job["id"], job["number"], job["title"], job["client"]["name"], job["client"].get("town", ""),
                         job["state"], job["changed_at"]))
             db.execute("INSERT INTO job_revision VALUES (?, 1, ?, ?, ?, 'Ada on desk-2')",
                        (job["id"], job["changed_at"], text, hashlib.sha256(text.encode()).hexdigest()))
+            db.execute("INSERT INTO job_state_day (job_id, revision, from_state, to_state, at, by_whom) "
+                       "VALUES (?, 1, '', ?, ?, 'Ada on desk-2')", (job["id"], job["state"], job["changed_at"]))
             db.execute("INSERT INTO job_search (rowid, number, title) VALUES (1, ?, ?)", (job["number"], job["title"]))
         self.number = job["number"]
 
@@ -491,7 +495,7 @@ class Store(unittest.TestCase):
             db.execute("UPDATE price_list SET content = content || ' '")
         done = run("plan", self.number, "--store", self.path, "--out", self.dir / "out")
         self.assertEqual(done.returncode, 0, done.stderr)
-        self.assertIn("lost its hash", done.stderr)
+        self.assertIn("no longer has its hash", done.stderr)
 
     def test_a_job_goes_out_as_a_file_and_comes_in_elsewhere(self):
         sent = self.dir / "job.warmgable"
@@ -513,8 +517,12 @@ class Store(unittest.TestCase):
 
     def test_a_client_is_found_handed_out_and_erased(self):
         def client(*args):
-            return run("client", *args, "--store", self.path)
+            return run("client", *args, "--store", self.path, env={"XDG_CACHE_HOME": str(self.dir / "cache")})
 
+        # A copy of a paper that the window gave to a viewer.
+        opened = self.dir / "cache/Warmgable/papers/quote-Q2027-0001.pdf"
+        opened.parent.mkdir(parents=True)
+        opened.write_bytes(b"%PDF-1.7 of the client")
         name = json.loads(DEMO.read_text())["client"]["name"]
         done = client("find", *name.split()[-1:])
         self.assertEqual(done.returncode, 0, done.stderr)
@@ -523,11 +531,14 @@ class Store(unittest.TestCase):
         out = self.dir / "handed"
         self.assertIn("1 jobs, 1 of their revisions", client("export", out, self.number).stdout)
         self.assertEqual(len(list((out / "jobs").iterdir())), 1)
+        self.assertTrue((out / "papers").is_dir())
+        self.assertTrue(opened.exists())
         self.assertEqual(client("erase", self.number).returncode, 4, "a reason is wanted")
         self.assertEqual(client("erase", "none", "--reason", "asked").returncode, 3)
         done = client("erase", self.number, "--reason", "asked by letter")
         self.assertEqual(done.returncode, 0, done.stderr)
         self.assertIn("Erased: 1 jobs, 1 revisions", done.stdout)
+        self.assertFalse(opened.exists(), "copies of papers go with the client")
         self.assertEqual(self.store("check").returncode, 0)
         self.assertNotIn(name.encode(), b"".join(p.read_bytes() for p in self.dir.glob("desk.sqlite*")))
         self.assertEqual(client("over").returncode, 0)

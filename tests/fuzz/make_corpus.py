@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 """Writes the small corpus of the fuzz targets: weather as patches on made files ('@') and heads of files, exchange files
-as '@' and their entries, jobs, climates, gauge logs, price lists and tables of prices. All invented.
+as '@' and their entries, jobs, climates, gauge logs, price lists and tables of prices, rule sets. All invented.
 
 Usage: make_corpus.py [FOLDER]; default: corpus beside this script. See weather_claims.h for what a patch is.
 """
@@ -91,4 +91,10 @@ put("prices", "many", "id,text,unit,price,tax_class,from_quantity\nt,T,m,7.40,s,
 put("prices", "german", "Pellow;;;\nArtikelnummer;Bezeichnung;ME;VK netto (EUR)\n1;Rohr;lfm;1.234,50\n2;Bogen;Stk;3,40 \u20ac\n")
 put("prices", "spanish", "Referencia\tPrecio de tarifa\tGrupo de descuento\tMerma %\tProveedor\n1\t8'100.25\ta\t4 %\tP\n")
 put("prices", "wrong", "id,price,unit\nt,1.234,m\nt,x,m\n,1,m\nu,1,roll\nz,1,2,3\n")
+rules = json.loads((project / "resources/rules/assumed.json").read_text(encoding="utf-8"))
+put("rules", "assumed", json.dumps(rules, separators=(",", ":"), ensure_ascii=False))
+rules.update(assumed=False, source="annex", market=rules["market"][:1], service=rules["service"][:2])
+rules["tax"]["source"] = "act"
+rules["actions"].update(source="annex", net_pressure="coefficients", net_pressure_source="guide", sources={"k_mod": "table"})
+put("rules", "with_sources", json.dumps(rules, separators=(",", ":"), ensure_ascii=False))
 print(sum(len(p.read_bytes()) for p in target.rglob("*") if p.is_file()), "bytes")

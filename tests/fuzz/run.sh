@@ -6,7 +6,7 @@ source "$(dirname "${BASH_SOURCE[0]}")/../../app/setup.sh"
 cd "$project"
 seconds="${1:-60}"
 [ "$#" -gt 0 ] && shift
-[ "$#" -gt 0 ] || set -- job exchange versions climates gauge_log prices issued_paper weather_any weather_epw weather_tmy3 weather_pvgis weather_plain
+[ "$#" -gt 0 ] || set -- job exchange versions climates gauge_log prices issued_paper rules weather_any weather_epw weather_tmy3 weather_pvgis weather_plain
 ensure_packages "${packages_program[@]}" clang libclang-rt-14-dev
 work="$project/.cache/fuzz"
 mkdir -p "$work"

@@ -46,8 +46,10 @@ class OfferStageTest : public testing::Test {
 
     /// A session whose plan is the hand-made one, with or without a stop.
     std::unique_ptr<JobSession> session(bool stopped) {
+        auto reference = std::make_shared<plan::Reference>();
+        reference->rule_sets[job_.rule_set].label = "Rules of the firm";
         auto made = std::make_unique<JobSession>(
-            job_, std::make_shared<const plan::Reference>(),
+            job_, std::shared_ptr<const plan::Reference>(reference),
             [stopped](const Job& job, const plan::Reference&, const plan::Options&) -> Result<plan::Plan> {
                 plan::Plan plan = sample::plan(job);
                 if (stopped) plan.findings.insert(plan.findings.begin(), sample::stop());
@@ -75,7 +77,7 @@ TEST_F(OfferStageTest, issuing_freezes_the_plan_as_it_is_into_the_store) {
     EXPECT_EQ(issued.gross_minor, open->plan()->quote->gross.minor);
     EXPECT_EQ(issued.sha256, sha256_hex(issued.plan_json));
     EXPECT_NE(issued.plan_json.find("Marl 21"), std::string::npos);
-    EXPECT_NE(issued.plan_json.find("\"basic_wind_m_s\""), std::string::npos) << "with the rules it was reckoned by";
+    EXPECT_NE(issued.plan_json.find("Rules of the firm"), std::string::npos) << "with the rules it was reckoned by";
     EXPECT_EQ(open->job().state, JobState::offered);
     stage.set_session(nullptr);
 }
