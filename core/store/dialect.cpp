@@ -67,7 +67,10 @@ const Wording& wording(Dialect dialect) {
         .count_matching = "SELECT count(*) FROM job_search WHERE words @@ ?::tsquery",
         .search_join = "FROM job_search s JOIN job j ON j.save_seq = s.save_seq WHERE s.words @@ ?::tsquery",
         .search_alone = "FROM job_search WHERE words @@ ?::tsquery",
-        .search_walk = "FROM job_search s JOIN job j ON j.save_seq = s.save_seq WHERE s.words @@ ?::tsquery",
+        // OFFSET keeps the server from joining all that is found before it sorts.
+        .search_walk =
+            "FROM job j WHERE j.removed_at IS NULL AND EXISTS (SELECT 1 FROM job_search s "
+            "WHERE s.save_seq = j.save_seq AND s.words @@ ?::tsquery OFFSET 0)",
         .search_newest = "j.save_seq",
         .folded = "%1_key",
         .client_street = "field_of_json(r.content, 'client', 'street')",

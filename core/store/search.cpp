@@ -169,7 +169,10 @@ Result<std::vector<JobRow>> SqlStore::list(const std::string& query, int limit, 
     QVariantList values;
     QString sql;
     if (match.isEmpty()) {
-        sql = columns + "FROM job j WHERE j.removed_at IS NULL ORDER BY j.save_seq DESC LIMIT ? OFFSET ?";
+        const QString hint = QString::fromLatin1(database_->words().in_order_of).replace("%1", "job_newest");
+        sql = columns + QString::fromLatin1(database_->words().page)
+                            .arg("FROM job j " + hint + " WHERE j.removed_at IS NULL",
+                                 QStringLiteral(" ORDER BY j.save_seq DESC"));
     } else {
         sql = columns + database_->words().matching_jobs;
         values << match;
