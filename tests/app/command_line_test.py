@@ -368,12 +368,14 @@ class Store(unittest.TestCase):
         text = json.dumps(job)
         with contextlib.closing(sqlite3.connect(self.path)) as db, db:
             db.execute("INSERT INTO job (id, save_seq, number, title, client, town, state, invented, revision, changed_at, "
-                       "content_sha256, base_sha256, base_revision, removed_at) "
-                       "VALUES (?, 1, ?, ?, ?, ?, ?, 1, 1, ?, 'x', '', 0, NULL)",
+                       "content_sha256, base_sha256, base_revision, removed_at, next_step, next_since) "
+                       "VALUES (?1, 1, ?2, ?3, ?4, ?5, ?6, 1, 1, ?7, 'x', '', 0, NULL, 'plan', substr(?7, 1, 10))",
                        (job["id"], job["number"], job["title"], job["client"]["name"], job["client"].get("town", ""),
                         job["state"], job["changed_at"]))
             db.execute("INSERT INTO job_revision VALUES (?, 1, ?, ?, ?, 'Ada on desk-2')",
                        (job["id"], job["changed_at"], text, hashlib.sha256(text.encode()).hexdigest()))
+            db.execute("INSERT INTO job_state_day VALUES (?, 1, '', ?, ?, 'Ada on desk-2')",
+                       (job["id"], job["state"], job["changed_at"]))
             db.execute("INSERT INTO job_search (rowid, number, title) VALUES (1, ?, ?)", (job["number"], job["title"]))
         self.number = job["number"]
 
