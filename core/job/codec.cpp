@@ -71,7 +71,8 @@ class Reader {
     }
     void number(const char* key, double& value, Range range, Presence presence = may_be_empty) {
         const json* found = take(at(key), presence);
-        if (found == nullptr) return;
+        // What stands for a value left out may not fit the others: a crown that begins over the top of a low tree.
+        if (found == nullptr) return presence == needed ? void() : check_number(problems_, at(key), value, range);
         if (!found->is_number()) return wrong_type(at(key), *found, "a number");
         value = found->get<double>();
         check_number(problems_, at(key), value, range);
@@ -88,7 +89,7 @@ class Reader {
     template <class I>
     void integer(const char* key, I& value, std::int64_t low, std::int64_t high) {
         const json* found = take(at(key), may_be_empty);
-        if (found == nullptr) return;
+        if (found == nullptr) return check_integer(problems_, at(key), std::int64_t{value}, low, high);
         if (!found->is_number_integer()) return wrong_type(at(key), *found, "a whole number");
         // Beyond the signed range means beyond every range here.
         const bool huge = found->is_number_unsigned() && found->get<std::uint64_t>() > (~std::uint64_t{0} >> 1U);

@@ -36,6 +36,7 @@ const Wording& wording(Dialect dialect) {
         .client_email = "json_extract(r.content, '$.client.email')",
         // Its own choice, made without statistics, reads every job's row.
         .in_order_of = "INDEXED BY %1",
+        .page = "%1%2 LIMIT ? OFFSET ?",
         .keep_heat =
             "INSERT INTO quote_heat (quote_id, heat_kwh) SELECT id, heat FROM (SELECT id, "
             "CASE WHEN json_valid(plan_json) THEN json_extract(plan_json, '$.figures.heat_kwh.mid') END AS heat "
@@ -67,13 +68,15 @@ const Wording& wording(Dialect dialect) {
         .search_join = "FROM job_search s JOIN job j ON j.save_seq = s.save_seq WHERE s.words @@ ?::tsquery",
         .search_alone = "FROM job_search WHERE words @@ ?::tsquery",
         .search_walk = "FROM job_search s JOIN job j ON j.save_seq = s.save_seq WHERE s.words @@ ?::tsquery",
-        .search_newest = "s.save_seq",
-        .folded = "lower(%1)",
+        .search_newest = "j.save_seq",
+        .folded = "%1_key",
         .client_street = "field_of_json(r.content, 'client', 'street')",
         .client_postcode = "field_of_json(r.content, 'client', 'postcode')",
         .client_phone = "field_of_json(r.content, 'client', 'phone')",
         .client_email = "field_of_json(r.content, 'client', 'email')",
         .in_order_of = "",
+        // First which jobs, from the order's index alone; then their rows.
+        .page = "FROM job j WHERE j.save_seq IN (SELECT j.save_seq %1%2 LIMIT ? OFFSET ?)%2",
         .keep_heat =
             "INSERT INTO quote_heat (quote_id, heat_kwh) SELECT id, heat FROM (SELECT id, heat_of_plan(plan_json) "
             "AS heat FROM quote_issued WHERE id = ?) AS foretold WHERE heat IS NOT NULL",

@@ -27,6 +27,7 @@ struct Wording {
     const char* client_phone;
     const char* client_email;
     const char* in_order_of;     ///< index, with %1, that the rows are read by; empty: the database sees to it
+    const char* page;            ///< of the list: %1 FROM and WHERE, %2 the order; limit, offset
     const char* keep_heat;       ///< of the quote of this id, where its plan foretells one
     const char* other_heat;      ///< numbers of quotes whose kept heat is not that of the plan; limit
     const char* jobs_with_year;  ///< id twice; a job whose text cannot be read counts as one

@@ -80,6 +80,25 @@ Result<Where> source_of(const Database& database, const JobFilter& filter, bool 
     return Where{QString::fromLatin1(database.words().search_join), {match.value()}, true};
 }
 
+// With the item's id as its value.
+Result<QString> condition_of_item(const Database& database, const std::string& item_id, bool in_order) {
+    if (!in_order)
+        return QStringLiteral(
+            " AND j.id IN (SELECT f.job_id FROM fitted_part f WHERE f.item_id = ? AND f.replaced_on = '')");
+    const Result<QVariant> many = database.value(
+        QStringLiteral("SELECT count(*) FROM (SELECT 1 FROM fitted_part WHERE item_id = ? LIMIT %1) AS parts")
+            .arg(very_many),
+        {to_qt(item_id)});
+    if (!many) return many.problems();
+    if (many.value().toInt() == very_many)
+        return QStringLiteral(
+            " AND EXISTS (SELECT 1 FROM fitted_part f WHERE f.item_id = ? AND f.job_id = j.id AND f.replaced_on = '')");
+    // By what the order's index holds, so that it is walked without the jobs' rows.
+    return QStringLiteral(
+        " AND +j.save_seq IN (SELECT w.save_seq FROM fitted_part f JOIN job w ON w.id = f.job_id WHERE f.item_id = ? "
+        "AND f.replaced_on = '')");
+}
+
 Result<Where> where_of(const Database& database, const JobFilter& filter, bool in_order) {
     Result<Where> source = source_of(database, filter, in_order);
     if (!source) return source;
@@ -112,8 +131,9 @@ Result<Where> where_of(const Database& database, const JobFilter& filter, bool i
         out.sql += QStringLiteral(" AND ") + condition_of_steps(filter.steps, filter.today, out.values);
     }
     if (!filter.item_id.empty()) {
-        out.sql += QStringLiteral(
-            " AND j.id IN (SELECT f.job_id FROM fitted_part f WHERE f.item_id = ? AND f.replaced_on = '')");
+        const Result<QString> fitted = condition_of_item(database, filter.item_id, in_order);
+        if (!fitted) return fitted.problems();
+        out.sql += fitted.value();
         out.values << to_qt(filter.item_id);
     }
     return source;
@@ -172,7 +192,7 @@ std::optional<JobView> from_json(const QJsonObject& object) {
     JobView view;
     view.name = object["name"].toString().toStdString();
     if (view.name.empty()) return std::nullopt;
-    for (const QJsonValue& one : object["states"].toArray()) {
+    for (const auto& one : object["states"].toArray()) {
         const auto state = from_key<JobState>(one.toString().toStdString());
         if (!state) return std::nullopt;
         view.states.push_back(*state);
@@ -180,7 +200,7 @@ std::optional<JobView> from_json(const QJsonObject& object) {
     view.without_invented = object["without_invented"].toBool();
     view.due_within_days = std::clamp(object["due_within_days"].toInt(-1), -1, most_days);
     view.quiet_for_days = std::clamp(object["quiet_for_days"].toInt(-1), -1, most_days);
-    for (const QJsonValue& one : object["steps"].toArray()) {
+    for (const auto& one : object["steps"].toArray()) {
         const auto* step = std::find_if(std::begin(step_words), std::end(step_words), [&one](const auto& pair) {
             return one.toString() == QString::fromLatin1(pair.second);
         });
@@ -220,10 +240,10 @@ Result<std::vector<JobRow>> JobList::page(const JobFilter& filter, int limit, in
     Result<Where> where = where_of(database_, filter, true);
     if (!where) return where.problems();
     where.value().values << limit << offset;
-    Result<QSqlQuery> found =
-        database_.query(QString::fromLatin1(list_columns) + where.value().sql +
-                            order_of(database_, filter, where.value().by_words) + QStringLiteral(" LIMIT ? OFFSET ?"),
-                        where.value().values);
+    const QString order = order_of(database_, filter, where.value().by_words);
+    Result<QSqlQuery> found = database_.query(
+        QString::fromLatin1(list_columns) + QString::fromLatin1(database_.words().page).arg(where.value().sql, order),
+        where.value().values);
     if (!found) return found.problems();
     return rows_of_list(database_, found.value());
 }
@@ -250,7 +270,7 @@ Result<std::vector<JobView>> JobList::views() const {
     const Problem unreadable{"views of the desk", "cannot be read", "Remove them and make them anew"};
     if (!document.isArray()) return unreadable;
     std::vector<JobView> out;
-    for (const QJsonValue& one : document.array()) {
+    for (const auto& one : document.array()) {
         const std::optional<JobView> view = from_json(one.toObject());
         if (!view) return unreadable;
         out.push_back(*view);

@@ -368,14 +368,14 @@ class Store(unittest.TestCase):
         text = json.dumps(job)
         with contextlib.closing(sqlite3.connect(self.path)) as db, db:
             db.execute("INSERT INTO job (id, save_seq, number, title, client, town, state, invented, revision, changed_at, "
-                       "content_sha256, base_sha256, base_revision, removed_at, next_step, next_since) "
-                       "VALUES (?1, 1, ?2, ?3, ?4, ?5, ?6, 1, 1, ?7, 'x', '', 0, NULL, 'plan', substr(?7, 1, 10))",
+                       "content_sha256, base_sha256, base_revision, next_step, next_since) "
+                       "VALUES (?, 1, ?, ?, ?, ?, ?, 1, 1, ?, 'x', '', 0, 'plan', '2027-06-21')",
                        (job["id"], job["number"], job["title"], job["client"]["name"], job["client"].get("town", ""),
                         job["state"], job["changed_at"]))
             db.execute("INSERT INTO job_revision VALUES (?, 1, ?, ?, ?, 'Ada on desk-2')",
                        (job["id"], job["changed_at"], text, hashlib.sha256(text.encode()).hexdigest()))
-            db.execute("INSERT INTO job_state_day VALUES (?, 1, '', ?, ?, 'Ada on desk-2')",
-                       (job["id"], job["state"], job["changed_at"]))
+            db.execute("INSERT INTO job_state_day (job_id, revision, from_state, to_state, at, by_whom) "
+                       "VALUES (?, 1, '', ?, ?, 'Ada on desk-2')", (job["id"], job["state"], job["changed_at"]))
             db.execute("INSERT INTO job_search (rowid, number, title) VALUES (1, ?, ?)", (job["number"], job["title"]))
         self.number = job["number"]
 
@@ -469,9 +469,6 @@ class Store(unittest.TestCase):
         for choice in job["choices"]:
             choice["cylinder_model"] = "own-cylinder"
         job["price_list"] = "firm-2027"
-        job["rule_set"] = "firm-rules"
-        rules = json.loads((PROJECT / "resources/rules/assumed.json").read_text())
-        rules = json.dumps({**rules, "id": "firm-rules", "label": "Our rules"})
         prices["items"].append({**next(i for i in prices["items"] if i["id"] == cylinder["id"]), "id": "own-cylinder"})
         text, content = json.dumps(job), json.dumps(prices)
         sha = lambda value: hashlib.sha256(value.encode()).hexdigest()
@@ -480,14 +477,11 @@ class Store(unittest.TestCase):
         with contextlib.closing(sqlite3.connect(self.path)) as db, db:
             db.execute("INSERT INTO price_list (list_id, version, withdrawn, came, note, saved_by, saved_at, sha256, content)"
                        " VALUES ('firm-2027', 1, 0, 0, '', 'Ada', '2027-06-21T12:00:00Z', ?, ?)", (sha(content), content))
-            db.execute("INSERT INTO rule_set (rule_id, version, withdrawn, came, note, saved_by, saved_at, sha256, content)"
-                       " VALUES ('firm-rules', 1, 1, 0, '', 'Ada', '2027-06-21T12:00:00Z', ?, ?)", (sha(rules), rules))
             db.execute("INSERT INTO equipment_version VALUES ('own-cylinder', 1, 'cylinder', ?, ?, 1, 0, "
                        "'2027-06-21T12:00:00Z', 'Ada')", (own, sha(own)))
         self.assertEqual(run("plan", own_job, "--out", self.dir / "out").returncode, 3, "not known without the store")
         mine = plan(own_job, "--store", self.path)
         self.assertEqual(mine["reference"]["price_list"], "Our list")
-        self.assertEqual(mine["reference"]["rule_set"], "Our rules", "withdrawn, and named by the job")
         gross = lambda p: p["figures"]["price_gross_minor"]
         self.assertGreater(gross(mine), gross(as_shipped))
         # A job of the store by its number; it names a list of the program, as before.
@@ -523,8 +517,12 @@ class Store(unittest.TestCase):
 
     def test_a_client_is_found_handed_out_and_erased(self):
         def client(*args):
-            return run("client", *args, "--store", self.path)
+            return run("client", *args, "--store", self.path, env={"XDG_CACHE_HOME": str(self.dir / "cache")})
 
+        # A copy of a paper that the window gave to a viewer.
+        opened = self.dir / "cache/Warmgable/papers/quote-Q2027-0001.pdf"
+        opened.parent.mkdir(parents=True)
+        opened.write_bytes(b"%PDF-1.7 of the client")
         name = json.loads(DEMO.read_text())["client"]["name"]
         done = client("find", *name.split()[-1:])
         self.assertEqual(done.returncode, 0, done.stderr)
@@ -533,11 +531,14 @@ class Store(unittest.TestCase):
         out = self.dir / "handed"
         self.assertIn("1 jobs, 1 of their revisions", client("export", out, self.number).stdout)
         self.assertEqual(len(list((out / "jobs").iterdir())), 1)
+        self.assertTrue((out / "papers").is_dir())
+        self.assertTrue(opened.exists())
         self.assertEqual(client("erase", self.number).returncode, 4, "a reason is wanted")
         self.assertEqual(client("erase", "none", "--reason", "asked").returncode, 3)
         done = client("erase", self.number, "--reason", "asked by letter")
         self.assertEqual(done.returncode, 0, done.stderr)
         self.assertIn("Erased: 1 jobs, 1 revisions", done.stdout)
+        self.assertFalse(opened.exists(), "copies of papers go with the client")
         self.assertEqual(self.store("check").returncode, 0)
         self.assertNotIn(name.encode(), b"".join(p.read_bytes() for p in self.dir.glob("desk.sqlite*")))
         self.assertEqual(client("over").returncode, 0)

@@ -300,6 +300,16 @@ TEST(JobCodec, NumbersOutsideTheirRangesAreAllReported) {
     EXPECT_TRUE(mentions(problems, "obstacles[1] \"Birch\".leaf_to_month: is 13"));
 }
 
+TEST(JobCodec, WhatStandsForAValueLeftOutHasToFitTheOthers) {
+    json tree = sample_tree();
+    json& tree_in_garden = tree["site"]["obstacles"][1];
+    tree_in_garden["height_m"] = 1.5;
+    tree_in_garden.erase("crown_base_m");
+    EXPECT_TRUE(mentions(problems_of(tree), "\"Birch\".crown_base_m: is 2. It has to lie between 0 and 1.5"));
+    tree_in_garden["height_m"] = 2.5;
+    EXPECT_TRUE(job_from_json(tree.dump(), "").ok());
+}
+
 TEST(JobCodec, WrongTypesSayWhatWasFoundAndWhatIsWanted) {
     json tree = sample_tree();
     tree["title"] = 5;

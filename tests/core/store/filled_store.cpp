@@ -179,8 +179,10 @@ void expect_same_answers(Store& one, Store& other) {
     EXPECT_EQ(stock[0].thousandths, -250);
     EXPECT_EQ(stock, StockBook(other).levels().value());
     EXPECT_EQ(StockBook(one).moves("tube-12.70", 0).value(), StockBook(other).moves("tube-12.70", 0).value());
-    EXPECT_EQ(EntriesKept(one).all(EntryBook::prices).value().entries,
-              EntriesKept(other).all(EntryBook::prices).value().entries);
+    // A seat's own; the rows themselves are compared when they are copied.
+    if (one.by() == other.by())
+        EXPECT_EQ(EntriesKept(one).all(EntryBook::prices).value().entries,
+                  EntriesKept(other).all(EntryBook::prices).value().entries);
     const auto purchases = PurchaseBook(one).papers(10).value();
     ASSERT_EQ(purchases.size(), 1U);
     EXPECT_EQ(purchases, PurchaseBook(other).papers(10).value());

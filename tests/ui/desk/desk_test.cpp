@@ -151,8 +151,12 @@ TEST(DeskPage, a_serial_number_and_an_item_that_is_called_back_lead_to_the_jobs)
     job = store->save(job, Instant{1'800'100'000}).value();
     const Choice* choice = chosen_choice(job);
     ASSERT_NE(choice, nullptr);
-    const std::string block = find_block(sample::reference()->catalogue, choice->block_model)->name;
-    DeskPage page(*store, sample::reference());
+    const auto reference = sample::reference();
+    auto named = std::make_shared<plan::Reference>(*reference);
+    for (BlockModel& one : named->catalogue.blocks)
+        one.name = "Quay 20";
+    const std::string block = "Quay 20";
+    DeskPage page(*store, named);
     page.show();
     page.search()->setText(QStringLiteral("rq-47"));
     ASSERT_EQ(page.table()->model()->rowCount(), 1);
