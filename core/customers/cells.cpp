@@ -147,12 +147,6 @@ Cells cells_of(const std::vector<std::string>& row, const Mapping& mapping) {
     return out;
 }
 
-bool brings_a_part(const Cells& cells) {
-    return has_any(cells, {Column::bill_street, Column::bill_postcode, Column::bill_town, Column::site_street,
-                           Column::site_postcode, Column::site_town, Column::contact_name, Column::contact_role,
-                           Column::phone, Column::email});
-}
-
 void write_cells(const std::vector<Cells>& group, const NameKey& key, Customer& customer,
                  std::vector<std::string>& changes) {
     const Overwrite over(group.front(), changes);

@@ -15,8 +15,6 @@ using Cells = std::map<Column, std::string>;
 
 [[nodiscard]] Cells cells_of(const std::vector<std::string>& row, const Mapping& mapping);
 [[nodiscard]] std::string cell_of(const Cells& cells, Column column);
-/// Something of an address or a contact.
-[[nodiscard]] bool brings_a_part(const Cells& cells);
 /// A cell that is empty says nothing against the text.
 [[nodiscard]] bool says(const Cells& cells, Column column, const std::string& text);
 

@@ -41,8 +41,6 @@ class Previewer {
             if (known != group_of_number_.end() &&
                 (name.empty() || key_(cell_of(groups_[known->second].cells.front(), Column::name)) == key_(name)))
                 into = known->second;
-        } else if (name.empty() && !groups_.empty() && brings_a_part(cells)) {
-            into = last_;
         }
         if (into == groups_.size()) {
             groups_.emplace_back();
@@ -50,7 +48,6 @@ class Previewer {
         }
         groups_[into].cells.push_back(std::move(cells));
         groups_[into].lines.push_back(number);
-        last_ = into;
     }
 
     void preview(ImportPreview& out) {
@@ -186,7 +183,6 @@ class Previewer {
     const NameKey& key_;
     std::vector<Group> groups_;
     std::map<std::string, std::size_t> group_of_number_;
-    std::size_t last_ = 0;  ///< the group of the line before
     std::multimap<std::string, std::size_t> by_name_;
     std::map<std::string, std::size_t> by_number_;
     std::map<std::size_t, int> line_of_here_;

@@ -68,9 +68,9 @@ struct ImportPreview {
 /// Makes names comparable: "JOSÉ  Ruiz" and "josé ruiz" are one.
 using NameKey = std::function<std::string(const std::string&)>;
 
-/// A line continues an earlier one when it has that one's number, and its name or none; or, with neither name nor
-/// number, the line above: it brings a further address or contact. What of these is already there word for word stays;
-/// the rest is written over what it fits or comes at the end.
+/// A line continues an earlier one when it has that one's number, and its name or none: it brings a further address or
+/// contact. What of these is already there word for word stays; the rest is written over what it fits or comes at the
+/// end. (The line above is never guessed for one without number and name: it would give one client's data to another.)
 /// A line is a customer that is here when the numbers are the same; without one of the file's, when the names are the
 /// same and postcode, telephone or e-mail is one of theirs. A cell that is empty changes nothing. Left out with a
 /// problem: a line without a name that continues none, one that says another tax id or other notes than the line it

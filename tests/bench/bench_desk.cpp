@@ -138,14 +138,14 @@ void desk_narrowed_100k(benchmark::State& state) {
     wg::store::JobFilter filter;
     filter.today = "2027-07-01";
     filter.order = static_cast<wg::store::JobOrder>(state.range(1));
-    const char* const names[] = {"service due", "quiet", "send a quote", "west", "lindqvist", "item"};
-    state.SetLabel(names[state.range(0)]);
+    const char* const labels[] = {"service due", "quiet", "send a quote", "west", "lindqvist", "item"};
+    state.SetLabel(labels[state.range(0)]);
     switch (state.range(0)) {
         case 0: filter.due_until = "2027-07-31"; break;
         case 1: filter.changed_until = "2026-06-01"; break;
         case 2: filter.steps = {wg::NextStep::send_quote}; break;
         case 3:
-        case 4: filter.words = names[state.range(0)]; break;
+        case 4: filter.words = labels[state.range(0)]; break;
         default: filter.item_id = "block-7"; break;
     }
     for (auto _ : state) {

@@ -166,13 +166,13 @@ TEST(CustomerImport, WhatIsHandedOutComesInAsTheSame) {
     EXPECT_TRUE(same_content(fresh.rows[0].customer, with_formula));
 }
 
-TEST(CustomerImport, LinesContinueTheCustomerAboveOrOfTheirNumber) {
+TEST(CustomerImport, LinesContinueTheCustomerOfTheirNumber) {
     const ImportPreview out = preview(
         "number,name,postcode,town,contact,phone,tax id\n"
         "C-7,Alder,100,Dale,Ann,0555 000 001,T1\n"
-        ",,,,Ben,0555 000 002,\n"
-        ",Birch,200,,Cid,0555 000 003,\n"
-        ",,300,Hill,,,\n"
+        "C-7,,,,Ben,0555 000 002,\n"
+        "C-8,Birch,200,,Cid,0555 000 003,\n"
+        "C-8,,300,Hill,,,\n"
         "c-7,ALDER,,,Dan,0555 000 004,\n"
         "C-7,,400,Shore,,,T1\n");
     ASSERT_TRUE(out.problems.empty()) << text_of(out.problems);
@@ -187,6 +187,12 @@ TEST(CustomerImport, LinesContinueTheCustomerAboveOrOfTheirNumber) {
     EXPECT_EQ(out.rows[0].customer.addresses[1].town, "Shore");
     ASSERT_EQ(out.rows[1].customer.addresses.size(), 2U);
     EXPECT_EQ(out.rows[1].customer.addresses[1].town, "Hill");
+    // Nobody is given what stands below them without a number.
+    const ImportPreview loose = preview("name,postcode,contact\nAlder,100,Ann\n,200,Ben\n");
+    ASSERT_EQ(loose.rows.size(), 1U);
+    EXPECT_EQ(loose.rows[0].customer.contacts.size(), 1U);
+    ASSERT_EQ(loose.problems.size(), 1U);
+    EXPECT_NE(loose.problems[0].text().find("line 3: has no name"), std::string::npos);
     // What is no continuation is told as before.
     const ImportPreview wrong = preview(
         "number,name,phone,notes\nC-7,Alder,1,first\nC-7,Alder,3,second\n,,,alone\nC-8,Birch,4,\nC-8,Cedar,5,\n");
