@@ -22,7 +22,7 @@ std::optional<Problem> copy_to_file(const Database& database, const QString& pat
     const Result<std::unique_ptr<Database>> file =
         newest ? open_file(path.toStdString(), Instant{}) : new_file_of_version(path.toStdString(), version);
     if (!file) return file.problems().front();
-    const std::optional<Problem> copied =
+    std::optional<Problem> copied =
         newest ? copy_everything(database, *file.value()) : copy_of_older(database, *file.value());
     if (copied) return copied;
     // One file and no log beside it, as VACUUM INTO leaves it.
@@ -137,7 +137,8 @@ Result<std::string> damage(const Database& database) {
     while (references.value().next()) {
         const std::string table = references.value().value(0).toString().toStdString();
         const std::string parent = references.value().value(2).toString().toStdString();
-        out += (out.empty() ? "" : "; ") + ("a row of " + table) + " names one that " + parent + " does not have";
+        if (!out.empty()) out += "; ";
+        out.append("a row of ").append(table).append(" names one that ").append(parent).append(" does not have");
     }
     return out;
 }
