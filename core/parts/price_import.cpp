@@ -20,6 +20,10 @@ constexpr std::size_t longest_id = 2000;
 constexpr double suspicious_percent = 50.0;
 constexpr std::size_t most_names_told = 12;
 
+bool is_task(const PriceList& list, std::string_view id) {
+    return std::any_of(list.tasks.begin(), list.tasks.end(), [id](const auto& task) { return task.id == id; });
+}
+
 std::string joined(const std::vector<std::string>& texts) {
     std::string out;
     for (const std::string& text : texts)
@@ -167,6 +171,11 @@ class Previewer {
         // Without a column of ids a new item is called by its number.
         if (!in_list && field != ImportField::id && (ids_.count(id) != 0 || !new_ids_.insert(id).second)) {
             wrong_line(row, field, shown + " is the id of another item", "Give ids in a column of their own");
+            return false;
+        }
+        // Items and work are told apart by their ids alone.
+        if (!in_list && is_task(into_, id)) {
+            wrong_line(row, field, shown + " is the id of work in this list", "Give the item another id");
             return false;
         }
         return true;
@@ -350,7 +359,7 @@ Result<PriceList> apply_import(const ImportPreview& preview, const PriceList& in
         ids.insert(item.id);
     for (const ImportRow& row : preview.rows) {
         if (!row.in_list) {
-            if (ids.count(row.item.id) != 0) return other_list;
+            if (ids.count(row.item.id) != 0 || price_import::is_task(into, row.item.id)) return other_list;
             if (choice.add_new) out.items.push_back(row.item);
             continue;
         }

@@ -230,6 +230,14 @@ TEST(PriceImport, tells_each_problem_by_line_and_what_to_do) {
     EXPECT_EQ(previewed("id,price\nvalve,1.50\n", into).problems.size(), 2U) << "text and unit of a new item";
 }
 
+TEST(PriceImport, refuses_a_new_item_under_the_id_of_work) {
+    PriceList with_work = list();
+    with_work.tasks.push_back({});
+    with_work.tasks.back().id = "survey";
+    EXPECT_EQ(only_problem("id,text,unit,price,tax_class\nsurvey,Survey,pc,1.00,standard\n", with_work),
+              "prices.csv, line 2, id: 'survey' is the id of work in this list");
+}
+
 TEST(PriceImport, takes_no_figure_that_reads_two_ways) {
     const PriceList into = list();
     const tables::CsvTable read = table("id;price\nclip;1.234\n");
