@@ -62,7 +62,7 @@ case "$mode" in
         }
         tail -n 3 .cache/asan-ctest.log
         say "Hostile files, each reader for a short while (tests/fuzz/run.sh for longer)"
-        bash tests/fuzz/run.sh 15 job exchange versions prices rules weather_any || failed=1
+        bash tests/fuzz/run.sh 15 job exchange versions prices rules issued_paper weather_any || failed=1
         QT_QPA_PLATFORM=offscreen ctest --test-dir .build/release -j "$jobs" --output-on-failure --progress || failed=1
         exit "$failed"
         ;;

@@ -46,7 +46,7 @@ std::optional<Problem> refuse_version(const Database& database, const std::optio
     return std::nullopt;
 }
 
-// Nobody else writes meanwhile: they wait for this transaction's turn.
+// Nobody else writes meanwhile: savers wait for this transaction's turn, the others for its lock of the tables.
 std::optional<Problem> keep_as_it_was(const Database& database, int version) {
     const std::string& chosen = database.connection()->backup_folder;
     const std::string folder = chosen.empty() ? usual_backup_folder() : chosen;

@@ -238,6 +238,13 @@ std::optional<Problem> copy_of_older(const Database& from, const Database& to) {
         if (!shape) return shape.problems().front();
         if (shape.value()) shapes.push_back(*shape.value());
     }
+    // Single statements take no turn (edits kept between saves, settings): they wait until the steps are taken.
+    QString names;
+    for (const Shape& shape : shapes)
+        names += (names.isEmpty() ? "" : ", ") + shape.name;
+    if (!names.isEmpty()) {
+        if (auto problem = from.run("LOCK TABLE " + names + " IN SHARE MODE")) return problem;
+    }
     for (const Shape& shape : shapes) {
         if (auto problem = copy_rows(from, to, shape)) return problem;
     }

@@ -1,5 +1,11 @@
 #include "core/store/dialect.h"
 
+// The number that a frozen plan foretells as its yearly heat; true and text are none.
+#define WG_HEAT(PLAN)                                     \
+    "CASE WHEN json_valid(" PLAN ") AND json_type(" PLAN  \
+    ", '$.figures.heat_kwh.mid') IN ('integer', 'real') " \
+    "THEN json_extract(" PLAN ", '$.figures.heat_kwh.mid') END"
+
 namespace wg::store {
 
 // PostgreSQL lets several write at once; the store's rules (numbers, revisions, the order of saves) want one after the
@@ -39,14 +45,13 @@ const Wording& wording(Dialect dialect) {
         .page = "%1%2 LIMIT ? OFFSET ?",
         .keep_heat =
             "INSERT INTO quote_heat (quote_id, heat_kwh) SELECT id, heat FROM (SELECT id, "
-            "CASE WHEN json_valid(plan_json) THEN json_extract(plan_json, '$.figures.heat_kwh.mid') END AS heat "
-            "FROM quote_issued WHERE id = ?) WHERE typeof(heat) IN ('real', 'integer') AND heat BETWEEN 0 AND 1e300",
+            WG_HEAT("plan_json") " AS heat FROM quote_issued WHERE id = ?) WHERE heat = 0 OR heat BETWEEN 1e-300 AND 1e300",
         // Both databases round the last digit in their own way.
         .other_heat =
             "SELECT number FROM (SELECT q.number, h.heat_kwh AS kept, "
-            "CASE WHEN json_valid(q.plan_json) THEN json_extract(q.plan_json, '$.figures.heat_kwh.mid') END AS heat "
+            WG_HEAT("q.plan_json") " AS heat "
             "FROM quote_issued q LEFT JOIN quote_heat h ON h.quote_id = q.id) WHERE CASE "
-            "WHEN typeof(heat) IN ('real', 'integer') AND heat BETWEEN 0 AND 1e300 "
+            "WHEN heat = 0 OR heat BETWEEN 1e-300 AND 1e300 "
             "THEN coalesce(abs(kept - heat) > 1e-9 * heat, 1) ELSE kept IS NOT NULL END LIMIT ?",
         // instr first: only a text that holds the id at all is parsed.
         .jobs_with_year =

@@ -107,7 +107,8 @@ std::optional<Problem> PersonalData::erase_one(const std::string& job_id, const 
     for (const char* sql : {"INSERT INTO erasing (job_id) VALUES (?)", "DELETE FROM unsaved WHERE job_id = ?",
                             "DELETE FROM job_versions WHERE job_id = ?", "DELETE FROM service_due WHERE job_id = ?",
                             "DELETE FROM customer_job WHERE job_id = ?", "DELETE FROM fitted_part WHERE job_id = ?",
-                            "DELETE FROM job_state_day WHERE job_id = ?"}) {
+                            "DELETE FROM job_state_day WHERE job_id = ?",
+                            "UPDATE stock_move SET note = '' WHERE job_id = ? AND note <> ''"}) {
         if (auto problem = database_.run(sql, {id})) return problem;
     }
     for (const std::string& quote : kept.over) {

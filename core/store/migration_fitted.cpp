@@ -28,9 +28,11 @@ CREATE TABLE quote_heat (
                 R"sql(
 INSERT INTO quote_heat (quote_id, heat_kwh)
 SELECT id, heat FROM (
-    SELECT q.id, CASE WHEN json_valid(q.plan_json) THEN json_extract(q.plan_json, '$.figures.heat_kwh.mid') END AS heat
+    SELECT q.id, CASE WHEN json_valid(q.plan_json) AND
+        json_type(q.plan_json, '$.figures.heat_kwh.mid') IN ('integer', 'real')
+        THEN json_extract(q.plan_json, '$.figures.heat_kwh.mid') END AS heat
     FROM quote_issued q)
-WHERE typeof(heat) IN ('real', 'integer') AND heat BETWEEN 0 AND 1e300)sql",
+WHERE heat = 0 OR heat BETWEEN 1e-300 AND 1e300)sql",
                 R"sql(
 CREATE TRIGGER quote_heat_no_update BEFORE UPDATE ON quote_heat
 BEGIN SELECT RAISE(ABORT, 'the heat of an issued quote is never changed'); END)sql",
@@ -68,11 +70,13 @@ DECLARE
     mid json;
 BEGIN
     mid := plan::json #> '{figures,heat_kwh,mid}';
-    IF json_typeof(mid) = 'number' AND mid::text::double precision BETWEEN 0 AND 1e300 THEN
+    IF json_typeof(mid) = 'number' AND
+       (mid::text::double precision = 0 OR mid::text::double precision BETWEEN 1e-300 AND 1e300) THEN
         RETURN mid::text::double precision;
     END IF;
     RETURN NULL;
-EXCEPTION WHEN data_exception THEN
+-- Nested too deep for the server: program_limit_exceeded.
+EXCEPTION WHEN data_exception OR program_limit_exceeded THEN
     RETURN NULL;
 END $body$)sql",
             R"sql(

@@ -77,6 +77,7 @@ CREATE TABLE stock_move (
 ))sql",
                  "CREATE INDEX stock_move_item ON stock_move (item_id, seq)", R"sql(
 CREATE TRIGGER stock_move_no_update BEFORE UPDATE ON stock_move
+WHEN NOT EXISTS (SELECT 1 FROM erasing WHERE job_id = OLD.job_id)
 BEGIN SELECT RAISE(ABORT, 'a movement of stock is never changed'); END)sql",
                  R"sql(
 CREATE TRIGGER stock_move_no_replace BEFORE INSERT ON stock_move
@@ -179,7 +180,7 @@ CREATE TRIGGER stock_move_corrects_its_like BEFORE INSERT ON stock_move
 FOR EACH ROW EXECUTE FUNCTION refuse_correction_of_another())sql",
              R"sql(
 CREATE TRIGGER stock_move_no_update BEFORE UPDATE ON stock_move
-FOR EACH ROW EXECUTE FUNCTION refuse_change('a movement of stock is never changed'))sql",
+FOR EACH ROW EXECUTE FUNCTION refuse_unless_erasing('a movement of stock is never changed'))sql",
              R"sql(
 CREATE TRIGGER stock_move_no_delete BEFORE DELETE ON stock_move
 FOR EACH ROW EXECUTE FUNCTION refuse_change('a movement of stock is never deleted'))sql",

@@ -1168,6 +1168,18 @@
         <translation>Erste Aufheizung, Einstellungen, Einweisung, Papiere</translation>
     </message>
     <message>
+        <source>Travel, distance</source>
+        <translation>Anfahrt, Strecke</translation>
+    </message>
+    <message>
+        <source>Travel, time</source>
+        <translation>Anfahrt, Zeit</translation>
+    </message>
+    <message>
+        <source>Tax</source>
+        <translation>Steuer</translation>
+    </message>
+    <message>
         <source>Standard rate %1 % (assumed)</source>
         <translation>Regelsatz %1 % (angenommen)</translation>
     </message>
@@ -3300,10 +3312,6 @@ Freundliche Grüße
     <message>
         <source>instead of: %1</source>
         <translation>statt: %1</translation>
-    </message>
-    <message>
-        <source>Tax</source>
-        <translation>Steuer</translation>
     </message>
     <message>
         <source>Difference with tax</source>

@@ -1168,6 +1168,18 @@
         <translation>Primer calentamiento, ajustes, instrucción, papeles</translation>
     </message>
     <message>
+        <source>Travel, distance</source>
+        <translation>Desplazamiento, distancia</translation>
+    </message>
+    <message>
+        <source>Travel, time</source>
+        <translation>Desplazamiento, tiempo</translation>
+    </message>
+    <message>
+        <source>Tax</source>
+        <translation>Impuestos</translation>
+    </message>
+    <message>
         <source>Standard rate %1 % (assumed)</source>
         <translation>Tipo general %1 % (supuesto)</translation>
     </message>
@@ -3300,10 +3312,6 @@ Un saludo cordial
     <message>
         <source>instead of: %1</source>
         <translation>en lugar de: %1</translation>
-    </message>
-    <message>
-        <source>Tax</source>
-        <translation>Impuestos</translation>
     </message>
     <message>
         <source>Difference with tax</source>

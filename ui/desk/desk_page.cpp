@@ -185,7 +185,7 @@ QWidget* DeskPage::make_table() {
     return left;
 }
 
-void DeskPage::reload(const std::string& job_id) {
+void DeskPage::reload_jobs(const std::string& job_id) {
     const std::string wanted = job_id.empty() ? selected_id() : job_id;
     model_->reload();
     const int row = model_->row_of(wanted);
@@ -195,6 +195,10 @@ void DeskPage::reload(const std::string& job_id) {
         table_->selectRow(0);
     }
     preview_selected();
+}
+
+void DeskPage::reload(const std::string& job_id) {
+    reload_jobs(job_id);
     QTimer::singleShot(0, this, [this] {  // after the jobs have been painted
         const QDate today = QDate::currentDate();
         services_->reload({today.year(), today.month(), today.day()});

@@ -87,6 +87,8 @@ class DeskPage : public QWidget {
     void tell(const QString& text);
     void show_equipment();
     void show_customers();
+    /// The list alone; the selection as with `reload`.
+    void reload_jobs(const std::string& job_id);
     void refresh_due();
     void refresh_count();
     void narrow();

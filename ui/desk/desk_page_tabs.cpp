@@ -119,7 +119,7 @@ void DeskPage::show_customers() {
     connect(customers_, &CustomersPage::new_job_asked, this, &DeskPage::new_for_customer_asked);
     // The list of jobs, once the page has done.
     connect(
-        customers_, &CustomersPage::jobs_changed, this, [this] { model_->reload(); }, Qt::QueuedConnection);
+        customers_, &CustomersPage::jobs_changed, this, [this] { reload_jobs({}); }, Qt::QueuedConnection);
 }
 
 void DeskPage::show_prices() {

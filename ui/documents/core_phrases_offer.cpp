@@ -21,6 +21,9 @@ const std::vector<const char*>& offer_phrases() {
         marked("Pressure hold, evacuation, charge"),
         marked("Supply, protection, connection and tests"),
         marked("First heating, settings, instruction, papers"),
+        marked("Travel, distance"),
+        marked("Travel, time"),
+        marked("Tax"),
         marked("Standard rate %1 % (assumed)"),
         marked("Reduced rate %1 % (assumed)"),
         // How the range was found.

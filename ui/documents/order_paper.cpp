@@ -81,12 +81,19 @@ void what_was_ordered(Flow& flow, const OrderInput& order) {
     Table table;
     table.columns = {{say("What"), 0.0}, {say("Quantity"), amount_mm, true}, {say("Net"), sum_mm, true}};
     Money material;
-    Money labour;
+    Money timed;  // work by the hour
     double hours = 0.0;
+    std::vector<Row> by_other_units;
     for (const quote::FrozenLine& line : agreed.lines) {
         if (line.labour) {
-            labour += line.net;
-            hours += line.quantity;
+            if (line.unit == hour_unit) {
+                timed += line.net;
+                hours += line.quantity;
+            } else {  // the way there by the kilometre
+                by_other_units.push_back(
+                    {QStringList{say_name(line.text), amount_words(line.quantity, line.unit),
+                                 agreed.lines_are_the_sum ? money(line.net, currency) : QString()}});
+            }
             continue;
         }
         material += line.net;
@@ -95,7 +102,8 @@ void what_was_ordered(Flow& flow, const OrderInput& order) {
     if (agreed.lines_are_the_sum) total_row(table, say("Equipment and material"), money(material, currency));
     table.rows.push_back(
         {QStringList{say("Fitting, tests, start and instruction"), quantity(hours, QStringLiteral("h"), 1),
-                     agreed.lines_are_the_sum ? money(labour, currency) : QString()}});
+                     agreed.lines_are_the_sum ? money(timed, currency) : QString()}});
+    table.rows.insert(table.rows.end(), by_other_units.begin(), by_other_units.end());
     sums_of(table, agreed, currency);
     flow.table(table);
 }

@@ -42,6 +42,8 @@ using SharedInput = std::shared_ptr<const PaperInput>;
 [[nodiscard]] QString service_words(const Service& service);  ///< "there", "bring over 9.0 m", "missing"
 /// What a charge weighs as carbon dioxide: tonnes, and below a tenth of one kilograms.
 [[nodiscard]] QString carbon_words(double tonnes);
+/// Of work that is reckoned by its time.
+inline constexpr const char* hour_unit = "h";
 /// An amount of a part: whole numbers without decimals.
 [[nodiscard]] QString amount_words(double value, const std::string& unit);
 /// A text that begins a line, within a sentence: German nouns keep their capitals.

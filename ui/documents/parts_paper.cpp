@@ -65,7 +65,7 @@ std::vector<Page> lay_out_parts_list(const SharedInput& input) {
     double hours = 0.0;
     for (const quote::OfferedLine* line : lines_that_count(offered)) {
         if (line->line.labour) {
-            hours += line->line.to_buy;
+            if (line->line.unit == hour_unit) hours += line->line.to_buy;
             work.rows.push_back(
                 {QStringList{say_name(line->line.text), amount_words(line->line.to_buy, line->line.unit)}});
         } else {

@@ -160,8 +160,10 @@ void price_table(Flow& flow, const PaperInput& input) {
     Money equipment;
     Money material;
     Money labour;
+    Money timed;  // of the labour: work by the hour
     int material_items = 0;
     double hours = 0.0;
+    std::vector<Row> by_other_units;
     Table table;
     table.whole = true;
     table.columns = {{say("What"), 0.0}, {say("Quantity"), 26.0, true}, {say("Net"), 36.0, true}};
@@ -172,7 +174,13 @@ void price_table(Flow& flow, const PaperInput& input) {
             equipment += line.net;
         } else if (line.labour) {
             labour += line.net;
-            hours += line.to_buy;
+            if (line.unit == hour_unit) {
+                timed += line.net;
+                hours += line.to_buy;
+            } else {  // the way there by the kilometre
+                by_other_units.push_back({QStringList{say_name(line.text), amount_words(line.to_buy, line.unit),
+                                                      money(line.net, currency)}});
+            }
         } else {
             material += line.net;
             ++material_items;
@@ -187,7 +195,8 @@ void price_table(Flow& flow, const PaperInput& input) {
                      say("%1 items").arg(material_items), money(material, currency)}});
     total(say("Material"), material);
     table.rows.push_back({QStringList{say("Fitting, tests, start and instruction"),
-                                      quantity(hours, QStringLiteral("h"), 1), money(labour, currency)}});
+                                      quantity(hours, QStringLiteral("h"), 1), money(timed, currency)}});
+    table.rows.insert(table.rows.end(), by_other_units.begin(), by_other_units.end());
     total(say("Labour"), labour);
     if (quote.discount.minor != 0) {
         const QString reason = qs(input.job.offer.discount_reason);

@@ -152,7 +152,7 @@ QVariant PriceModel::headerData(int section, Qt::Orientation orientation, int ro
         case column_group: return tr("Group");
         case column_many: return tr("From so many");
         case column_cost: return tr("Cost, %1").arg(qs(list_.currency));
-        case column_margin: return tr("Margin, %");
+        case column_margin: return tr("Mark-up, %");
         case column_price: return tr("Price, %1").arg(qs(list_.currency));
         case column_pack: return tr("Pack");
         case column_waste: return tr("Waste, %");
@@ -285,9 +285,9 @@ QString PriceModel::enter(parts::PriceItem& item, int column, const QString& tex
             item.price = *amount;
             return {};
         case column_margin:
-            if (!item.cost) return tr("Enter the cost first: the margin is reckoned over it");
+            if (!item.cost) return tr("Enter the cost first: the mark-up is reckoned over it");
             if (!value || *value < -100.0 || *value > most_margin_percent)
-                return tr("'%1' is no margin from -100 to 1 000 %").arg(text.trimmed());
+                return tr("'%1' is no mark-up from -100 to 1 000 %").arg(text.trimmed());
             item.price = parts::price_with_margin(*item.cost, *value);
             return {};
         case column_pack:

@@ -11,6 +11,7 @@
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QSpinBox>
+#include <QTabWidget>
 #include <QTableView>
 #include <QTableWidget>
 
@@ -20,6 +21,7 @@
 #include "tests/ui/common/sample.h"
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
+#include "ui/customers/customers_page.h"
 #include "ui/desk/desk_page.h"
 #include "ui/desk/due_groups.h"
 #include "ui/desk/figures_page.h"
@@ -135,6 +137,22 @@ TEST(DeskPage, the_list_is_narrowed_by_state_sorted_by_its_header_and_kept_as_a_
     EXPECT_EQ(page.table()->model()->rowCount(), 2) << "words and view together";
     page.filter()->due()->setCurrentIndex(1);
     EXPECT_EQ(page.table()->model()->rowCount(), 0);
+}
+
+TEST(DeskPage, a_job_stays_selected_when_customers_were_erased) {
+    const auto store = real_desk(3);
+    DeskPage page(*store, sample::reference());
+    page.show();
+    page.table()->selectRow(1);
+    page.findChild<QTabWidget*>()->setCurrentIndex(4);
+    ASSERT_NE(page.customers(), nullptr);
+    Q_EMIT page.customers()->jobs_changed();
+    QCoreApplication::processEvents();
+    EXPECT_EQ(page.table()->currentIndex().row(), 1);
+    QSignalSpy open(&page, &DeskPage::open_asked);
+    Q_EMIT page.table()->activated(page.table()->currentIndex());
+    ASSERT_EQ(open.count(), 1);
+    EXPECT_FALSE(open[0][0].toString().isEmpty());
 }
 
 TEST(DeskPage, a_serial_number_and_an_item_that_is_called_back_lead_to_the_jobs) {

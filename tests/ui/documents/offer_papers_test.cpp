@@ -310,6 +310,27 @@ TEST(Logo, what_is_none_or_reaches_further_is_refused_with_a_reason) {
     EXPECT_FALSE(signature_from_bytes(svg("<rect width=\"9\" height=\"9\"/>")).ok()) << "a signature is no drawing";
 }
 
+TEST(OfferPapers, kilometres_of_the_way_there_are_no_hours_of_work) {
+    PaperInput input = sample::input();
+    double hours = 0.0;
+    for (const parts::Line& line : input.plan.quote->lines)
+        hours += line.labour ? line.to_buy : 0.0;
+    parts::Line way;
+    way.text = "Travel, distance";
+    way.unit = "km";
+    way.labour = true;
+    way.priced = true;
+    way.quantity = way.to_buy = 100.0;
+    way.net = {7'000};
+    input.plan.quote->lines.push_back(way);
+    const QString text = words_of(Paper::quote, input);
+    EXPECT_TRUE(text.contains(quantity(hours, QStringLiteral("h"), 1))) << text.toStdString();
+    EXPECT_TRUE(text.contains(QStringLiteral("Travel, distance")));
+    EXPECT_TRUE(text.contains(quantity(100.0, QStringLiteral("km"))));
+    input.look.language = Language::german;
+    EXPECT_TRUE(words_of(Paper::quote, input).contains(QStringLiteral("Anfahrt, Strecke")));
+}
+
 TEST(Logo, stands_in_its_box_at_the_head_and_the_file_stays_for_the_archive) {
     PaperInput input = ordered();
     input.firm.logo = logo_from_bytes(picture_bytes("PNG", {900, 100}, true)).value();

@@ -68,7 +68,7 @@ TEST_F(PricesTest, the_firms_own_list_is_made_changed_saved_and_read_again) {
     ASSERT_TRUE(enter("marl-18", PriceModel::column_cost, QStringLiteral("400")));
     EXPECT_EQ(item("marl-18").price.minor, 51250) << "the price stands";
     ASSERT_TRUE(enter("marl-18", PriceModel::column_margin, QStringLiteral("30")));
-    EXPECT_EQ(item("marl-18").price.minor, 52000) << "the margin sets the price";
+    EXPECT_EQ(item("marl-18").price.minor, 52000) << "the mark-up sets the price";
     EXPECT_TRUE(page_->has_changes());
     EXPECT_FALSE(page_->choose("invented-eur")) << "changes would be lost";
     ASSERT_TRUE(page_->save_version(QStringLiteral("letter of April"), now));
@@ -95,7 +95,7 @@ TEST_F(PricesTest, an_entry_that_cannot_stand_is_refused_in_words_and_changes_no
         {PriceModel::column_price, "10000001", "no amount"},  {PriceModel::column_pack, "-2", "pack"},
         {PriceModel::column_waste, "120", "share"},           {PriceModel::column_unit, "box", "pc, m, kg, h"},
         {PriceModel::column_id, "rill-18", "another item"},   {PriceModel::column_id, " ", "needs an id"},
-        {PriceModel::column_margin, "2000", "margin"},        {PriceModel::column_tax, "", "tax class"}};
+        {PriceModel::column_margin, "2000", "mark-up"},        {PriceModel::column_tax, "", "tax class"}};
     for (const auto& [column, text, words] : wrong) {
         problems_.clear();
         EXPECT_FALSE(enter("marl-18", column, QString::fromUtf8(text))) << text;
