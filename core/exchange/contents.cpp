@@ -21,7 +21,6 @@ constexpr const char* format_word = "warmgable-exchange";
 constexpr std::string_view quotes_folder = "quotes/", papers_folder = "papers/", pictures_folder = "pictures/",
                            firm_folder = "firm/", json_ending = ".json", pdf_ending = ".pdf";
 constexpr std::size_t most_answers = 1000;
-constexpr std::size_t most_orders = 1000;
 constexpr std::size_t max_contents_bytes = std::size_t{4} << 20U;
 constexpr std::size_t max_name_bytes = 200;
 
@@ -280,7 +279,8 @@ void read_orders(const json& object, Members& members, std::vector<Problem>& pro
     const auto list = object.find("orders");
     if (list == object.end()) return;  // none, or an older program
     members.passed_over(1);
-    if (!list->is_array() || list->size() > most_orders) return members.wrong("orders", "are no list");
+    if (!list->is_array() || list->size() > most_orders)
+        return members.wrong("orders", "are no list, or more than " + std::to_string(most_orders));
     for (const json& item : *list) {
         if (!item.is_object()) return members.wrong("orders", "hold something else than papers of orders");
         Members one(item, where + ": orders", problems);

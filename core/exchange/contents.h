@@ -29,6 +29,11 @@ inline constexpr const char* versions_name = "versions.json";
 [[nodiscard]] std::vector<Problem> check_contents(const std::string& text, const std::vector<Entry>& entries,
                                                   const std::string& file_name, Parcel& into);
 
+/// Papers of orders that may come with one quote, and with all of a file: each takes a number that the firm will not
+/// give again, so a file must not be able to use them up.
+inline constexpr std::size_t most_orders = 50;
+inline constexpr std::size_t most_orders_of_file = 500;
+
 [[nodiscard]] std::string quote_json(const SentQuote& quote);
 /// Hashes of the papers that go with a quote; their bytes are entries of their own.
 struct NamedPapers {

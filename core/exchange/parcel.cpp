@@ -27,32 +27,37 @@ std::vector<Problem> unnamed_pictures(const std::vector<SentPicture>& pictures, 
     return problems;
 }
 
-/// Each paper to the quotes that name it; what is named and not there, or there and not named, is refused.
-std::vector<Problem> give_papers(const std::vector<NamedPapers>& named,
-                                 const std::map<std::string, std::string>& papers, const std::string& where,
-                                 Parcel& out) {
-    std::set<std::string> used;
-    // Each name belongs to its bytes already: the list of contents was held against them.
-    const auto give = [&](const std::string& sha256, std::string& to) {
-        const auto found = papers.find(paper_name(sha256));
-        if (found == papers.end() || sha256_hex(found->second) != sha256) return false;
-        to = found->second;
-        used.insert(found->first);
-        return true;
+/// Each paper to the quote or order that names it; what is named and not there, or there and not named, is refused.
+/// Named twice, too: each has its number on it, so no two are the same, and copies of one entry could fill the memory.
+std::vector<Problem> give_papers(const std::vector<NamedPapers>& named, std::map<std::string, std::string> papers,
+                                 const std::string& where, Parcel& out) {
+    std::set<std::string> given;
+    const auto give = [&](const std::string& sha256, std::string& to) -> const char* {
+        const std::string name = paper_name(sha256);
+        auto found = papers.extract(name);
+        if (found.empty())
+            return given.count(name) == 0 ? "names a paper that is not there as it was"
+                                          : "names a paper that was named before";
+        to = std::move(found.mapped());
+        given.insert(name);
+        return nullptr;
     };
+    std::size_t orders = 0;
     for (std::size_t i = 0; i < named.size(); ++i) {
         SentQuote& quote = out.quotes[i];
-        bool all = named[i].quote.empty() || give(named[i].quote, quote.paper);
-        for (std::size_t k = 0; k < quote.orders.size() && all; ++k)
-            all = give(named[i].orders[k], quote.orders[k].paper);
-        if (!all)
-            return {{where + ": " + quote_name(quote.id), "names a paper that is not there as it was",
-                     "Ask for the file to be exported and sent again"}};
+        orders += quote.orders.size();
+        if (orders > most_orders_of_file)
+            return {{where, "has more than " + std::to_string(most_orders_of_file) + " papers of orders",
+                     "Ask who sent the file what it holds"}};
+        const char* wrong = named[i].quote.empty() ? nullptr : give(named[i].quote, quote.paper);
+        for (std::size_t k = 0; k < quote.orders.size() && wrong == nullptr; ++k)
+            wrong = give(named[i].orders[k], quote.orders[k].paper);
+        if (wrong != nullptr)
+            return {{where + ": " + quote_name(quote.id), wrong, "Ask for the file to be exported and sent again"}};
     }
-    const auto odd =
-        std::find_if(papers.begin(), papers.end(), [&used](const auto& paper) { return used.count(paper.first) == 0; });
-    if (odd == papers.end()) return {};
-    return {{where + ": " + odd->first, "belongs to no quote", "Ask for the file to be exported and sent again"}};
+    if (papers.empty()) return {};
+    return {{where + ": " + papers.begin()->first, "belongs to no quote",
+             "Ask for the file to be exported and sent again"}};
 }
 
 template <class List>
@@ -77,7 +82,7 @@ Result<std::string> pack(const Parcel& parcel) {
         entries.push_back({quote_name(quote.id), quote_json(quote)});
         const auto add = [&entries](const std::string& pdf) {
             Entry paper{paper_name(sha256_hex(pdf)), pdf};
-            // Two quotes may look the same.
+            // Twice the same paper: told by reading it again, below.
             const bool there =
                 std::any_of(entries.begin(), entries.end(), [&](const Entry& e) { return e.name == paper.name; });
             if (!there) entries.push_back(std::move(paper));
@@ -146,7 +151,11 @@ Result<Parcel> unpack(std::string_view bytes, const std::string& file_name) {
                 if (picture_name(out.pictures.back().sha256) != entry.name)
                     return {{{where, "has not the hash that it is named by", "Ask for the file to be sent again"}}};
                 break;
-            case EntryKind::paper: papers[entry.name] = std::move(entry.bytes); break;
+            case EntryKind::paper:
+                if (paper_name(sha256_hex(entry.bytes)) != entry.name)
+                    return {{{where, "has not the hash that it is named by", "Ask for the file to be sent again"}}};
+                papers[entry.name] = std::move(entry.bytes);
+                break;
             case EntryKind::firm_data: {
                 if (firm_data_name(sha256_hex(entry.bytes)) != entry.name)
                     return {{{where, "has not the hash that it is named by", "Ask for the file to be sent again"}}};
@@ -160,7 +169,8 @@ Result<Parcel> unpack(std::string_view bytes, const std::string& file_name) {
             case EntryKind::unknown: break;
         }
     }
-    if (auto problems = give_papers(papers_named, papers, file_name, out); !problems.empty()) return problems;
+    if (auto problems = give_papers(papers_named, std::move(papers), file_name, out); !problems.empty())
+        return problems;
     if (out.base && out.base->id != out.job.id)
         return {{{file_name, "has a base of another job", "Ask for the file to be exported and sent again"}}};
     if (auto problems = unnamed_pictures(out.pictures, out.job, file_name); !problems.empty()) return problems;

@@ -3,6 +3,8 @@
 #include <QByteArray>
 #include <QUuid>
 #include <QVariant>
+#include <algorithm>
+#include <tuple>
 
 #include "core/quantity/sha256.h"
 #include "core/quantity/utf8.h"
@@ -17,6 +19,16 @@ namespace {
 std::optional<Problem> refuse_bytes(const std::string& pdf) {
     if (pdf.rfind("%PDF-", 0) == 0 && pdf.size() <= max_paper_bytes) return std::nullopt;
     return Problem{"paper of an order", "is no PDF, or larger than 60 MiB", "Print it again"};
+}
+
+/// As they were made, though times are whole seconds: an order before its changes, lower numbers before higher ones.
+/// Not by `seq` or by the database's way to sort words: both differ from machine to machine.
+bool made_before(const OrderPaper& a, const OrderPaper& b) {
+    const auto key = [](const OrderPaper& one) {
+        return std::tuple<const std::string&, bool, std::size_t, const std::string&>(
+            one.kept_at, one.kind == NumberKind::change_order, one.number.size(), one.number);
+    };
+    return key(a) < key(b);
 }
 
 int year_of(Instant at) {
@@ -121,7 +133,7 @@ Result<bool> OrderBook::put(const OrderPaper& paper, const std::string& pdf, boo
 Result<std::vector<OrderPaper>> OrderBook::papers_of(const std::string& job_id) const {
     Result<QSqlQuery> found = database_.query(
         "SELECT o.id, o.kind, o.quote_id, o.number, o.sha256, o.kept_at, o.kept_by FROM order_paper o "
-        "JOIN quote_issued q ON q.id = o.quote_id WHERE q.job_id = ? ORDER BY o.kept_at, o.kind, o.number, o.id",
+        "JOIN quote_issued q ON q.id = o.quote_id WHERE q.job_id = ?",
         {to_qt(job_id)});
     if (!found) return found.problems();
     std::vector<OrderPaper> out;
@@ -131,6 +143,7 @@ Result<std::vector<OrderPaper>> OrderBook::papers_of(const std::string& job_id) 
             at(1) == key_of(NumberKind::change_order) ? NumberKind::change_order : NumberKind::order;
         out.push_back({at(0), kind, at(2), at(3), at(4), at(5), at(6)});
     }
+    std::sort(out.begin(), out.end(), made_before);
     return out;
 }
 

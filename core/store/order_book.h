@@ -37,7 +37,7 @@ class OrderBook {
     /// that are no PDF.
     [[nodiscard]] Result<OrderPaper> keep(NumberKind kind, const std::string& quote_id, const PrintNumbered& print,
                                           Instant now);
-    /// Of the job, by the time they were kept: on every machine in the same order.
+    /// Of the job, by the time they were kept, an order before changes of the same second: on every machine alike.
     [[nodiscard]] Result<std::vector<OrderPaper>> papers_of(const std::string& job_id) const;
     /// As it went out. Refused: unknown, or bytes that lost their hash.
     [[nodiscard]] Result<std::string> paper(const std::string& id) const;

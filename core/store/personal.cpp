@@ -168,11 +168,11 @@ Result<ExportedClient> PersonalData::export_to(const std::vector<std::string>& j
         const Result<std::vector<IssuedQuote>> quotes = store_.quotes(id);
         if (!quotes) return quotes.problems();
         for (const IssuedQuote& quote : quotes.value()) {
-            const std::string file = plain_file_name(quote.number, "quote") + "-" + quote.id.substr(0, 8) + ".json";
-            if (auto problem = write_file(path("quotes", file), quote.plan_json)) return *problem;
+            if (auto problem = write_file(path("quotes", quote_stem(quote) + ".json"), quote.plan_json))
+                return *problem;
             ++out.quotes;
         }
-        if (auto problem = export_papers(id, root.filePath("papers").toStdString(), out)) return *problem;
+        if (auto problem = export_papers(id, root.path().toStdString(), out)) return *problem;
         for (const Photograph& photograph : job.value().photographs) {
             if (!seen.insert(photograph.sha256).second) continue;
             const Result<std::string> bytes = store_.photograph(photograph.sha256);

@@ -82,8 +82,9 @@ class PersonalData {
     [[nodiscard]] Result<NamedForClient> named(const std::vector<std::string>& numbers) const;
 
     /// Into a folder that is new or empty: jobs/NUMBER.json, history/NUMBER-REVISION.json, quotes/NUMBER.json,
-    /// papers/NUMBER.pdf (of quotes, orders and their changes, with signatures as pictures), photographs/SHA256.jpg,
-    /// customers.csv: those named, and those that the jobs are linked with.
+    /// quotes/NUMBER-answers.json (what was answered, when, by whom), papers/NUMBER.pdf (of quotes, orders and their
+    /// changes, with signatures as pictures), photographs/SHA256.jpg, customers.csv: those named, and those that the
+    /// jobs are linked with.
     [[nodiscard]] Result<ExportedClient> export_to(const std::vector<std::string>& job_ids, const std::string& folder,
                                                    const std::vector<std::string>& customer_ids = {}) const;
 
@@ -118,7 +119,10 @@ class PersonalData {
                                                          Instant now, Erased& out) const;
     [[nodiscard]] Result<std::set<std::string>> customers_of(const std::vector<std::string>& job_ids) const;
     [[nodiscard]] std::optional<Problem> sweep_file() const;
-    [[nodiscard]] std::optional<Problem> export_papers(const std::string& job_id, const std::string& folder,
+    /// Name of a quote's files, without ending.
+    [[nodiscard]] static std::string quote_stem(const IssuedQuote& quote);
+    /// With the answers; `root`: the folder of all.
+    [[nodiscard]] std::optional<Problem> export_papers(const std::string& job_id, const std::string& root,
                                                        ExportedClient& out) const;
 
     Store& store_;

@@ -1,6 +1,9 @@
-// The papers that a client got, to be handed out with the rest.
+// The papers that a client got and what they answered, to be handed out with the rest.
 
 #include <QDir>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
 
 #include "core/quantity/utf8.h"
 #include "core/store/export.h"
@@ -16,18 +19,36 @@ std::string paper_file(const std::string& number, const std::string& id, const c
     return plain_file_name(number, "paper") + "-" + id.substr(0, 8) + ending;
 }
 
+/// As they were entered, in that order; a withdrawal is the firm's.
+std::string answers_json(const std::string& number, const std::vector<QuoteAnswer>& answers) {
+    QJsonArray list;
+    for (const QuoteAnswer& one : answers) {
+        list.append(QJsonObject{{"answer", QLatin1String(key_of(one.answer))},
+                                {"on", to_qt(one.on)},
+                                {"who", to_qt(one.who)},
+                                {"note", to_qt(one.note)},
+                                {"entered_by", to_qt(one.entered_by)},
+                                {"entered_at", to_qt(one.entered_at)}});
+    }
+    return QJsonDocument(QJsonObject{{"quote", to_qt(number)}, {"answers", list}}).toJson().toStdString();
+}
+
 }  // namespace
 
-std::optional<Problem> PersonalData::export_papers(const std::string& job_id, const std::string& folder,
+std::string PersonalData::quote_stem(const IssuedQuote& quote) {
+    return plain_file_name(quote.number, "quote") + "-" + quote.id.substr(0, 8);
+}
+
+std::optional<Problem> PersonalData::export_papers(const std::string& job_id, const std::string& root,
                                                    ExportedClient& out) const {
+    const QDir papers_folder(QDir(to_qt(root)).filePath("papers")), quotes_folder(QDir(to_qt(root)).filePath("quotes"));
     const auto put = [&](const Result<std::string>& bytes, const std::string& name,
                          const std::string& number) -> std::optional<Problem> {
         if (!bytes) {
             out.missing.push_back("paper of " + for_message(number) + ": " + bytes.problems().front().what);
             return std::nullopt;
         }
-        if (auto problem = write_file(QDir(to_qt(folder)).filePath(to_qt(name)).toStdString(), bytes.value()))
-            return problem;
+        if (auto problem = write_file(papers_folder.filePath(to_qt(name)).toStdString(), bytes.value())) return problem;
         ++out.papers;
         return std::nullopt;
     };
@@ -45,6 +66,8 @@ std::optional<Problem> PersonalData::export_papers(const std::string& job_id, co
         }
         const auto given = answers.value().find(quote.id);
         if (given == answers.value().end()) continue;
+        const std::string file = quotes_folder.filePath(to_qt(quote_stem(quote) + "-answers.json")).toStdString();
+        if (auto problem = write_file(file, answers_json(quote.number, given->second))) return problem;
         for (const QuoteAnswer& answer : given->second) {
             if (answer.signature_sha256.empty()) continue;
             const Result<std::string> image = quotes.signature(answer.id);

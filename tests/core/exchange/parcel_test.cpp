@@ -273,13 +273,64 @@ TEST(Parcel, papers_of_orders_that_are_not_what_they_should_be_are_refused) {
               std::string::npos);
     const Entry wrong{paper_name(sha256_hex(quote.orders[1].paper)), "%PDF-1.7 another"};
     EXPECT_NE(against(made_of({job_entry(), named, paper(quote.paper), paper(quote.orders[0].paper), wrong}))
-                  .find("names a paper that is not there"),
+                  .find("has not the hash"),
               std::string::npos);
     // A file of a program that knew no orders reads as one without.
     SentQuote older = quote;
     older.orders.clear();
     EXPECT_EQ(quote_json(older).find("orders"), std::string::npos);
     EXPECT_EQ(against(made_of({job_entry(), {quote_name(older.id), quote_json(older)}, paper(older.paper)})), "");
+}
+
+// One entry of paper, given to each that names it, could become any number of bytes.
+TEST(Parcel, a_paper_that_two_name_is_refused) {
+    const auto said = [](const auto& alter) {
+        Parcel parcel = sample();
+        parcel.quotes.push_back(parcel.quotes[0]);
+        SentQuote& other = parcel.quotes[1];
+        other.id = "00000000-0000-4000-8000-000000000007";
+        other.paper += " of the other";
+        for (SentOrder& one : other.orders)
+            one.paper += " of the other";
+        alter(parcel);
+        const auto bytes = pack(parcel);
+        return bytes ? std::string() : text_of(bytes.problems());
+    };
+    const std::string twice = "was named before";
+    EXPECT_EQ(said([](Parcel&) {}), "");
+    EXPECT_NE(said([](Parcel& p) { p.quotes[1].paper = p.quotes[0].paper; }).find(twice), std::string::npos);
+    EXPECT_NE(said([](Parcel& p) { p.quotes[0].orders[1].paper = p.quotes[0].orders[0].paper; }).find(twice),
+              std::string::npos);
+    EXPECT_NE(said([](Parcel& p) { p.quotes[1].orders[0].paper = p.quotes[0].orders[0].paper; }).find(twice),
+              std::string::npos);
+    EXPECT_NE(said([](Parcel& p) { p.quotes[1].orders[0].paper = p.quotes[1].paper; }).find(twice), std::string::npos);
+    EXPECT_EQ(said([](Parcel& p) { p.quotes[0].paper.clear(), p.quotes[1].paper.clear(); }), "") << "none is no paper";
+}
+
+TEST(Parcel, more_papers_of_orders_than_a_job_comes_to_are_refused) {
+    const auto said = [](std::size_t quotes, std::size_t orders) {
+        Parcel parcel = sample();
+        const SentQuote first = parcel.quotes[0];
+        parcel.quotes.clear();
+        unsigned id = 0x1000;
+        const auto next_id = [&id] { return "00000000-0000-4000-8000-00000000" + std::to_string(++id); };
+        for (std::size_t i = 0; i < quotes; ++i) {
+            SentQuote quote = first;
+            quote.id = next_id();
+            quote.paper.append(quote.id);
+            quote.orders.assign(orders, first.orders[1]);
+            for (SentOrder& one : quote.orders) {
+                one.id = next_id();
+                one.paper.append(one.id);
+            }
+            parcel.quotes.push_back(std::move(quote));
+        }
+        const auto bytes = pack(parcel);
+        return bytes ? std::string() : text_of(bytes.problems());
+    };
+    EXPECT_EQ(said(10, 50), "");
+    EXPECT_NE(said(1, 51).find("more than 50"), std::string::npos);
+    EXPECT_NE(said(11, 46).find("more than 500 papers of orders"), std::string::npos);
 }
 
 TEST(Parcel, noise_never_breaks_the_reader) {

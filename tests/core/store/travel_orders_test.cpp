@@ -4,6 +4,9 @@
 #include <gtest/gtest.h>
 
 #include <QDir>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <algorithm>
 
 #include "core/quantity/sha256.h"
@@ -144,6 +147,76 @@ TEST_P(EachStore, TheClientGetsTheirPapersAndSignatures) {
     EXPECT_EQ(bytes_of(folder.filePath(names[1]).toStdString()), QByteArray("%PDF-1.7 order O2027-0001"));
     EXPECT_TRUE(names[3].endsWith(".png")) << names[3].toStdString();
     EXPECT_EQ(bytes_of(folder.filePath(names[3]).toStdString()).toStdString(), png);
+}
+
+TEST_P(EachStore, TheClientGetsWhatWasAnsweredToTheirQuotes) {
+    const auto store = Store::open_place(path(), at(0), "Ada on desk-2").value();
+    const Job job = ordered_job(*store);
+    QuoteBook book(*store);
+    ASSERT_TRUE(
+        book.issue({id(0x902), job.id, 1, "Q-2", "2027-06-22T08:00:00Z", "{}", "", 100, "EUR"}, "%PDF-1.7 2", at(2))
+            .ok());
+    QuoteAnswer back;
+    back.id = id(0xA02);
+    back.quote_id = id(0x901);
+    back.answer = Answer::withdrawn;
+    back.on = "2027-06-28";
+    back.who = "Ada";
+    back.note = "\"Zu spät\", rang Herr Lindholm\nam Abend";
+    ASSERT_TRUE(book.answer(back, at(6)).ok());
+    ASSERT_TRUE(PersonalData(*store).export_to({job.id}, file("handed")).ok());
+    const QDir folder(QString::fromStdString(file("handed")) + "/quotes");
+    const std::string stem = "Q-1-" + id(0x901).substr(0, 8);
+    EXPECT_TRUE(folder.exists(QString::fromStdString(stem + ".json")));
+    // One was answered.
+    ASSERT_EQ(folder.entryList({"*-answers.json"}, QDir::Files),
+              QStringList(QString::fromStdString(stem) + "-answers.json"));
+    const QByteArray text = bytes_of(folder.filePath(QString::fromStdString(stem) + "-answers.json").toStdString());
+    const QJsonObject told = QJsonDocument::fromJson(text).object();
+    EXPECT_EQ(told["quote"].toString(), "Q-1");
+    const QJsonArray list = told["answers"].toArray();
+    ASSERT_EQ(list.size(), 2) << text.toStdString();
+    const auto said = [&list](int n, const char* key) { return list[n].toObject()[key].toString().toStdString(); };
+    EXPECT_EQ(said(0, "answer"), "accepted");
+    EXPECT_EQ(said(0, "on"), "2027-06-25");
+    EXPECT_EQ(said(0, "who"), "M. Lindholm");
+    EXPECT_EQ(said(0, "entered_at"), iso8601(at(3)));
+    EXPECT_EQ(said(0, "entered_by"), "Ada on desk-2");
+    EXPECT_EQ(said(1, "answer"), "withdrawn");
+    EXPECT_EQ(said(1, "on"), back.on);
+    EXPECT_EQ(said(1, "note"), back.note);
+}
+
+TEST_P(EachStore, PapersOfOneSecondComeInTheOrderTheyWereMade) {
+    const auto store = open();
+    const auto other = Store::open(file("other.db"), at(0), "Other").value();
+    const Job job = ordered_job(*store);
+    const auto numbers = [&job](Store& of) {
+        std::string out;
+        const auto papers = OrderBook(of).papers_of(job.id).value();
+        for (const OrderPaper& one : papers)
+            out.append(one.number).append(" ");
+        return out;
+    };
+    take(*other, parcel_of(*store, job.id));
+    // All of one second, put in backwards: neither place in the table, id nor the alphabet tells the order.
+    const auto put = [](Store& to, unsigned n, NumberKind kind, const std::string& number) {
+        bool taken = false;
+        const std::string pdf = "%PDF-1.7 " + number;
+        EXPECT_TRUE(OrderBook(to).put({id(n), kind, id(0x901), number, "", iso8601(at(9)), "Ada"}, pdf, taken).value());
+    };
+    const std::vector<std::pair<NumberKind, std::string>> made = {
+        {NumberKind::order, "O2027-0009"},        {NumberKind::order, "O2027-B001"},
+        {NumberKind::order, "O2027-a001"},        {NumberKind::order, "O2027-10000"},
+        {NumberKind::change_order, "C2027-0007"}, {NumberKind::change_order, "C2027-10000"}};
+    for (unsigned n = 0; n < made.size(); ++n) {
+        put(*store, 0xB20 - n, made[made.size() - 1 - n].first, made[made.size() - 1 - n].second);
+        put(*other, 0xB20 - (static_cast<unsigned>(made.size()) - 1 - n), made[n].first, made[n].second);
+    }
+    const std::string expected =
+        "O2027-0001 C2027-0001 O2027-0009 O2027-B001 O2027-a001 O2027-10000 C2027-0007 C2027-10000 ";
+    EXPECT_EQ(numbers(*store), expected);
+    EXPECT_EQ(OrderBook(*other).papers_of(job.id).value(), OrderBook(*store).papers_of(job.id).value());
 }
 
 }  // namespace
