@@ -87,6 +87,8 @@ class EquipmentPage : public QWidget {
     void bring_back();
     QString begin(ItemDraft draft);
     void took(const Result<store::EquipmentVersion>& done, const QString& words);
+    /// After a save that was refused: shows the version that somebody saved after `base`, if there is one.
+    void show_overtaking(std::int64_t base);
     [[nodiscard]] const Known* current() const;
 
     store::Store& store_;

@@ -89,11 +89,24 @@ bool EquipmentPage::save(Instant now) {
     const QByteArray text = text_of(form_->draft());
     // On what was changed, not on what somebody has saved since.
     const std::int64_t newest = known != nullptr && known->version ? known->version->version : 0;
-    const auto done = store::EquipmentBook(store_).save(bytes_view(text), bases_.value(current_, newest), now);
-    // Told of it: what is read next is what the entries change from then on.
-    if (!done.ok()) bases_.remove(current_);
+    const std::int64_t base = bases_.value(current_, newest);
+    const auto done = store::EquipmentBook(store_).save(bytes_view(text), base, now);
     took(done, tr("Saved as version %1"));
+    if (!done.ok()) show_overtaking(base);
     return done.ok();
+}
+
+// Only a version that stands on the screen is what the entries change from then on: after a save that failed for
+// another reason, nobody has seen what somebody else may save until the next try.
+void EquipmentPage::show_overtaking(std::int64_t base) {
+    const Result<store::EquipmentKept> kept = store::EquipmentBook(store_).history(current_.toStdString());
+    if (!kept || kept.value().items.empty() || kept.value().items.front().version == base) return;
+    const QString key = current_;
+    reload();
+    const Known* known = current();
+    if (current_ != key || known == nullptr || !known->version || !drafts_.contains(key)) return;
+    side_->setCurrentWidget(history_);
+    bases_.insert(key, known->version->version);
 }
 
 void EquipmentPage::drop_entries() {

@@ -1,7 +1,9 @@
 // What leaves the Offer stage: issued quotes, the parts list as CSV, the purchase list.
 
 #include <QDateTime>
+#include <QDir>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QPushButton>
 #include <QStandardPaths>
 
@@ -19,6 +21,18 @@
 #include "ui/offer/offer_stage.h"
 
 namespace wg::ui {
+namespace {
+
+/// What can be known before anything is written there.
+std::optional<Problem> no_place_for(const QString& path) {
+    const QFileInfo file(path);
+    const QFileInfo folder(file.absolutePath());
+    if (folder.isDir() && folder.isWritable() && (!file.exists() || file.isFile())) return std::nullopt;
+    return Problem{QDir::toNativeSeparators(path).toStdString(), "cannot be written",
+                   "Choose the name of a file in a folder you may write to"};
+}
+
+}  // namespace
 
 QString OfferStage::why_not_issued() const {
     if (session_ == nullptr || session_->plan() == nullptr) return tr("There is no plan.");
@@ -94,14 +108,18 @@ bool OfferStage::save_purchase_list(const QString& path, Instant now) {
         notice_->add(Mark::stop, qs(unread->text()));
         return false;
     }
-    // Written before it is kept: a folder that takes nothing uses up no number.
+    // A folder that takes nothing uses up no number.
+    if (const auto no_place = no_place_for(path)) {
+        notice_->add(Mark::stop, qs(no_place->text()));
+        return false;
+    }
+    std::string kept_bytes;
     const auto print = [&](const std::string& number) -> Result<std::string> {
         paper.order->number = qs(number);
         const auto pdf = pdf_bytes(Paper::purchase_list, paper);
         if (!pdf.ok()) return pdf.problems();
-        const auto written = write_whole(path, pdf.value());
-        if (!written.ok()) return written.problems();
-        return pdf.value().toStdString();
+        kept_bytes = pdf.value().toStdString();
+        return kept_bytes;
     };
     const std::vector<store::PurchaseOrdered> lines = ordered_lines(paper);
     const auto kept = store::PurchaseBook(*store_).keep(session_->job().id, lines, print, now);
@@ -120,6 +138,15 @@ bool OfferStage::save_purchase_list(const QString& path, Instant now) {
         notice_->add(Mark::caution,
                      tr("The book of stock has less than nothing of %1: all of it is on the list. Count what is there.")
                          .arg(missing.join(QStringLiteral(", "))));
+    // Only now that the number is this list's: no paper lies about under a number that the next list gets, too.
+    const auto written = write_whole(path, kept_bytes);
+    if (!written.ok()) {
+        notice_->add(Mark::stop,
+                     tr("Purchase list %1 is kept, but its file was not written. %2 Save it from the purchase lists "
+                        "beside the prices; a list made anew would order everything twice.")
+                         .arg(qs(kept.value().number), qs(text_of(written.problems()))));
+        return false;
+    }
     Q_EMIT status_text(tr("Purchase list %1 saved as %2").arg(qs(kept.value().number), path));
     return true;
 }

@@ -86,6 +86,9 @@ std::string logo_to_keep(const QByteArray& file, const QImage& drawn) {
     const QImage fitting = std::max(drawn.width(), drawn.height()) > most_px
                                ? drawn.scaled(most_px, most_px, Qt::KeepAspectRatio, Qt::SmoothTransformation)
                                : drawn;
+    // A picture so narrow that its shorter side would fall below what a logo may have stays as it came.
+    if (std::min(fitting.width(), fitting.height()) < least_logo_px && !file.isEmpty() && file.size() <= max_logo_bytes)
+        return file.toStdString();
     for (const auto& [format, quality, most] :
          {std::tuple{"PNG", -1, 4 * usual_logo_bytes}, std::tuple{"JPEG", 92, qsizetype{max_logo_bytes}}}) {
         QByteArray bytes;

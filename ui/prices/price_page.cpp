@@ -25,7 +25,7 @@ namespace wg::ui {
 namespace {
 
 constexpr int price_row_px = 32;
-constexpr int least_text_px = 220;
+constexpr int least_text_px = 260;
 constexpr int keep_changes_ms = 250;
 
 }  // namespace
@@ -132,7 +132,7 @@ QWidget* PricePage::make_items() {
         {PriceModel::column_tax, 90}};
     for (const auto& [column, width] : widths)
         table_->setColumnWidth(column, width);
-    keep_wide(*table_, PriceModel::column_text, 260);
+    keep_wide(*table_, PriceModel::column_text, least_text_px);
     add_ = new QPushButton(tr("Add an item"), part);
     remove_ = new QPushButton(tr("Remove the item"), part);
     import_items_ = new QPushButton(tr("Take prices from a CSV file"), part);
@@ -157,19 +157,6 @@ QWidget* PricePage::make_items() {
     connect(remove_, &QPushButton::clicked, this, [this] { model_->remove_row(table_->currentIndex().row()); });
     connect(import_items_, &QPushButton::clicked, this, &PricePage::ask_import_items);
     return part;
-}
-
-// The items' text takes the room that the other columns leave, and never less than it can be read in.
-void PricePage::fit_text_column() {
-    int others = 0;
-    for (int column = 0; column < PriceModel::column_count; ++column)
-        if (column != PriceModel::column_text) others += table_->columnWidth(column);
-    table_->setColumnWidth(PriceModel::column_text, std::max(least_text_px, table_->viewport()->width() - others));
-}
-
-void PricePage::resizeEvent(QResizeEvent* event) {
-    QWidget::resizeEvent(event);
-    QTimer::singleShot(0, this, &PricePage::fit_text_column);  // once the table has its size
 }
 
 bool PricePage::tell(const std::vector<Problem>& problems) {

@@ -58,9 +58,6 @@ class PricePage : public QWidget {
     [[nodiscard]] QLineEdit* search() const { return search_; }
     [[nodiscard]] QString state_words() const;
 
-   protected:
-    void resizeEvent(QResizeEvent* event) override;
-
    Q_SIGNALS:
     void problem(const QString& text);
     void said(const QString& text);
@@ -74,7 +71,6 @@ class PricePage : public QWidget {
     };
     QWidget* make_head();
     QWidget* make_items();
-    void fit_text_column();
     /// What an earlier run of the program kept aside.
     void bring_back();
     void read_lists();

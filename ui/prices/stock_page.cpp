@@ -202,9 +202,7 @@ void StockPage::choose(const std::string& item_id, const std::string& unit) {
     if (item_id == item_id_ && unit == unit_) return;
     item_id_ = item_id;
     unit_ = unit;
-    corrects_id_.clear();
-    quantity_->set_value(std::nullopt);
-    note_->set_value({});
+    clear_form();
     if (const int row = model_->row_of(item_id, unit); row >= 0) table_->selectRow(row);
     show_moves();
 }
@@ -279,23 +277,37 @@ void StockPage::begin_correction(int row) {
     note_->set_value(qs(move.note));
     const auto number =
         move.job_id.empty() ? Result<std::string>(std::string()) : store::StockBook(store_).number_of_job(move.job_id);
-    job_->set_value(number.ok() ? qs(number.value()) : QString());
+    corrected_job_id_ = move.job_id;
+    corrected_job_number_ = number.ok() ? qs(number.value()).trimmed() : QString();
+    job_->set_value(corrected_job_number_);
     refresh_form();
 }
 
-void StockPage::end_correction() {
+void StockPage::clear_form() {
     corrects_id_.clear();
+    corrected_job_id_.clear();
+    corrected_job_number_.clear();
     quantity_->set_value(std::nullopt);
     note_->set_value({});
+    job_->set_value({});
+}
+
+void StockPage::end_correction() {
+    clear_form();
     refresh_form();
 }
 
 bool StockPage::put(parts::StockMove move, Instant now) {
+    const bool corrects = !move.corrects_id.empty();
     const auto entered = store::StockBook(store_).enter(move, now);
     if (!tell(entered.ok() ? std::vector<Problem>{} : entered.problems())) return false;
-    corrects_id_.clear();
-    quantity_->set_value(std::nullopt);
-    note_->set_value({});
+    if (corrects) {
+        clear_form();
+    } else {
+        // The job stays: the item's next movement is often for it, too.
+        quantity_->set_value(std::nullopt);
+        note_->set_value({});
+    }
     reload();
     const StockModel::Row* row = model_->row_at(model_->row_of(item_id_, unit_));
     if (row != nullptr && row->thousandths && *row->thousandths < 0)
@@ -321,7 +333,10 @@ bool StockPage::enter(Instant now) {
     move.thousandths = *thousandths;
     move.note = note_->text().trimmed().toStdString();
     move.corrects_id = corrects_id_;
-    if (const QString number = job_->text().trimmed(); !number.isEmpty()) {
+    const QString number = job_->text().trimmed();
+    if (!corrects_id_.empty() && number == corrected_job_number_) {
+        move.job_id = corrected_job_id_;  // also of a job that was removed since, which no number leads to
+    } else if (!number.isEmpty()) {
         const auto job = store::StockBook(store_).job_of_number(number.toStdString());
         if (!tell(job.ok() ? std::vector<Problem>{} : job.problems())) return false;
         if (job.value().empty()) {

@@ -57,6 +57,8 @@ class StockPage : public QWidget {
     QWidget* make_moves();
     void show_moves();
     void refresh_form();
+    /// Quantity, note and job stand for nothing any more; a job that is left in the form would be booked on.
+    void clear_form();
     void end_correction();
     bool put(parts::StockMove move, Instant now);
     bool tell(const std::vector<Problem>& problems);
@@ -67,6 +69,8 @@ class StockPage : public QWidget {
     std::string item_id_;
     std::string unit_;
     std::string corrects_id_;
+    std::string corrected_job_id_;         ///< of the movement that is corrected; its number may lead elsewhere by now
+    QString corrected_job_number_;         ///< as it was put into the form
     std::vector<parts::StockMove> moves_;  ///< of the item chosen, newest first
     StockModel* model_ = nullptr;
     QTableView* table_ = nullptr;

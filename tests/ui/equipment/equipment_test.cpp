@@ -396,6 +396,31 @@ TEST_F(EquipmentPageTest, ASaveThatAnotherMachineOvertookIsToldAndNothingIsLost)
     EXPECT_EQ(kept().front().version, 3);
 }
 
+TEST_F(EquipmentPageTest, AfterASaveThatFailedOtherwiseAVersionOfSomebodyElseIsNotOvertakenUnseen) {
+    save_own(ItemKind::cylinder, "own-cylinder", 1);
+    page.form()->box("mass_kg")->type("71");
+    // The store takes nothing for a while.
+    ASSERT_FALSE(
+        store->database().run("CREATE TEMP TRIGGER away BEFORE INSERT ON main.equipment_version "
+                              "BEGIN SELECT RAISE(ABORT, 'away'); END"));
+    EXPECT_FALSE(page.save(at(2)));
+    ASSERT_FALSE(store->database().run("DROP TRIGGER away"));
+    ItemDraft other = drafts_of(QByteArray::fromStdString(kept().front().content), "x").value().front();
+    other.item.insert("mass_kg", 72);
+    ASSERT_TRUE(store::EquipmentBook(*store).save(text_of(other).toStdString(), 1, at(3)).ok());
+    page.reload();
+    told.clear();
+    EXPECT_FALSE(page.save(at(4))) << "not unseen";
+    EXPECT_TRUE(told.contains("version 2")) << told.toStdString();
+    EXPECT_EQ(kept().front().version, 2);
+    EXPECT_TRUE(page.history()->isVisibleTo(&page)) << "the newer version is shown";
+    ASSERT_EQ(page.history()->versions()->rowCount(), 2);
+    EXPECT_EQ(page.history()->versions()->item(0, 0)->text(), "2");
+    EXPECT_EQ(page.form()->draft().item.value("mass_kg").toDouble(), 71.0) << "the entry stays";
+    ASSERT_TRUE(page.save(at(5))) << told.toStdString();
+    EXPECT_EQ(kept().front().version, 3);
+}
+
 TEST_F(EquipmentPageTest, EntriesThatWereNotSavedComeBackAtTheNextStart) {
     save_own(ItemKind::cylinder, "own-cylinder", 1);
     page.form()->box("mass_kg")->type("71");

@@ -12,6 +12,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include "core/store/database.h"
 #include "core/store/purchase_book.h"
 #include "tests/ui/documents/sample.h"
 #include "ui/common/format.h"
@@ -240,6 +241,27 @@ TEST_F(OrdersTest, a_purchase_list_is_saved_under_its_number_and_a_failed_one_us
     EXPECT_EQ(kept[0].job_id, session_->job().id);
     ASSERT_TRUE(file.seek(0));
     EXPECT_EQ(store::PurchaseBook(*store_).paper(kept[0].id).value(), file.readAll().toStdString());
+}
+
+TEST_F(OrdersTest, a_purchase_list_that_was_not_kept_leaves_no_paper_and_an_unwritten_one_is_told_as_kept) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("purchase.pdf"));
+    const auto* notice = stage_->findChild<NoticeBar*>();
+    ASSERT_NE(notice, nullptr);
+    ASSERT_FALSE(
+        store_->database().run("CREATE TEMP TRIGGER away BEFORE INSERT ON main.purchase_paper "
+                               "BEGIN SELECT RAISE(ABORT, 'away'); END"));
+    EXPECT_FALSE(stage_->save_purchase_list(path, now));
+    EXPECT_FALSE(QFile::exists(path)) << "under a number that the next list gets";
+    ASSERT_FALSE(store_->database().run("DROP TRIGGER away"));
+    EXPECT_FALSE(stage_->save_purchase_list(folder.path(), now)) << "a folder";
+    EXPECT_TRUE(store::PurchaseBook(*store_).papers(10).value().empty());
+    // Longer than a file's name can be: seen only when it is written.
+    EXPECT_FALSE(stage_->save_purchase_list(folder.filePath(QString(400, QLatin1Char('x'))), now));
+    const auto kept = store::PurchaseBook(*store_).papers(10).value();
+    ASSERT_EQ(kept.size(), 1U);
+    EXPECT_TRUE(notice->text().contains(QStringLiteral("Purchase list P2027-0001 is kept")))
+        << notice->text().toStdString();
 }
 
 TEST_F(OrdersTest, a_purchase_list_orders_what_stock_lacks_and_tells_a_stock_below_nothing) {

@@ -8,6 +8,7 @@
 #include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QTest>
+#include <cstdint>
 
 #include "tests/tools/load_reference.h"
 #include "ui/common/format.h"
@@ -218,6 +219,26 @@ TEST_F(Reprint, of_a_snapshot_that_was_altered_is_refused_in_words) {
     store::IssuedQuote cut = quote;
     cut.plan_json.resize(cut.plan_json.size() / 2);
     EXPECT_FALSE(input_again(*store_, cut, session_->reference()).ok());
+}
+
+TEST_F(Reprint, a_large_logo_far_wider_than_high_is_kept_as_it_came) {
+    // Invented noise, which no format packs: above 64 KiB, and under 16 pixels high once it is as wide as paper needs.
+    QImage image(2000, 30, QImage::Format_RGB32);
+    std::uint32_t state = 7;
+    for (int y = 0; y < image.height(); ++y) {
+        for (int x = 0; x < image.width(); ++x) {
+            state = state * 1664525U + 1013904223U;
+            image.setPixel(x, y, 0xFF000000U | (state >> 8U));
+        }
+    }
+    QBuffer buffer;
+    ASSERT_TRUE(buffer.open(QIODevice::WriteOnly) && image.save(&buffer, "PNG"));
+    ASSERT_GT(buffer.data().size(), 64 * 1024);
+    ASSERT_TRUE(write_logo(*store_, buffer.data()).ok());
+    const store::IssuedQuote quote = issue();
+    const auto again = input_again(*store_, quote, *reference_, {});
+    ASSERT_TRUE(again.ok()) << text_of(again.problems());
+    EXPECT_EQ(again.value().input->firm.logo, read_firm(store_.get()).logo);
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QFile>
+#include <QHeaderView>
 #include <QLineEdit>
 #include <QSignalSpy>
 #include <QTableView>
@@ -105,6 +106,25 @@ TEST_F(PricesTest, an_entry_that_cannot_stand_is_refused_in_words_and_changes_no
     EXPECT_EQ(parts::price_list_to_json(page_->shown_list()), before);
     EXPECT_TRUE(enter("marl-18", PriceModel::column_cost, QString()));
     EXPECT_FALSE(enter("marl-18", PriceModel::column_margin, QStringLiteral("10"))) << "over no cost";
+}
+
+TEST_F(PricesTest, the_items_text_has_room_to_be_read_in_a_narrow_window_and_the_rest_of_a_wide_one) {
+    QTableView* table = nullptr;
+    for (QTableView* one : page_->findChildren<QTableView*>())
+        if (one->model() == page_->model()) table = one;
+    ASSERT_NE(table, nullptr);
+    page_->show();
+    page_->resize(2400, 700);
+    const auto others = [&] {
+        return table->horizontalHeader()->length() - table->columnWidth(PriceModel::column_text);
+    };
+    EXPECT_TRUE(
+        QTest::qWaitFor([&] { return table->horizontalHeader()->length() == table->viewport()->width(); }, 5000))
+        << table->columnWidth(PriceModel::column_text);
+    page_->resize(1000, 700);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return table->viewport()->width() < others(); }, 5000));
+    QTest::qWait(50);  // whatever comes after the resize
+    EXPECT_EQ(table->columnWidth(PriceModel::column_text), 260);
 }
 
 TEST_F(PricesTest, items_are_found_added_and_removed) {

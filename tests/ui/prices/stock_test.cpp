@@ -4,6 +4,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QFile>
+#include <QPushButton>
 #include <QTableWidget>
 #include <QTemporaryDir>
 
@@ -122,6 +123,59 @@ TEST_F(StockTest, an_entry_is_corrected_or_struck_out_and_stays_in_the_book) {
     problems_.clear();
     EXPECT_FALSE(stock_->strike_out(1, now)) << "it was struck out already";
     EXPECT_EQ(problems_.size(), 1);
+}
+
+TEST_F(StockTest, the_job_of_a_corrected_entry_is_not_booked_on) {
+    const auto newest_job = [this](const char* item) {
+        return store::StockBook(*store_).moves(item, 1).value().at(0).job_id;
+    };
+    const auto set_quantity = [this](const char* words) {
+        stock_->quantity_field()->line_edit()->setText(QString::fromUtf8(words));
+        Q_EMIT stock_->quantity_field()->line_edit()->editingFinished();
+    };
+    stock_->choose("tube-12.70", "m");
+    ASSERT_TRUE(enter(Kind::taken, "3", "2027-0007"));
+    EXPECT_EQ(stock_->job_field()->text(), QStringLiteral("2027-0007")) << "the item's next one is often for it, too";
+    stock_->begin_correction(0);
+    EXPECT_EQ(stock_->job_field()->text(), QStringLiteral("2027-0007"));
+    set_quantity("2");
+    ASSERT_TRUE(stock_->enter(now));
+    EXPECT_EQ(newest_job("tube-12.70"), job_.id);
+    EXPECT_EQ(stock_->job_field()->text(), QString()) << "after a correction";
+    set_quantity("1");
+    ASSERT_TRUE(stock_->enter(now));
+    EXPECT_EQ(newest_job("tube-12.70"), "");
+    stock_->begin_correction(1);
+    stock_->choose("marl-18", "pc");
+    EXPECT_EQ(stock_->job_field()->text(), QString()) << "after another item was chosen";
+    set_quantity("1");
+    ASSERT_TRUE(stock_->enter(now));
+    EXPECT_EQ(newest_job("marl-18"), "");
+    stock_->choose("tube-12.70", "m");
+    stock_->begin_correction(1);
+    ASSERT_EQ(stock_->job_field()->text(), QStringLiteral("2027-0007"));
+    for (QPushButton* button : stock_->findChildren<QPushButton*>())
+        if (button->text().startsWith(QStringLiteral("Leave"))) button->click();
+    EXPECT_EQ(stock_->job_field()->text(), QString()) << "after the correction was left";
+}
+
+TEST_F(StockTest, a_correction_keeps_the_job_though_its_number_leads_there_no_more) {
+    stock_->choose("tube-12.70", "m");
+    ASSERT_TRUE(enter(Kind::taken, "3", "2027-0007"));
+    ASSERT_TRUE(store_->remove(job_.id, now).ok());
+    stock_->begin_correction(0);
+    stock_->quantity_field()->line_edit()->setText(QStringLiteral("2"));
+    Q_EMIT stock_->quantity_field()->line_edit()->editingFinished();
+    ASSERT_TRUE(stock_->enter(now)) << problems_.join(';').toStdString();
+    const auto moves = store::StockBook(*store_).moves("tube-12.70", 0).value();
+    ASSERT_EQ(moves.size(), 2U);
+    EXPECT_EQ(moves[0].job_id, job_.id);
+    EXPECT_EQ(moves[0].thousandths, 2000);
+    stock_->begin_correction(0);
+    stock_->job_field()->setText(QString());
+    ASSERT_TRUE(stock_->enter(now)) << problems_.join(';').toStdString();
+    EXPECT_EQ(store::StockBook(*store_).moves("tube-12.70", 1).value().at(0).job_id, "") << "it was taken out";
+    EXPECT_FALSE(enter(Kind::taken, "1", "2027-0007")) << "a new entry goes to no job that was removed";
 }
 
 TEST_F(StockTest, a_purchase_list_is_shown_by_supplier_and_booked_once) {
