@@ -96,7 +96,7 @@ TEST_F(PricesTest, an_entry_that_cannot_stand_is_refused_in_words_and_changes_no
         {PriceModel::column_price, "10000001", "no amount"},  {PriceModel::column_pack, "-2", "pack"},
         {PriceModel::column_waste, "120", "share"},           {PriceModel::column_unit, "box", "pc, m, kg, h"},
         {PriceModel::column_id, "rill-18", "another item"},   {PriceModel::column_id, " ", "needs an id"},
-        {PriceModel::column_margin, "2000", "mark-up"},        {PriceModel::column_tax, "", "tax class"}};
+        {PriceModel::column_margin, "2000", "mark-up"},       {PriceModel::column_tax, "", "tax class"}};
     for (const auto& [column, text, words] : wrong) {
         problems_.clear();
         EXPECT_FALSE(enter("marl-18", column, QString::fromUtf8(text))) << text;
