@@ -156,7 +156,7 @@ void CustomerLook::fill(const store::CustomerAtOneLook& look) {
     fitted_part_->setVisible(!look.fitted.empty());
     words_->setVisible(!customer_id_.empty() && look.jobs.empty());
     words_->setText(
-        tr("No job is linked with this customer. Start one below; jobs that may be theirs are offered here "
+        tr("No job is linked with this customer. Start one above; jobs that may be theirs are offered here "
            "when the name is the same, and postcode, telephone or e-mail, too."));
 }
 

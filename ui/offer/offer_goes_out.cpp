@@ -4,6 +4,7 @@
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QMessageBox>
 #include <QPushButton>
 #include <QStandardPaths>
 
@@ -49,6 +50,29 @@ QString OfferStage::why_not_issued() const {
     if (!plan.quote) return tr("The plan has no price.");
     if (session_->dirty()) return tr("The job has changes that are not saved yet.");
     return why_not_beside(*session_);
+}
+
+void OfferStage::ask_and_issue() {
+    if (session_ == nullptr || store_ == nullptr || session_->plan() == nullptr || !session_->plan()->quote) return;
+    const plan::Plan& plan = *session_->plan();
+    const auto quotes = store_->quotes(session_->job().id);
+    QString words = tr("The quote over %1 gets a number and is kept as it goes out.")
+                        .arg(money(plan.quote->gross, qs(plan.currency)));
+    // Newest first.
+    if (quotes.ok() && !quotes.value().empty()) {
+        const store::IssuedQuote& last = quotes.value().front();
+        words += QLatin1Char(' ') + (last.gross_minor == plan.quote->gross.minor
+                                         ? tr("The client has quote %1 over the same sum: was it not the same quote?")
+                                         : tr("The client has quote %1 already."))
+                                        .arg(qs(last.number));
+    }
+    QMessageBox ask(QMessageBox::Question, tr("Issue the quote?"), words, QMessageBox::NoButton, this);
+    const auto* yes = ask.addButton(tr("Issue quote"), QMessageBox::AcceptRole);
+    ask.addButton(tr("Not yet"), QMessageBox::RejectRole);
+    ask.exec();
+    // Shown where it is kept, so that nobody issues it twice.
+    if (ask.clickedButton() == yes && issue_quote({QDateTime::currentSecsSinceEpoch()}))
+        tabs_->setCurrentWidget(issued_);
 }
 
 bool OfferStage::issue_quote(Instant now) {

@@ -80,7 +80,7 @@ QWidget* OfferStage::make_quote_tab() {
     connect(firm, &QPushButton::clicked, this, &OfferStage::edit_firm);
     issue_ = new QPushButton(tr("Issue quote"), paper_);
     issue_->setProperty("role", QStringLiteral("primary"));
-    connect(issue_, &QPushButton::clicked, this, [this] { issue_quote({QDateTime::currentSecsSinceEpoch()}); });
+    connect(issue_, &QPushButton::clicked, this, &OfferStage::ask_and_issue);
     paper_->add_button(firm);
     paper_->add_button(issue_);
     connect(paper_, &PaperPane::failed, this, [this](const QString& text) { notice_->add(Mark::stop, text); });

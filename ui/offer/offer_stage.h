@@ -70,6 +70,8 @@ class OfferStage : public StageWidget {
     void ask_and_save_purchase();
     void edit_firm();
     [[nodiscard]] QString why_not_issued() const;
+    /// A number is used up and the paper stays: asked first, with what the client has already.
+    void ask_and_issue();
     /// The other choices on offer are planned while the stage is seen.
     void want_beside();
     /// What papers are made from now; null without a plan.

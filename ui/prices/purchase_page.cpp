@@ -39,7 +39,7 @@ int PurchasePage::Row::open() const {
 PurchasePage::PurchasePage(store::Store& store, QWidget* parent) : QWidget(parent), store_(store) {
     stack_ = new QStackedWidget(this);
     auto* none = new QLabel(
-        tr("No purchase list has gone out yet. Save one in a job: Offer, Parts, Save purchase list."), stack_);
+        tr("No purchase list has gone out yet. Save one in a job: Offer, Lines, Save purchase list."), stack_);
     none->setWordWrap(true);
     none->setAlignment(Qt::AlignTop | Qt::AlignLeft);
     auto* some = new QWidget(stack_);

@@ -1,8 +1,10 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
+#include <QApplication>
 #include <QCheckBox>
 #include <QFile>
+#include <QMessageBox>
 #include <QProcess>
 #include <QPushButton>
 #include <QTabWidget>
@@ -10,6 +12,7 @@
 #include <QTableWidget>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
 
 #include "core/quantity/sha256.h"
 #include "core/store/store.h"
@@ -62,6 +65,39 @@ class OfferStageTest : public testing::Test {
     std::unique_ptr<store::Store> store_;
     Job job_;
 };
+
+TEST_F(OfferStageTest, a_quote_is_issued_once_it_was_asked_and_then_stands_among_the_issued) {
+    const auto open = session(false);
+    OfferStage stage(store_.get());
+    stage.set_session(open.get());
+    QPushButton* issue = nullptr;
+    for (QPushButton* button : stage.findChildren<QPushButton*>())
+        if (button->text() == QStringLiteral("Issue quote")) issue = button;
+    ASSERT_NE(issue, nullptr);
+    QString asked;
+    const auto answer = [&](const QString& with) {
+        QTimer::singleShot(0, &stage, [&asked, with] {
+            auto* box = qobject_cast<QMessageBox*>(QApplication::activeModalWidget());
+            if (box == nullptr) return;
+            asked = box->text() + box->informativeText();
+            for (QAbstractButton* button : box->buttons())
+                if (button->text() == with) return button->click();
+            box->reject();
+        });
+        issue->click();
+    };
+    answer(QStringLiteral("Not yet"));
+    EXPECT_TRUE(asked.contains(QStringLiteral("gets a number"))) << asked.toStdString();
+    EXPECT_TRUE(store_->quotes(job_.id).value().empty());
+    answer(QStringLiteral("Issue quote"));
+    ASSERT_EQ(store_->quotes(job_.id).value().size(), 1U);
+    EXPECT_NE(qobject_cast<IssuedPage*>(stage.findChild<QTabWidget*>()->currentWidget()), nullptr);
+    answer(QStringLiteral("Not yet"));
+    EXPECT_TRUE(asked.contains(QString::fromStdString(store_->quotes(job_.id).value().front().number)) &&
+                asked.contains(QStringLiteral("the same sum")))
+        << asked.toStdString();
+    EXPECT_EQ(store_->quotes(job_.id).value().size(), 1U);
+}
 
 TEST_F(OfferStageTest, issuing_freezes_the_plan_as_it_is_into_the_store) {
     const auto open = session(false);
