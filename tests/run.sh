@@ -11,6 +11,16 @@ mode="${1:-quick}"
 ensure_packages "${packages_program[@]}" "${packages_tests[@]}"
 jobs="$(nproc)"
 
+# What each part took, so that a run that grows too long tells where.
+part_began=$SECONDS
+part_name="Installing"
+part() {
+    say "$(printf '%4d s  %s' $((SECONDS - part_began)) "$part_name")"
+    part_began=$SECONDS
+    part_name="$1"
+    say "$1"
+}
+
 # Real weather years and pinned Python references come from PyPI, are cached below .cache/ and never committed.
 fetch_outside_data() {
     if bash tests/reference/fetch_weather.sh >"$project/.cache/fetch.log" 2>&1; then
@@ -32,7 +42,7 @@ build_sanitized() { build_preset asan -DWG_UNITY=ON; }
 run_tidy() {
     local files
     files="$(python3 tests/tools/tidy_files.py .build/asan/compile_commands.json)"
-    say "clang-tidy on core ($(printf '%s\n' "$files" | wc -l) compilations)"
+    part "clang-tidy on core ($(printf '%s\n' "$files" | wc -l) compilations)"
     # Findings only: clang-tidy counts suppressed warnings of system headers at length.
     if ! printf '%s\n' "$files" | xargs -P "$jobs" -n 2 clang-tidy -p .build/asan --quiet \
             --checks='-clang-analyzer-*,-bugprone-suspicious-include' --header-filter='/(core|app)/.*\.(h|cpp)$' \
@@ -49,21 +59,24 @@ case "$mode" in
     quick)
         failed=0
         fetch_outside_data
-        say "Building (release with tests)"
+        part "Building (release with tests)"
         build_tests
-        say "Building (core and store with sanitizers)"
+        part "Building (core and store with sanitizers)"
         build_sanitized
         run_tidy || failed=1
+        part "Values from outside, made again"
         bash tests/reference/check.sh || failed=1
-        say "Tests under address and undefined-behaviour sanitizers"
+        part "Tests under address and undefined-behaviour sanitizers"
         ctest --test-dir .build/asan -j "$jobs" -E "$reckoning" --output-on-failure --quiet -O .cache/asan-ctest.log || {
             grep -vE '^ *(Start|[0-9]+/[0-9]+ Test.*Passed)' .cache/asan-ctest.log | tail -n 60 >&2
             failed=1
         }
         tail -n 3 .cache/asan-ctest.log
-        say "Hostile files, each reader for a short while (tests/fuzz/run.sh for longer)"
+        part "Hostile files, each reader for a short while (tests/fuzz/run.sh for longer)"
         bash tests/fuzz/run.sh 15 job exchange versions prices rules issued_paper weather_any || failed=1
+        part "Tests of the release build"
         QT_QPA_PLATFORM=offscreen ctest --test-dir .build/release -j "$jobs" --output-on-failure --progress || failed=1
+        part "Done"
         exit "$failed"
         ;;
     bench)
