@@ -162,7 +162,7 @@ void FitResults::fill_figures(const rating::Fit& fit) {
     figures_->setRowCount(static_cast<int>(fit.parameters.size()));
     int row = 0;
     for (const rating::Calibrated& c : fit.parameters) {
-        const QString unit = with_signs(rating::unit_of(c.parameter)).trimmed();
+        const QString unit = with_signs(QString::fromUtf8(rating::unit_of(c.parameter))).trimmed();
         figures_->setItem(row, 0, cell(parameter_words(c.parameter), false));
         figures_->item(row, 0)->setToolTip(qs(c.name));
         figures_->setItem(row, 1, cell(figure(c.before), true));

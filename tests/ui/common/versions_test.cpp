@@ -58,6 +58,7 @@ TEST(Versions, SayWhyThereIsNothing) {
 
 TEST(Versions, WhereHasTheMostRoomAndAllColumnsFit) {
     VersionsDialog dialog(QStringLiteral("Versions"), three(), between);
+    dialog.resize(1120, 600);  // as on a small laptop; the screen of tests is smaller
     dialog.show();
     ASSERT_TRUE(QTest::qWaitForWindowExposed(&dialog));
     for (const QTableWidget* table : {dialog.view()->versions(), dialog.view()->changes()}) {

@@ -121,11 +121,11 @@ TEST(ItemText, ChangesAreToldFieldByField) {
     after.note = "Sheet of May";
     const auto changes = changes_between(before, after);
     ASSERT_GE(changes.size(), 3U);
-    EXPECT_EQ(changes.front().field.toStdString(), "Mass, empty, kg");
+    EXPECT_EQ(changes.front().where.toStdString(), "Mass, empty, kg");
     EXPECT_EQ(changes.front().after.toStdString(), "11");
     bool test = false;
     for (const VersionChange& change : changes)
-        test = test || (change.field.startsWith("Loss at 3 m/s") && change.before == "24" && change.after == "25.5");
+        test = test || (change.where.startsWith("Loss at 3 m/s") && change.before == "24" && change.after == "25.5");
     EXPECT_TRUE(test);
     EXPECT_EQ(changes.back().after, "Sheet of May");
 }
