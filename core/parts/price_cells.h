@@ -52,4 +52,9 @@ class LineReader {
     std::size_t taxed_as_labour_ = 0;
 };
 
+/// The fields in which they differ, in the order of the export.
+[[nodiscard]] std::vector<ImportField> changed_fields(const PriceItem& old, const PriceItem& now);
+/// Items and work are told apart by their ids alone.
+[[nodiscard]] bool names_work(const PriceList& list, std::string_view id);
+
 }  // namespace wg::parts

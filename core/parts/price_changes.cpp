@@ -1,6 +1,7 @@
 #include "core/parts/price_changes.h"
 
 #include <map>
+#include <string_view>
 #include <type_traits>
 
 #include "core/job/words.h"
@@ -123,6 +124,17 @@ Fields fields_of(const economy::Tariffs& t) {
             {"source of energy prices", t.source}};
 }
 
+/// "added: rate 8.1 %, label VAT": a row that is new or gone, with what stands in it.
+std::string whole_row(const char* word, const Fields& fields) {
+    std::string out;
+    for (const auto& [name, value] : fields) {
+        if (value.empty() || value == "0" || value == "not told" || std::string_view(name) == "text") continue;
+        out += out.empty() ? ": " : ", ";
+        out.append(name).append(" ").append(value);
+    }
+    return word + out;
+}
+
 template <class T>
 void compare(const std::vector<T>& before, const std::vector<T>& after, const std::string& currency,
              std::vector<PriceChange>& out) {
@@ -140,7 +152,7 @@ void compare(const std::vector<T>& before, const std::vector<T>& after, const st
         const std::string name = now.text + " (" + now.id + ")";
         const auto was = left.find(key_of(now));
         if (was == left.end()) {
-            out.push_back({name, "", "added"});
+            out.push_back({name, "", whole_row("added", fields_of(now, currency))});
             continue;
         }
         const Fields old_fields = fields_of(*was->second, currency);
@@ -152,7 +164,8 @@ void compare(const std::vector<T>& before, const std::vector<T>& after, const st
         left.erase(was);
     }
     for (const T& one : before)  // in the order of the list, not of the map
-        if (left.count(key_of(one)) != 0) out.push_back({one.text + " (" + one.id + ")", "was there", ""});
+        if (left.count(key_of(one)) != 0)
+            out.push_back({one.text + " (" + one.id + ")", whole_row("was there", fields_of(one, currency)), ""});
 }
 
 void compare_fields(const std::string& of, const Fields& before, const Fields& after, std::vector<PriceChange>& out) {
@@ -185,6 +198,7 @@ std::vector<PriceChange> price_changes(const PriceList& before, const PriceList&
           amount_or_none(after.labour_cost, after.currency));
     field("tax class of work", before.labour_tax_class, after.labour_tax_class);
     field("note", before.note, after.note);
+    field("prices invented or not checked", before.invented ? "yes" : "no", after.invented ? "yes" : "no");
     compare(before.labour_rates, after.labour_rates, after.currency, out);
     compare(before.discount_groups, after.discount_groups, after.currency, out);
     compare(difficulty_rows(before.difficulty), difficulty_rows(after.difficulty), after.currency, out);

@@ -14,8 +14,8 @@ struct PriceChange {
     std::string after;   ///< empty: is no longer there
 };
 
-/// Items and tasks by id in the order of `after`, those that are gone at the end; then the list's own fields, rates,
-/// groups, factors, travel, taxes and energy.
+/// Rows that are new or gone tell all that stands in them. Items and tasks by id in the order of `after`, those that
+/// are gone at the end; then the list's own fields, rates, groups, factors, travel, taxes and energy.
 [[nodiscard]] std::vector<PriceChange> price_changes(const PriceList& before, const PriceList& after);
 
 }  // namespace wg::parts

@@ -26,6 +26,7 @@ WithLists with_own_lists(const Reference& reference, const std::vector<OwnList>&
                                     "Save it under the id that stands in it"});
             continue;
         }
+        out.reference.own_lists.insert(own.id);
         if (own.withdrawn) out.reference.withdrawn_lists.insert(own.id);
         out.reference.price_lists.insert_or_assign(own.id, std::move(read).value());
     }
@@ -36,7 +37,9 @@ std::string list_for_new_jobs(const Reference& reference, const std::string& on)
     // Worse to better; equal ones by the day from which they hold, so that this year's goes before last year's.
     const auto rank = [&](const parts::PriceList& list) {
         const int holds = list.valid_from <= on && on <= list.valid_to ? 1 : 0;
-        return std::pair((list.invented ? 0 : 2) + holds, list.valid_from);
+        // The firm's own goes before the program's even where its prices are not checked yet.
+        const int own = reference.own_lists.count(list.id) != 0 ? 2 : 0;
+        return std::pair((list.invented ? 0 : 4) + own + holds, list.valid_from);
     };
     const parts::PriceList* best = nullptr;
     for (const auto& [id, list] : reference.price_lists) {

@@ -29,6 +29,7 @@ struct PreparedWeather {
 struct Reference {
     Catalogue catalogue;
     std::map<std::string, parts::PriceList> price_lists;
+    std::set<std::string> own_lists;        ///< ids of the firm's, the others come with the program
     std::set<std::string> withdrawn_lists;  ///< ids: priced with where a job names them, not to be chosen any more
     std::map<std::string, RuleSet> rule_sets;
     std::map<std::string, weather::Climate> climates;

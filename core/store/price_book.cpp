@@ -1,15 +1,12 @@
 #include "core/store/price_book.h"
 
 #include "core/parts/prices.h"
-#include "core/quantity/utf8.h"
-#include "core/store/versioned_texts.h"
+#include "core/store/text_checks.h"
 
 namespace wg::store {
 namespace {
 
 constexpr TextTable price_lists_kept{"price_list", "list_id", "note", "price list", "the book"};
-constexpr std::size_t longest_list_id = 100;
-constexpr std::size_t longest_list_note = 2000;
 
 PriceListVersion list_version(const TextVersion& text) {
     return {
@@ -31,53 +28,35 @@ Result<PriceListVersion> list_version(const Result<TextVersion>& text) {
     return list_version(text.value());
 }
 
-std::optional<Problem> refuse_list(const std::string& id, const std::string& content, const std::string& note,
-                                   const std::string& name) {
-    if (id.empty() || id.size() > longest_list_id || !is_utf8(id))
-        return Problem{name, "has no id of 1 to 100 characters", "Give the list a short id, e.g. firm-2027"};
-    // Qt would drop a byte order mark, and the text would lose its hash: the first byte has to be the file's own.
-    if (content.empty() || content.front() != '{')
-        return Problem{name, "does not begin as a price list file", "Write the list to a file again"};
-    const Result<parts::PriceList> read = parts::price_list_from_json(content, name);
-    if (!read) return read.problems().front();
-    if (read.value().id != id)
-        return Problem{name, "calls itself '" + for_message(read.value().id) + "'",
-                       "Keep it under the id that stands in it"};
-    if (note.size() > longest_list_note || !is_utf8(note))
-        return Problem{name, "the note is longer than 2,000 characters", "Write it shorter"};
-    return std::nullopt;
-}
-
-TextVersion list_text(const std::string& id, const std::string& content, const std::string& note) {
-    TextVersion out;
-    out.id = id;
-    out.note = note;
-    out.content = content;
-    return out;
-}
+constexpr TextKind price_list_kind{"price list", "the list", "firm-2027", std::size_t{16} << 20U,
+                                   [](const std::string& content, const std::string& name) -> Result<std::string> {
+                                       const Result<parts::PriceList> read = parts::price_list_from_json(content, name);
+                                       if (!read) return read.problems();
+                                       return read.value().id;
+                                   }};
 
 }  // namespace
 
 Result<PriceListVersion> PriceBook::save(const std::string& list_id, const std::string& content, int based_on,
                                          const std::string& note, Instant now) {
     const VersionedTexts texts(store_, price_lists_kept);
-    if (auto problem = refuse_list(list_id, content, note, texts.name_of(list_id))) return *problem;
-    return list_version(texts.save(list_text(list_id, content, note), based_on, now));
+    const TextVersion text = text_version(list_id, content, note);
+    if (auto problem = refuse_text(price_list_kind, text, texts.name_of(list_id))) return *problem;
+    return list_version(texts.save(text, based_on, now));
 }
 
 Result<PriceListVersion> PriceBook::withdraw(const std::string& list_id, int based_on, const std::string& note,
                                              Instant now) {
     const VersionedTexts texts(store_, price_lists_kept);
-    if (note.size() > longest_list_note || !is_utf8(note))
-        return Problem{texts.name_of(list_id), "the note is longer than 2,000 characters", "Write it shorter"};
+    if (auto problem = refuse_note(note, texts.name_of(list_id))) return *problem;
     return list_version(texts.withdraw(list_id, based_on, note, now));
 }
 
 Result<bool> PriceBook::put_from_elsewhere(const std::string& list_id, const std::string& content,
                                            const std::string& saved_at, const std::string& note) {
     const VersionedTexts texts(store_, price_lists_kept);
-    if (auto problem = refuse_list(list_id, content, note, texts.name_of(list_id))) return *problem;
-    TextVersion came = list_text(list_id, content, note);
+    TextVersion came = text_version(list_id, content, note);
+    if (auto problem = refuse_text(price_list_kind, came, texts.name_of(list_id))) return *problem;
     came.saved_at = saved_at;
     return texts.put_from_elsewhere(std::move(came));
 }

@@ -18,7 +18,7 @@ PapersPage::PapersPage(QWidget* parent) : QWidget(parent) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    column->addWidget(notice_);
+    notice_->lie_over({12, 12, 12, 12});
     column->addWidget(pane_, 1);
     connect(pane_, &PaperPane::failed, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
     connect(pane_, &PaperPane::saved, this, [this](const QString& path) {

@@ -73,9 +73,9 @@ int FindingDelegate::lay_out(const Finding& finding, const QRect& area, const QF
         }
         y += height + gap_px;
     };
-    paragraph(font, theme.text, qs(finding.message));
-    if (!finding.remedy.empty()) paragraph(font, theme.ready, qs(finding.remedy));
-    paragraph(small, theme.muted, qs(finding.rule));
+    paragraph(font, theme.text, with_signs(finding.message));
+    if (!finding.remedy.empty()) paragraph(font, theme.ready, with_signs(finding.remedy));
+    paragraph(small, theme.muted, with_signs(finding.rule));
     return y - area.top() + pad_px - gap_px - 2;
 }
 

@@ -14,7 +14,7 @@ QString finding_text(const Finding& finding) {
     if (!finding.remedy.empty()) lines.append(QObject::tr("Remedy: %1").arg(qs(finding.remedy)));
     if (!finding.rule.empty()) lines.append(QObject::tr("Rule: %1").arg(qs(finding.rule)));
     if (!finding.source.empty()) lines.append(QObject::tr("Source: %1").arg(qs(finding.source)));
-    return lines.join(QLatin1Char('\n'));
+    return with_signs(lines.join(QLatin1Char('\n')));
 }
 
 QString count_text(const std::vector<Finding>& findings) {

@@ -2,6 +2,7 @@
 
 #include <QDateTime>
 #include <QLocale>
+#include <QRegularExpression>
 #include <cmath>
 
 #include "core/quantity/angle.h"
@@ -109,6 +110,20 @@ QString bearing(double azimuth_deg) {
 
 QString money(Money amount, const QString& currency) {
     return with_unit(dressed(plain_money(amount.minor)), currency);
+}
+
+QString with_signs(QString text) {
+    static const QRegularExpression power(QStringLiteral("(?<![A-Za-z])(m|mm|cm)([23])(?![A-Za-z0-9])"));
+    text.replace(power, QStringLiteral("\\1^\\2"));
+    text.replace(QStringLiteral("m^2"), QStringLiteral("m\u00b2"))
+        .replace(QStringLiteral("m^3"), QStringLiteral("m\u00b3"));
+    text.replace(QStringLiteral(" deg C"), QStringLiteral("\u202f\u00b0C"));
+    text.replace(QStringLiteral("deg C"), QStringLiteral("\u00b0C"));  // after a bracket or a line break
+    text.replace(QStringLiteral("MOhm"), QStringLiteral("M\u03a9"));
+    text.replace(QStringLiteral("kOhm"), QStringLiteral("k\u03a9"));
+    text.replace(QStringLiteral(" ohm"), QStringLiteral(" \u03a9"));
+    text.replace(QStringLiteral("+/- "), QStringLiteral("\u00b1\u202f"));
+    return text;
 }
 
 QString difference(double value, const QString& unit, int decimals) {

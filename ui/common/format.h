@@ -24,6 +24,11 @@ namespace wg::ui {
 [[nodiscard]] QString percent(double share, int decimals = 0);
 [[nodiscard]] QString bearing(double azimuth_deg);  ///< "172 deg SSE" with the degree sign
 [[nodiscard]] QString money(Money amount, const QString& currency);
+/// Words of core with the signs of their units: "0.65 kN/m2" and "20 deg C" are plain letters there.
+[[nodiscard]] QString with_signs(QString core_words);
+[[nodiscard]] inline QString with_signs(const std::string& core_words) {
+    return with_signs(qs(core_words));
+}
 /// "+12" or "−12" with the unit; empty when the rounded figure is zero or not a number: no news is no text.
 [[nodiscard]] QString difference(double value, const QString& unit, int decimals = 0);
 [[nodiscard]] QString money_difference(Money amount, const QString& currency);

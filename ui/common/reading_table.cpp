@@ -1,9 +1,44 @@
 #include "ui/common/reading_table.h"
 
+#include <QEvent>
 #include <QHeaderView>
 #include <QTableWidget>
+#include <numeric>
 
 namespace wg::ui {
+namespace {
+
+class SharedWidth : public QObject {
+   public:
+    SharedWidth(QTableWidget& table, std::vector<int> shares)
+        : QObject(&table), table_(table), shares_(std::move(shares)) {
+        table_.viewport()->installEventFilter(this);
+        share();
+    }
+
+   protected:
+    bool eventFilter(QObject*, QEvent* event) override {
+        if (event->type() == QEvent::Resize) share();
+        return false;
+    }
+
+   private:
+    void share() {
+        const int all = std::accumulate(shares_.begin(), shares_.end(), 0);
+        int left = table_.viewport()->width();
+        for (std::size_t at = 0; at < shares_.size(); ++at) {
+            const bool last = at + 1 == shares_.size();
+            const int width = last ? left : table_.viewport()->width() * shares_[at] / all;
+            table_.setColumnWidth(static_cast<int>(at), width);
+            left -= width;
+        }
+    }
+
+    QTableWidget& table_;
+    std::vector<int> shares_;
+};
+
+}  // namespace
 
 QTableWidget* reading_table(const QStringList& header, QWidget* parent) {
     auto* table = new QTableWidget(0, static_cast<int>(header.size()), parent);
@@ -27,6 +62,11 @@ void add_reading_row(QTableWidget& table, const QStringList& cells) {
         item->setToolTip(cells[column]);
         table.setItem(row, column, item);
     }
+}
+
+void share_width(QTableWidget& table, std::vector<int> shares) {
+    table.horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
+    new SharedWidth(table, std::move(shares));  // the table's child
 }
 
 QString with_capital(QString words) {

@@ -154,6 +154,7 @@ QProgressBar::chunk { background: <accent>; border-radius: 3px; }
 QDialog { background: <ground>; border: 1px solid <line>; }
 
 QFrame[role="panel"], QWidget[role="panel"] { background: <panel>; border: 1px solid <line>; border-radius: 4px; }
+QFrame[role="notice"] { background: <panel>; border: 2px solid <accent>; border-radius: 4px; }
 QFrame[role="rule"] { background: <line>; border: none; max-height: 1px; min-height: 1px; }
 QLabel { background: transparent; border: none; }
 QLabel[role="title"] { font-size: 13pt; font-weight: 600; color: <text>; }

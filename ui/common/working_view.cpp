@@ -34,13 +34,13 @@ bool says(const NamedWorking& one, const QString& group, const QStringList& word
 
 QString working_html(const Working& working, const QString& place) {
     const Theme& theme = current_theme();
-    const auto safe = [](const std::string& text) { return qs(text).toHtmlEscaped(); };
+    const auto safe = [](const std::string& text) { return with_signs(text).toHtmlEscaped(); };
     const QString muted = theme.muted.name();
     QString html = QStringLiteral("<h3>%1</h3>").arg(safe(working.title));
     if (!place.isEmpty()) html += QStringLiteral("<p style='color:%1'>%2</p>").arg(muted, place.toHtmlEscaped());
     // A formula of several parts reads part by part.
     QStringList parts;
-    for (const QString& part : qs(working.formula).split(QStringLiteral("; "), Qt::SkipEmptyParts))
+    for (const QString& part : with_signs(working.formula).split(QStringLiteral("; "), Qt::SkipEmptyParts))
         parts.append(part.toHtmlEscaped());
     html += QStringLiteral("<p style='font-size:12pt'>%1</p>").arg(parts.join(QStringLiteral("<br>")));
     html += QStringLiteral("<table cellpadding='4' cellspacing='0' width='100%' style='border-color:%1'>")
@@ -69,7 +69,7 @@ QString working_text(const Working& working, const QString& place) {
     lines.append(QObject::tr("Result: %1").arg(qs(working.result)));
     if (working.assumed) lines.append(QObject::tr("Assumed: at least one input is an assumption, not a measurement."));
     lines.append(QObject::tr("Source: %1").arg(qs(working.source)));
-    return lines.join(QLatin1Char('\n'));
+    return with_signs(lines.join(QLatin1Char('\n')));
 }
 
 WorkingView::WorkingView(QWidget* parent) : QDialog(parent) {

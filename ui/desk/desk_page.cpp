@@ -51,8 +51,8 @@ DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> p
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(24, 8, 24, 16);
     column->setSpacing(8);
-    column->addWidget(notice_);
     column->addWidget(tabs_, 1);
+    notice_->lie_over({24, 8, 24, 16});
 
     preview_delay_.setSingleShot(true);
     preview_delay_.setInterval(preview_delay_ms);

@@ -125,7 +125,6 @@ class DeskPage : public QWidget {
     JobPreview* preview_ = nullptr;
     NoticeBar* notice_ = nullptr;
     QTimer preview_delay_;
-    bool told_ = false;  ///< the notice on screen is no complaint
     std::string removed_id_;
 };
 

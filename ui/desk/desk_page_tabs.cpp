@@ -75,15 +75,11 @@ void DeskPage::tell_kept_entries() {
 }
 
 void DeskPage::complain(const QString& text) {
-    if (told_) notice_->clear();  // good news is no part of what is wrong
-    told_ = false;
     notice_->add(Mark::stop, text);
 }
 
 void DeskPage::tell(const QString& text) {
-    notice_->clear();
-    notice_->add(Mark::note, text);
-    told_ = true;
+    notice_->tell(text);
 }
 
 // Pages beside the list are not made before they are looked at: the list of jobs is what a start waits for.

@@ -146,16 +146,4 @@ QDate qdate(const CivilDate& date) {
     return QDate(date.year, date.month, date.day);
 }
 
-QString with_signs(const std::string& core_words) {
-    QString text = qs(core_words);
-    text.replace(QStringLiteral(" deg C"), QStringLiteral("\u202f°C"));
-    text.replace(QStringLiteral("deg C"), QStringLiteral("°C"));  // after a bracket or a line break
-    text.replace(QStringLiteral("MOhm"), QStringLiteral("MΩ"));
-    text.replace(QStringLiteral("kOhm"), QStringLiteral("kΩ"));
-    text.replace(QStringLiteral(" ohm"), QStringLiteral(" Ω"));
-    text.replace(QStringLiteral("W/m2"), QStringLiteral("W/m²"));
-    text.replace(QStringLiteral("+/- "), QStringLiteral("±\u202f"));
-    return text;
-}
-
 }  // namespace wg::ui::paper

@@ -24,7 +24,4 @@ namespace wg::ui::paper {
 [[nodiscard]] CivilDate civil(const QDate& date);
 [[nodiscard]] QDate qdate(const CivilDate& date);
 
-/// Words of the core with the units that people write: °C, Ω, m².
-[[nodiscard]] QString with_signs(const std::string& core_words);
-
 }  // namespace wg::ui::paper

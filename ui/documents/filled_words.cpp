@@ -98,17 +98,6 @@ std::optional<QString> told(const QString& english, int depth) {
 
 }  // namespace
 
-namespace {
-
-/// What core says has its units in plain letters.
-QString with_signs(QString text) {
-    static const QRegularExpression square(QStringLiteral("(?<![A-Za-z])(m|mm|cm)2(?![A-Za-z0-9])"));
-    text.replace(square, QStringLiteral("\\1²"));
-    return text.replace(QLatin1String("deg C"), QStringLiteral("°C"));
-}
-
-}  // namespace
-
 QString say_filled(const std::string& english) {
     const QString text = QString::fromStdString(english);
     if (text.isEmpty() || PaperLanguage::now() == Language::english) return with_signs(text);

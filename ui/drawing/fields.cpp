@@ -207,15 +207,4 @@ void NoteField::keyPressEvent(QKeyEvent* event) {
     QPlainTextEdit::keyPressEvent(event);
 }
 
-void CalmCombo::show_data(const QVariant& wanted) {
-    const QSignalBlocker quiet(this);
-    setCurrentIndex(findData(wanted));
-    setToolTip(currentText());  // what a narrow form cuts off is read here
-}
-
-void CalmCombo::wheelEvent(QWheelEvent* event) {
-    // Scrolling the panel must not change what it passes over.
-    event->ignore();
-}
-
 }  // namespace wg::ui

@@ -2,7 +2,6 @@
 // Form fields of the two stages that draw: a value goes into the job when editing is finished, and a bad entry is
 // refused beside the field in words, with the text left standing to be corrected.
 
-#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPlainTextEdit>
@@ -10,6 +9,8 @@
 #include <QWidget>
 #include <functional>
 #include <optional>
+
+#include "ui/common/calm_combo.h"
 
 namespace wg::ui {
 
@@ -91,18 +92,6 @@ class NoteField : public QPlainTextEdit {
 
    private:
     QString value_;
-};
-
-/// A combo box that a turning wheel does not change while it only passes by.
-class CalmCombo : public QComboBox {
-    Q_OBJECT
-   public:
-    using QComboBox::QComboBox;
-    /// Selects the entry with that data without telling anybody; no entry: none selected.
-    void show_data(const QVariant& wanted);
-
-   protected:
-    void wheelEvent(QWheelEvent* event) override;
 };
 
 /// A number as people write it: decimal point or comma, spaces between thousands. nullopt: not a finite number.

@@ -13,9 +13,9 @@
 #include "core/plan/reference_overlay.h"
 #include "ui/common/elided_label.h"
 #include "ui/common/format.h"
+#include "ui/common/versions_view.h"
 #include "ui/equipment/item_fields.h"
 #include "ui/equipment/item_form.h"
-#include "ui/equipment/item_history.h"
 #include "ui/equipment/item_list.h"
 #include "ui/equipment/item_plot.h"
 
@@ -27,15 +27,6 @@ constexpr int keep_delay_ms = 250;
 
 Instant page_now() {
     return {QDateTime::currentSecsSinceEpoch()};
-}
-
-std::string_view view_of(const QByteArray& bytes) {
-    return {bytes.constData(), static_cast<std::size_t>(bytes.size())};
-}
-
-QString name_of_draft(const ItemDraft& draft) {
-    const char* key = draft.kind == store::ItemKind::fixing_method ? "label" : "name";
-    return draft.item.value(QLatin1String(key)).toString();
 }
 
 QString id_of_draft(const ItemDraft& draft) {
@@ -126,7 +117,8 @@ QWidget* EquipmentPage::make_item() {
     side_ = new QTabWidget(part);
     side_->setDocumentMode(true);
     plot_ = new ItemPlot(side_);
-    history_ = new ItemHistory(side_);
+    history_ = new VersionsView(tr("Approved by"), Qt::Vertical, side_);
+    history_->setContentsMargins(8, 8, 0, 0);
     side_->addTab(plot_, tr("Curves"));
     side_->addTab(history_, tr("Versions"));
     side_->setMinimumWidth(232);
@@ -253,121 +245,6 @@ void EquipmentPage::entered() {
     judge_delay_.start();
     // Not put off by more typing.
     if (!keep_delay_.isActive()) keep_delay_.start();
-}
-
-void EquipmentPage::judge() {
-    judge_delay_.stop();
-    const Known* known = current();
-    sound_ = false;
-    if (known == nullptr && !drafts_.contains(current_)) {
-        title_->setText({});
-        state_->setText(tr("No item is chosen."));
-        refresh_buttons();
-        return;
-    }
-    const ItemDraft draft = form_->draft();
-    const bool was_draft = drafts_.contains(current_);
-    const bool same = known != nullptr && (known->program || text_of(draft) == text_of(known->saved));
-    if (same) {
-        drafts_.remove(current_);
-        bases_.remove(current_);
-    } else {
-        drafts_.insert(current_, draft);
-        if (!bases_.contains(current_))
-            bases_.insert(current_, known != nullptr && known->version ? known->version->version : 0);
-    }
-    if (same == was_draft && !keep_delay_.isActive()) keep_delay_.start();
-    const QByteArray text = text_of(draft);
-    const Result<Catalogue> read = catalogue_from_json(view_of(text), "item");
-    std::vector<Problem> found;
-    if (!read) {
-        found = read.problems();
-    } else {
-        found = plan::problems_beside(all_, read.value(), "item", known != nullptr ? current_.toStdString() : "");
-    }
-    sound_ = found.empty();
-    const QStringList others = form_->show_problems(by_field(draft.kind, found));
-    if (read) {
-        plot_->show_item(read.value(), all_);
-    } else {
-        plot_->show_reason(tr("The curves follow once the data are complete."));
-    }
-    const QString name = name_of_draft(draft);
-    title_->setText(name.isEmpty() ? tr("%1 without a name").arg(words_of(draft.kind))
-                                   : tr("%1: %2").arg(words_of(draft.kind), name));
-    QStringList words;
-    if (known == nullptr) {
-        words << tr("New, not saved yet.");
-    } else if (known->program) {
-        words << tr("Comes with the program and stays as it is. Take it as a start with 'New from this one'.");
-    } else if (known->version) {
-        words << tr("Version %1, saved %2.")
-                     .arg(number(static_cast<int>(known->version->version)), day(known->version->saved_at));
-        if (known->version->came) words << tr("Came with a job from another machine.");
-        if (known->version->withdrawn) words << tr("Withdrawn: jobs that name it go on with it, others do not see it.");
-        words
-            << (known->version->approved_by.empty()
-                    ? tr("Nobody has approved this version.")
-                    : tr("Approved by %1, %2.").arg(qs(known->version->approved_by), day(known->version->approved_at)));
-        if (!same) words << tr("Changed since, not saved.");
-    }
-    words << others;
-    state_->setText(words.join(QLatin1Char(' ')));
-    const int count = static_cast<int>(found.size());
-    problems_->setVisible(count > 0);
-    problems_->setText(count == 1 ? tr("1 problem") : tr("%1 problems").arg(number(count)));
-    if (was_draft != drafts_.contains(current_)) show_list(current_);
-    refresh_buttons();
-}
-
-void EquipmentPage::refresh_buttons() {
-    const Known* known = current();
-    const bool unsaved = drafts_.contains(current_);
-    const bool own = known != nullptr && known->version.has_value();
-    const bool withdrawn = own && known->version->withdrawn;
-    save_->setEnabled(unsaved && sound_);
-    drop_->setEnabled(unsaved);
-    from_this_->setEnabled(known != nullptr || unsaved);
-    approve_->setEnabled(own && !unsaved && !withdrawn);
-    withdraw_->setEnabled(own && !unsaved);
-    withdraw_->setText(withdrawn ? tr("Bring back") : tr("Withdraw"));
-    if (known == nullptr && !unsaved) problems_->hide();
-}
-
-void EquipmentPage::show_history() {
-    if (side_->currentWidget() != history_) return;
-    const Known* known = current();
-    if (known == nullptr) {
-        history_->show_reason(tr("Versions begin when the item is saved."));
-        return;
-    }
-    if (known->program) {
-        history_->show_reason(tr("Items of the program have no versions here; they change with the program."));
-        return;
-    }
-    const Result<store::EquipmentKept> kept = store::EquipmentBook(store_).history(current_.toStdString());
-    if (!kept) {
-        history_->show_reason(qs(wg::text_of(kept.problems())));
-        return;
-    }
-    history_->show_versions(kept.value());
-}
-
-QString EquipmentPage::state_words() const {
-    return state_->text();
-}
-
-bool EquipmentPage::can_save() const {
-    return save_->isEnabled();
-}
-
-int EquipmentPage::unsaved() {
-    if (judge_delay_.isActive()) judge();
-    return static_cast<int>(drafts_.size());
-}
-
-void EquipmentPage::select(const QString& key) {
-    list_->select(key);
 }
 
 }  // namespace wg::ui

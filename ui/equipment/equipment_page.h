@@ -18,9 +18,9 @@ class QTabWidget;
 namespace wg::ui {
 
 class ItemForm;
-class ItemHistory;
 class ItemList;
 class ItemPlot;
+class VersionsView;
 
 class EquipmentPage : public QWidget {
     Q_OBJECT
@@ -48,7 +48,7 @@ class EquipmentPage : public QWidget {
     [[nodiscard]] ItemList* list() const { return list_; }
     [[nodiscard]] ItemForm* form() const { return form_; }
     [[nodiscard]] ItemPlot* plot() const { return plot_; }
-    [[nodiscard]] ItemHistory* history() const { return history_; }
+    [[nodiscard]] VersionsView* history() const { return history_; }
     [[nodiscard]] QString state_words() const;
     [[nodiscard]] bool can_save() const;
     /// Items with entries that are not saved.
@@ -108,7 +108,7 @@ class EquipmentPage : public QWidget {
     ItemList* list_ = nullptr;
     ItemForm* form_ = nullptr;
     ItemPlot* plot_ = nullptr;
-    ItemHistory* history_ = nullptr;
+    VersionsView* history_ = nullptr;
     QTabWidget* side_ = nullptr;
     QLabel* title_ = nullptr;
     QLabel* state_ = nullptr;

@@ -6,6 +6,7 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 
+#include "ui/common/heading_label.h"
 #include "ui/drawing/fields.h"
 #include "ui/equipment/field_box.h"
 
@@ -37,8 +38,7 @@ void ItemForm::build(store::ItemKind kind) {
         if (group.chosen_here) add_data_form(kind);
         add_group(group);
     }
-    auto* title = new QLabel(tr("Note"), page_);
-    title->setProperty("role", QStringLiteral("heading"));
+    auto* title = heading_label(tr("Note"), page_);
     note_ = new QPlainTextEdit(page_);
     note_->setAccessibleName(tr("Note"));
     note_->setPlaceholderText(tr("Where the data come from: sheet, issue, day"));
@@ -63,8 +63,7 @@ void ItemForm::add_data_form(store::ItemKind kind) {
     auto* column = new QVBoxLayout(part);
     column->setContentsMargins(0, 8, 0, 0);
     column->setSpacing(4);
-    auto* name = new QLabel(tr("Performance is stated by"), part);
-    name->setProperty("role", QStringLiteral("heading"));
+    auto* name = heading_label(tr("Performance is stated by"), part);
     data_form_ = new CalmCombo(part);
     data_form_->setAccessibleName(name->text());
     if (kind == store::ItemKind::block) {
@@ -92,8 +91,7 @@ void ItemForm::add_group(const FieldGroup& group) {
     grid->setVerticalSpacing(8);
     grid->setColumnStretch(0, 1);
     grid->setColumnStretch(1, 1);
-    auto* title = new QLabel(group.title, part);
-    title->setProperty("role", QStringLiteral("heading"));
+    auto* title = heading_label(group.title, part);
     title->setWordWrap(true);
     grid->addWidget(title, 0, 0, 1, 2);
     int row = 1;

@@ -77,6 +77,11 @@ QString with_labels(store::ItemKind kind, QString text) {
 
 }  // namespace
 
+QString name_of_draft(const ItemDraft& draft) {
+    const char* key = draft.kind == store::ItemKind::fixing_method ? "label" : "name";
+    return draft.item.value(QLatin1String(key)).toString();
+}
+
 QByteArray text_of(const std::vector<ItemDraft>& drafts) {
     QByteArray out("{\n  \"schema\": 1");
     QString note;
@@ -149,8 +154,8 @@ QString words_of_value(const QJsonValue& value) {
     }
 }
 
-std::vector<FieldChange> changes_between(const ItemDraft& before, const ItemDraft& after) {
-    std::vector<FieldChange> out;
+std::vector<VersionChange> changes_between(const ItemDraft& before, const ItemDraft& after) {
+    std::vector<VersionChange> out;
     const auto compare = [&out](const QString& name, const QJsonValue& one, const QJsonValue& other) {
         if (words_of_value(one) != words_of_value(other))
             out.push_back({name, words_of_value(one), words_of_value(other)});

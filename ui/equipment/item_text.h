@@ -8,6 +8,7 @@
 
 #include "core/quantity/result.h"
 #include "core/store/equipment_book.h"
+#include "ui/common/kept_version.h"
 
 namespace wg::ui {
 
@@ -18,6 +19,7 @@ struct ItemDraft {
     QString note;
 };
 
+[[nodiscard]] QString name_of_draft(const ItemDraft& draft);
 /// A file of this one item, fields in the order of the form.
 [[nodiscard]] QByteArray text_of(const ItemDraft& draft);
 /// A catalogue file of several.
@@ -31,11 +33,8 @@ void set_value_at(QJsonObject& item, const QString& path, const QJsonValue& valu
 /// For people; "left out" when undefined.
 [[nodiscard]] QString words_of_value(const QJsonValue& value);
 
-struct FieldChange {
-    QString field, before, after;
-};
 /// Field by field, in the order of the form.
-[[nodiscard]] std::vector<FieldChange> changes_between(const ItemDraft& before, const ItemDraft& after);
+[[nodiscard]] std::vector<VersionChange> changes_between(const ItemDraft& before, const ItemDraft& after);
 
 /// Problems by the field that they are about, "iso9806.a1"; an empty key: about the item as a whole. Each text says
 /// what is wrong and what to do.

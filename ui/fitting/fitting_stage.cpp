@@ -48,7 +48,7 @@ FittingStage::FittingStage(QWidget* parent) : StageWidget(parent) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    column->addWidget(notice_);
+    notice_->lie_over({12, 12, 12, 12});
     column->addWidget(print_row_->answer_line());
     column->addWidget(tabs_, 1);
     connect(day_, &WorkPage::status_text, this, &StageWidget::status_text);

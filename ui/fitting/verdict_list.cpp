@@ -37,7 +37,7 @@ std::vector<EntryBreak> breaks_under(const commissioning::Assessment& assessment
 QString on_screen(const std::string& core_words) {
     static const QRegularExpression stamp(
         QStringLiteral("(\\d{4}-\\d{2}-\\d{2})T(\\d{2}:\\d{2})(:\\d{2})?(\\.\\d+)?(Z|[+-]\\d{2}:\\d{2})?"));
-    return paper::with_signs(core_words).replace(stamp, QStringLiteral("\\1 \\2"));
+    return with_signs(core_words).replace(stamp, QStringLiteral("\\1 \\2"));
 }
 
 commissioning::Band on_screen(commissioning::Band band) {

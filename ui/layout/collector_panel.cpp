@@ -14,6 +14,7 @@
 #include "ui/common/arrange_edits.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
+#include "ui/common/heading_label.h"
 #include "ui/common/job_session.h"
 #include "ui/drawing/fields.h"
 #include "ui/layout/arrange_panel.h"
@@ -25,12 +26,6 @@ namespace {
 
 constexpr double widest_m = 100.0;       ///< no surface of a house is wider
 constexpr double level_tilt_deg = 10.0;  ///< flatter surfaces carry the plate on a frame
-
-QLabel* heading(const QString& text, QWidget* parent) {
-    auto* label = new QLabel(text, parent);
-    label->setProperty("role", QStringLiteral("heading"));
-    return label;
-}
 
 const Placement* placement_of(const JobSession* session, const std::string& id) {
     const Choice* choice = session != nullptr ? session->current_choice() : nullptr;
@@ -47,7 +42,7 @@ CollectorPanel::CollectorPanel(QWidget* parent) : QWidget(parent) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
-    column->addWidget(heading(tr("Surface"), this));
+    column->addWidget(heading_label(tr("Surface"), this));
     surface_ = new CalmCombo(this);
     surface_->setAccessibleName(tr("Surface shown"));
     column->addWidget(surface_);
@@ -65,7 +60,7 @@ CollectorPanel::CollectorPanel(QWidget* parent) : QWidget(parent) {
 }
 
 void CollectorPanel::build_collectors(QVBoxLayout* column) {
-    column->addWidget(heading(tr("Collectors"), this));
+    column->addWidget(heading_label(tr("Collectors"), this));
     list_ = new QListWidget(this);
     list_->setAccessibleName(tr("Collectors of this choice"));
     list_->setToolTip(tr("Ctrl or Shift with a click selects several"));
@@ -127,7 +122,7 @@ void CollectorPanel::build_selected(QVBoxLayout* column) {
 }
 
 void CollectorPanel::build_place(QVBoxLayout* inside) {
-    inside->addWidget(heading(tr("Place of the selected collector"), selected_box_));
+    inside->addWidget(heading_label(tr("Place of the selected collector"), selected_box_));
     auto* form = new QFormLayout;
     form->setLabelAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     form->setVerticalSpacing(8);

@@ -12,6 +12,7 @@
 #include "core/site/geometry.h"
 #include "ui/common/edits.h"
 #include "ui/common/format.h"
+#include "ui/common/heading_label.h"
 #include "ui/common/job_session.h"
 #include "ui/drawing/fields.h"
 #include "ui/layout/place_search.h"
@@ -54,8 +55,7 @@ PlacesPanel::PlacesPanel(QWidget* parent) : QWidget(parent), search_(new PlaceSe
 }
 
 void PlacesPanel::build_wish(QVBoxLayout* column) {
-    auto* title = new QLabel(tr("Where does it go best?"), this);
-    title->setProperty("role", QStringLiteral("heading"));
+    auto* title = heading_label(tr("Where does it go best?"), this);
     column->addWidget(title);
     QLabel* about = muted(this);
     about->setText(tr("Looks at every place on every surface that keeps the rules, for both hands."));

@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "ui/common/format.h"
+#include "ui/common/heading_label.h"
 #include "ui/common/job_session.h"
 #include "ui/common/mark.h"
 #include "ui/common/theme.h"
@@ -89,8 +90,7 @@ PointsBox::PointsBox(QWidget* parent) : QWidget(parent) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 8, 0, 0);
     column->setSpacing(4);
-    auto* title = new QLabel(tr("Fixing points"), this);
-    title->setProperty("role", QStringLiteral("heading"));
+    auto* title = heading_label(tr("Fixing points"), this);
     column->addWidget(title);
     none_ = new QLabel(tr("No fixing point is worked out on this surface."), this);
     none_->setProperty("role", QStringLiteral("muted"));

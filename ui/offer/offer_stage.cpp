@@ -64,7 +64,7 @@ OfferStage::OfferStage(store::Store* store, QWidget* parent) : StageWidget(paren
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    column->addWidget(notice_);
+    notice_->lie_over({12, 12, 12, 12});
     column->addWidget(stack_, 1);
     connect(empty_, &EmptyPane::step_asked, this, [this] {
         if (session_ != nullptr && session_->job().choices.empty()) add_choice(*session_);

@@ -131,7 +131,7 @@ void PlaceForm::fill_lists() {
         words += tr("Holds from %1 to %2.").arg(day(list->valid_from), day(list->valid_to));
         if (today < qs(list->valid_from) || today > qs(list->valid_to)) words += tr("It does not hold today.");
         if (reference.withdrawn_lists.count(used) != 0) words += tr("The firm has withdrawn it.");
-        if (list->invented) words += tr("Every price is invented.");
+        if (list->invented) words += tr("Its prices are invented, or not checked yet.");
     }
     list_words_->setText(words.join(QLatin1Char(' ')));
 }

@@ -10,6 +10,7 @@
 
 #include "ui/common/edit_tools.h"
 #include "ui/common/format.h"
+#include "ui/common/heading_label.h"
 #include "ui/drawing/fields.h"
 #include "ui/offer/offer_edits.h"
 #include "ui/offer/offer_input.h"
@@ -21,12 +22,6 @@ namespace {
 constexpr int widest_px = 720;
 constexpr int words_px = 96;
 constexpr double most_days = 3650.0;
-
-QLabel* heading(const QString& words, QWidget* parent) {
-    auto* label = new QLabel(words, parent);
-    label->setProperty("role", QStringLiteral("heading"));
-    return label;
-}
 
 }  // namespace
 
@@ -65,7 +60,7 @@ QWidget* TermsPage::make_money() {
     form->addRow(tr("Reason on the quote"), reason_);
     form->addRow(tr("The quote holds for"), valid_);
     column->addLayout(form);
-    column->addWidget(heading(tr("Instalments"), box));
+    column->addWidget(heading_label(tr("Instalments"), box));
     grid_ = new QGridLayout;
     grid_->setColumnStretch(0, 1);
     column->addLayout(grid_);
@@ -98,9 +93,9 @@ QWidget* TermsPage::make_words() {
             .arg(QStringLiteral("{client}, {number}, {date}, {valid_until}, {price}, {to_bring}, {title}, "
                                 "{job}, {firm}")));
     terms_ = new NoteField(tr("Terms, below the price"), box);
-    column->addWidget(heading(tr("Words to the client, at the head of the quote and in its letter"), box));
+    column->addWidget(heading_label(tr("Words to the client, at the head of the quote and in its letter"), box));
     column->addWidget(covering_);
-    column->addWidget(heading(tr("Terms, below the price"), box));
+    column->addWidget(heading_label(tr("Terms, below the price"), box));
     column->addWidget(terms_);
     for (NoteField* field : {covering_, terms_})
         field->setFixedHeight(words_px);
@@ -115,7 +110,7 @@ QWidget* TermsPage::make_beside() {
     beside_box_ = new QWidget(this);
     auto* column = new QVBoxLayout(beside_box_);
     column->setContentsMargins(0, 0, 0, 0);
-    column->addWidget(heading(tr("On the quote beside this choice, two at most"), beside_box_));
+    column->addWidget(heading_label(tr("On the quote beside this choice, two at most"), beside_box_));
     return beside_box_;
 }
 

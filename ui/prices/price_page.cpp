@@ -1,21 +1,21 @@
 #include "ui/prices/price_page.h"
 
-#include <QDate>
+#include <QDateTime>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
-#include <QSignalBlocker>
 #include <QTabWidget>
 #include <QTableView>
 #include <QTimer>
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "ui/common/flow_layout.h"
+#include "ui/common/calm_combo.h"
 #include "ui/common/format.h"
+#include "ui/common/versions_head.h"
+#include "ui/common/versions_view.h"
 #include "ui/common/wide_column.h"
-#include "ui/drawing/fields.h"
 #include "ui/prices/price_model.h"
 #include "ui/prices/price_terms.h"
 #include "ui/prices/purchase_page.h"
@@ -54,7 +54,14 @@ PricePage::PricePage(store::Store& store, std::shared_ptr<const plan::Reference>
     column->setContentsMargins(0, 12, 0, 0);
     column->setSpacing(8);
     column->addWidget(make_head());
-    column->addWidget(state_);
+    checked_ = new QPushButton(tr("Prices are checked"), this);
+    checked_->setToolTip(tr("Takes the mark of invented prices away; what still has one is told first"));
+    connect(checked_, &QPushButton::clicked, this, &PricePage::ask_checked);
+    auto* told = new QHBoxLayout;
+    told->setSpacing(8);
+    told->addWidget(state_, 1);
+    told->addWidget(checked_, 0, Qt::AlignTop);
+    column->addLayout(told);
     column->addWidget(tabs_, 1);
     connect(model_, &PriceModel::refused, this, &PricePage::problem);
     connect(terms_, &PriceTerms::refused, this, &PricePage::problem);
@@ -71,35 +78,23 @@ PricePage::PricePage(store::Store& store, std::shared_ptr<const plan::Reference>
 }
 
 QWidget* PricePage::make_head() {
-    auto* head = new QWidget(this);
-    // In a second line where the window is too narrow for all of them.
-    auto* row = new FlowLayout(head);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(8);
-    choice_ = new CalmCombo(head);
-    choice_->setAccessibleName(tr("Price list"));
-    choice_->setMinimumWidth(340);
-    choice_->setMaximumWidth(460);
-    const auto button = [&](const QString& words, void (PricePage::*ask)()) {
-        auto* made = new QPushButton(words, head);
-        connect(made, &QPushButton::clicked, this, ask);
-        row->addWidget(made);
-        return made;
-    };
-    row->addWidget(choice_);
-    button(tr("New from this one"), &PricePage::ask_new);
-    button(tr("Read a file"), &PricePage::ask_import);
-    button(tr("Write a file"), &PricePage::ask_export);
-    history_ = button(tr("Versions"), &PricePage::show_history);
-    withdraw_ = button(tr("Withdraw"), &PricePage::ask_withdraw);
-    discard_ = button(tr("Discard changes"), &PricePage::discard_changes);
-    save_ = button(tr("Save as a version"), &PricePage::ask_save);
-    save_->setProperty("role", QStringLiteral("primary"));
-    connect(choice_, &QComboBox::activated, this, [this] {
-        const std::string wanted = choice_->currentData().toString().toStdString();
-        if (!choose(wanted)) choice_->show_data(qs(shown_id_));
+    head_ = new VersionsHead({tr("Price list"), tr("New price list"), tr("Withdraw the list"), QStringLiteral("list"),
+                              [] { return tr("Prices %1").arg(QDate::currentDate().year()); }},
+                             this);
+    connect(head_, &VersionsHead::chosen, this, [this](const QString& id) {
+        if (!choose(id.toStdString())) head_->choice()->show_data(qs(shown_id_));
     });
-    return head;
+    connect(head_, &VersionsHead::new_asked, this,
+            [this](const QString& id, const QString& label) { make_own(id.toStdString(), label); });
+    connect(head_, &VersionsHead::read_asked, this, &PricePage::ask_import);
+    connect(head_, &VersionsHead::write_asked, this, &PricePage::ask_export);
+    connect(head_, &VersionsHead::versions_asked, this, [this] { versions()->exec(); });
+    connect(head_, &VersionsHead::withdraw_asked, this,
+            [this](const QString& why) { withdraw(why, Instant{QDateTime::currentSecsSinceEpoch()}); });
+    connect(head_, &VersionsHead::discard_asked, this, &PricePage::discard_changes);
+    connect(head_, &VersionsHead::save_asked, this,
+            [this](const QString& note) { save_version(note, Instant{QDateTime::currentSecsSinceEpoch()}); });
+    return head_;
 }
 
 QWidget* PricePage::make_items() {
@@ -189,18 +184,11 @@ void PricePage::read_lists() {
 }
 
 void PricePage::fill_choice() {
-    const QSignalBlocker quiet(choice_);
-    choice_->clear();
-    for (const Entry& entry : entries_) {
-        QString words = qs(entry.list.label);
-        if (!entry.own) {
-            words += tr(" (comes with the program)");
-        } else if (entry.version.withdrawn) {
-            words += tr(" (withdrawn)");
-        }
-        choice_->addItem(words, qs(entry.list.id));
-    }
-    choice_->show_data(qs(shown_id_));
+    std::vector<VersionsHead::Line> lines;
+    lines.reserve(entries_.size());
+    for (const Entry& entry : entries_)
+        lines.push_back({qs(entry.list.id), qs(entry.list.label), entry.own, entry.version.withdrawn});
+    head_->show_lines(lines, qs(shown_id_));
 }
 
 void PricePage::reload() {
@@ -232,7 +220,7 @@ void PricePage::show_entry(const Entry& entry) {
     based_on_ = entry.version.version;
     model_->set_list(entry.list, entry.own);
     terms_->set_list(entry.list, entry.own);
-    choice_->show_data(qs(shown_id_));
+    head_->choice()->show_data(qs(shown_id_));
     refresh_state();
 }
 
@@ -260,83 +248,8 @@ parts::PriceList PricePage::shown_list() const {
 bool PricePage::has_changes() const {
     const Entry* entry = current();
     return entry != nullptr && entry->own &&
-           parts::price_list_to_json(shown_list()) != parts::price_list_to_json(entry->list);
-}
-
-QString PricePage::state_words() const {
-    return state_->text();
-}
-
-void PricePage::refresh_state() {
-    const Entry* entry = current();
-    if (entry == nullptr) {
-        state_->setText(tr("There is no price list."));
-        return;
-    }
-    const parts::PriceList list = shown_list();
-    const auto without_cost =
-        std::count_if(list.items.begin(), list.items.end(), [](const parts::PriceItem& item) { return !item.cost; });
-    QStringList words{tr("%1 items, %2. Prices in %3, net, from %4 to %5.")
-                          .arg(number(static_cast<double>(list.items.size())),
-                               without_cost == 0
-                                   ? tr("all with their cost")
-                                   : tr("%1 without a cost").arg(number(static_cast<double>(without_cost))),
-                               qs(list.currency), day(list.valid_from), day(list.valid_to))};
-    if (list.invented) words += tr("Every price of this list is invented.");
-    const QString today = QDate::currentDate().toString(Qt::ISODate);
-    if (today < qs(list.valid_from) || today > qs(list.valid_to)) words += tr("It does not hold today.");
-    const bool changed = has_changes();
-    if ((changed || !kept_id_.empty()) && !keep_delay_.isActive()) keep_delay_.start();
-    if (!entry->own) {
-        words += tr("It comes with the program and is not changed: make a list of the firm's own from it.");
-    } else {
-        words += tr("Version %1, saved %2%3.")
-                     .arg(number(entry->version.version), day(entry->version.saved_at),
-                          entry->version.saved_by.empty() ? QString() : tr(" by %1").arg(qs(entry->version.saved_by)));
-        if (entry->version.withdrawn) words += tr("Withdrawn: jobs are not offered it until it is saved again.");
-        if (changed) words += tr("Changes are not saved yet.");
-    }
-    state_->setText(words.join(QLatin1Char(' ')));
-    save_->setEnabled(entry->own && (changed || entry->version.withdrawn));
-    discard_->setEnabled(changed);
-    history_->setEnabled(entry->own);
-    withdraw_->setEnabled(entry->own && !entry->version.withdrawn && !changed);
-    for (QPushButton* edit : {add_, remove_, import_items_})
-        edit->setEnabled(entry->own);
-}
-
-bool PricePage::save_version(const QString& note, Instant now) {
-    Entry* entry = current();
-    if (entry == nullptr || !entry->own) return false;
-    const std::string text = parts::price_list_to_json(shown_list());
-    // What the fields let pass and the file's reader does not would be a list that nobody can read again.
-    const Result<parts::PriceList> read = parts::price_list_from_json(text, "price list " + shown_id_);
-    if (!tell(read.ok() ? std::vector<Problem>{} : read.problems())) return false;
-    const auto saved = store::PriceBook(store_).save(shown_id_, text, based_on_, note.trimmed().toStdString(), now);
-    if (!tell(saved.ok() ? std::vector<Problem>{} : saved.problems())) return false;
-    entry->list = read.value();
-    entry->version = saved.value();
-    show_entry(*entry);
-    keep_changes();
-    fill_choice();
-    Q_EMIT said(tr("Version %1 of '%2' saved").arg(saved.value().version).arg(qs(entry->list.label)));
-    Q_EMIT lists_changed();
-    return true;
-}
-
-bool PricePage::withdraw(const QString& note, Instant now) {
-    Entry* entry = current();
-    if (entry == nullptr || !entry->own) return false;
-    const auto done =
-        store::PriceBook(store_).withdraw(shown_id_, entry->version.version, note.trimmed().toStdString(), now);
-    if (!tell(done.ok() ? std::vector<Problem>{} : done.problems())) return false;
-    entry->version = done.value();
-    based_on_ = entry->version.version;
-    fill_choice();
-    refresh_state();
-    Q_EMIT said(tr("'%1' is withdrawn").arg(qs(entry->list.label)));
-    Q_EMIT lists_changed();
-    return true;
+           (!terms_->unfinished().isEmpty() ||
+            parts::price_list_to_json(shown_list()) != parts::price_list_to_json(entry->list));
 }
 
 }  // namespace wg::ui

@@ -18,11 +18,12 @@ class QTableView;
 
 namespace wg::ui {
 
-class CalmCombo;
 class PriceModel;
 class PriceTerms;
 class PurchasePage;
 class StockPage;
+class VersionsDialog;
+class VersionsHead;
 
 class PricePage : public QWidget {
     Q_OBJECT
@@ -46,7 +47,15 @@ class PricePage : public QWidget {
     bool export_file(const QString& path);  ///< JSON, or CSV by the ending
     /// Items of a list that was made from the one on screen; not saved yet.
     void take_items(const parts::PriceList& list);
+    /// Takes the mark of invented prices from the list on screen; not saved yet. What still has an invented price is
+    /// told where it is asked.
+    void set_checked();
+    /// What of the list on screen costs what it does in an invented list of the program.
+    [[nodiscard]] QStringList unchecked() const;
+    [[nodiscard]] QPushButton* checked_button() const { return checked_; }
     [[nodiscard]] bool has_changes() const;
+    /// Of the list on screen, with what each changed.
+    [[nodiscard]] std::unique_ptr<VersionsDialog> versions();
     /// The one on screen, as it stands there.
     [[nodiscard]] parts::PriceList shown_list() const;
 
@@ -77,13 +86,11 @@ class PricePage : public QWidget {
     void fill_choice();
     void show_entry(const Entry& entry);
     void refresh_state();
-    void ask_new();
-    void ask_save();
-    void ask_withdraw();
     void ask_import();
     void ask_import_items();
     void ask_export();
-    void show_history();
+    void ask_checked();
+    [[nodiscard]] QStringList state_of(const Entry& entry, const parts::PriceList& list, bool changed) const;
     [[nodiscard]] Entry* current();
     [[nodiscard]] const Entry* current() const;
     bool tell(const std::vector<Problem>& problems);
@@ -98,18 +105,15 @@ class PricePage : public QWidget {
     bool keep_failed_ = false;
     QTimer keep_delay_;
     PriceModel* model_ = nullptr;
+    VersionsHead* head_ = nullptr;
     PriceTerms* terms_ = nullptr;
     StockPage* stock_ = nullptr;
     PurchasePage* purchases_ = nullptr;
-    CalmCombo* choice_ = nullptr;
     QTabWidget* tabs_ = nullptr;
     QTableView* table_ = nullptr;
     QLineEdit* search_ = nullptr;
     QLabel* state_ = nullptr;
-    QPushButton* save_ = nullptr;
-    QPushButton* discard_ = nullptr;
-    QPushButton* history_ = nullptr;
-    QPushButton* withdraw_ = nullptr;
+    QPushButton* checked_ = nullptr;
     QPushButton* add_ = nullptr;
     QPushButton* remove_ = nullptr;
     QPushButton* import_items_ = nullptr;

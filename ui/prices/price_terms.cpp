@@ -11,6 +11,7 @@
 
 #include "core/parts/price_entry.h"
 #include "ui/common/format.h"
+#include "ui/common/heading_label.h"
 #include "ui/drawing/fields.h"
 #include "ui/prices/terms_rows.h"
 
@@ -36,11 +37,7 @@ QWidget* scrolling(QWidget* parent, QWidget*& inside) {
 }
 
 QWidget* box_of_fields(QWidget* parent, const QString& heading) {
-    if (!heading.isEmpty()) {
-        auto* label = new QLabel(heading, parent);
-        label->setProperty("role", QStringLiteral("heading"));
-        parent->layout()->addWidget(label);
-    }
+    if (!heading.isEmpty()) parent->layout()->addWidget(heading_label(heading, parent));
     auto* box = new QWidget(parent);
     auto* grid = new QGridLayout(box);
     grid->setContentsMargins(0, 0, 0, 0);
@@ -236,8 +233,22 @@ TermsTable* PriceTerms::add_table(TermsRows rows, QWidget* parent) {
     auto* made = new TermsTable(
         std::move(rows), [this](const Change& change) { return offer(change); }, parent);
     parent->layout()->addWidget(made);
+    connect(made, &TermsTable::begun, this, &PriceTerms::edited);
     tables_.push_back(made);
     return made;
+}
+
+QString PriceTerms::unfinished() const {
+    for (const TermsTable* table : tables_)
+        if (const QString words = table->unfinished(); !words.isEmpty()) return words;
+    return {};
+}
+
+void PriceTerms::set_checked() {
+    offer([](parts::PriceList& list) {
+        list.invented = false;
+        return QString();
+    });
 }
 
 QObject* PriceTerms::field(const QString& name) const {

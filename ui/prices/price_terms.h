@@ -24,6 +24,10 @@ class PriceTerms : public QObject {
     /// `parent`: of the pages. `items`: those of the list on screen, which rates, groups and ids are checked with.
     PriceTerms(QWidget* parent, std::function<const std::vector<parts::PriceItem>&()> items);
     void set_list(const parts::PriceList& list, bool editable);
+    /// What a row that was begun still needs, in words; empty: every row is part of the list.
+    [[nodiscard]] QString unfinished() const;
+    /// Takes the mark of invented prices away.
+    void set_checked();
     /// Puts what stands in the fields into the list; the items stay, their costs follow the discount groups.
     void write_to(parts::PriceList& list) const;
     /// What the list calls them.

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QDate>
 #include <algorithm>
+#include <cmath>
 #include <set>
 
 #include "core/job/words.h"
@@ -246,7 +247,7 @@ TermsRows tax_rate_rows() {
             switch (column) {
                 case 0: return qs(one.tax_class);
                 case 1: return qs(one.label);
-                case 2: return digits(parts::percent_of_share(one.rate));
+                case 2: return std::isnan(one.rate) ? QString() : digits(parts::percent_of_share(one.rate));
                 default: return qs(one.valid_from);
             }
         },
@@ -268,7 +269,9 @@ TermsRows tax_rate_rows() {
         parts::DatedTaxRate rate;
         rate.tax_class = list.labour_tax_class;
         rate.label = Terms::tr("Tax").toStdString();
-        // From the list's last day on, with the newest rate there is: it changes no quote before it is filled in.
+        // No rate that nobody typed: 0 would be one, too.
+        rate.rate = std::nan("");
+        // From the list's last day on, named as the newest rate there is.
         QDate day = QDate::fromString(qs(list.valid_to), Qt::ISODate);
         std::set<std::string> taken;
         std::string newest;
@@ -277,7 +280,6 @@ TermsRows tax_rate_rows() {
             taken.insert(one.valid_from);
             if (one.valid_from < newest) continue;
             newest = one.valid_from;
-            rate.rate = one.rate;
             rate.label = one.label;
         }
         while (taken.contains(day.toString(Qt::ISODate).toStdString()))
@@ -285,6 +287,13 @@ TermsRows tax_rate_rows() {
         rate.valid_from = day.toString(Qt::ISODate).toStdString();
         list.tax_rates.push_back(std::move(rate));
         return QString();
+    };
+    out.lacks = [](const PriceList& list, int row) {
+        return std::isnan(list.tax_rates[static_cast<std::size_t>(row)].rate)
+                   ? Terms::tr(
+                         "The new row needs a rate: 0 only for what is not taxed. Until then it is no part of "
+                         "the list.")
+                   : QString();
     };
     return out;
 }
@@ -306,7 +315,7 @@ TermsRows tariff_rows() {
     out.title = Terms::tr("Energy prices");
     out.columns = {{Terms::tr("Energy")},
                    {Terms::tr("A kWh in the list's currency, with tax"), true, {}, 270},
-                   {Terms::tr("kg CO2 a kWh"), true, {}, 140}};
+                   {Terms::tr("kg CO\u2082 a kWh"), true, {}, 140}};
     out.count = [](const PriceList&) { return static_cast<int>(std::size(energies)); };
     out.text = [](const PriceList& list, int row, int column) {
         const Energy& one = energies[row];

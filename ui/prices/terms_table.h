@@ -4,10 +4,12 @@
 #include <QStringList>
 #include <QWidget>
 #include <functional>
+#include <optional>
 #include <vector>
 
 #include "core/parts/prices.h"
 
+class QLabel;
 class QPushButton;
 class QTableWidget;
 
@@ -34,6 +36,9 @@ struct TermsRows {
     /// A row at the end that could be saved as it is; why there can be none in words. None: the rows are fixed.
     std::function<QString(parts::PriceList&)> add{};
     std::function<void(parts::PriceList&, int row)> remove{};
+    /// What a row that was just added still needs before it is part of the list, in words; empty when nothing. None:
+    /// rows are whole from the start.
+    std::function<QString(const parts::PriceList&, int row)> lacks{};
 };
 
 class TermsTable : public QWidget {
@@ -46,20 +51,31 @@ class TermsTable : public QWidget {
     void show_list(const parts::PriceList& list, bool editable);
     bool add_row();
     bool remove_row(int row);
+    /// What a row that was begun still needs, in words; empty: there is none. Such a row is no part of the list yet.
+    [[nodiscard]] QString unfinished() const;
 
     [[nodiscard]] QTableWidget* table() const { return table_; }
+
+   Q_SIGNALS:
+    void begun();  ///< a row was begun, or is no longer
 
    private:
     void fill();
     void take_cell(int row, int column);
+    void take_begun(int column, const QString& entry);
+    [[nodiscard]] bool is_begun(int row) const;
+    /// The list that has the row: its own for one that was begun.
+    [[nodiscard]] const parts::PriceList& list_of(int row) const;
 
     TermsRows rows_;
     std::function<bool(const Change&)> offer_;
     const parts::PriceList* list_ = nullptr;
+    std::optional<parts::PriceList> begun_;  ///< the list with the row that was begun as its last
     bool editable_ = false;
     bool filling_ = false;
     QTableWidget* table_ = nullptr;
     QWidget* none_ = nullptr;
+    QLabel* lack_ = nullptr;
     QPushButton* add_ = nullptr;
     QPushButton* remove_ = nullptr;
 };

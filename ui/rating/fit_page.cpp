@@ -15,6 +15,7 @@
 
 #include "core/rating/calibrated.h"
 #include "ui/common/format.h"
+#include "ui/common/heading_label.h"
 #include "ui/common/whole_file.h"
 #include "ui/rating/fit_results.h"
 #include "ui/rating/set_chooser.h"
@@ -69,8 +70,7 @@ QWidget* FitPage::make_left() {
 }
 
 void FitPage::make_table(QVBoxLayout* column) {
-    auto* heading = new QLabel(tr("Declared by the data s&heet"), this);
-    heading->setProperty("role", QStringLiteral("heading"));
+    auto* heading = heading_label(tr("Declared by the data s&heet"), this);
     view_ = new QTableView(this);
     heading->setBuddy(view_);
     view_->setModel(model_);

@@ -162,8 +162,7 @@ void FitResults::fill_figures(const rating::Fit& fit) {
     figures_->setRowCount(static_cast<int>(fit.parameters.size()));
     int row = 0;
     for (const rating::Calibrated& c : fit.parameters) {
-        const QString unit =
-            qs(rating::unit_of(c.parameter)).trimmed().replace(QStringLiteral("m2"), QStringLiteral("m²"));
+        const QString unit = with_signs(QString::fromUtf8(rating::unit_of(c.parameter))).trimmed();
         figures_->setItem(row, 0, cell(parameter_words(c.parameter), false));
         figures_->item(row, 0)->setToolTip(qs(c.name));
         figures_->setItem(row, 1, cell(figure(c.before), true));
@@ -190,9 +189,7 @@ void FitResults::show_fit(const rating::Fit* fit, const QString& words) {
         fill_figures(*fit);
         QStringList lines;
         for (const std::string& warning : fit->warnings)
-            lines += qs(warning)
-                         .replace(QStringLiteral(" deg C"), QStringLiteral("\u202f°C"))
-                         .replace(QStringLiteral("m2 K"), QStringLiteral("m² K"));
+            lines += with_signs(warning);
         warnings_->setPlainText(lines.isEmpty() ? tr("No warnings.") : lines.join(QLatin1Char('\n')));
         long missed = 0;
         for (const rating::Residual& r : fit->residuals)

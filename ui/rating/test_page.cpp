@@ -13,6 +13,7 @@
 
 #include "core/rating/report.h"
 #include "ui/common/format.h"
+#include "ui/common/heading_label.h"
 #include "ui/drawing/picture_view.h"
 #include "ui/rating/set_chooser.h"
 
@@ -119,8 +120,7 @@ TestPage::TestPage(SetChooser& chooser, QWidget* parent) : QWidget(parent), choo
     figures_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     for (std::size_t air = 0; air < airs.size(); ++air)
         figures_->horizontalHeader()->resizeSection(static_cast<int>(air) + 1, figure_width);
-    auto* heading = new QLabel(tr("Figures"), this);
-    heading->setProperty("role", QStringLiteral("heading"));
+    auto* heading = heading_label(tr("Figures"), this);
     assumptions_ = new QLabel(this);
     assumptions_->setWordWrap(true);
     assumptions_->setProperty("role", QStringLiteral("muted"));
@@ -132,8 +132,7 @@ TestPage::TestPage(SetChooser& chooser, QWidget* parent) : QWidget(parent), choo
     view_ = new PictureView(this);
     pointer_ = new QLabel(QStringLiteral(" "), this);
     pointer_->setProperty("role", QStringLiteral("muted"));
-    auto* over = new QLabel(tr("Heating up from cold"), this);
-    over->setProperty("role", QStringLiteral("heading"));
+    auto* over = heading_label(tr("Heating up from cold"), this);
     auto* right = new QVBoxLayout;
     right->setSpacing(6);
     right->addWidget(over);

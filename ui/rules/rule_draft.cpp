@@ -231,13 +231,13 @@ NamedValues named_values(const RuleDraft& draft) {
 
 }  // namespace
 
-std::vector<RuleChange> changes_between(const RuleDraft& before, const RuleDraft& after) {
+std::vector<VersionChange> changes_between(const RuleDraft& before, const RuleDraft& after) {
     const NamedValues then = named_values(before);
     const NamedValues now = named_values(after);
     QStringList order = now.order;
     for (const QString& name : then.order)
         if (!now.values.contains(name)) order << name;
-    std::vector<RuleChange> out;
+    std::vector<VersionChange> out;
     for (const QString& name : order) {
         if (then.values.value(name) != now.values.value(name) ||
             then.values.contains(name) != now.values.contains(name))

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/quantity/result.h"
+#include "ui/common/kept_version.h"
 #include "ui/rules/rule_fields.h"
 
 namespace wg::ui {
@@ -77,10 +78,7 @@ struct RuleEntered {
 /// "10 to 80 m/s. Of a site that has none of its own".
 [[nodiscard]] QString range_words(const RuleField& field);
 
-struct RuleChange {
-    QString what, before, after;
-};
 /// In the order of the page.
-[[nodiscard]] std::vector<RuleChange> changes_between(const RuleDraft& before, const RuleDraft& after);
+[[nodiscard]] std::vector<VersionChange> changes_between(const RuleDraft& before, const RuleDraft& after);
 
 }  // namespace wg::ui

@@ -1,21 +1,22 @@
 #include "ui/rules/rule_page.h"
 
 #include <QCheckBox>
+#include <QDateTime>
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
-#include <QSignalBlocker>
 #include <QStyle>
 #include <QTableView>
 #include <QVBoxLayout>
 #include <algorithm>
 
-#include "ui/common/flow_layout.h"
+#include "ui/common/calm_combo.h"
 #include "ui/common/format.h"
+#include "ui/common/versions_head.h"
+#include "ui/common/versions_view.h"
 #include "ui/common/wide_column.h"
-#include "ui/drawing/fields.h"
 #include "ui/rules/rule_entry.h"
 #include "ui/rules/rule_model.h"
 
@@ -23,6 +24,10 @@ namespace wg::ui {
 namespace {
 
 constexpr int rule_row_px = 32;
+
+Instant rules_now() {
+    return {QDateTime::currentSecsSinceEpoch()};
+}
 
 }  // namespace
 
@@ -51,34 +56,20 @@ RulePage::RulePage(store::Store& store, std::vector<std::string> program, QWidge
 }
 
 QWidget* RulePage::make_head() {
-    auto* head = new QWidget(this);
-    // In a second line where the window is too narrow for all of them.
-    auto* row = new FlowLayout(head);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(8);
-    choice_ = new CalmCombo(head);
-    choice_->setAccessibleName(tr("Rule set"));
-    choice_->setMinimumWidth(340);
-    choice_->setMaximumWidth(460);
-    const auto button = [&](const QString& words, void (RulePage::*ask)()) {
-        auto* made = new QPushButton(words, head);
-        connect(made, &QPushButton::clicked, this, ask);
-        row->addWidget(made);
-        return made;
-    };
-    row->addWidget(choice_);
-    button(tr("New from this one"), &RulePage::ask_new);
-    button(tr("Read a file"), &RulePage::ask_import);
-    button(tr("Write a file"), &RulePage::ask_export);
-    history_ = button(tr("Versions"), &RulePage::show_history);
-    withdraw_ = button(tr("Withdraw"), &RulePage::ask_withdraw);
-    discard_ = button(tr("Discard changes"), &RulePage::discard_changes);
-    save_ = button(tr("Save as a version"), &RulePage::ask_save);
-    save_->setProperty("role", QStringLiteral("primary"));
-    connect(choice_, &QComboBox::activated, this, [this] {
-        if (!choose(choice_->currentData().toString())) choice_->show_data(shown_id_);
+    head_ = new VersionsHead({tr("Rule set"), tr("New rule set"), tr("Withdraw the rule set"), QStringLiteral("rules"),
+                              [] { return tr("Rules of the firm"); }},
+                             this);
+    connect(head_, &VersionsHead::chosen, this, [this](const QString& id) {
+        if (!choose(id)) head_->choice()->show_data(shown_id_);
     });
-    return head;
+    connect(head_, &VersionsHead::new_asked, this, &RulePage::make_own);
+    connect(head_, &VersionsHead::read_asked, this, &RulePage::ask_import);
+    connect(head_, &VersionsHead::write_asked, this, &RulePage::ask_export);
+    connect(head_, &VersionsHead::versions_asked, this, [this] { versions()->exec(); });
+    connect(head_, &VersionsHead::withdraw_asked, this, [this](const QString& why) { withdraw(why, rules_now()); });
+    connect(head_, &VersionsHead::discard_asked, this, &RulePage::discard_changes);
+    connect(head_, &VersionsHead::save_asked, this, [this](const QString& note) { save_version(note, rules_now()); });
+    return head_;
 }
 
 QWidget* RulePage::make_tools() {
@@ -226,18 +217,11 @@ void RulePage::read_sets() {
 }
 
 void RulePage::fill_choice() {
-    const QSignalBlocker quiet(choice_);
-    choice_->clear();
-    for (const Entry& entry : entries_) {
-        QString words = entry.set.label();
-        if (!entry.own) {
-            words += tr(" (comes with the program)");
-        } else if (entry.version.withdrawn) {
-            words += tr(" (withdrawn)");
-        }
-        choice_->addItem(words, entry.set.id());
-    }
-    choice_->show_data(shown_id_);
+    std::vector<VersionsHead::Line> lines;
+    lines.reserve(entries_.size());
+    for (const Entry& entry : entries_)
+        lines.push_back({entry.set.id(), entry.set.label(), entry.own, entry.version.withdrawn});
+    head_->show_lines(lines, shown_id_);
 }
 
 void RulePage::reload() {
@@ -268,7 +252,7 @@ void RulePage::show_entry(const Entry& entry) {
     shown_id_ = entry.set.id();
     base_ = entry.version.version;
     model_->set_draft(entry.set, entry.own);
-    choice_->show_data(shown_id_);
+    head_->choice()->show_data(shown_id_);
     refresh_state();
 }
 
@@ -288,66 +272,6 @@ bool RulePage::choose(const QString& id) {
 bool RulePage::has_changes() const {
     const Entry* entry = current();
     return entry != nullptr && entry->own && model_->draft().set() != entry->set.set();
-}
-
-QString RulePage::state_words() const {
-    return state_->text();
-}
-
-QString RulePage::line_words() const {
-    return line_->text();
-}
-
-void RulePage::refresh_state() {
-    const Entry* entry = current();
-    const bool own = entry != nullptr && entry->own;
-    const bool changed = has_changes();
-    const bool withdrawn = own && entry->version.withdrawn;
-    save_->setEnabled(own && (changed || withdrawn));
-    discard_->setEnabled(changed);
-    history_->setEnabled(own);
-    withdraw_->setEnabled(own && !withdrawn && !changed);
-    add_->setEnabled(own);
-    remove_->setEnabled(own && model_->is_item(table_->currentIndex().row()));
-    assumed_->setEnabled(own);
-    assumed_->setChecked(entry != nullptr && model_->draft().assumed());
-    if (entry == nullptr) {
-        standard_->setEnabled(false);
-        state_->setText(tr("There is no rule set."));
-        return;
-    }
-    const Entry* chosen = for_new_jobs_.isEmpty() ? nullptr : entry_of(for_new_jobs_);
-    const bool chosen_holds = chosen != nullptr && !chosen->version.withdrawn;
-    const bool standard = chosen_holds ? for_new_jobs_ == shown_id_ : programs_first() == shown_id_;
-    standard_->setEnabled(!standard && !withdrawn);
-    const RuleDraft& draft = model_->draft();
-    const int values = static_cast<int>(draft.rows().size());
-    const int assumed = draft.count_assumed();
-    QStringList words{assumed == 0 ? tr("%1 values, all with a source.").arg(number(values))
-                                   : tr("%1 values, %2 of them assumed.").arg(number(values), number(assumed))};
-    if (draft.assumed()) words << tr("\u25c6 Assumed: a caution goes with every plan.");
-    if (standard) words << tr("New jobs use this set.");
-    if (!own) {
-        words << tr("It comes with the program and is not changed: make a set of the firm's own from it.");
-    } else {
-        words << tr("Version %1, saved %2%3.")
-                     .arg(number(static_cast<int>(entry->version.version)), day(entry->version.saved_at),
-                          entry->version.saved_by.empty() ? QString() : tr(" by %1").arg(qs(entry->version.saved_by)));
-        if (entry->version.came) words << tr("Came with a job from another machine.");
-        if (withdrawn) words << tr("Withdrawn: jobs that name it go on with it, others do not see it.");
-        if (changed) words << tr("Changes are not saved yet.");
-        if (changed && base_ != entry->version.version)
-            words << tr("\u25b2 The changes began with version %1: discard them to see what was saved since.")
-                         .arg(number(static_cast<int>(base_)));
-        const std::vector<Problem> problems = changed ? draft.problems() : std::vector<Problem>{};
-        if (!problems.empty()) {
-            words << (problems.size() == 1
-                          ? tr("\u25b2 1 problem:")
-                          : tr("\u25b2 %1 problems, the first:").arg(number(static_cast<int>(problems.size()))));
-            words << qs(problems.front().text());
-        }
-    }
-    state_->setText(words.join(QLatin1Char(' ')));
 }
 
 }  // namespace wg::ui

@@ -2,6 +2,7 @@
 // The firm's rule sets, beside those that come with the program.
 
 #include <QWidget>
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -16,8 +17,9 @@ class QTableView;
 
 namespace wg::ui {
 
-class CalmCombo;
 class RuleModel;
+class VersionsDialog;
+class VersionsHead;
 
 class RulePage : public QWidget {
     Q_OBJECT
@@ -45,6 +47,8 @@ class RulePage : public QWidget {
     bool import_text(const std::string& text, const QString& file_name, Instant now);
     bool export_file(const QString& path);
     [[nodiscard]] bool has_changes() const;
+    /// Of the set on screen, with what each changed.
+    [[nodiscard]] std::unique_ptr<VersionsDialog> versions();
 
     [[nodiscard]] RuleModel* model() const { return model_; }
     [[nodiscard]] QTableView* table() const { return table_; }
@@ -77,12 +81,8 @@ class RulePage : public QWidget {
     void give_words_room();
     void tell_range(const QString& typed_problem = {});
     void add_item(RuleGroup group);
-    void ask_new();
-    void ask_save();
-    void ask_withdraw();
     void ask_import();
     void ask_export();
-    void show_history();
     [[nodiscard]] Entry* entry_of(const QString& id);
     [[nodiscard]] const Entry* current() const;
     [[nodiscard]] bool is_programs(const QString& id) const;
@@ -96,16 +96,12 @@ class RulePage : public QWidget {
     /// Version that what stands on screen was made from: the book may have gone on since.
     std::int64_t base_ = 0;
     RuleModel* model_ = nullptr;
-    CalmCombo* choice_ = nullptr;
+    VersionsHead* head_ = nullptr;
     QTableView* table_ = nullptr;
     QLineEdit* search_ = nullptr;
     QCheckBox* assumed_ = nullptr;
     QLabel* state_ = nullptr;
     QLabel* line_ = nullptr;
-    QPushButton* save_ = nullptr;
-    QPushButton* discard_ = nullptr;
-    QPushButton* history_ = nullptr;
-    QPushButton* withdraw_ = nullptr;
     QPushButton* standard_ = nullptr;
     QPushButton* add_ = nullptr;
     QPushButton* remove_ = nullptr;

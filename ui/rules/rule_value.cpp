@@ -27,7 +27,7 @@ QString figure_of(const RuleField& field, double value) {
 
 QString range_of(const RuleField& field) {
     const auto figure = [](double value) { return QString::number(value, 'g', QLocale::FloatingPointShortest); };
-    const QString unit = field.unit.isEmpty() ? QString() : QLatin1Char(' ') + field.unit;
+    const QString unit = field.unit.isEmpty() ? value_tr(", no unit") : QLatin1Char(' ') + field.unit;
     return value_tr("%1 to %2%3").arg(figure(field.least), figure(field.most), unit);
 }
 
@@ -60,7 +60,7 @@ QString range_words(const RuleField& field) {
     if (!field.line.isEmpty()) out << field.line;
     if (field.may_lack)
         out << (field.when_lacking.isEmpty() ? value_tr("May be left out")
-                                             : value_tr("Left out: %1").arg(field.when_lacking));
+                                             : value_tr("Where it is not set, this holds: %1").arg(field.when_lacking));
     return out.join(QStringLiteral(". "));
 }
 
@@ -81,7 +81,8 @@ QString value_entry(const RuleField& field, const QJsonValue& value) {
 }
 
 QString value_words(const RuleField& field, const QJsonValue& value) {
-    if (value.isUndefined()) return field.when_lacking.isEmpty() ? QString() : value_tr("(%1)").arg(field.when_lacking);
+    if (value.isUndefined())
+        return field.when_lacking.isEmpty() ? QString() : value_tr("%1 (not set)").arg(field.when_lacking);
     if (field.kind == RuleKind::flag) return value.toBool() ? value_tr("yes") : value_tr("no");
     if (field.kind != RuleKind::word) return value_entry(field, value);
     for (const RuleChoice& choice : field.choices)

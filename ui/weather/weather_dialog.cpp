@@ -12,6 +12,7 @@
 
 #include "core/weather/nearest.h"
 #include "ui/common/format.h"
+#include "ui/common/heading_label.h"
 #include "ui/common/notice_bar.h"
 #include "ui/weather/weather_pictures.h"
 
@@ -89,8 +90,7 @@ WeatherDialog::~WeatherDialog() {
 QWidget* WeatherDialog::make_left() {
     auto* left = new QWidget(this);
     left->setFixedWidth(list_width);
-    auto* heading = new QLabel(tr("Years to choose from"), left);
-    heading->setProperty("role", QStringLiteral("heading"));
+    auto* heading = heading_label(tr("Years to choose from"), left);
     places_ = new PlaceList(left);
     auto* file = new QPushButton(tr("Read a weather file\u2026"), left);
     auto* column = new QVBoxLayout(left);

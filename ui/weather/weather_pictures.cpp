@@ -241,7 +241,7 @@ void WeatherPictures::refresh() {
             words_->setText(clear_words(*look_));
             break;
         case View::report:
-            report_->setPlainText(qs(weather::text(year, look_->report)));
+            report_->setPlainText(with_signs(weather::text(year, look_->report)));
             words_->setText(look_->report.remarks.empty()
                                 ? tr("Nothing stands out in this year.")
                                 : tr("%1 remarks at the end of the report.").arg(look_->report.remarks.size()));

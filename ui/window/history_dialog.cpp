@@ -8,8 +8,10 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 
+#include "ui/common/dialog_size.h"
 #include "ui/common/format.h"
 #include "ui/common/reading_table.h"
+#include "ui/common/wrapped_cells.h"
 
 namespace wg::ui {
 namespace {
@@ -27,7 +29,7 @@ QString local_time(const std::string& utc) {
 HistoryDialog::HistoryDialog(store::Store& store, std::string job_id, QWidget* parent)
     : QDialog(parent), store_(store), job_id_(std::move(job_id)) {
     setWindowTitle(tr("History of this job"));
-    resize(history_wide, history_high);
+    size_for_screen(*this, history_wide, history_high);
     revisions_ = reading_table({tr("Revision"), tr("Saved"), tr("By")}, this);
     revisions_->setAccessibleName(tr("Revisions"));
     revisions_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
@@ -35,6 +37,8 @@ HistoryDialog::HistoryDialog(store::Store& store, std::string job_id, QWidget* p
     revisions_->setMinimumWidth(320);
     changes_ = reading_table({tr("Where"), tr("Before"), tr("After")}, this);
     changes_->setAccessibleName(tr("What it changed"));
+    share_width(*changes_, {5, 3, 3});
+    WrappedCells::use_in(*changes_);
     words_ = new QLabel(this);
     words_->setWordWrap(true);
     auto* right = new QVBoxLayout;

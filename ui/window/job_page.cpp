@@ -23,6 +23,7 @@ namespace wg::ui {
 namespace {
 
 constexpr int side_panel_px = 320;
+constexpr int foot_px = 28;
 
 }  // namespace
 
@@ -34,9 +35,9 @@ JobPage::JobPage(std::array<StageFactory, stage_count> factories, QWidget* paren
     column->setSpacing(0);
     notice_ = new NoticeBar(this);
     column->addWidget(make_head());
-    column->addWidget(notice_);
     column->addWidget(make_body(), 1);
     column->addWidget(make_foot());
+    notice_->lie_over({12, 12, 12, foot_px + 8});
     connect(bar_, &StageBar::stage_asked, this, &JobPage::show_stage);
     connect(findings_, &FindingsList::activated, this, &JobPage::go_to);
     connect(findings_, &FindingsList::working_asked, this, [this](const Finding& finding) {
@@ -115,7 +116,7 @@ QWidget* JobPage::make_foot() {
     planning_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     // Room for the longest words, so that the line does not jump while planning comes and goes.
     planning_->setMinimumWidth(fontMetrics().horizontalAdvance(tr("planning \u2026")) + 16);
-    foot->setFixedHeight(28);
+    foot->setFixedHeight(foot_px);
     row->addWidget(status_, 1);
     row->addWidget(saved_);
     row->addWidget(planning_);

@@ -71,7 +71,7 @@ YieldStage::YieldStage(QWidget* parent) : StageWidget(parent) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
-    column->addWidget(notice_);
+    notice_->lie_over({12, 12, 12, 12});
     column->addWidget(stack_, 1);
     for (YieldPage* page : std::initializer_list<YieldPage*>{year_, day_, comfort_, light_, cost_, range_, sizing_}) {
         connect(page, &YieldPage::pointed_at, this, &YieldStage::status_text);

@@ -60,6 +60,12 @@ TEST(OwnLists, ANewJobTakesTheFirmsListThatHoldsOnTheDay) {
     EXPECT_EQ(list_for_new_jobs(reference, "2027-06-01"), "b-2027");
 }
 
+TEST(OwnLists, TheFirmsListGoesBeforeTheProgramsEvenBeforeItsPricesAreChecked) {
+    const WithLists with = with_own_lists(test::reference(), {{"z-copy", invented_list_as("z-copy")}});
+    ASSERT_TRUE(with.reference.price_lists.at("z-copy").invented);
+    EXPECT_EQ(list_for_new_jobs(with.reference, "2027-06-01"), "z-copy");
+}
+
 }  // namespace
 }  // namespace own_lists_test
 }  // namespace wg::plan

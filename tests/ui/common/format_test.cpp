@@ -77,5 +77,13 @@ TEST(Format, dates_are_written_out_and_unreadable_ones_left_as_they_are) {
     EXPECT_EQ(day(""), QString());
 }
 
+TEST(Format, units_of_core_get_their_signs_and_names_keep_their_letters) {
+    EXPECT_EQ(with_signs(QStringLiteral("0.65 kN/m2 on 3 m2, 20 cm2, 25 m3, 4 W/(m2 K)")),
+              QStringLiteral("0.65 kN/m\u00b2 on 3 m\u00b2, 20 cm\u00b2, 25 m\u00b3, 4 W/(m\u00b2 K)"));
+    EXPECT_EQ(with_signs(QStringLiteral("20 deg C (deg C), 5 MOhm +/- 1")),
+              QStringLiteral("20\u202f\u00b0C (\u00b0C), 5 M\u03a9 \u00b1\u202f1"));
+    EXPECT_EQ(with_signs(QStringLiteral("item M2, ram2, m24, km2x")), QStringLiteral("item M2, ram2, m24, km2x"));
+}
+
 }  // namespace
 }  // namespace wg::ui

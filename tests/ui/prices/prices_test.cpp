@@ -12,8 +12,8 @@
 
 #include "core/store/price_book.h"
 #include "tests/tools/load_reference.h"
+#include "ui/common/versions_view.h"
 #include "ui/drawing/fields.h"
-#include "ui/prices/price_history.h"
 #include "ui/prices/price_model.h"
 #include "ui/prices/price_page.h"
 #include "ui/prices/price_terms.h"
@@ -78,8 +78,9 @@ TEST_F(PricesTest, the_firms_own_list_is_made_changed_saved_and_read_again) {
     ASSERT_TRUE(page_->choose("invented-eur"));
     ASSERT_TRUE(page_->choose("firm-2027"));
     EXPECT_EQ(item("marl-18").price.minor, 52000);
-    EXPECT_FALSE(page_->shown_list().invented) << "it is the firm's now";
-    PriceHistory history(*store_, "firm-2027");
+    EXPECT_TRUE(page_->shown_list().invented) << "nobody has said that its prices are checked";
+    const auto dialog = page_->versions();
+    VersionsView& history = *dialog->view();
     ASSERT_EQ(history.versions()->rowCount(), 2);
     EXPECT_EQ(history.versions()->item(0, 3)->text(), QStringLiteral("letter of April"));
     EXPECT_EQ(history.versions()->item(0, 2)->text(), QStringLiteral("Ada Reed on desk-2"));

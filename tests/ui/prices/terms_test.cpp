@@ -9,8 +9,8 @@
 #include "core/parts/price_entry.h"
 #include "core/store/price_book.h"
 #include "tests/tools/load_reference.h"
+#include "ui/common/versions_view.h"
 #include "ui/drawing/fields.h"
-#include "ui/prices/price_history.h"
 #include "ui/prices/price_model.h"
 #include "ui/prices/price_page.h"
 #include "ui/prices/price_terms.h"
@@ -158,8 +158,9 @@ TEST_F(TermsTest, travel_taxes_and_energy_are_changed_in_place_and_discarded) {
     EXPECT_EQ(problems_.size(), 1);
     const int tax = rows(PriceTerms::tax_table);
     ASSERT_TRUE(table(PriceTerms::tax_table).add_row());
-    ASSERT_TRUE(table(PriceTerms::tax_table).add_row()) << "a day later, so that no two stand for one day";
     type(PriceTerms::tax_table, tax, 2, "7,7");
+    ASSERT_TRUE(table(PriceTerms::tax_table).add_row()) << "a day later, so that no two stand for one day";
+    type(PriceTerms::tax_table, tax + 1, 2, "8");
     type(PriceTerms::tax_table, tax, 3, "2027-07-01");
     EXPECT_EQ(list().tax_rates[static_cast<std::size_t>(tax)].rate, 0.077);
     problems_.clear();
@@ -183,11 +184,69 @@ TEST_F(TermsTest, travel_taxes_and_energy_are_changed_in_place_and_discarded) {
     EXPECT_EQ(parts::price_list_to_json(list()), before);
 }
 
+TEST_F(TermsTest, a_new_tax_row_has_no_rate_until_one_is_typed) {
+    const int tax = rows(PriceTerms::tax_table);
+    const std::string before = parts::price_list_to_json(list());
+    ASSERT_TRUE(table(PriceTerms::tax_table).add_row());
+    ASSERT_EQ(rows(PriceTerms::tax_table), tax + 1);
+    EXPECT_EQ(table(PriceTerms::tax_table).table()->item(tax, 2)->text(), QString());
+    EXPECT_EQ(parts::price_list_to_json(list()), before) << "no part of the list yet";
+    EXPECT_TRUE(table(PriceTerms::tax_table).unfinished().contains(QStringLiteral("needs a rate")));
+    EXPECT_TRUE(page_->state_words().contains(QStringLiteral("needs a rate"))) << page_->state_words().toStdString();
+    EXPECT_TRUE(page_->has_changes()) << "it is not lost by choosing another list";
+    EXPECT_FALSE(table(PriceTerms::tax_table).add_row()) << "one after the other";
+    problems_.clear();
+    EXPECT_FALSE(page_->save_version({}, now));
+    ASSERT_EQ(problems_.size(), 1);
+    EXPECT_TRUE(problems_[0].contains(QStringLiteral("needs a rate")));
+    type(PriceTerms::tax_table, tax, 1, "Lower rate");
+    problems_.clear();
+    type(PriceTerms::tax_table, tax, 2, "x");
+    type(PriceTerms::tax_table, tax, 2, "101");
+    EXPECT_EQ(problems_.size(), 2);
+    EXPECT_EQ(rows(PriceTerms::tax_table), tax + 1);
+    EXPECT_EQ(parts::price_list_to_json(list()), before);
+    type(PriceTerms::tax_table, tax, 2, "0");
+    ASSERT_EQ(list().tax_rates.size(), static_cast<std::size_t>(tax) + 1);
+    EXPECT_EQ(list().tax_rates.back().rate, 0.0) << "0 that somebody typed";
+    EXPECT_EQ(list().tax_rates.back().label, "Lower rate");
+    EXPECT_TRUE(page_->save_version({}, now));
+    ASSERT_TRUE(table(PriceTerms::tax_table).add_row());
+    ASSERT_TRUE(table(PriceTerms::tax_table).remove_row(tax + 1));
+    EXPECT_FALSE(page_->has_changes());
+    ASSERT_TRUE(table(PriceTerms::tax_table).add_row());
+    page_->discard_changes();
+    EXPECT_EQ(rows(PriceTerms::tax_table), tax + 1);
+    const auto dialog = page_->versions();
+    const QTableWidget& changes = *dialog->view()->changes();
+    ASSERT_EQ(changes.rowCount(), 1);
+    EXPECT_TRUE(changes.item(0, 2)->text().contains(QStringLiteral("rate 0 %"))) << "an added row tells its rate";
+}
+
+TEST_F(TermsTest, a_copy_of_invented_prices_keeps_its_mark_until_it_is_taken_away) {
+    EXPECT_TRUE(list().invented);
+    EXPECT_TRUE(saved().invented) << "kept, so that quotes say so";
+    EXPECT_TRUE(page_->checked_button()->isVisibleTo(page_.get()));
+    EXPECT_TRUE(page_->state_words().contains(QStringLiteral("not checked"))) << page_->state_words().toStdString();
+    const auto still = page_->unchecked().size();
+    EXPECT_GT(still, list().items.size() / 2);
+    commit("An hour of work, net", "70");
+    EXPECT_EQ(page_->unchecked().size(), still - 1);
+    EXPECT_TRUE(list().invented) << "not by a change alone";
+    page_->set_checked();
+    EXPECT_FALSE(list().invented);
+    EXPECT_FALSE(page_->checked_button()->isVisibleTo(page_.get()));
+    EXPECT_TRUE(saved().invented) << "until it is saved";
+    ASSERT_TRUE(page_->save_version({}, now));
+    EXPECT_FALSE(saved().invented);
+}
+
 TEST_F(TermsTest, versions_tell_what_changed_and_who_saved_it) {
     type(PriceTerms::tariff_table, 0, 1, "0.4");
     commit("Cost of an hour", "44.50");
     ASSERT_TRUE(page_->save_version(QStringLiteral("new tariff"), now));
-    PriceHistory history(*store_, "firm");
+    const auto dialog = page_->versions();
+    const VersionsView& history = *dialog->view();
     ASSERT_EQ(history.changes()->rowCount(), 2);
     EXPECT_EQ(history.changes()->item(1, 0)->text(), QStringLiteral("Electricity, a kWh"));
     EXPECT_EQ(history.changes()->item(1, 2)->text(), QStringLiteral("0.4"));

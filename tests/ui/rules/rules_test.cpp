@@ -15,7 +15,7 @@
 #include "core/plan/rule_set.h"
 #include "core/plan/rule_sources.h"
 #include "tests/tools/load_reference.h"
-#include "ui/rules/rule_history.h"
+#include "ui/common/versions_view.h"
 #include "ui/rules/rule_model.h"
 #include "ui/rules/rule_page.h"
 
@@ -151,7 +151,7 @@ TEST(RuleValue, entries_are_read_as_people_write_them_and_refused_with_the_range
         EXPECT_FALSE(entered_value(since, QString::fromLatin1(wrong)).problem.isEmpty()) << wrong;
     const RuleField& lift = *find_rule_field(RuleGroup::net, QStringLiteral("net_uplift_edge"));
     EXPECT_TRUE(entered_value(lift, {}).value.isUndefined()) << "may be left out";
-    EXPECT_EQ(value_words(lift, QJsonValue(QJsonValue::Undefined)), QStringLiteral("(-1.8)"));
+    EXPECT_EQ(value_words(lift, QJsonValue(QJsonValue::Undefined)), QStringLiteral("-1.8 (not set)"));
     const RuleField& gases = *find_rule_field(RuleGroup::duties, QStringLiteral("by_mass"));
     EXPECT_EQ(entered_value(gases, QStringLiteral("R1234yf, R32")).value.toArray().size(), 2);
 }
@@ -197,7 +197,8 @@ TEST_F(RulesTest, the_firms_own_set_is_made_changed_saved_and_read_again) {
     ASSERT_TRUE(page_->choose(QStringLiteral("assumed")));
     ASSERT_TRUE(page_->choose(QStringLiteral("firm")));
     EXPECT_EQ(at(action("basic_wind_m_s")).data().toString(), QStringLiteral("28.5"));
-    RuleHistory history(*store_, "firm");
+    const auto dialog = page_->versions();
+    VersionsView& history = *dialog->view();
     ASSERT_EQ(history.versions()->rowCount(), 2);
     EXPECT_EQ(history.versions()->item(0, 3)->text(), QStringLiteral("annex of April"));
     EXPECT_EQ(history.versions()->item(0, 2)->text(), QStringLiteral("Ada Reed on desk-2"));

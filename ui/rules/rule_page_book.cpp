@@ -1,29 +1,20 @@
-// What the page of rule sets does with the firm's book and with files, and what it asks for.
+// What the page of rule sets does with the firm's book and with files.
 
 #include <QCheckBox>
 #include <QDateTime>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QInputDialog>
 #include <QLineEdit>
 #include <QTableView>
 #include <algorithm>
 
 #include "ui/common/format.h"
+#include "ui/common/versions_view.h"
 #include "ui/common/whole_file.h"
-#include "ui/rules/rule_history.h"
 #include "ui/rules/rule_model.h"
 #include "ui/rules/rule_page.h"
 
 namespace wg::ui {
-namespace {
-
-Instant rules_now() {
-    return {QDateTime::currentSecsSinceEpoch()};
-}
-
-}  // namespace
-
 bool RulePage::make_own(const QString& id, const QString& label) {
     if (id.trimmed().isEmpty() || label.trimmed().isEmpty() || current() == nullptr) return false;
     if (is_programs(id)) {
@@ -33,7 +24,8 @@ bool RulePage::make_own(const QString& id, const QString& label) {
     RuleDraft draft = model_->draft();
     draft.put({QStringLiteral("id")}, id);
     draft.put({QStringLiteral("label")}, label.trimmed());
-    const auto saved = store::RuleBook(store_).save(id.toStdString(), draft.text().toStdString(), 0, {}, rules_now());
+    const auto saved = store::RuleBook(store_).save(id.toStdString(), draft.text().toStdString(), 0, {},
+                                                    Instant{QDateTime::currentSecsSinceEpoch()});
     if (!tell(saved.ok() ? std::vector<Problem>{} : saved.problems())) return false;
     read_sets();
     shown_id_ = id;
@@ -124,7 +116,7 @@ void RulePage::discard_changes() {
 bool RulePage::import_file(const QString& path) {
     const Result<std::string> text = read_whole(path, mebibyte);  // as the book has it
     if (!tell(text.ok() ? std::vector<Problem>{} : text.problems())) return false;
-    return import_text(text.value(), QFileInfo(path).fileName(), rules_now());
+    return import_text(text.value(), QFileInfo(path).fileName(), Instant{QDateTime::currentSecsSinceEpoch()});
 }
 
 bool RulePage::import_text(const std::string& text, const QString& file_name, Instant now) {
@@ -169,43 +161,6 @@ void RulePage::add_item(RuleGroup group) {
     table_->setFocus();
 }
 
-void RulePage::ask_new() {
-    const Entry* entry = current();
-    if (entry == nullptr) return;
-    bool ok = false;
-    const QString label = QInputDialog::getText(this, tr("New rule set"), tr("Name of the set"), QLineEdit::Normal,
-                                                tr("Rules of the firm"), &ok);
-    if (!ok || label.trimmed().isEmpty()) return;
-    // An id from the name: jobs and files name the set by it, so it stays when the name changes.
-    QString id;
-    for (const QChar c : label.trimmed().toLower().normalized(QString::NormalizationForm_D)) {
-        if (c.isLetterOrNumber() && c.unicode() < 128) id += c;
-        if (c.isSpace() && !id.endsWith(QLatin1Char('-'))) id += QLatin1Char('-');
-    }
-    id.truncate(80);
-    if (id.isEmpty()) id = QStringLiteral("rules");
-    QString free = id;
-    for (int n = 2; entry_of(free) != nullptr; ++n)
-        free = QStringLiteral("%1-%2").arg(id).arg(n);
-    make_own(free, label);
-}
-
-void RulePage::ask_save() {
-    bool ok = false;
-    const QString note = QInputDialog::getText(this, tr("Save as a version"), tr("What changed (may stay empty)"),
-                                               QLineEdit::Normal, {}, &ok);
-    if (ok) save_version(note, rules_now());
-}
-
-void RulePage::ask_withdraw() {
-    bool ok = false;
-    const QString note = QInputDialog::getText(
-        this, tr("Withdraw the rule set"),
-        tr("It is no longer offered for jobs; its versions stay, and saving brings it back.\nWhy (may stay empty)"),
-        QLineEdit::Normal, {}, &ok);
-    if (ok) withdraw(note, rules_now());
-}
-
 void RulePage::ask_import() {
     const QString path = QFileDialog::getOpenFileName(this, tr("Read a rule set"), {}, tr("Rule sets (*.json)"));
     if (!path.isEmpty()) import_file(path);
@@ -217,8 +172,26 @@ void RulePage::ask_export() {
     if (!path.isEmpty()) export_file(path);
 }
 
-void RulePage::show_history() {
-    RuleHistory(store_, shown_id_.toStdString(), this).exec();
+std::unique_ptr<VersionsDialog> RulePage::versions() {
+    const std::string id = shown_id_.toStdString();
+    const auto kept = kept_versions(store::RuleBook(store_).history(id));
+    const auto between = [this, id](std::int64_t before, std::int64_t after) -> Result<std::vector<VersionChange>> {
+        const auto read = [&](std::int64_t version) -> Result<RuleDraft> {
+            const auto text = store::RuleBook(store_).content(id, version);
+            if (!text.ok()) return text.problems();
+            return RuleDraft::read(text.value(), "rule set '" + id + "'");
+        };
+        const Result<RuleDraft> then = read(before);
+        const Result<RuleDraft> now = read(after);
+        if (!then.ok() || !now.ok()) return (then.ok() ? now : then).problems();
+        std::vector<VersionChange> changes = changes_between(then.value(), now.value());
+        for (VersionChange& change : changes) {
+            if (change.before.isEmpty()) change.before = tr("left out");
+            if (change.after.isEmpty()) change.after = tr("left out");
+        }
+        return changes;
+    };
+    return std::make_unique<VersionsDialog>(tr("Versions of the rule set"), kept, between, this);
 }
 
 }  // namespace wg::ui
