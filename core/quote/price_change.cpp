@@ -35,9 +35,15 @@ void add_changed(const ChangedLine& line, PriceChange& out) {
     add(out.amounts, line.difference - by_price);
 }
 
+/// Whatever they are called, and however many lines each has: two classes may have one rate.
 bool same_rates(const FrozenOffer& a, const FrozenOffer& b) {
-    return std::equal(a.taxes.begin(), a.taxes.end(), b.taxes.begin(), b.taxes.end(),
-                      [](const FrozenTax& x, const FrozenTax& y) { return std::fabs(x.rate - y.rate) < 5e-5; });
+    const auto within = [](const FrozenOffer& of, const FrozenOffer& other) {
+        return std::all_of(of.taxes.begin(), of.taxes.end(), [&other](const FrozenTax& one) {
+            return std::any_of(other.taxes.begin(), other.taxes.end(),
+                               [&one](const FrozenTax& two) { return std::fabs(one.rate - two.rate) < 5e-5; });
+        });
+    };
+    return within(a, b) && within(b, a);
 }
 
 }  // namespace

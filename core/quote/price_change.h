@@ -27,7 +27,7 @@ struct PriceChange {
     CauseSum words;        ///< other words or another unit at the same sum
     Money discount;        ///< on net: more of it is below zero
     Money tax;
-    bool tax_rates = false;  ///< other rates of tax
+    bool tax_rates = false;  ///< a rate of tax that the other has not
     [[nodiscard]] bool nothing() const noexcept {
         return gross.minor == 0 && to_bring.minor == 0 && unit_prices == CauseSum{} && amounts == CauseSum{} &&
                office == CauseSum{} && words == CauseSum{} && discount.minor == 0 && !tax_rates;

@@ -3230,7 +3230,7 @@ Freundliche Grüße
         <translation>%1 %2 vom %3</translation>
     </message>
     <message>
-        <source>This confirmation takes the place of: %1. They no longer count.</source>
+        <source>This confirmation takes the place of: %1. What it replaces no longer counts.</source>
         <translation>Diese Bestätigung ersetzt: %1. Was sie ersetzt, gilt nicht mehr.</translation>
     </message>
     <message>

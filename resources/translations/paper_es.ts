@@ -3230,7 +3230,7 @@ Un saludo cordial
         <translation>%1 %2 del %3</translation>
     </message>
     <message>
-        <source>This confirmation takes the place of: %1. They no longer count.</source>
+        <source>This confirmation takes the place of: %1. What it replaces no longer counts.</source>
         <translation>Esta confirmación sustituye a: %1. Lo sustituido ya no vale.</translation>
     </message>
     <message>

@@ -65,8 +65,9 @@ void address_block(Flow& flow, const PaperInput& input) {
     if (input.printed_on.isValid()) flow.paragraph(date_words(input.printed_on));
 }
 
-void letter_words(Flow& flow, const QString& words, const QString& after_salutation) {
-    QString waiting = after_salutation;
+void letter_words(Flow& flow, const QString& words, const QString& after_first_words) {
+    QString waiting = after_first_words;
+    int told = 0;
     const auto paragraph = [&flow](const QString& text) {
         flow.paragraph(text);
         flow.gap(1.0);
@@ -77,7 +78,9 @@ void letter_words(Flow& flow, const QString& words, const QString& after_salutat
             continue;
         }
         paragraph(part);
-        if (!waiting.isEmpty()) paragraph(waiting);
+        // Not between the salutation and the sentence that goes on from it.
+        if (++told < 2 || waiting.isEmpty()) continue;
+        paragraph(waiting);
         waiting.clear();
     }
     if (!waiting.isEmpty()) paragraph(waiting);

@@ -64,9 +64,9 @@ void what_it_replaces(Flow& flow, const OrderInput& order) {
     QStringList papers;
     for (const ReplacedPaper& one : order.takes_place_of)
         papers += say("%1 %2 of %3").arg(title_of(one.paper), one.number, date_words(one.on));
-    flow.paragraph(
-        say("This confirmation takes the place of: %1. They no longer count.").arg(papers.join(QStringLiteral("; "))),
-        Style{body_pt, true, false});
+    flow.paragraph(say("This confirmation takes the place of: %1. What it replaces no longer counts.")
+                       .arg(papers.join(QStringLiteral("; "))),
+                   Style{body_pt, true, false});
 }
 
 void sums_of(Table& table, const quote::FrozenOffer& agreed, const QString& currency) {

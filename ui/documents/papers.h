@@ -70,8 +70,8 @@ struct WorkSum {
 [[nodiscard]] QString account_words(const Firm& firm);
 /// The firm's account to pay to; nothing where the firm told none.
 void pay_to(Flow& flow, const Firm& firm);
-/// Words of a letter, a paragraph a line; `after_salutation` stands below the first of them.
-void letter_words(Flow& flow, const QString& words, const QString& after_salutation);
+/// Words of a letter, a paragraph a line; `after_first_words` stands below the salutation and what follows it.
+void letter_words(Flow& flow, const QString& words, const QString& after_first_words);
 /// Findings that the client has to know to decide: what stops the plan, and cautions about water, house and figures.
 /// What the fitter has to look at is on the fitter's papers.
 [[nodiscard]] std::vector<Finding> findings_for_client(const std::vector<Finding>& findings);

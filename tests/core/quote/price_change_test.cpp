@@ -67,6 +67,10 @@ TEST(PriceChange, other_words_and_another_rate_of_tax_are_told) {
     EXPECT_TRUE(change.tax_rates);
     EXPECT_EQ(change.gross.minor, -2);
     EXPECT_EQ(change.tax.minor, -2);
+    // A class more at the same rate is no other rate.
+    FrozenOffer split = agreed;
+    split.taxes = {{"Full", 0.2, {100}, {20}}, {"Standard", 0.2, {100}, {20}}};
+    EXPECT_FALSE(price_change(agreed, split, {}).value().tax_rates);
 }
 
 TEST(PriceChange, causes_add_up_to_the_difference_whatever_the_lines) {

@@ -169,7 +169,7 @@ TEST(OfferPapers, parts_and_purchase_list_hold_every_part_that_counts) {
     EXPECT_FALSE(purchase.contains(QStringLiteral("Fitting"))) << "work is not bought";
     EXPECT_TRUE(purchase.contains(QStringLiteral("Bracken Supply")));
     EXPECT_TRUE(purchase.contains(QStringLiteral("T-635")));
-    EXPECT_TRUE(purchase.contains(QStringLiteral("2 of "))) << "6.1 m in packs of 3.05 m";
+    EXPECT_TRUE(purchase.contains(QStringLiteral("2 packs of "))) << "6.1 m in packs of 3.05 m";
     EXPECT_TRUE(purchase.contains(QStringLiteral("No supplier told")));
     EXPECT_TRUE(purchase.contains(QStringLiteral("Our customer number")));
     EXPECT_FALSE(purchase.contains(QStringLiteral("EUR"))) << "a supplier is not told what the client pays";
@@ -409,7 +409,8 @@ TEST(OfferPapers, the_letter_says_what_it_replaces_below_its_salutation) {
     const auto replaced = letter.indexOf(QStringLiteral("takes the place of our quote Q2027-0006"));
     ASSERT_GE(salutation, 0);
     EXPECT_GT(replaced, salutation);
-    EXPECT_LT(replaced, letter.indexOf(QStringLiteral("thank you for the time")));
+    EXPECT_GT(replaced, letter.indexOf(QStringLiteral("thank you for the time"))) << "that sentence goes on from it";
+    EXPECT_LT(replaced, letter.indexOf(QStringLiteral("The quote says")));
     EXPECT_TRUE(sample::text_of_paper(Paper::quote, input).contains(QStringLiteral("of our quote Q2027-0006")))
         << "also without words to the client";
 }
