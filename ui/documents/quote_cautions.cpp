@@ -31,6 +31,8 @@ constexpr std::string_view of_concern[] = {
 constexpr std::string_view scald = "water.scald";
 
 bool concerns_client(const Finding& finding) {
+    // Frozen before the code was kept: as it was told then.
+    if (finding.code.empty()) return finding.stage != Stage::fitting;
     return std::any_of(std::begin(of_concern), std::end(of_concern), [&finding](std::string_view code) {
         // A code that ends in a point stands for all that begin with it.
         return code.back() == '.' ? finding.code.rfind(code, 0) == 0 : finding.code == code;

@@ -94,6 +94,12 @@ TEST(IssuedPaper, comes_back_as_it_was_frozen) {
     ASSERT_EQ(paper.plan.placements.size(), planned.placements.size());
     EXPECT_EQ(paper.plan.placements[0].placed.outline[2].x_m, planned.placements[0].placed.outline[2].x_m);
     EXPECT_EQ(paper.plan.collector.id, planned.collector.id);
+    std::size_t told = 0;
+    for (const Finding& finding : planned.findings)
+        told += finding.severity != Severity::note || finding.code == "water.scald" ? 1 : 0;
+    EXPECT_EQ(paper.plan.findings.size(), told);
+    for (const Finding& finding : paper.plan.findings)
+        EXPECT_FALSE(finding.code.empty()) << "which of them a client reads goes by it";
     // The plan itself stays readable for those who know nothing of the paper.
     Json whole = Json::parse(snapshot());
     whole.erase("paper");

@@ -359,9 +359,11 @@ TEST(OfferPapers, the_client_reads_the_clients_cautions_alone) {
                            finding("supply.inrush", Severity::caution, "A breaker may trip"),
                            finding("spot.headroom-for-work", Severity::caution, "Little headroom"),
                            finding("water.scald", Severity::note, "Water burns"),
-                           finding("weather.invented", Severity::note, "Invented weather")};
+                           finding("weather.invented", Severity::note, "Invented weather"),
+                           finding("", Severity::caution, "Frozen without its code")};
     const QString text = sample::text_of_paper(Paper::quote, input);
-    for (const char* told : {"Legionella grow", "Remedy of water.legionella", "Flammable refrigerant", "Water burns"})
+    for (const char* told : {"Legionella grow", "Remedy of water.legionella", "Flammable refrigerant", "Water burns",
+                             "Frozen without its code"})
         EXPECT_TRUE(text.contains(QString::fromLatin1(told))) << told;
     for (const char* not_told : {"breaker may trip", "Little headroom", "Invented weather", "Remedy of water.scald"})
         EXPECT_FALSE(text.contains(QString::fromLatin1(not_told))) << not_told;
