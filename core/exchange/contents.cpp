@@ -221,12 +221,10 @@ std::string quote_json(const SentQuote& quote) {
     if (!quote.orders.empty()) {
         json orders = json::array();
         for (const SentOrder& one : quote.orders) {
-            orders.push_back({{"id", one.id},
-                              {"kind", one.kind},
-                              {"number", one.number},
-                              {"kept_at", one.kept_at},
-                              {"kept_by", one.kept_by},
-                              {"paper_sha256", sha256_hex(one.paper)}});
+            json order = {{"id", one.id},           {"kind", one.kind},       {"number", one.number},
+                          {"kept_at", one.kept_at}, {"kept_by", one.kept_by}, {"paper_sha256", sha256_hex(one.paper)}};
+            if (!one.takes_place_of.empty()) order["takes_place_of"] = one.takes_place_of;
+            orders.push_back(std::move(order));
         }
         out["orders"] = std::move(orders);
     }
@@ -274,6 +272,21 @@ void read_answers(const json& object, Members& members, std::vector<Problem>& pr
     }
 }
 
+/// Absent: it takes the place of none, or an older program wrote it.
+void read_replaced(const json& item, Members& one, const std::vector<Problem>& problems, SentOrder& order) {
+    const auto list = item.find("takes_place_of");
+    if (list == item.end()) return;
+    one.passed_over(1);
+    if (!list->is_array() || list->size() > most_orders)
+        return one.wrong("takes_place_of", "is no list, or longer than " + std::to_string(most_orders));
+    for (const json& id : *list) {
+        if (!id.is_string() || !is_uuid(id.get<std::string>()))
+            return one.wrong("takes_place_of", "holds something else than ids");
+        order.takes_place_of.push_back(id.get<std::string>());
+    }
+    if (problems.empty() && list->empty()) one.wrong("takes_place_of", "is empty");
+}
+
 void read_orders(const json& object, Members& members, std::vector<Problem>& problems, const std::string& where,
                  SentQuote& into, NamedPapers& named) {
     const auto list = object.find("orders");
@@ -291,6 +304,7 @@ void read_orders(const json& object, Members& members, std::vector<Problem>& pro
         order.kept_at = one.text("kept_at");
         order.kept_by = one.text("kept_by");
         std::string paper = one.text("paper_sha256");
+        read_replaced(item, one, problems, order);
         one.done();
         if (problems.empty() && order.kind != "order" && order.kind != "change-order")
             one.wrong("kind", "is none that this version knows");
@@ -310,7 +324,9 @@ void read_orders(const json& object, Members& members, std::vector<Problem>& pro
 }  // namespace
 
 Result<SentQuote> quote_from_json(const std::string& text, const std::string& where, NamedPapers& named) {
-    const Result<json> read = parse_json(text, where, {max_json_bytes, 4, 20 + 11 * most_answers + 8 * most_orders});
+    // Each paper of an order may take the place of all the others.
+    const Result<json> read =
+        parse_json(text, where, {max_json_bytes, 4, 20 + 11 * most_answers + (9 + most_orders) * most_orders});
     if (!read) return read.problems();
     if (!read.value().is_object()) return damaged(where, "is no quote");
     std::vector<Problem> problems;

@@ -35,7 +35,8 @@ struct SentOrder {
     std::string number;
     std::string kept_at;  ///< ISO 8601 UTC
     std::string kept_by;
-    std::string paper;  ///< PDF as it went out
+    std::string paper;                          ///< PDF as it went out
+    std::vector<std::string> takes_place_of{};  ///< ids of papers of orders that it names as replaced
     friend bool operator==(const SentOrder&, const SentOrder&) = default;
 };
 

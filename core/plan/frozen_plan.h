@@ -12,4 +12,7 @@ namespace wg::plan {
 /// has gone on, or is on no machine any more.
 [[nodiscard]] std::string frozen_plan(const Plan& plan, const RuleSet& rules);
 
+/// Of plan.json the choice and the money: what `quote::frozen_offer` reads, without all the rest.
+[[nodiscard]] std::string offer_of_plan(const Plan& plan);
+
 }  // namespace wg::plan

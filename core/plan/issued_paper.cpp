@@ -7,6 +7,7 @@
 #include "core/job/json_text.h"
 #include "core/plan/issued_plan.h"
 #include "core/quantity/base64.h"
+#include "core/quantity/iban.h"
 #include "core/quantity/time.h"
 #include "core/quote/frozen_reader.h"
 
@@ -19,6 +20,7 @@ using quote::FrozenReader;
 constexpr std::size_t most_beside = 10;
 constexpr std::size_t max_logo_text = std::size_t{2} << 20U;
 constexpr int most_years = 200;
+constexpr std::int64_t schema_with_bank = 2;
 
 Site site_on_paper(const Job& job, const std::vector<Choice>& choices) {
     Site out;
@@ -104,10 +106,15 @@ Json firm_json(const IssuedFirm& firm) {
             {"email", firm.email},
             {"letter", firm.letter},
             {"logo", firm.logo.empty() ? std::string() : to_base64(firm.logo)},
-            {"invented", firm.invented}};
+            {"invented", firm.invented},
+            {"vat_id", firm.vat_id},
+            {"register_entry", firm.register_entry},
+            {"bank", firm.bank},
+            {"iban", firm.iban},
+            {"bic", firm.bic}};
 }
 
-IssuedFirm firm_of(FrozenReader& read, const Json& object) {
+IssuedFirm firm_of(FrozenReader& read, const Json& object, std::int64_t schema) {
     IssuedFirm firm;
     firm.name = read.text(object, "name");
     firm.street = read.text(object, "street");
@@ -116,6 +123,15 @@ IssuedFirm firm_of(FrozenReader& read, const Json& object) {
     firm.email = read.text(object, "email");
     firm.letter = read.text(object, "letter");
     firm.invented = read.flag(object, "invented");
+    if (schema >= schema_with_bank) {
+        firm.vat_id = read.text(object, "vat_id");
+        firm.register_entry = read.text(object, "register_entry");
+        firm.bank = read.text(object, "bank");
+        firm.iban = read.text(object, "iban");
+        firm.bic = read.text(object, "bic");
+        if (!firm.iban.empty() && !is_iban(firm.iban)) read.refuse("iban");
+        if (!firm.bic.empty() && !is_bic(firm.bic)) read.refuse("bic");
+    }
     const std::string logo = read.text(object, "logo");
     const auto bytes = logo.size() > max_logo_text ? std::nullopt : from_base64(logo);
     if (bytes) {
@@ -160,10 +176,10 @@ Result<std::optional<IssuedPaper>> issued_paper(std::string_view snapshot, const
     const Json& object = whole["paper"];
     if (!object.is_object()) return refuse("what its paper was made from cannot be read");
     FrozenReader read;
-    if (read.whole(object, "schema", 1, 1'000'000) > issued_paper_schema)
-        return refuse("what its paper was made from was frozen by a newer program");
+    const std::int64_t schema = read.whole(object, "schema", 1, 1'000'000);
+    if (schema > issued_paper_schema) return refuse("what its paper was made from was frozen by a newer program");
     IssuedPaper out;
-    out.firm = firm_of(read, read.object(object, "firm"));
+    out.firm = firm_of(read, read.object(object, "firm"), schema);
     out.look = read.text(object, "look");
     out.printed_on = read.text(object, "printed_on");
     out.takes_place_of = read.text(object, "takes_place_of");

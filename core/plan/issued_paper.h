@@ -23,6 +23,12 @@ struct IssuedFirm {
     std::string letter;  ///< words of the cover letter; empty: the program's
     std::string logo;    ///< bytes of its file; empty: none
     bool invented = false;
+    // From schema 2 on; empty in what was frozen before.
+    std::string vat_id{};
+    std::string register_entry{};
+    std::string bank{};
+    std::string iban{};  ///< capitals without blanks
+    std::string bic{};
     friend bool operator==(const IssuedFirm&, const IssuedFirm&) = default;
 };
 
@@ -37,7 +43,7 @@ struct IssuedPaper {
     std::string takes_place_of;  ///< number of the quote it took the place of; empty: none
 };
 
-inline constexpr int issued_paper_schema = 1;
+inline constexpr int issued_paper_schema = 2;
 
 /// The plan's own text (plan_to_json) with what the paper was made from beside it. The same input, the same text.
 [[nodiscard]] std::string snapshot_with_paper(const std::string& plan_json, const IssuedPaper& paper);

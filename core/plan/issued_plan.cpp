@@ -257,15 +257,18 @@ quote::Offered offered_of(FrozenReader& read, const Json& object) {
     return out;
 }
 
-constexpr std::array told_severities = {Severity::stop, Severity::caution};
+constexpr std::array told_severities = {Severity::stop, Severity::caution, Severity::note};
+// The one note that a quote tells.
+constexpr const char* told_note = "water.scald";
 constexpr std::array all_stages = {Stage::visit, Stage::layout,  Stage::yield,
                                    Stage::offer, Stage::fitting, Stage::aftercare};
 
 Json findings_json(const std::vector<Finding>& findings) {
     Json out = Json::array();
     for (const Finding& finding : findings) {
-        if (finding.severity == Severity::note) continue;  // no client's paper tells them
-        out.push_back({{"severity", word(finding.severity)},
+        if (finding.severity == Severity::note && finding.code != told_note) continue;
+        out.push_back({{"code", finding.code},
+                       {"severity", word(finding.severity)},
                        {"stage", word(finding.stage)},
                        {"place", finding.place},
                        {"message", finding.message},
@@ -343,6 +346,7 @@ void read_issued_plan(FrozenReader& read, const Json& object, Plan& out) {
     }
     for (const Json& one : read.list(object, "findings")) {
         Finding finding;
+        if (one.contains("code")) finding.code = read.text(one, "code");  // since schema 2
         finding.severity = value_of_word(read, one, "severity", told_severities);
         finding.stage = value_of_word(read, one, "stage", all_stages);
         finding.place = read.text(one, "place");

@@ -301,6 +301,15 @@ Json forecasts_json(const std::vector<commissioning::MonthForecast>& forecasts) 
     return out;
 }
 
+Json choice_json(const Plan& plan) {
+    return {{"id", plan.choice_id},
+            {"label", plan.choice_label},
+            {"collector", plan.collector.maker + ' ' + plan.collector.name},
+            {"block", plan.block.maker + ' ' + plan.block.name},
+            {"cylinder", plan.cylinder.maker + ' ' + plan.cylinder.name},
+            {"fixing_method", plan.fixing_method.label}};
+}
+
 // `rules`: those that it was reckoned with, to be frozen with it; null: left out.
 std::string written(const Plan& plan, const RuleSet* rules) {
     Json out;
@@ -313,12 +322,7 @@ std::string written(const Plan& plan, const RuleSet* rules) {
                   {"content_sha256", plan.content_sha256},
                   {"plan_mark", plan.plan_mark},
                   {"invented", plan.invented}};
-    out["choice"] = {{"id", plan.choice_id},
-                     {"label", plan.choice_label},
-                     {"collector", plan.collector.maker + ' ' + plan.collector.name},
-                     {"block", plan.block.maker + ' ' + plan.block.name},
-                     {"cylinder", plan.cylinder.maker + ' ' + plan.cylinder.name},
-                     {"fixing_method", plan.fixing_method.label}};
+    out["choice"] = choice_json(plan);
     // A frozen plan stays readable when the catalogue has gone on: the items themselves, as an equipment file.
     out["equipment"] =
         Json::parse(catalogue_to_json({{plan.collector}, {plan.block}, {plan.cylinder}, {plan.fixing_method}}));
@@ -396,6 +400,11 @@ std::string plan_to_json(const Plan& plan) {
 
 std::string frozen_plan(const Plan& plan, const RuleSet& rules) {
     return written(plan, &rules);
+}
+
+std::string offer_of_plan(const Plan& plan) {
+    const Json out = {{"choice", choice_json(plan)}, {"money", money_json(plan)}};
+    return out.dump(-1, ' ', false, nlohmann::ordered_json::error_handler_t::replace);
 }
 
 }  // namespace wg::plan

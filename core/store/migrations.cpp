@@ -199,6 +199,13 @@ Migration who_saved() {
     return {8, "who saved each revision", {"ALTER TABLE job_revision ADD COLUMN changed_by TEXT NOT NULL DEFAULT ''"}};
 }
 
+/// Ids of papers with a blank between them; empty: it takes the place of none, or was made before this was kept.
+Migration replaced_orders() {
+    return {20,
+            "which papers of an order a later one takes the place of",
+            {"ALTER TABLE order_paper ADD COLUMN takes_place_of TEXT NOT NULL DEFAULT ''"}};
+}
+
 }  // namespace
 
 const std::vector<Migration>& migrations(Dialect dialect) {
@@ -220,7 +227,8 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                   customer_list(Dialect::sqlite),
                                                   rule_sets_of_the_firm(Dialect::sqlite),
                                                   stock_and_purchases(Dialect::sqlite),
-                                                  records_of_progress(Dialect::sqlite)};
+                                                  records_of_progress(Dialect::sqlite),
+                                                  replaced_orders()};
     static const std::vector<Migration> postgresql = {schema_of_version_7(),
                                                       who_saved(),
                                                       erasure(Dialect::postgresql),
@@ -233,7 +241,8 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                       customer_list(Dialect::postgresql),
                                                       rule_sets_of_the_firm(Dialect::postgresql),
                                                       stock_and_purchases(Dialect::postgresql),
-                                                      records_of_progress(Dialect::postgresql)};
+                                                      records_of_progress(Dialect::postgresql),
+                                                      replaced_orders()};
     return dialect == Dialect::sqlite ? sqlite : postgresql;
 }
 

@@ -4,6 +4,7 @@
 #include <QUuid>
 #include <QVariant>
 #include <algorithm>
+#include <sstream>
 #include <tuple>
 
 #include "core/quantity/sha256.h"
@@ -29,6 +30,23 @@ bool made_before(const OrderPaper& a, const OrderPaper& b) {
             one.kept_at, one.kind == NumberKind::change_order, one.number.size(), one.number);
     };
     return key(a) < key(b);
+}
+
+std::string joined(const std::vector<std::string>& ids) {
+    std::string out;
+    for (const std::string& id : ids) {
+        if (!out.empty()) out += ' ';
+        out += id;
+    }
+    return out;
+}
+
+std::vector<std::string> parted(const std::string& ids) {
+    std::vector<std::string> out;
+    std::istringstream words(ids);
+    for (std::string id; words >> id;)
+        out.push_back(id);
+    return out;
 }
 
 int year_of(Instant at) {
@@ -58,16 +76,32 @@ std::optional<Problem> OrderBook::insert(OrderPaper& paper, const std::string& p
     paper.sha256 = sha256_hex(pdf);
     const QByteArray content(pdf.data(), static_cast<qsizetype>(pdf.size()));
     return database_.run(
-        "INSERT INTO order_paper (seq, id, kind, quote_id, number, sha256, kept_at, kept_by, content) "
-        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)",
+        "INSERT INTO order_paper (seq, id, kind, quote_id, number, sha256, kept_at, kept_by, takes_place_of, content) "
+        "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
         {QVariant::fromValue(last.value().toLongLong() + 1), to_qt(paper.id), QString::fromLatin1(key_of(paper.kind)),
          to_qt(paper.quote_id), to_qt(paper.number), to_qt(paper.sha256), to_qt(paper.kept_at), to_qt(paper.kept_by),
-         content});
+         to_qt(joined(paper.takes_place_of)), content});
+}
+
+std::optional<Problem> OrderBook::refuse_replaced(const std::string& quote_id,
+                                                  const std::vector<std::string>& ids) const {
+    if (ids.empty()) return std::nullopt;
+    const Result<QVariant> job = database_.value("SELECT job_id FROM quote_issued WHERE id = ?", {to_qt(quote_id)});
+    if (!job) return job.problems().front();
+    const Result<std::vector<OrderPaper>> known = papers_of(job.value().toString().toStdString());
+    if (!known) return known.problems().front();
+    for (const std::string& id : ids) {
+        if (std::none_of(known.value().begin(), known.value().end(), [&id](const OrderPaper& p) { return p.id == id; }))
+            return Problem{"order", "is to take the place of a paper that is not among those of its job",
+                           "Read the list again"};
+    }
+    return std::nullopt;
 }
 
 Result<OrderPaper> OrderBook::keep(NumberKind kind, const std::string& quote_id, const PrintNumbered& print,
-                                   Instant now) {
+                                   Instant now, const std::vector<std::string>& takes_place_of) {
     if (auto problem = refuse(kind, quote_id)) return *problem;
+    if (auto problem = refuse_replaced(quote_id, takes_place_of)) return *problem;
     NumberRanges numbers(store_);
     OrderPaper out;
     out.id = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
@@ -75,6 +109,7 @@ Result<OrderPaper> OrderBook::keep(NumberKind kind, const std::string& quote_id,
     out.quote_id = quote_id;
     out.kept_at = iso8601(now);
     out.kept_by = store_.by();
+    out.takes_place_of = takes_place_of;
     for (int i = 0; i < most_prints; ++i) {
         const Result<std::string> expected = numbers.next(kind, year_of(now));
         if (!expected) return expected.problems();
@@ -132,7 +167,8 @@ Result<bool> OrderBook::put(const OrderPaper& paper, const std::string& pdf, boo
 
 Result<std::vector<OrderPaper>> OrderBook::papers_of(const std::string& job_id) const {
     Result<QSqlQuery> found = database_.query(
-        "SELECT o.id, o.kind, o.quote_id, o.number, o.sha256, o.kept_at, o.kept_by FROM order_paper o "
+        "SELECT o.id, o.kind, o.quote_id, o.number, o.sha256, o.kept_at, o.kept_by, o.takes_place_of FROM order_paper "
+        "o "
         "JOIN quote_issued q ON q.id = o.quote_id WHERE q.job_id = ?",
         {to_qt(job_id)});
     if (!found) return found.problems();
@@ -141,9 +177,24 @@ Result<std::vector<OrderPaper>> OrderBook::papers_of(const std::string& job_id) 
         const auto at = [&row = found.value()](int column) { return row.value(column).toString().toStdString(); };
         const NumberKind kind =
             at(1) == key_of(NumberKind::change_order) ? NumberKind::change_order : NumberKind::order;
-        out.push_back({at(0), kind, at(2), at(3), at(4), at(5), at(6)});
+        out.push_back({at(0), kind, at(2), at(3), at(4), at(5), at(6), parted(at(7))});
     }
     std::sort(out.begin(), out.end(), made_before);
+    return out;
+}
+
+const OrderPaper* replaced_by(const std::vector<OrderPaper>& papers, const std::string& id) {
+    for (const OrderPaper& one : papers) {
+        const std::vector<std::string>& named = one.takes_place_of;
+        if (std::find(named.begin(), named.end(), id) != named.end()) return &one;
+    }
+    return nullptr;
+}
+
+std::vector<OrderPaper> standing(const std::vector<OrderPaper>& papers) {
+    std::vector<OrderPaper> out;
+    std::copy_if(papers.begin(), papers.end(), std::back_inserter(out),
+                 [&papers](const OrderPaper& one) { return replaced_by(papers, one.id) == nullptr; });
     return out;
 }
 

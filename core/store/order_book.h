@@ -24,6 +24,7 @@ struct OrderPaper {
     std::string sha256;
     std::string kept_at;
     std::string kept_by;
+    std::vector<std::string> takes_place_of{};  ///< ids of the papers that it names as replaced
     friend bool operator==(const OrderPaper&, const OrderPaper&) = default;
 };
 
@@ -34,9 +35,9 @@ class OrderBook {
 
     /// Gives the next number of the kind, prints with it and keeps the paper: number and paper, or neither. Refused: a
     /// kind other than order and change order, a quote that is not here or whose last answer is no acceptance, bytes
-    /// that are no PDF.
+    /// that are no PDF, `takes_place_of` with a paper that is not here or of another job.
     [[nodiscard]] Result<OrderPaper> keep(NumberKind kind, const std::string& quote_id, const PrintNumbered& print,
-                                          Instant now);
+                                          Instant now, const std::vector<std::string>& takes_place_of = {});
     /// Of the job, by the time they were kept, an order before changes of the same second: on every machine alike.
     [[nodiscard]] Result<std::vector<OrderPaper>> papers_of(const std::string& job_id) const;
     /// As it went out. Refused: unknown, or bytes that lost their hash.
@@ -49,6 +50,8 @@ class OrderBook {
 
    private:
     [[nodiscard]] std::optional<Problem> refuse(NumberKind kind, const std::string& quote_id) const;
+    [[nodiscard]] std::optional<Problem> refuse_replaced(const std::string& quote_id,
+                                                         const std::vector<std::string>& ids) const;
     [[nodiscard]] std::optional<Problem> insert(OrderPaper& paper, const std::string& pdf);
 
     Store& store_;
@@ -56,6 +59,11 @@ class OrderBook {
 };
 
 [[nodiscard]] std::optional<NumberKind> order_kind_from_key(std::string_view key) noexcept;
+
+/// The paper that says it takes the place of this one; null: none does. `papers` of one job.
+[[nodiscard]] const OrderPaper* replaced_by(const std::vector<OrderPaper>& papers, const std::string& id);
+/// Those whose place none takes, in their order.
+[[nodiscard]] std::vector<OrderPaper> standing(const std::vector<OrderPaper>& papers);
 
 /// Numbers of papers of orders that no longer have their hash.
 [[nodiscard]] Result<std::vector<std::string>> damaged_order_papers(const Database& database);

@@ -22,7 +22,8 @@ std::optional<Problem> Travel::send_orders(Outgoing& out) const {
         const auto quote = std::find_if(out.parcel.quotes.begin(), out.parcel.quotes.end(),
                                         [&one](const exchange::SentQuote& sent) { return sent.id == one.quote_id; });
         if (quote == out.parcel.quotes.end()) continue;  // papers_of gives those of the job's quotes alone
-        quote->orders.push_back({one.id, key_of(one.kind), one.number, one.kept_at, one.kept_by, bytes.value()});
+        quote->orders.push_back(
+            {one.id, key_of(one.kind), one.number, one.kept_at, one.kept_by, bytes.value(), one.takes_place_of});
     }
     return std::nullopt;
 }
@@ -33,8 +34,9 @@ std::optional<Problem> Travel::add_orders(const exchange::SentQuote& sent, Taken
         const auto kind = order_kind_from_key(one.kind);
         if (!kind) continue;  // core/exchange has refused others
         bool taken_by_other = false;
-        const Result<bool> added = book.put(
-            {one.id, *kind, sent.id, one.number, std::string(), one.kept_at, one.kept_by}, one.paper, taken_by_other);
+        const Result<bool> added =
+            book.put({one.id, *kind, sent.id, one.number, std::string(), one.kept_at, one.kept_by, one.takes_place_of},
+                     one.paper, taken_by_other);
         if (!added) return added.problems().front();
         if (added.value()) ++out.orders;
         if (taken_by_other)

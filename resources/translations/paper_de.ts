@@ -68,6 +68,10 @@
         <translation>leer</translation>
     </message>
     <message>
+        <source>Fitting, tests, start and instruction</source>
+        <translation>Montage, Prüfungen, Inbetriebnahme und Einweisung</translation>
+    </message>
+    <message>
         <source>Left for you to pay when all is granted</source>
         <translation>Bleibt Ihnen zu zahlen, wenn alles bewilligt ist</translation>
     </message>
@@ -1248,6 +1252,26 @@
         <translation>Die Desinfektion vor der Rückkehr einschalten</translation>
     </message>
     <message>
+        <source>The cylinder may hold water of %1 deg C; %2 deg C burns in about %3 s. A thermostatic mixing valve is in the list</source>
+        <translation>Im Speicher kann das Wasser %1 °C heiß sein; %2 °C verbrühen in etwa %3 s. Ein thermostatisches Mischventil ist dabei</translation>
+    </message>
+    <message>
+        <source>%1 of %2 hygiene runs end after %3 hours without %4 deg C for %5 minutes: the sources are too weak for it, or draws come in between</source>
+        <translation>%1 von %2 Hygieneläufen enden nach %3 Stunden ohne %4 °C über %5 Minuten: Die Wärmequellen sind zu schwach, oder es wird dazwischen gezapft</translation>
+    </message>
+    <message>
+        <source>Fit a stronger immersion heater, begin earlier in the night, or take another cylinder or block</source>
+        <translation>Einen stärkeren Heizstab einbauen, nachts früher beginnen oder einen anderen Speicher oder Block nehmen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 hygiene runs hold %3 deg C for %4 minutes only above the immersion heater; the %5 l below it are no hotter than the heat pump makes them</source>
+        <translation>%1 von %2 Hygieneläufen halten %3 °C über %4 Minuten nur oberhalb des Heizstabs; die %5 l darunter werden nur so heiß, wie die Wärmepumpe sie macht</translation>
+    </message>
+    <message>
+        <source>Choose a target within the heat pump's envelope, a lower immersion heater, or a circulating pump for the run</source>
+        <translation>Ein Ziel im Bereich der Wärmepumpe, einen tieferen Heizstab oder eine Umwälzpumpe für den Lauf wählen</translation>
+    </message>
+    <message>
         <source>The condenser lies in drinking water with a single wall between it and refrigerant with oil</source>
         <translation>Der Verflüssiger liegt im Trinkwasser, mit nur einer Wand zum Kältemittel mit Öl</translation>
     </message>
@@ -1469,7 +1493,7 @@
     </message>
     <message>
         <source>Job %1, revision %2, mark %3</source>
-        <translation>Auftrag %1, Stand %2, Kennung %3</translation>
+        <translation>Vorhaben %1, Stand %2, Kennung %3</translation>
     </message>
     <message>
         <source>Before work: scan this, or type the mark, under Fitting, 'Code of a print'. It tells whether this print is still the plan. Do not build from an outdated one.</source>
@@ -1477,7 +1501,7 @@
     </message>
     <message>
         <source>The job</source>
-        <translation>Der Auftrag</translation>
+        <translation>Das Vorhaben</translation>
     </message>
     <message>
         <source>%1 × %2, %3 × %4, %5 each</source>
@@ -3202,6 +3226,14 @@ Freundliche Grüße
         <translation>Unterschrift unter der Annahme, wie sie uns erreicht hat.</translation>
     </message>
     <message>
+        <source>%1 %2 of %3</source>
+        <translation>%1 %2 vom %3</translation>
+    </message>
+    <message>
+        <source>This confirmation takes the place of: %1. What it replaces no longer counts.</source>
+        <translation>Diese Bestätigung ersetzt: %1. Was sie ersetzt, gilt nicht mehr.</translation>
+    </message>
+    <message>
         <source>Discount</source>
         <translation>Nachlass</translation>
     </message>
@@ -3223,7 +3255,7 @@ Freundliche Grüße
     </message>
     <message>
         <source>What you ordered</source>
-        <translation>Was Sie bestellt haben</translation>
+        <translation>Was Ihr Auftrag umfasst</translation>
     </message>
     <message>
         <source>Quantity</source>
@@ -3232,10 +3264,6 @@ Freundliche Grüße
     <message>
         <source>Equipment and material</source>
         <translation>Geräte und Material</translation>
-    </message>
-    <message>
-        <source>Fitting, tests, start and instruction</source>
-        <translation>Montage, Prüfungen, Inbetriebnahme und Einweisung</translation>
     </message>
     <message>
         <source>When to pay</source>
@@ -3339,7 +3367,7 @@ Freundliche Grüße
     </message>
     <message>
         <source>No quote of this job is accepted yet: there is no order to confirm.</source>
-        <translation>Noch ist kein Angebot dieses Auftrags angenommen: Es gibt nichts zu bestätigen.</translation>
+        <translation>Noch ist kein Angebot zu diesem Vorhaben angenommen: Es gibt keinen Auftrag zu bestätigen.</translation>
     </message>
     <message>
         <source>Thank you for your order. We confirm what was agreed between us.</source>
@@ -3363,7 +3391,7 @@ Freundliche Grüße
     </message>
     <message>
         <source>There are no two quotes of this job to be compared: there is no change.</source>
-        <translation>Es gibt keine zwei Angebote dieses Auftrags zu vergleichen: Es ändert sich nichts.</translation>
+        <translation>Es gibt keine zwei Angebote zu diesem Vorhaben zu vergleichen: Es ändert sich nichts.</translation>
     </message>
     <message>
         <source>This changes what was agreed: quote %1, accepted on %2 by %3. Quote %4 of %5 takes its place.</source>
@@ -3402,12 +3430,20 @@ Freundliche Grüße
         <translation>fehlt</translation>
     </message>
     <message>
+        <source>Please pay to %1: %2.</source>
+        <translation>Bitte zahlen Sie an %1: %2.</translation>
+    </message>
+    <message>
+        <source>VAT number %1</source>
+        <translation>USt-IdNr. %1</translation>
+    </message>
+    <message>
         <source>Firm's name and address not entered yet</source>
         <translation>Name und Anschrift der Firma noch nicht eingegeben</translation>
     </message>
     <message>
         <source>Job %1, revision %2</source>
-        <translation>Auftrag %1, Stand %2</translation>
+        <translation>Vorhaben %1, Stand %2</translation>
     </message>
     <message>
         <source>without number</source>
@@ -3415,7 +3451,7 @@ Freundliche Grüße
     </message>
     <message>
         <source>Job %1</source>
-        <translation>Auftrag %1</translation>
+        <translation>Vorhaben %1</translation>
     </message>
     <message>
         <source> with changes</source>
@@ -3474,8 +3510,12 @@ Freundliche Grüße
         <translation>geplant: %1</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
+        <source>1 pack of %1</source>
+        <translation>1 Gebinde zu %1</translation>
+    </message>
+    <message>
+        <source>%1 packs of %2</source>
+        <translation>%1 Gebinde zu %2</translation>
     </message>
     <message>
         <source>Part</source>
@@ -3602,8 +3642,16 @@ Freundliche Grüße
         <translation>Strom dafür</translation>
     </message>
     <message>
-        <source>Heat for each kWh of electricity</source>
-        <translation>Wärme je kWh Strom</translation>
+        <source>Heat at the tap for each kWh of electricity</source>
+        <translation>Wärme am Hahn je kWh Strom</translation>
+    </message>
+    <message>
+        <source>Heat into the cylinder for each kWh of electricity</source>
+        <translation>Wärme in den Speicher je kWh Strom</translation>
+    </message>
+    <message>
+        <source>more than at the tap: the cylinder loses some heat while the water waits</source>
+        <translation>mehr als am Hahn: Der Speicher verliert etwas Wärme, während das Wasser wartet</translation>
     </message>
     <message>
         <source>Electricity cost</source>
@@ -3759,7 +3807,7 @@ Freundliche Grüße
     </message>
     <message>
         <source>I order the system as described in this quote, job %1, revision %2.</source>
-        <translation>Ich bestelle die Anlage, wie sie in diesem Angebot beschrieben ist, Auftrag %1, Stand %2.</translation>
+        <translation>Ich erteile den Auftrag für die Anlage, wie sie in diesem Angebot beschrieben ist, Vorhaben %1, Stand %2.</translation>
     </message>
 </context>
 </TS>

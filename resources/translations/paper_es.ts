@@ -68,6 +68,10 @@
         <translation>vacío</translation>
     </message>
     <message>
+        <source>Fitting, tests, start and instruction</source>
+        <translation>Montaje, pruebas, puesta en marcha e instrucción</translation>
+    </message>
+    <message>
         <source>Left for you to pay when all is granted</source>
         <translation>Le queda por pagar si todo se concede</translation>
     </message>
@@ -1246,6 +1250,26 @@
     <message>
         <source>Switch on the hygiene run before return</source>
         <translation>Active el tratamiento térmico antes de la vuelta</translation>
+    </message>
+    <message>
+        <source>The cylinder may hold water of %1 deg C; %2 deg C burns in about %3 s. A thermostatic mixing valve is in the list</source>
+        <translation>El acumulador puede tener agua a %1 °C; a %2 °C quema en unos %3 s. Se incluye una válvula mezcladora termostática</translation>
+    </message>
+    <message>
+        <source>%1 of %2 hygiene runs end after %3 hours without %4 deg C for %5 minutes: the sources are too weak for it, or draws come in between</source>
+        <translation>%1 de %2 ciclos de higiene acaban tras %3 horas sin %4 °C durante %5 minutos: las fuentes son débiles para ello, o se consume agua entretanto</translation>
+    </message>
+    <message>
+        <source>Fit a stronger immersion heater, begin earlier in the night, or take another cylinder or block</source>
+        <translation>Ponga una resistencia más potente, empiece antes en la noche, o tome otro acumulador u otro bloque</translation>
+    </message>
+    <message>
+        <source>%1 of %2 hygiene runs hold %3 deg C for %4 minutes only above the immersion heater; the %5 l below it are no hotter than the heat pump makes them</source>
+        <translation>%1 de %2 ciclos de higiene mantienen %3 °C durante %4 minutos solo por encima de la resistencia; los %5 l de debajo no pasan de lo que da la bomba de calor</translation>
+    </message>
+    <message>
+        <source>Choose a target within the heat pump's envelope, a lower immersion heater, or a circulating pump for the run</source>
+        <translation>Elija un objetivo dentro del alcance de la bomba de calor, una resistencia más baja, o una bomba de circulación para el ciclo</translation>
     </message>
     <message>
         <source>The condenser lies in drinking water with a single wall between it and refrigerant with oil</source>
@@ -3202,6 +3226,14 @@ Un saludo cordial
         <translation>Firma de la aceptación, tal como nos llegó.</translation>
     </message>
     <message>
+        <source>%1 %2 of %3</source>
+        <translation>%1 %2 del %3</translation>
+    </message>
+    <message>
+        <source>This confirmation takes the place of: %1. What it replaces no longer counts.</source>
+        <translation>Esta confirmación sustituye a: %1. Lo sustituido ya no vale.</translation>
+    </message>
+    <message>
         <source>Discount</source>
         <translation>Descuento</translation>
     </message>
@@ -3223,7 +3255,7 @@ Un saludo cordial
     </message>
     <message>
         <source>What you ordered</source>
-        <translation>Lo que ha encargado</translation>
+        <translation>Lo que ha pedido</translation>
     </message>
     <message>
         <source>Quantity</source>
@@ -3232,10 +3264,6 @@ Un saludo cordial
     <message>
         <source>Equipment and material</source>
         <translation>Equipos y material</translation>
-    </message>
-    <message>
-        <source>Fitting, tests, start and instruction</source>
-        <translation>Montaje, pruebas, puesta en marcha e instrucción</translation>
     </message>
     <message>
         <source>When to pay</source>
@@ -3402,6 +3430,14 @@ Un saludo cordial
         <translation>falta</translation>
     </message>
     <message>
+        <source>Please pay to %1: %2.</source>
+        <translation>Pague, por favor, a %1: %2.</translation>
+    </message>
+    <message>
+        <source>VAT number %1</source>
+        <translation>N.º de IVA %1</translation>
+    </message>
+    <message>
         <source>Firm's name and address not entered yet</source>
         <translation>Nombre y dirección de la empresa aún sin introducir</translation>
     </message>
@@ -3474,8 +3510,12 @@ Un saludo cordial
         <translation>planeado: %1</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
+        <source>1 pack of %1</source>
+        <translation>1 envase de %1</translation>
+    </message>
+    <message>
+        <source>%1 packs of %2</source>
+        <translation>%1 envases de %2</translation>
     </message>
     <message>
         <source>Part</source>
@@ -3602,8 +3642,16 @@ Un saludo cordial
         <translation>Electricidad para ello</translation>
     </message>
     <message>
-        <source>Heat for each kWh of electricity</source>
-        <translation>Calor por cada kWh de electricidad</translation>
+        <source>Heat at the tap for each kWh of electricity</source>
+        <translation>Calor en el grifo por cada kWh de electricidad</translation>
+    </message>
+    <message>
+        <source>Heat into the cylinder for each kWh of electricity</source>
+        <translation>Calor al acumulador por cada kWh de electricidad</translation>
+    </message>
+    <message>
+        <source>more than at the tap: the cylinder loses some heat while the water waits</source>
+        <translation>más que en el grifo: el acumulador pierde algo de calor mientras el agua espera</translation>
     </message>
     <message>
         <source>Electricity cost</source>
@@ -3759,7 +3807,7 @@ Un saludo cordial
     </message>
     <message>
         <source>I order the system as described in this quote, job %1, revision %2.</source>
-        <translation>Encargo la instalación como se describe en este presupuesto, obra %1, revisión %2.</translation>
+        <translation>Hago el pedido de la instalación como se describe en este presupuesto, obra %1, revisión %2.</translation>
     </message>
 </context>
 </TS>

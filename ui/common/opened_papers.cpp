@@ -4,6 +4,8 @@
 #include <QFile>
 #include <QStandardPaths>
 
+#include "ui/common/format.h"
+
 namespace wg::ui {
 namespace {
 
@@ -26,6 +28,13 @@ int remove_from(const QDir& folder, const QStringList& names, const QDateTime& w
 }
 
 }  // namespace
+
+QString paper_file_stem(const std::string& number) {
+    QString stem;
+    for (const QChar c : qs(number))
+        stem += c.isLetterOrNumber() || c == QLatin1Char('-') ? c : QLatin1Char('-');
+    return stem;
+}
 
 QString place_for_opened_paper(const QString& file_name) {
     const QDir folder = folder_of_papers();

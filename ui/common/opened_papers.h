@@ -3,8 +3,12 @@
 
 #include <QDateTime>
 #include <QString>
+#include <string>
 
 namespace wg::ui {
+
+/// A paper's number as a file's name.
+[[nodiscard]] QString paper_file_stem(const std::string& number);
 
 /// Where a copy under this plain file name belongs, in a folder of the user's own that nobody else can read; the folder
 /// is made.

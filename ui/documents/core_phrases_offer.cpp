@@ -48,6 +48,16 @@ const std::vector<const char*>& offer_phrases() {
             "that local rules ask for"),
         marked("The store stands lukewarm in holidays and no hygiene run comes before the return"),
         marked("Switch on the hygiene run before return"),
+        marked(
+            "The cylinder may hold water of %1 deg C; %2 deg C burns in about %3 s. A thermostatic mixing valve is in "
+            "the list"),
+        marked("%1 of %2 hygiene runs end after %3 hours without %4 deg C for %5 minutes: the sources are too weak for "
+               "it, or draws come in between"),
+        marked("Fit a stronger immersion heater, begin earlier in the night, or take another cylinder or block"),
+        marked("%1 of %2 hygiene runs hold %3 deg C for %4 minutes only above the immersion heater; the %5 l below it "
+               "are no hotter than the heat pump makes them"),
+        marked("Choose a target within the heat pump's envelope, a lower immersion heater, or a circulating pump for "
+               "the run"),
         marked("The condenser lies in drinking water with a single wall between it and refrigerant with oil"),
         marked("Choose a block with a double-walled or wrapped condenser, or have the maker confirm that it is allowed "
                "where it is fitted"),

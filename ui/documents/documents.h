@@ -44,6 +44,18 @@ struct Firm {
     QImage logo{};             ///< opaque, on white (ui/documents/logo.h); null: none
     QString letter{};          ///< words of the cover letter, with fields; empty: ours
     QString supplier_words{};  ///< at the end of what goes to suppliers
+    QString vat_id{};
+    QString register_entry{};  ///< court and number, as law asks for on letters
+    QString bank{};            ///< name of the bank
+    QString iban{};            ///< capitals without blanks (core/quantity/iban.h); empty: none
+    QString bic{};
+};
+
+/// A paper of the order that a later one takes the place of.
+struct ReplacedPaper {
+    Paper paper = Paper::order_confirmation;
+    QString number{};
+    QDate on{};
 };
 
 /// What an order's confirmation and a change order are made from.
@@ -56,6 +68,7 @@ struct OrderInput {
     QString note{};      ///< of the acceptance
     QImage signature{};  ///< opaque; null: none
     quote::FrozenOffer agreed{};
+    std::vector<ReplacedPaper> takes_place_of{};  ///< earlier papers of the order; empty: this is the first
     // Of a change order: the quote that changes what was agreed.
     QString newer_number{};
     QDate newer_on{};

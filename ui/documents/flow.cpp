@@ -12,6 +12,14 @@ using namespace measures;
 
 Flow::Flow(Furniture furniture)
     : furniture_(std::move(furniture)), type_(furniture_.sheet), room_(furniture_.sheet.body_width()) {
+    for (const QString& part : furniture_.below) {
+        const QString longer = below_.isEmpty() ? part : below_.back() + QStringLiteral(" \u00b7 ") + part;
+        if (!below_.isEmpty() && text_width(longer, type_.small) <= body_width()) {
+            below_.back() = longer;
+        } else {
+            below_ += part;
+        }
+    }
     new_page();
 }
 
@@ -32,7 +40,7 @@ double Flow::body_top(std::size_t page_index) const {
 }
 
 double Flow::body_bottom() const {
-    return sheet().height - margin - line_height(type_.small) - gap_small;
+    return sheet().height - margin - static_cast<double>(1 + below_.size()) * line_height(type_.small) - gap_small;
 }
 
 double Flow::left() const {

@@ -22,10 +22,11 @@ struct Furniture {
     QString title;  ///< of the paper
     QString job;    ///< number and revision
     QString choice;
-    QString foot;      ///< what this print was made from
-    QString headline;  ///< a sentence under the head of every page; may be empty
-    QString mark;      ///< "mark 3FA9-07B2": what this print is told by; may be empty
-    QString code;      ///< the same to be scanned; empty: no code
+    QString foot;         ///< what this print was made from
+    QStringList below{};  ///< the firm's numbers, over the foot of every page, as many lines as they need
+    QString headline;     ///< a sentence under the head of every page; may be empty
+    QString mark;         ///< "mark 3FA9-07B2": what this print is told by; may be empty
+    QString code;         ///< the same to be scanned; empty: no code
     Sheet sheet;
     QStringList marks;  ///< "Not to be issued: has a stop", "Invented data": ruled, on every page
 };
@@ -176,6 +177,7 @@ class Flow {
 
     Furniture furniture_;
     measures::Type type_;
+    QStringList below_;  ///< lines over the foot
     std::vector<Page> pages_;
     std::vector<double> ends_;  ///< of the bodies of finished pages
     std::size_t code_page_ = static_cast<std::size_t>(-1);

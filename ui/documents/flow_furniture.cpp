@@ -101,7 +101,11 @@ void Flow::dress(Page& page_to_dress, std::size_t index, std::size_t count) cons
         x += width + 3.0 * mm;
     }
     const double foot_top = sheet().height - margin - line_height(type_.small);
-    page_to_dress.rules.push_back({QLineF(margin, foot_top - 0.6 * mm, edge, foot_top - 0.6 * mm), thin_rule});
+    const double below_top = foot_top - static_cast<double>(below_.size()) * line_height(type_.small);
+    page_to_dress.rules.push_back({QLineF(margin, below_top - 0.6 * mm, edge, below_top - 0.6 * mm), thin_rule});
+    for (qsizetype i = 0; i < below_.size(); ++i)
+        put(margin, below_top + static_cast<double>(i) * line_height(type_.small), below_[i], type_.small, 0.0,
+            body_width());
     page_to_dress.text = head + page_to_dress.text;
     Lettering foot;
     foot.style = type_.reason;

@@ -65,6 +65,27 @@ void address_block(Flow& flow, const PaperInput& input) {
     if (input.printed_on.isValid()) flow.paragraph(date_words(input.printed_on));
 }
 
+void letter_words(Flow& flow, const QString& words, const QString& after_first_words) {
+    QString waiting = after_first_words;
+    int told = 0;
+    const auto paragraph = [&flow](const QString& text) {
+        flow.paragraph(text);
+        flow.gap(1.0);
+    };
+    for (const QString& part : words.trimmed().isEmpty() ? QStringList() : words.split(QLatin1Char('\n'))) {
+        if (part.trimmed().isEmpty()) {
+            flow.gap(2.0);
+            continue;
+        }
+        paragraph(part);
+        // Not between the salutation and the sentence that goes on from it.
+        if (++told < 2 || waiting.isEmpty()) continue;
+        paragraph(waiting);
+        waiting.clear();
+    }
+    if (!waiting.isEmpty()) paragraph(waiting);
+}
+
 std::vector<Page> lay_out_cover_letter(const SharedInput& input) {
     const Job& job = input->job;
     Flow flow(furniture_of(Paper::cover_letter, *input));
@@ -74,21 +95,15 @@ std::vector<Page> lay_out_cover_letter(const SharedInput& input) {
                                                  : say("Our quote %1: %2").arg(input->quote_number, about),
                    Style{12.0, true, false});
     flow.gap(2.0);
-    if (!input->takes_place_of.isEmpty())
-        flow.paragraph(say("It takes the place of our quote %1.").arg(input->takes_place_of));
     QString words = qs(job.offer.covering);
     if (words.trimmed().isEmpty()) words = input->firm.letter;
     if (words.trimmed().isEmpty()) words = say(usual_letter);
     QStringList unknown;
     const QString text = letter_text(*input, words, &unknown);
-    for (const QString& part : text.split(QLatin1Char('\n'))) {
-        if (part.trimmed().isEmpty()) {
-            flow.gap(2.0);
-        } else {
-            flow.paragraph(part);
-            flow.gap(1.0);
-        }
-    }
+    letter_words(flow, text,
+                 input->takes_place_of.isEmpty()
+                     ? QString()
+                     : say("It takes the place of our quote %1.").arg(input->takes_place_of));
     if (!unknown.isEmpty()) {
         flow.caution(Sign::caution, say("Words in braces that stand for nothing"),
                      say("%1. There are: %2.")

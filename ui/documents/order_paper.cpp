@@ -58,6 +58,17 @@ void agreed_pairs(Flow& flow, const OrderInput& order) {
         say("Signature under the acceptance, as it reached us."));
 }
 
+/// Who holds two confirmations has to know which one counts.
+void what_it_replaces(Flow& flow, const OrderInput& order) {
+    if (order.takes_place_of.empty()) return;
+    QStringList papers;
+    for (const ReplacedPaper& one : order.takes_place_of)
+        papers += say("%1 %2 of %3").arg(title_of(one.paper), one.number, date_words(one.on));
+    flow.paragraph(say("This confirmation takes the place of: %1. What it replaces no longer counts.")
+                       .arg(papers.join(QStringLiteral("; "))),
+                   Style{body_pt, true, false});
+}
+
 void sums_of(Table& table, const quote::FrozenOffer& agreed, const QString& currency) {
     if (agreed.discount.minor != 0)
         table.rows.push_back({QStringList{say("Discount"), QString(), money(Money{} - agreed.discount, currency)}});
@@ -81,34 +92,22 @@ void what_was_ordered(Flow& flow, const OrderInput& order) {
     Table table;
     table.columns = {{say("What"), 0.0}, {say("Quantity"), amount_mm, true}, {say("Net"), sum_mm, true}};
     Money material;
-    Money timed;  // work by the hour
-    double hours = 0.0;
-    std::vector<Row> by_other_units;
+    WorkSum work;
     for (const quote::FrozenLine& line : agreed.lines) {
         if (line.labour) {
-            if (line.unit == hour_unit) {
-                timed += line.net;
-                hours += line.quantity;
-            } else {  // the way there by the kilometre
-                by_other_units.push_back(
-                    {QStringList{say_name(line.text), amount_words(line.quantity, line.unit),
-                                 agreed.lines_are_the_sum ? money(line.net, currency) : QString()}});
-            }
+            work.add(line.text, line.unit, line.quantity, line.net);
             continue;
         }
         material += line.net;
         table.rows.push_back({QStringList{say_name(line.text), amount_words(line.quantity, line.unit), QString()}});
     }
     if (agreed.lines_are_the_sum) total_row(table, say("Equipment and material"), money(material, currency));
-    table.rows.push_back(
-        {QStringList{say("Fitting, tests, start and instruction"), quantity(hours, QStringLiteral("h"), 1),
-                     agreed.lines_are_the_sum ? money(timed, currency) : QString()}});
-    table.rows.insert(table.rows.end(), by_other_units.begin(), by_other_units.end());
+    work.put_rows(table, currency, agreed.lines_are_the_sum);
     sums_of(table, agreed, currency);
     flow.table(table);
 }
 
-void when_to_pay(Flow& flow, const OrderInput& order) {
+void when_to_pay(Flow& flow, const OrderInput& order, const Firm& firm) {
     flow.heading(say("When to pay"));
     if (order.agreed.instalments.empty()) {
         flow.paragraph(say("As the terms of the quote have it."));
@@ -121,6 +120,7 @@ void when_to_pay(Flow& flow, const OrderInput& order) {
         table.rows.push_back(
             {QStringList{qs(part.text), percent(part.percent / 100.0, 2), money(part.sum, qs(order.agreed.currency))}});
     flow.table(table);
+    pay_to(flow, firm);
 }
 
 void what_comes_next(Flow& flow) {
@@ -200,9 +200,10 @@ std::vector<Page> lay_out_order_confirmation(const SharedInput& input) {
     }
     const OrderInput& order = *input->order;
     flow.paragraph(say("Thank you for your order. We confirm what was agreed between us."));
+    what_it_replaces(flow, order);
     agreed_pairs(flow, order);
     what_was_ordered(flow, order);
-    when_to_pay(flow, order);
+    when_to_pay(flow, order, input->firm);
     what_comes_next(flow);
     flow.sign_off(say("Confirmed"), say("We take the order as it stands here."), {say("For the firm")});
     return flow.finish();

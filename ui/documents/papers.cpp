@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "core/quantity/iban.h"
 #include "ui/common/format.h"
 #include "ui/common/paper_words.h"
 #include "ui/documents/filled_words.h"
@@ -90,6 +91,47 @@ QString inside_a_sentence(const QString& text) {
     return PaperLanguage::now() == Language::german || text.isEmpty() ? text : text.at(0).toLower() + text.mid(1);
 }
 
+void WorkSum::add(const std::string& text, const std::string& unit, double amount, Money net) {
+    if (unit == hour_unit) {
+        hours += amount;
+        timed += net;
+    } else {
+        others.push_back({text, unit, amount, net});
+    }
+}
+
+void WorkSum::put_rows(Table& table, const QString& currency, bool with_sums) const {
+    const auto sum = [&](Money net) { return with_sums ? money(net, currency) : QString(); };
+    table.rows.push_back({QStringList{say("Fitting, tests, start and instruction"),
+                                      quantity(hours, QStringLiteral("h"), 1), sum(timed)}});
+    for (const Other& one : others)
+        table.rows.push_back({QStringList{say_name(one.text), amount_words(one.amount, one.unit), sum(one.net)}});
+}
+
+quote::Offered offered_of(const plan::Plan& plan) {
+    if (plan.offered) return *plan.offered;
+    quote::Offered out;
+    for (const parts::Line& line : plan.parts.lines) {
+        quote::OfferedLine one;
+        one.line = line;
+        out.lines.push_back(one);
+    }
+    return out;
+}
+
+QString account_words(const Firm& firm) {
+    const QString number = QStringLiteral("IBAN ") + qs(iban_in_groups(firm.iban.toStdString()));
+    return firm.bic.isEmpty() ? number : number + QStringLiteral(", BIC ") + firm.bic;
+}
+
+void pay_to(Flow& flow, const Firm& firm) {
+    if (firm.iban.isEmpty()) return;
+    QStringList words{account_words(firm)};
+    if (!firm.bank.isEmpty()) words += firm.bank;
+    flow.paragraph(
+        say("Please pay to %1: %2.").arg(say_name(firm.name.toStdString()), words.join(QStringLiteral(", "))));
+}
+
 QString amount_words(double value, const std::string& unit) {
     const bool whole = std::fabs(value - std::round(value)) < 1e-9;
     return quantity(value, say_name(unit), whole ? 0 : 2);
@@ -106,6 +148,30 @@ Sheet sheet_of(const PaperLook& look) {
     sheet.black_and_white = look.black_and_white;
     return sheet;
 }
+
+namespace {
+
+/// What law and trade expect on papers that leave the house.
+QStringList numbers_of_firm(Paper paper, const Firm& firm) {
+    switch (paper) {
+        case Paper::quote:
+        case Paper::cover_letter:
+        case Paper::order_confirmation:
+        case Paper::change_order:
+        case Paper::purchase_list: break;
+        default: return {};
+    }
+    QStringList out;
+    if (!firm.register_entry.isEmpty()) out += firm.register_entry;
+    if (!firm.vat_id.isEmpty()) out += say("VAT number %1").arg(firm.vat_id);
+    // Suppliers are paid, and pay nothing.
+    if (paper == Paper::purchase_list) return out;
+    if (!firm.bank.isEmpty()) out += firm.bank;
+    if (!firm.iban.isEmpty()) out += account_words(firm);
+    return out;
+}
+
+}  // namespace
 
 Furniture furniture_of(Paper paper, const PaperInput& input) {
     const plan::Plan& plan = input.plan;
@@ -131,6 +197,7 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     f.logo = input.look.black_and_white && !input.firm.logo.isNull()
                  ? input.firm.logo.convertToFormat(QImage::Format_Grayscale8)
                  : input.firm.logo;
+    f.below = numbers_of_firm(paper, input.firm);
     // Of what was agreed, which the plan as it is now may no longer be.
     const bool ordered = paper == Paper::order_confirmation || paper == Paper::change_order;
     if (paper == Paper::quote && !input.quote_number.isEmpty()) f.title += QLatin1Char(' ') + input.quote_number;

@@ -48,6 +48,33 @@ inline constexpr const char* hour_unit = "h";
 [[nodiscard]] QString amount_words(double value, const std::string& unit);
 /// A text that begins a line, within a sentence: German nouns keep their capitals.
 [[nodiscard]] QString inside_a_sentence(const QString& text);
+/// Work as papers sum it: what is reckoned by the hour, and beside it each line by another unit (the way there by the
+/// kilometre).
+struct WorkSum {
+    struct Other {
+        std::string text;
+        std::string unit;
+        double amount = 0.0;
+        Money net;
+    };
+    double hours = 0.0;
+    Money timed;
+    std::vector<Other> others;
+    void add(const std::string& text, const std::string& unit, double amount, Money net);
+    /// A row for the hours, one for each of the others; `with_sums`: with what each comes to, net.
+    void put_rows(Table& table, const QString& currency, bool with_sums) const;
+};
+/// What is offered of the plan; without a price there is still a list.
+[[nodiscard]] quote::Offered offered_of(const plan::Plan& plan);
+/// "IBAN DE89 3704 ..., BIC ...".
+[[nodiscard]] QString account_words(const Firm& firm);
+/// The firm's account to pay to; nothing where the firm told none.
+void pay_to(Flow& flow, const Firm& firm);
+/// Words of a letter, a paragraph a line; `after_first_words` stands below the salutation and what follows it.
+void letter_words(Flow& flow, const QString& words, const QString& after_first_words);
+/// Findings that the client has to know to decide: what stops the plan, and cautions about water, house and figures.
+/// What the fitter has to look at is on the fitter's papers.
+[[nodiscard]] std::vector<Finding> findings_for_client(const std::vector<Finding>& findings);
 /// The client's name and address as in a letter, then the day.
 void address_block(Flow& flow, const PaperInput& input);
 /// The words of the offer or the firm with what stands in their braces filled in; `unknown`: fields that stand for

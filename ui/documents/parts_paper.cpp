@@ -33,20 +33,10 @@ std::vector<const quote::OfferedLine*> lines_that_count(const quote::Offered& of
     return out;
 }
 
-quote::Offered offered_of(const plan::Plan& plan) {
-    if (plan.offered) return *plan.offered;
-    quote::Offered out;  // without a price there is still a list
-    for (const parts::Line& line : plan.parts.lines) {
-        quote::OfferedLine one;
-        one.line = line;
-        out.lines.push_back(one);
-    }
-    return out;
-}
-
 QString packs_words(const quote::PurchaseLine& line) {
     if (line.packs <= 0.0) return {};
-    return say("%1 of %2").arg(number(line.packs), amount_words(line.pack, line.unit));
+    const QString pack = amount_words(line.pack, line.unit);
+    return line.packs == 1.0 ? say("1 pack of %1").arg(pack) : say("%1 packs of %2").arg(number(line.packs), pack);
 }
 
 }  // namespace
@@ -62,10 +52,10 @@ std::vector<Page> lay_out_parts_list(const SharedInput& input) {
                      {say("Why"), 62.0}};
     Table work;
     work.columns = {{say("Work"), 0.0}, {say("Time"), figure_mm, true}};
-    double hours = 0.0;
+    WorkSum sum;
     for (const quote::OfferedLine* line : lines_that_count(offered)) {
         if (line->line.labour) {
-            if (line->line.unit == hour_unit) hours += line->line.to_buy;
+            sum.add(line->line.text, line->line.unit, line->line.to_buy, line->line.net);
             work.rows.push_back(
                 {QStringList{say_name(line->line.text), amount_words(line->line.to_buy, line->line.unit)}});
         } else {
@@ -79,7 +69,8 @@ std::vector<Page> lay_out_parts_list(const SharedInput& input) {
         flow.table(parts);
     }
     if (!work.rows.empty()) {
-        work.rows.push_back({QStringList{say("Together"), quantity(hours, QStringLiteral("h"), 1)}, Row::Kind::total});
+        work.rows.push_back(
+            {QStringList{say("Together"), quantity(sum.hours, QStringLiteral("h"), 1)}, Row::Kind::total});
         flow.heading(say("Work"));
         flow.table(work);
     }

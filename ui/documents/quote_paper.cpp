@@ -4,6 +4,7 @@
 #include <set>
 
 #include "core/job/words.h"
+#include "core/plan/present_cost.h"
 #include "ui/common/format.h"
 #include "ui/documents/drawings.h"
 #include "ui/documents/filled_words.h"
@@ -64,9 +65,16 @@ void year_in_figures(Flow& flow, const PaperInput& input) {
     };
     row(say("Hot water heat used"), ranged(plan.figures.heat_kwh, QStringLiteral("kWh")));
     row(say("Electricity for it"), ranged(plan.figures.electricity_kwh, QStringLiteral("kWh")));
-    row(say("Heat for each kWh of electricity"), ranged(plan.figures.seasonal_factor, QStringLiteral("kWh"), 1));
+    // The range stands with what the pump delivers; at the tap it is what both figures above come to.
+    if (plan.figures.electricity_kwh.mid > 0.0)
+        row(say("Heat at the tap for each kWh of electricity"),
+            say("about %1")
+                .arg(quantity(plan.figures.heat_kwh.mid / plan.figures.electricity_kwh.mid, QStringLiteral("kWh"), 1)));
+    row(say("Heat into the cylinder for each kWh of electricity"),
+        ranged(plan.figures.seasonal_factor, QStringLiteral("kWh"), 1) + QLatin1Char('\n') +
+            say("more than at the tap: the cylinder loses some heat while the water waits"));
     row(say("Electricity cost"), ranged_money(plan.figures.running_cost_minor, currency));
-    row(say("The same water with the present heater"), say("about %1").arg(money(plan.economy.present_cost, currency)));
+    row(say("The same water with the present heater"), ranged_money(plan::present_cost_minor(plan), currency));
     row(say("Carbon dioxide, new and present"), say("about %1 and %2")
                                                     .arg(quantity(plan.economy.co2_kg, QStringLiteral("kg")),
                                                          quantity(plan.economy.present_co2_kg, QStringLiteral("kg"))));
@@ -125,7 +133,7 @@ bool is_equipment(const parts::Line& line, const plan::Plan& plan) {
 }
 
 /// What the client may add, and when the sum falls due.
-void beside_the_price(Flow& flow, const quote::Offered& offered, const QString& currency) {
+void beside_the_price(Flow& flow, const quote::Offered& offered, const QString& currency, const Firm& firm) {
     Table options;
     options.whole = true;
     options.columns = {{QString(), 8.0, false, true},
@@ -145,7 +153,9 @@ void beside_the_price(Flow& flow, const quote::Offered& offered, const QString& 
     for (const quote::InstalmentSum& part : offered.instalments)
         instalments.rows.push_back(
             {QStringList{qs(part.text), percent(part.percent / 100.0, 2), money(part.sum, currency)}});
-    if (!instalments.rows.empty()) flow.table(instalments);
+    if (instalments.rows.empty()) return;
+    flow.table(instalments);
+    pay_to(flow, firm);
 }
 
 void price_table(Flow& flow, const PaperInput& input) {
@@ -160,10 +170,8 @@ void price_table(Flow& flow, const PaperInput& input) {
     Money equipment;
     Money material;
     Money labour;
-    Money timed;  // of the labour: work by the hour
     int material_items = 0;
-    double hours = 0.0;
-    std::vector<Row> by_other_units;
+    WorkSum work;
     Table table;
     table.whole = true;
     table.columns = {{say("What"), 0.0}, {say("Quantity"), 26.0, true}, {say("Net"), 36.0, true}};
@@ -174,13 +182,7 @@ void price_table(Flow& flow, const PaperInput& input) {
             equipment += line.net;
         } else if (line.labour) {
             labour += line.net;
-            if (line.unit == hour_unit) {
-                timed += line.net;
-                hours += line.to_buy;
-            } else {  // the way there by the kilometre
-                by_other_units.push_back({QStringList{say_name(line.text), amount_words(line.to_buy, line.unit),
-                                                      money(line.net, currency)}});
-            }
+            work.add(line.text, line.unit, line.to_buy, line.net);
         } else {
             material += line.net;
             ++material_items;
@@ -194,9 +196,7 @@ void price_table(Flow& flow, const PaperInput& input) {
         {QStringList{say("Fixings, tube with insulation, water-side and electrical material, each in the parts list"),
                      say("%1 items").arg(material_items), money(material, currency)}});
     total(say("Material"), material);
-    table.rows.push_back({QStringList{say("Fitting, tests, start and instruction"),
-                                      quantity(hours, QStringLiteral("h"), 1), money(timed, currency)}});
-    table.rows.insert(table.rows.end(), by_other_units.begin(), by_other_units.end());
+    work.put_rows(table, currency, true);
     total(say("Labour"), labour);
     if (quote.discount.minor != 0) {
         const QString reason = qs(input.job.offer.discount_reason);
@@ -220,7 +220,7 @@ void price_table(Flow& flow, const PaperInput& input) {
             total(say("Left for you to pay when all is granted"), plan.offered->to_bring);
     }
     flow.table(table);
-    if (plan.offered) beside_the_price(flow, *plan.offered, currency);
+    if (plan.offered) beside_the_price(flow, *plan.offered, currency, input.firm);
     const bool open =
         std::any_of(quote.lines.begin(), quote.lines.end(), [](const parts::Line& l) { return !l.priced; });
     if (open) {
@@ -261,30 +261,22 @@ std::vector<Page> lay_out_quote(const SharedInput& input) {
         flow.caution(Sign::stop, say("Not to be issued: has a stop"),
                      say("Something in this plan must be changed first; it is named at the end."));
     }
-    if (!input->takes_place_of.isEmpty())
-        flow.paragraph(say("This quote takes the place of our quote %1.").arg(input->takes_place_of));
-    const QString covering = letter_text(*input, qs(job.offer.covering));
-    for (const QString& part : covering.split(QLatin1Char('\n'), Qt::SkipEmptyParts))
-        flow.paragraph(part);
+    letter_words(flow, letter_text(*input, qs(job.offer.covering)),
+                 input->takes_place_of.isEmpty()
+                     ? QString()
+                     : say("This quote takes the place of our quote %1.").arg(input->takes_place_of));
     offer_in_words(flow, *input);
     picture_of_roof(flow, input);
     year_in_figures(flow, *input);
     price_table(flow, *input);
     choices_beside(flow, input);
     not_in_it(flow, *input);
-    std::vector<Finding> of_concern;
-    for (const Finding& finding : plan.findings) {
-        // How screws hold and what to load is the fitter's business, unless it stops the plan.
-        if (finding.severity == Severity::stop ||
-            (finding.severity == Severity::caution && finding.stage != Stage::fitting)) {
-            of_concern.push_back(finding);
-        }
-    }
+    const std::vector<Finding> of_concern = findings_for_client(plan.findings);
     // What to know and the place to sign stand together where a page has room for both.
     const auto last = [&](Flow& part) {
         if (!of_concern.empty()) {
             part.heading(say("What you should know before you decide"));
-            findings_boxes(part, of_concern, Severity::caution);
+            findings_boxes(part, of_concern, Severity::note);
         }
         if (!plan.stopped()) {
             part.sign_off(say("Order"),

@@ -12,6 +12,7 @@
 #include <QTabWidget>
 #include <QVBoxLayout>
 
+#include "core/quantity/iban.h"
 #include "ui/common/format.h"
 #include "ui/documents/logo.h"
 
@@ -54,6 +55,7 @@ FirmDialog::FirmDialog(const Firm& firm, const QByteArray& logo, const NumberSet
     setWindowTitle(tr("The firm on its papers"));
     auto* tabs = new QTabWidget(this);
     tabs->addTab(make_address(), tr("Address and logo"));
+    tabs->addTab(make_bank(), tr("Register and bank"));
     tabs->addTab(make_words(), tr("Words"));
     tabs->addTab(make_numbers(numbers), tr("Numbers"));
     said_ = new QLabel(this);
@@ -73,6 +75,7 @@ FirmDialog::FirmDialog(const Firm& firm, const QByteArray& logo, const NumberSet
     column->addWidget(buttons);
     show_logo();
     show_numbers();
+    judge();
 }
 
 QWidget* FirmDialog::make_address() {
@@ -117,6 +120,43 @@ QWidget* FirmDialog::make_address() {
     row->addStretch(1);
     form->addRow(tr("Logo"), row);
     return page;
+}
+
+QWidget* FirmDialog::make_bank() {
+    auto* page = new QWidget(this);
+    auto* form = form_in(page);
+    const auto field = [&](const QString& label, const QString& text) {
+        auto* edit = new QLineEdit(text, page);
+        edit->setMaxLength(80);
+        edit->setMinimumWidth(320);
+        form->addRow(label, edit);
+        return edit;
+    };
+    vat_id_ = field(tr("&VAT number"), before_.vat_id);
+    register_ = field(tr("&Register entry"), before_.register_entry);
+    register_->setPlaceholderText(tr("register or court, and number"));
+    bank_ = field(tr("&Bank"), before_.bank);
+    iban_ = field(tr("&IBAN"), qs(iban_in_groups(before_.iban.toStdString())));
+    bic_ = field(tr("BI&C"), before_.bic);
+    bank_wrong_ = new QLabel(page);
+    bank_wrong_->setWordWrap(true);
+    form->addRow(bank_wrong_);
+    form->addRow(hint(tr("They stand at the foot of quote, letter, confirmation, change order and purchase list; the "
+                         "account stands below instalments, too. What is empty is left out."),
+                      page));
+    for (QLineEdit* edit : {iban_, bic_})
+        connect(edit, &QLineEdit::textChanged, this, &FirmDialog::judge);
+    return page;
+}
+
+QString FirmDialog::bank_wrong() const {
+    return bank_wrong_->text();
+}
+
+void FirmDialog::judge() {
+    const auto problem = refuse_bank(iban_->text(), bic_->text());
+    bank_wrong_->setText(problem ? qs(problem->text()) : QString());
+    if (keep_ != nullptr) keep_->setEnabled(numbers_right_ && !problem);
 }
 
 QWidget* FirmDialog::make_words() {
@@ -222,7 +262,8 @@ void FirmDialog::show_numbers() {
     }
     examples_->setText(wrong.isEmpty() ? tr("The first of a year: %1").arg(examples.join(QStringLiteral(", ")))
                                        : wrong);
-    if (keep_ != nullptr) keep_->setEnabled(wrong.isEmpty());
+    numbers_right_ = wrong.isEmpty();
+    judge();
 }
 
 Firm FirmDialog::firm() const {
@@ -232,6 +273,11 @@ Firm FirmDialog::firm() const {
     firm.town = town_->text().trimmed();
     firm.phone = phone_->text().trimmed();
     firm.email = email_->text().trimmed();
+    firm.vat_id = vat_id_->text().trimmed();
+    firm.register_entry = register_->text().trimmed();
+    firm.bank = bank_->text().trimmed();
+    firm.iban = qs(bare_bank_number(iban_->text().toStdString()));
+    firm.bic = qs(bare_bank_number(bic_->text().toStdString()));
     firm.letter = letter_->toPlainText().trimmed();
     firm.supplier_words = supplier_words_->toPlainText().trimmed();
     return firm;

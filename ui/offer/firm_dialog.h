@@ -26,13 +26,21 @@ class FirmDialog : public QDialog {
     /// Of the pattern's field.
     [[nodiscard]] QLineEdit* pattern(store::NumberKind kind) const { return patterns_.at(kind); }
     [[nodiscard]] QLineEdit* suffix() const { return suffix_; }
+    [[nodiscard]] QLineEdit* iban() const { return iban_; }
+    [[nodiscard]] QLineEdit* bic() const { return bic_; }
+    /// What is wrong with the bank's numbers; empty: nothing.
+    [[nodiscard]] QString bank_wrong() const;
+    [[nodiscard]] QPushButton* keep() const { return keep_; }
 
    private:
     QWidget* make_address();
+    QWidget* make_bank();
     QWidget* make_words();
     QWidget* make_numbers(const NumberSettings& numbers);
     void show_logo();
     void show_numbers();
+    /// Whether all of it can be kept, and what is wrong.
+    void judge();
 
     Firm before_;
     QByteArray logo_;
@@ -41,6 +49,13 @@ class FirmDialog : public QDialog {
     QLineEdit* town_ = nullptr;
     QLineEdit* phone_ = nullptr;
     QLineEdit* email_ = nullptr;
+    QLineEdit* vat_id_ = nullptr;
+    QLineEdit* register_ = nullptr;
+    QLineEdit* bank_ = nullptr;
+    QLineEdit* iban_ = nullptr;
+    QLineEdit* bic_ = nullptr;
+    QLabel* bank_wrong_ = nullptr;
+    bool numbers_right_ = true;
     QLabel* picture_ = nullptr;
     QPushButton* without_ = nullptr;
     QPlainTextEdit* letter_ = nullptr;

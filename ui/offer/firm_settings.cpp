@@ -4,6 +4,7 @@
 #include <QPixmapCache>
 
 #include "core/quantity/base64.h"
+#include "core/quantity/iban.h"
 #include "core/quantity/sha256.h"
 #include "ui/common/format.h"
 #include "ui/documents/logo.h"
@@ -42,18 +43,45 @@ Firm read_firm(store::Store* store) {
     firm.email = read(firm_email_key);
     firm.letter = read(firm_letter_key);
     firm.supplier_words = read(firm_supplier_words_key);
+    firm.vat_id = read(firm_vat_id_key);
+    firm.register_entry = read(firm_register_key);
+    firm.bank = read(firm_bank_key);
+    firm.iban = read(firm_iban_key);
+    firm.bic = read(firm_bic_key);
+    // A paper bears no account that money would be lost on.
+    if (!firm.iban.isEmpty() && !is_iban(firm.iban.toStdString())) firm.iban.clear();
+    if (!firm.bic.isEmpty() && !is_bic(firm.bic.toStdString())) firm.bic.clear();
     firm.logo = drawn_logo(*store);
     return firm;
 }
 
+std::optional<Problem> refuse_bank(const QString& iban, const QString& bic) {
+    const std::string number = bare_bank_number(iban.toStdString());
+    if (!number.empty() && !is_iban(number))
+        return Problem{"IBAN", "is not right: its check digits do not fit it",
+                       "Compare it with a statement of the bank"};
+    const std::string bank = bare_bank_number(bic.toStdString());
+    if (!bank.empty() && !is_bic(bank))
+        return Problem{"BIC", "has 8 or 11 letters and digits, the fifth and sixth a country's",
+                       "Compare it with a statement of the bank, or leave it empty"};
+    return std::nullopt;
+}
+
 Result<bool> write_firm(store::Store& store, const Firm& firm) {
+    if (const auto problem = refuse_bank(firm.iban, firm.bic)) return *problem;
+    const auto bare = [](const QString& text) { return qs(bare_bank_number(text.toStdString())); };
     const std::pair<const char*, QString> entries[] = {{firm_name_key, firm.name},
                                                        {firm_street_key, firm.street},
                                                        {firm_town_key, firm.town},
                                                        {firm_phone_key, firm.phone},
                                                        {firm_email_key, firm.email},
                                                        {firm_letter_key, firm.letter},
-                                                       {firm_supplier_words_key, firm.supplier_words}};
+                                                       {firm_supplier_words_key, firm.supplier_words},
+                                                       {firm_vat_id_key, firm.vat_id},
+                                                       {firm_register_key, firm.register_entry},
+                                                       {firm_bank_key, firm.bank},
+                                                       {firm_iban_key, bare(firm.iban)},
+                                                       {firm_bic_key, bare(firm.bic)}};
     for (const auto& [key, value] : entries) {
         auto written = store.set_setting(key, value.trimmed().toStdString());
         if (!written.ok()) return written;

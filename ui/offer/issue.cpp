@@ -33,7 +33,8 @@ Result<store::IssuedQuote> issue_paper(store::Store& store, const PaperInput& sh
 }
 
 Result<store::OrderPaper> keep_order_paper(store::Store& store, PaperInput input, store::NumberKind kind,
-                                           const std::string& quote_id, Instant now) {
+                                           const std::string& quote_id, Instant now,
+                                           const std::vector<std::string>& takes_place_of) {
     if (!input.order) return Problem{"order", "has nothing to print", "Enter the client's acceptance first"};
     const Paper paper = kind == store::NumberKind::order ? Paper::order_confirmation : Paper::change_order;
     const auto print = [&](const std::string& number) -> Result<std::string> {
@@ -42,7 +43,7 @@ Result<store::OrderPaper> keep_order_paper(store::Store& store, PaperInput input
         if (!pdf.ok()) return pdf.problems();
         return pdf.value().toStdString();
     };
-    return store::OrderBook(store).keep(kind, quote_id, print, now);
+    return store::OrderBook(store).keep(kind, quote_id, print, now, takes_place_of);
 }
 
 }  // namespace wg::ui

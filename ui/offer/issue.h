@@ -3,6 +3,7 @@
 
 #include <QByteArray>
 #include <string>
+#include <vector>
 
 #include "core/plan/rule_set.h"
 #include "core/store/quote_book.h"
@@ -18,7 +19,9 @@ namespace wg::ui {
                                                      const plan::RuleSet* rules = nullptr);
 
 /// The paper of the order, or of the change of an order, that `input.order` holds, under the next number.
+/// `takes_place_of`: ids of the papers that it names as replaced.
 [[nodiscard]] Result<store::OrderPaper> keep_order_paper(store::Store& store, PaperInput input, store::NumberKind kind,
-                                                         const std::string& quote_id, Instant now);
+                                                         const std::string& quote_id, Instant now,
+                                                         const std::vector<std::string>& takes_place_of = {});
 
 }  // namespace wg::ui

@@ -3,10 +3,12 @@
 #include <QDateTime>
 #include <QDesktopServices>
 #include <QDialog>
+#include <QDialogButtonBox>
 #include <QDir>
 #include <QFileDialog>
 #include <QGuiApplication>
 #include <QHeaderView>
+#include <QLabel>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QStackedWidget>
@@ -22,6 +24,7 @@
 #include "ui/common/notice_bar.h"
 #include "ui/common/opened_papers.h"
 #include "ui/common/whole_file.h"
+#include "ui/documents/logo.h"
 #include "ui/documents/paper_pane.h"
 #include "ui/documents/papers.h"
 #include "ui/offer/answer_dialog.h"
@@ -35,18 +38,7 @@ namespace {
 QString answer_words(const store::QuoteAnswer& answer) {
     QString words = answer_word(answer.answer) + QLatin1Char(' ') + day(answer.on);
     if (!answer.who.empty()) words += IssuedPage::tr(" by %1").arg(qs(answer.who));
-    return words;
-}
-
-// "; order O2027-0001": what it came to
-QString order_words(const std::vector<store::OrderPaper>& orders, const std::string& quote_id) {
-    QString words;
-    for (const store::OrderPaper& order : orders) {
-        if (order.quote_id != quote_id) continue;
-        words += QStringLiteral("; ") + (order.kind == store::NumberKind::order
-                                             ? IssuedPage::tr("order %1").arg(qs(order.number))
-                                             : IssuedPage::tr("change order %1").arg(qs(order.number)));
-    }
+    if (!answer.signature_sha256.empty()) words += IssuedPage::tr(", signed");
     return words;
 }
 
@@ -60,14 +52,17 @@ IssuedPage::IssuedPage(store::Store* store, QWidget* parent) : QWidget(parent), 
     connect(none, &EmptyPane::step_asked, this, &IssuedPage::quote_asked);
     auto* some = new QWidget(stack_);
     table_ = new QTableWidget(0, 5, some);
-    table_->setHorizontalHeaderLabels({tr("Quote"), tr("Issued"), tr("Job revision"), tr("Total"), tr("Answer")});
+    table_->setHorizontalHeaderLabels({tr("Quote"), tr("Issued"), tr("Revision"), tr("Total"), tr("Answer")});
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setSelectionBehavior(QAbstractItemView::SelectRows);
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     table_->setShowGrid(false);
     table_->setTabKeyNavigation(false);
     table_->verticalHeader()->hide();
-    table_->verticalHeader()->setDefaultSectionSize(36);
+    // What followed an answer stands below it, a paper a line.
+    table_->setWordWrap(true);
+    table_->verticalHeader()->setMinimumSectionSize(36);
+    table_->verticalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table_->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table_->horizontalHeader()->setSectionResizeMode(4, QHeaderView::Stretch);
@@ -85,10 +80,13 @@ IssuedPage::IssuedPage(store::Store* store, QWidget* parent) : QWidget(parent), 
     add(tr("Save the paper"), [this] { ask_and_save(); });
     add(tr("E-mail the paper"), [this] { mail(table_->currentRow()); });
     row->addStretch(1);
+    signature_ = new QPushButton(tr("Show the signature"), some);
+    signature_->setToolTip(tr("The image that was kept with the acceptance"));
+    connect(signature_, &QPushButton::clicked, this, &IssuedPage::show_signature);
+    row->addWidget(signature_);
     confirm_ = new QPushButton(tr("Order confirmation"), some);
     confirm_->setToolTip(tr("Made once for an accepted quote, with the next number of orders, and kept as it is"));
-    connect(confirm_, &QPushButton::clicked, this,
-            [this] { open_order(confirm_order(table_->currentRow(), {QDateTime::currentSecsSinceEpoch()})); });
+    connect(confirm_, &QPushButton::clicked, this, &IssuedPage::ask_and_confirm);
     change_ = new QPushButton(tr("Change order"), some);
     change_->setToolTip(tr("What this quote changes of the one that was accepted before it, with the next number"));
     connect(change_, &QPushButton::clicked, this,
@@ -148,24 +146,26 @@ void IssuedPage::refresh() {
         const auto answered = answers_.find(quote.id);
         // The newest stands first: the others were overtaken by it.
         const QString waits = i == 0 ? tr("no answer yet") : tr("overtaken by a newer one");
-        const QString cells[] = {qs(quote.number), at.toString(QStringLiteral("yyyy-MM-dd HH:mm")),
-                                 QString::number(quote.job_revision), money({quote.gross_minor}, qs(quote.currency)),
-                                 (answered == answers_.end() ? waits : answer_words(answered->second.back())) +
-                                     order_words(orders_, quote.id)};
+        const QString cells[] = {
+            qs(quote.number), at.toString(QStringLiteral("yyyy-MM-dd HH:mm")), QString::number(quote.job_revision),
+            money({quote.gross_minor}, qs(quote.currency)),
+            (answered == answers_.end() ? waits : answer_words(answered->second.back())) + order_words(quote.id)};
         for (int column = 0; column < 5; ++column) {
             auto* item = new QTableWidgetItem(cells[column]);
             if (column == 3) item->setTextAlignment(Qt::AlignRight | Qt::AlignVCenter);
             table_->setItem(line, column, item);
         }
-        if (answered == answers_.end()) continue;
         QStringList all;
-        for (const store::QuoteAnswer& one : answered->second)
-            all << answer_words(one) + (one.note.empty() ? QString() : QStringLiteral(": ") + qs(one.note));
-        table_->item(line, 4)->setToolTip(all.join(QLatin1Char('\n')));
+        if (answered != answers_.end()) {
+            for (const store::QuoteAnswer& one : answered->second)
+                all << answer_words(one) + (one.note.empty() ? QString() : QStringLiteral(": ") + qs(one.note));
+        }
+        table_->item(line, 4)->setToolTip(all.join(QLatin1Char('\n')) + order_words(quote.id));
     }
     if (!quotes_.empty()) table_->selectRow(std::clamp(selected, 0, table_->rowCount() - 1));
     stack_->setCurrentIndex(quotes_.empty() ? 0 : 1);
     refresh_buttons();
+    Q_EMIT refreshed();
 }
 
 void IssuedPage::refresh_buttons() {
@@ -174,6 +174,59 @@ void IssuedPage::refresh_buttons() {
     const int row = table_->currentRow();
     confirm_->setEnabled(last_answer_is(row, store::Answer::accepted));
     change_->setEnabled(agreed_before(row) >= 0);
+    const store::QuoteAnswer* accepted = acceptance(row);
+    signature_->setEnabled(accepted != nullptr && !accepted->signature_sha256.empty());
+}
+
+/// Also one that was withdrawn since: its signature is kept.
+const store::QuoteAnswer* IssuedPage::acceptance(int row) const {
+    if (row < 0 || row >= static_cast<int>(quotes_.size())) return nullptr;
+    const auto answered = answers_.find(quotes_[static_cast<std::size_t>(row)].id);
+    if (answered == answers_.end()) return nullptr;
+    const auto& all = answered->second;
+    const auto last = std::find_if(all.rbegin(), all.rend(),
+                                   [](const store::QuoteAnswer& one) { return one.answer == store::Answer::accepted; });
+    return last == all.rend() ? nullptr : &*last;
+}
+
+QImage IssuedPage::signature_of(int row) {
+    const store::QuoteAnswer* accepted = acceptance(row);
+    if (store_ == nullptr || accepted == nullptr || accepted->signature_sha256.empty()) return {};
+    const auto kept = store::QuoteBook(*store_).signature(accepted->id);
+    if (!kept.ok()) {
+        Q_EMIT problem(qs(text_of(kept.problems())));
+        return {};
+    }
+    const auto image = signature_from_bytes(QByteArray::fromStdString(kept.value()));
+    if (image.ok()) return image.value();
+    Q_EMIT problem(qs(text_of(image.problems())));
+    return {};
+}
+
+void IssuedPage::show_signature() {
+    const int row = table_->currentRow();
+    const QImage image = signature_of(row);
+    if (image.isNull()) return;
+    QDialog dialog(this);
+    dialog.setWindowTitle(tr("Signature under quote %1").arg(qs(quotes_[static_cast<std::size_t>(row)].number)));
+    auto* words = new QLabel(answer_words(*acceptance(row)), &dialog);
+    auto* picture = new QLabel(&dialog);
+    constexpr int widest_px = 640;
+    constexpr int highest_px = 320;
+    picture->setPixmap(
+        QPixmap::fromImage(image.width() > widest_px || image.height() > highest_px
+                               ? image.scaled(widest_px, highest_px, Qt::KeepAspectRatio, Qt::SmoothTransformation)
+                               : image));
+    picture->setFrameShape(QFrame::StyledPanel);
+    picture->setAccessibleName(dialog.windowTitle());
+    auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, &dialog);
+    connect(buttons, &QDialogButtonBox::rejected, &dialog, &QDialog::reject);
+    auto* column = new QVBoxLayout(&dialog);
+    column->setContentsMargins(16, 16, 16, 16);
+    column->addWidget(words);
+    column->addWidget(picture);
+    column->addWidget(buttons);
+    dialog.exec();
 }
 
 bool IssuedPage::enter(int row, store::QuoteAnswer answer, Instant now, const QByteArray& signature) {

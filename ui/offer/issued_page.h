@@ -2,6 +2,7 @@
 // Quotes that went out: the paper as it was, and what the client answered.
 
 #include <QByteArray>
+#include <QImage>
 #include <QPointer>
 #include <QWidget>
 #include <functional>
@@ -19,9 +20,6 @@ class QTableWidget;
 
 namespace wg::ui {
 
-/// A paper's number as a file's name.
-[[nodiscard]] QString paper_file_stem(const std::string& number);
-
 class IssuedPage : public QWidget {
     Q_OBJECT
    public:
@@ -33,6 +31,12 @@ class IssuedPage : public QWidget {
     bool enter(int row, store::QuoteAnswer answer, Instant now, const QByteArray& signature = {});
     /// The quote that overtook that row's: number and day; empty: none did.
     [[nodiscard]] QString overtaken_by(int row) const;
+    /// Papers of the order that stand and that a confirmation of that row's quote takes the place of.
+    [[nodiscard]] std::vector<store::OrderPaper> replaced_by_confirming(int row) const;
+    /// What to ask before the order is confirmed a second time; empty: it is the first, or that quote's own is kept.
+    [[nodiscard]] QString why_ask_first(int row) const;
+    /// The signature kept with that row's acceptance; null: none, or it cannot be read, which is told.
+    [[nodiscard]] QImage signature_of(int row);
     /// The paper of the order that the accepted quote of that row came to: the one that is kept, or a fresh one with
     /// the next number. Empty: refused, which is told. Else the id to look it up by.
     std::string confirm_order(int row, Instant now);
@@ -53,16 +57,22 @@ class IssuedPage : public QWidget {
 
    Q_SIGNALS:
     void quote_asked();  ///< there is none yet
+    void refreshed();    ///< quotes, answers or papers may be others
     void problem(const QString& text);
     void said(const QString& text);
 
    private:
     void ask_answer(store::Answer answer);
+    void ask_and_confirm();
+    void show_signature();
+    [[nodiscard]] const store::QuoteAnswer* acceptance(int row) const;
+    [[nodiscard]] QString order_words(const std::string& quote_id) const;
     void open_paper();
     void show_again();
     void open_order(const std::string& order_id);
     [[nodiscard]] std::string kept_order(store::NumberKind kind, const std::string& quote_id) const;
-    std::string keep_order(store::NumberKind kind, int row, const Result<OrderInput>& order, Instant now);
+    std::string keep_order(store::NumberKind kind, int row, Result<OrderInput> order, Instant now,
+                           const std::vector<store::OrderPaper>& replaced = {});
     [[nodiscard]] bool last_answer_is(int row, store::Answer answer) const;
     void open_file(const QString& path);
     bool write_bytes(const QString& path, const std::string& bytes);
@@ -79,6 +89,7 @@ class IssuedPage : public QWidget {
     std::function<PaperLook()> look_;
     QPushButton* confirm_ = nullptr;
     QPushButton* change_ = nullptr;
+    QPushButton* signature_ = nullptr;
     QStackedWidget* stack_ = nullptr;
     QTableWidget* table_ = nullptr;
     std::vector<QPushButton*> of_a_row_;

@@ -9,6 +9,7 @@
 #include "ui/common/job_session.h"
 #include "ui/comparison/choice_plans.h"
 #include "ui/documents/logo.h"
+#include "ui/documents/papers.h"
 #include "ui/documents/session_input.h"
 
 namespace wg::ui {
@@ -103,18 +104,8 @@ std::optional<Problem> take_stock(store::Store& store, PaperInput& input) {
 }
 
 std::vector<store::PurchaseOrdered> ordered_lines(const PaperInput& input) {
-    quote::Offered offered;
-    if (input.plan.offered) {
-        offered = *input.plan.offered;
-    } else {  // without a price there is still a list
-        for (const parts::Line& line : input.plan.parts.lines) {
-            quote::OfferedLine one;
-            one.line = line;
-            offered.lines.push_back(one);
-        }
-    }
     std::vector<store::PurchaseOrdered> out;
-    for (const quote::PurchaseGroup& group : quote::purchase_list(offered, input.supply_of)) {
+    for (const quote::PurchaseGroup& group : quote::purchase_list(paper::offered_of(input.plan), input.supply_of)) {
         for (const quote::PurchaseLine& line : group.lines) {
             store::PurchaseOrdered one;
             one.position = static_cast<int>(out.size()) + 1;

@@ -20,6 +20,7 @@
 #include "ui/common/notice_bar.h"
 #include "ui/comparison/choice_plans.h"
 #include "ui/documents/paper_pane.h"
+#include "ui/offer/agreed_bar.h"
 #include "ui/offer/firm_dialog.h"
 #include "ui/offer/firm_settings.h"
 #include "ui/offer/issued_page.h"
@@ -57,6 +58,9 @@ OfferStage::OfferStage(store::Store* store, QWidget* parent) : StageWidget(paren
     connect(issued_, &IssuedPage::quote_asked, this, [this] { tabs_->setCurrentIndex(0); });
     connect(issued_, &IssuedPage::problem, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
     connect(issued_, &IssuedPage::said, this, &OfferStage::status_text);
+    agreed_ = new AgreedBar(store, this);
+    connect(issued_, &IssuedPage::refreshed, agreed_, &AgreedBar::reload);
+    connect(agreed_, &AgreedBar::problem, this, [this](const QString& text) { notice_->add(Mark::stop, text); });
     issued_->set_look_source([this] { return paper_->look(); });
     stack_ = new QStackedWidget(this);
     stack_->addWidget(empty_);
@@ -65,6 +69,7 @@ OfferStage::OfferStage(store::Store* store, QWidget* parent) : StageWidget(paren
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(0);
     notice_->lie_over({12, 12, 12, 12});
+    column->addWidget(agreed_);
     column->addWidget(stack_, 1);
     connect(empty_, &EmptyPane::step_asked, this, [this] {
         if (session_ != nullptr && session_->job().choices.empty()) add_choice(*session_);
@@ -184,8 +189,9 @@ void OfferStage::set_session(JobSession* session) {
     selected_element_.clear();
     selected_item_.clear();
     terms_->set_session(session);
-    issued_->set_session(session);
     notice_->clear();
+    agreed_->set_session(session);
+    issued_->set_session(session);
     if (session != nullptr) {
         connect(session, &JobSession::plan_changed, this, &OfferStage::refresh_soon);
         connect(session, &JobSession::job_changed, this, &OfferStage::refresh_soon);
@@ -207,7 +213,11 @@ void OfferStage::hideEvent(QHideEvent* event) {
 }
 
 void OfferStage::want_beside() {
-    if (session_ != nullptr && isVisible()) ChoicePlans::of(*session_).want(this, beside_on_offer(*session_));
+    if (session_ == nullptr || !isVisible()) return;
+    std::vector<std::string> ids = beside_on_offer(*session_);
+    for (const std::string& id : agreed_->wants())
+        if (std::find(ids.begin(), ids.end(), id) == ids.end()) ids.push_back(id);
+    ChoicePlans::of(*session_).want(this, ids);
 }
 
 std::shared_ptr<PaperInput> OfferStage::input_now(const QDate& day) const {
@@ -246,6 +256,7 @@ void OfferStage::refresh() {
         lines_->set_rows({}, QString());
         form_->show_row(nullptr, nullptr);
         stack_->setCurrentWidget(empty_);
+        agreed_->compare();
         return;
     }
     want_beside();

@@ -22,6 +22,7 @@ class Store;
 
 namespace wg::ui {
 
+class AgreedBar;
 class EmptyPane;
 class NoticeBar;
 class PaperPane;
@@ -52,6 +53,7 @@ class OfferStage : public StageWidget {
     [[nodiscard]] TermsPage* terms() const { return terms_; }
     [[nodiscard]] IssuedPage* issued() const { return issued_; }
 
+    [[nodiscard]] AgreedBar* agreed() const { return agreed_; }
     [[nodiscard]] PaperPane* paper() const { return paper_; }
 
    protected:
@@ -81,6 +83,7 @@ class OfferStage : public StageWidget {
     QPointer<JobSession> session_;
     QTimer* timer_ = nullptr;
     NoticeBar* notice_ = nullptr;
+    AgreedBar* agreed_ = nullptr;
     QStackedWidget* stack_ = nullptr;
     EmptyPane* empty_ = nullptr;
     QTabWidget* tabs_ = nullptr;

@@ -116,7 +116,12 @@ std::string snapshot_of(const PaperInput& input, const QByteArray& logo_file, co
                   firm.email.toStdString(),
                   firm.letter.toStdString(),
                   firm.logo.isNull() ? std::string() : logo_to_keep(logo_file, firm.logo),
-                  firm.invented};
+                  firm.invented,
+                  firm.vat_id.toStdString(),
+                  firm.register_entry.toStdString(),
+                  firm.bank.toStdString(),
+                  firm.iban.toStdString(),
+                  firm.bic.toStdString()};
     paper.look = look_key(input.look).toStdString();
     paper.printed_on = input.printed_on.toString(Qt::ISODate).toStdString();
     paper.takes_place_of = input.takes_place_of.toStdString();
@@ -143,6 +148,11 @@ Result<std::shared_ptr<PaperInput>> input_of_snapshot(const std::string& snapsho
     out->firm.email = qs(firm.email);
     out->firm.letter = qs(firm.letter);
     out->firm.invented = firm.invented;
+    out->firm.vat_id = qs(firm.vat_id);
+    out->firm.register_entry = qs(firm.register_entry);
+    out->firm.bank = qs(firm.bank);
+    out->firm.iban = qs(firm.iban);
+    out->firm.bic = qs(firm.bic);
     if (!firm.logo.empty()) {
         const auto logo = logo_from_bytes(QByteArray::fromStdString(firm.logo));
         if (!logo.ok()) return logo.problems();

@@ -169,10 +169,8 @@ bool PurchasePage::save_paper(int row, const QString& path) {
 void PurchasePage::open_paper() {
     const Row* list = row_at(table_->currentRow());
     if (list == nullptr) return;
-    QString stem;
-    for (const QChar c : qs(list->paper.number))
-        stem += c.isLetterOrNumber() || c == QLatin1Char('-') ? c : QLatin1Char('-');
-    const QString path = place_for_opened_paper(QStringLiteral("purchase-%1.pdf").arg(stem));
+    const QString path =
+        place_for_opened_paper(QStringLiteral("purchase-%1.pdf").arg(paper_file_stem(list->paper.number)));
     if (!save_paper(table_->currentRow(), path)) return;
     if (!QDesktopServices::openUrl(QUrl::fromLocalFile(path)))
         Q_EMIT problem(tr("No program that shows PDF files answered. The paper lies at %1.").arg(path));

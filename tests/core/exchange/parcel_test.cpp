@@ -48,8 +48,13 @@ Parcel sample() {
                       "Ada on desk-2", "2027-06-25T09:00:00Z"}};
     quote.orders = {{"00000000-0000-4000-8000-000000000005", "order", "O2027-0001", "2027-06-26T09:00:00Z", "Ada",
                      "%PDF-1.7 invented order"},
-                    {"00000000-0000-4000-8000-000000000006", "change-order", "C2027-0001", "2027-06-27T09:00:00Z",
-                     "Ada", "%PDF-1.7 invented change"}};
+                    {"00000000-0000-4000-8000-000000000006",
+                     "change-order",
+                     "C2027-0001",
+                     "2027-06-27T09:00:00Z",
+                     "Ada",
+                     "%PDF-1.7 invented change",
+                     {"00000000-0000-4000-8000-000000000005"}}};
     out.quotes = {quote};
     out.pictures = {{photograph.sha256, picture}};
     out.firm_data = {{"price_list", "firm-2027", "2027-06-01T08:00:00Z", "{\"id\": \"firm-2027\"}"}};
@@ -260,6 +265,14 @@ TEST(Parcel, papers_of_orders_that_are_not_what_they_should_be_are_refused) {
     EXPECT_NE(said([](SentOrder& one) { one.number.clear(); }).find("is empty"), std::string::npos);
     EXPECT_NE(said([](SentOrder& one) { one.number.assign(5000, '1'); }).find("too long"), std::string::npos);
     EXPECT_NE(said([](SentOrder& one) { one.kept_at = "yesterday"; }).find("is no time"), std::string::npos);
+    const std::string other = sample().quotes[0].orders[1].id;
+    EXPECT_EQ(said([&](SentOrder& one) { one.takes_place_of = {other}; }), "");
+    EXPECT_NE(said([&](SentOrder& one) {
+                  one.takes_place_of = {other, "../5"};
+              }).find("something else than ids"),
+              std::string::npos);
+    EXPECT_NE(said([&](SentOrder& one) { one.takes_place_of.assign(51, other); }).find("longer than 50"),
+              std::string::npos);
     // The paper that an order names has to be there, and to be that one.
     const Parcel parcel = sample();
     const SentQuote& quote = parcel.quotes[0];

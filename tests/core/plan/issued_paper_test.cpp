@@ -41,7 +41,19 @@ const std::string& snapshot() {
         paper.beside = {plan(job, reference, options).value()};
         paper.job = job;
         paper.tariffs = economy::Tariffs{};
-        paper.firm = {"Firm", "Street", "Town", "1", "a@b.invalid", "Letter", std::string("\x89PNG\0x", 6), true};
+        paper.firm = {"Firm",
+                      "Street",
+                      "Town",
+                      "1",
+                      "a@b.invalid",
+                      "Letter",
+                      std::string("\x89PNG\0x", 6),
+                      true,
+                      "GB999999973",
+                      "No. 7 of Harrowmere",
+                      "Bank",
+                      "GB29NWBK60161331926819",
+                      "NWBKGB2L"};
         paper.look = "letter large-print de";
         paper.printed_on = "2027-04-12";
         paper.takes_place_of = "Q2027-0001";
@@ -82,6 +94,12 @@ TEST(IssuedPaper, comes_back_as_it_was_frozen) {
     ASSERT_EQ(paper.plan.placements.size(), planned.placements.size());
     EXPECT_EQ(paper.plan.placements[0].placed.outline[2].x_m, planned.placements[0].placed.outline[2].x_m);
     EXPECT_EQ(paper.plan.collector.id, planned.collector.id);
+    std::size_t told = 0;
+    for (const Finding& finding : planned.findings)
+        told += finding.severity != Severity::note || finding.code == "water.scald" ? 1 : 0;
+    EXPECT_EQ(paper.plan.findings.size(), told);
+    for (const Finding& finding : paper.plan.findings)
+        EXPECT_FALSE(finding.code.empty()) << "which of them a client reads goes by it";
     // The plan itself stays readable for those who know nothing of the paper.
     Json whole = Json::parse(snapshot());
     whole.erase("paper");
@@ -89,6 +107,20 @@ TEST(IssuedPaper, comes_back_as_it_was_frozen) {
     const auto older = issued_paper(whole.dump(), "quote Q1");
     ASSERT_TRUE(older.ok());
     EXPECT_FALSE(older.value().has_value()) << "an older program froze the plan alone";
+}
+
+TEST(IssuedPaper, what_was_frozen_before_bank_and_vat_number_reads_as_it_did) {
+    Json whole = Json::parse(snapshot());
+    Json& paper = whole["paper"];
+    paper["schema"] = 1;
+    for (const char* newer : {"vat_id", "register_entry", "bank", "iban", "bic"})
+        paper["firm"].erase(newer);
+    const auto read = issued_paper(whole.dump(), "quote Q1");
+    ASSERT_TRUE(read.ok()) << text_of(read.problems());
+    IssuedFirm wanted = issued_paper(snapshot(), "quote Q1").value()->firm;
+    EXPECT_EQ(wanted.iban, "GB29NWBK60161331926819");
+    wanted.vat_id = wanted.register_entry = wanted.bank = wanted.iban = wanted.bic = "";
+    EXPECT_EQ(read.value()->firm, wanted);
 }
 
 TEST(IssuedPaper, holds_no_more_of_the_client_than_the_paper_says) {
@@ -102,7 +134,10 @@ TEST(IssuedPaper, holds_no_more_of_the_client_than_the_paper_says) {
 
 TEST(IssuedPaper, what_is_not_what_it_should_be_is_refused_by_name) {
     EXPECT_EQ(with([](Json&) {}), "");
-    EXPECT_NE(with([](Json& p) { p["schema"] = 2; }).find("newer program"), std::string::npos);
+    EXPECT_NE(with([](Json& p) { p["schema"] = 3; }).find("newer program"), std::string::npos);
+    EXPECT_NE(with([](Json& p) { p["firm"]["iban"] = "GB29NWBK60161331926818"; }).find("iban"), std::string::npos);
+    EXPECT_NE(with([](Json& p) { p["firm"]["bic"] = "NWBK"; }).find("bic"), std::string::npos);
+    EXPECT_NE(with([](Json& p) { p["firm"].erase("vat_id"); }).find("vat_id"), std::string::npos);
     EXPECT_NE(with([](Json& p) { p["schema"] = "1"; }).find("schema"), std::string::npos);
     EXPECT_NE(with([](Json& p) { p.erase("look"); }).find("look"), std::string::npos);
     EXPECT_NE(with([](Json& p) { p["printed_on"] = "2027-02-30"; }).find("printed_on"), std::string::npos);

@@ -84,12 +84,12 @@ void fill(Store& store) {
     answer.who = "M. Lindholm";
     ASSERT_TRUE(QuoteBook(store).answer(answer, at(3), std::string("\xFF\xD8\xFF invented", 12)).ok());
     ASSERT_TRUE(NumberRanges(store).set_pattern(NumberKind::order, "Order {number}").ok());
-    ASSERT_TRUE(OrderBook(store)
-                    .keep(
-                        NumberKind::order, quote.id,
-                        [](const std::string& number) -> Result<std::string> { return "%PDF-1.7 invented " + number; },
-                        at(4))
-                    .ok());
+    const PrintNumbered print = [](const std::string& number) -> Result<std::string> {
+        return "%PDF-1.7 invented " + number;
+    };
+    const auto order = OrderBook(store).keep(NumberKind::order, quote.id, print, at(4));
+    ASSERT_TRUE(order.ok());
+    ASSERT_TRUE(OrderBook(store).keep(NumberKind::order, quote.id, print, at(4), {order.value().id}).ok());
     weather::Year year =
         weather::read_epw(weather::epw_text(weather::made_year(47.4, 9.2, 520.0, 1.0)), "made.epw").value();
     year.altitude_m = -0.0;

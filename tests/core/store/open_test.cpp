@@ -7,6 +7,7 @@
 
 #include <QFile>
 #include <QSqlDatabase>
+#include <QSqlError>
 #include <QSqlQuery>
 #include <QStringList>
 #include <random>
@@ -15,6 +16,7 @@
 #include "core/store/customers.h"
 #include "core/store/equipment_book.h"
 #include "core/store/migrations.h"
+#include "core/store/quote_book.h"
 #include "core/store/rule_book.h"
 #include "core/store/stock_book.h"
 #include "core/store/store.h"
@@ -247,6 +249,14 @@ void make_version(int version, const std::string& file) {
                 ASSERT_TRUE(query.exec(QStringLiteral("INSERT INTO customer_job VALUES ('%1', '%2')")
                                            .arg(QString::fromStdString(job.id), QString::fromStdString(id(0xC1)))));
             }
+            if (step == 15) {
+                ASSERT_TRUE(query.prepare("INSERT INTO order_paper VALUES (1, ?, 'order', ?, 'O-1', ?, ?, '', ?)"));
+                const std::string paper = "%PDF-1.7 order";
+                for (const std::string& value : {id(0xE1), id(77), sha256_hex(paper), job.changed_at})
+                    query.addBindValue(QString::fromStdString(value));
+                query.addBindValue(QByteArray::fromStdString(paper));
+                ASSERT_TRUE(query.exec()) << query.lastError().text().toStdString();
+            }
             if (step != 2) continue;
             ASSERT_TRUE(
                 query.prepare("INSERT INTO quote_issued VALUES (?, ?, 1, '2027-0042', ?, '{}', ?, 100, 'EUR')"));
@@ -302,6 +312,13 @@ TEST_F(StoreTest, EveryEarlierVersionKeepsItsJobsAndQuotes) {
         ASSERT_TRUE(store->set_services_due(sample_job().id, {due}).ok()) << version;
         EXPECT_EQ(store->services_due("").value().at(0).town, sample_job().client.town);
         EXPECT_EQ(store->services_due("").value().at(0).postcode, sample_job().client.postcode);
+        const auto orders = OrderBook(*store).papers_of(sample_job().id).value();
+        EXPECT_EQ(orders.size(), version >= 15 ? 1U : 0U) << version;
+        if (!orders.empty()) {
+            EXPECT_EQ(orders[0].number, "O-1");
+            EXPECT_TRUE(orders[0].takes_place_of.empty());
+            EXPECT_EQ(OrderBook(*store).paper(orders[0].id).value(), "%PDF-1.7 order");
+        }
         EquipmentBook equipment(*store);
         EXPECT_TRUE(equipment.current().value().items.empty()) << version;
         ASSERT_TRUE(equipment.save(invented_cylinder("own", "Own"), 0, at(1)).ok()) << version;

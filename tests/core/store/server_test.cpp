@@ -17,6 +17,7 @@
 #include "core/quantity/sha256.h"
 #include "core/store/connection.h"
 #include "core/store/migrations.h"
+#include "core/store/quote_book.h"
 #include "core/store/stock_book.h"
 #include "tests/core/store/server.h"
 #include "tests/core/store/store_fixture.h"
@@ -98,6 +99,10 @@ TEST_F(ServerStore, EveryEarlierVersionIsBroughtUpWithEverythingInIt) {
                           text(sha256_hex(json)) + ")"
                    << "INSERT INTO quote_issued VALUES (" + text(id(77)) + ", " + text(job.id) + ", 1, '2027-0042', " +
                           text(job.changed_at) + ", '{}', " + text(sha256_hex("{}")) + ", 100, 'EUR')";
+        if (version >= 15)
+            statements << "INSERT INTO order_paper VALUES (1, " + text(id(0xE1)) + ", 'order', " + text(id(77)) +
+                              ", 'O-1', " + text(sha256_hex("%PDF-1.7 order")) + ", " + text(job.changed_at) +
+                              ", '', '%PDF-1.7 order')";
         const auto& steps = migrations(Dialect::postgresql);
         const bool keeps_days = std::any_of(steps.begin(), steps.end(), [version](const Migration& step) {
             return step.version <= version && step.then != nullptr;
@@ -130,6 +135,12 @@ TEST_F(ServerStore, EveryEarlierVersionIsBroughtUpWithEverythingInIt) {
         EXPECT_EQ(store->schema_version(), newest_version());
         EXPECT_EQ(store->load(job.id).value().notes, job.notes);
         EXPECT_EQ(store->quotes(job.id).value().size(), 1U);
+        const auto orders = OrderBook(*store).papers_of(job.id).value();
+        ASSERT_EQ(orders.size(), version >= 15 ? 1U : 0U) << version;
+        if (!orders.empty()) {
+            EXPECT_TRUE(orders[0].takes_place_of.empty());
+            EXPECT_EQ(OrderBook(*store).paper(orders[0].id).value(), "%PDF-1.7 order");
+        }
         job.revision = 1;
         Job next = store->load(job.id).value();
         next.notes += " and more";

@@ -94,6 +94,34 @@ TEST_P(EachStore, PapersOfOrdersTravelOnceAndAreTheSameEverywhere) {
     EXPECT_EQ(NumberRanges(*van).next(NumberKind::order, 2027).value(), "O2027-0002") << "what came is passed over";
 }
 
+TEST_P(EachStore, AConfirmationKeepsAndTakesAlongWhatItTakesThePlaceOf) {
+    const auto office = open();
+    const auto tablet = Store::open(file("tablet.db"), at(0), "Tablet").value();
+    const Job job = ordered_job(*office);
+    OrderBook book(*office);
+    const auto before = book.papers_of(job.id).value();
+    ASSERT_EQ(before.size(), 2U);
+    EXPECT_EQ(standing(before), before);
+    const std::vector<std::string> replaced{before[0].id, before[1].id};
+    EXPECT_FALSE(book.keep(NumberKind::order, id(0x901), printed("none"), at(6), {id(0xFFF)}).ok())
+        << "a paper that is not here";
+    const auto anew = book.keep(NumberKind::order, id(0x901), printed("anew"), at(6), replaced);
+    ASSERT_TRUE(anew.ok()) << text_of(anew.problems());
+    EXPECT_EQ(anew.value().number, "O2027-0002") << "what was refused used up none";
+    EXPECT_EQ(anew.value().takes_place_of, replaced);
+    take(*tablet, parcel_of(*office, job.id));
+    for (Store* store : {office.get(), tablet.get()}) {
+        const auto kept = OrderBook(*store).papers_of(job.id).value();
+        ASSERT_EQ(kept.size(), 3U);
+        ASSERT_NE(replaced_by(kept, before[0].id), nullptr);
+        EXPECT_EQ(replaced_by(kept, before[0].id)->id, anew.value().id);
+        EXPECT_EQ(replaced_by(kept, anew.value().id), nullptr);
+        ASSERT_EQ(standing(kept).size(), 1U);
+        EXPECT_EQ(standing(kept)[0].id, anew.value().id);
+        EXPECT_EQ(store->check().value(), "ok");
+    }
+}
+
 TEST_P(EachStore, APaperOfAnOrderThatIsAnotherOneIsRefusedAndANumberTwiceIsTold) {
     const auto office = open();
     const auto tablet = Store::open(file("tablet.db"), at(0), "Tablet").value();

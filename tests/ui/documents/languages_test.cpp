@@ -1,12 +1,9 @@
 #include <gtest/gtest.h>
 
-#include <QFile>
-#include <QRegularExpression>
-#include <QXmlStreamReader>
 #include <memory>
 
 #include "core/job/words.h"
-#include "tests/ui/documents/sample.h"
+#include "tests/ui/documents/paper_texts.h"
 #include "ui/common/format.h"
 #include "ui/common/paper_words.h"
 #include "ui/documents/filled_words.h"
@@ -20,25 +17,7 @@ constexpr Language others[] = {Language::spanish, Language::german};
 
 QString sheet_in(Language language, PaperInput input) {
     input.look.language = language;
-    QString text;
-    for (const paper::Page& page : paper::lay_out(Paper::install_sheet, std::make_shared<const PaperInput>(input)))
-        text += page.text.join(QLatin1Char('\n')) + QLatin1Char('\n');
-    return text;
-}
-
-/// Source and translation of every phrase, as the translators' files have them.
-std::vector<std::pair<QString, QString>> phrases_of(const char* file) {
-    QFile source(QStringLiteral(WG_RESOURCES_DIR "/translations/") + QLatin1String(file));
-    EXPECT_TRUE(source.open(QIODevice::ReadOnly)) << file;
-    std::vector<std::pair<QString, QString>> phrases;
-    QXmlStreamReader xml(&source);
-    while (!xml.atEnd()) {
-        xml.readNext();
-        if (!xml.isStartElement()) continue;
-        if (xml.name() == QStringLiteral("source")) phrases.emplace_back(xml.readElementText(), QString());
-        if (xml.name() == QStringLiteral("translation")) phrases.back().second = xml.readElementText();
-    }
-    return phrases;
+    return sample::text_of_paper(Paper::install_sheet, input);
 }
 
 TEST(PaperLanguages, every_step_tool_and_phrase_of_core_is_told_in_each_language) {
@@ -72,13 +51,9 @@ TEST(PaperLanguages, no_phrase_of_the_english_sheet_is_left_on_another) {
     for (const auto& [language, file] : files) {
         const QString text = sheet_in(language, input);
         int seen = 0;
-        for (const auto& [source, translation] : phrases_of(file)) {
+        for (const auto& [source, translation] : sample::phrases_in(file)) {
             ASSERT_FALSE(translation.isEmpty()) << file << ": " << source.toStdString();
-            // The longest piece of fixed text stands for the phrase.
-            static const QRegularExpression hole(QStringLiteral("%\\d|\\{[a-z_]+\\}"));
-            QString piece;
-            for (const QString& part : source.split(hole))
-                if (part.size() > piece.size()) piece = part;
+            const QString piece = sample::longest_piece(source);
             if (piece.size() < 12 || !english.contains(piece) || translation.contains(piece)) continue;
             EXPECT_FALSE(text.contains(piece)) << file << ": " << piece.toStdString();
             ++seen;

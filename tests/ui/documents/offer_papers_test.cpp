@@ -6,20 +6,13 @@
 #include <QPainter>
 #include <QRegularExpression>
 
-#include "tests/ui/documents/sample.h"
+#include "tests/ui/documents/paper_texts.h"
 #include "ui/common/format.h"
 #include "ui/documents/logo.h"
 #include "ui/documents/papers.h"
 
 namespace wg::ui {
 namespace offer_papers_test {
-
-QString words_of(Paper paper, const PaperInput& input) {
-    QString text;
-    for (const paper::Page& page : paper::lay_out(paper, std::make_shared<const PaperInput>(input)))
-        text += page.text.join(QLatin1Char('\n')) + QLatin1Char('\n');
-    return text;
-}
 
 quote::FrozenLine line(const char* key, const char* text, double amount, std::int64_t price) {
     return {key, text, "pc", amount, {price}, line_net({price}, amount), false};
@@ -80,31 +73,32 @@ PaperInput with_choices() {
 TEST(OfferPapers, the_letter_says_the_offers_words_or_the_firms_or_ours_with_fields_filled) {
     PaperInput input = sample::input();
     input.quote_number = QStringLiteral("Q2027-0007");
-    QString text = words_of(Paper::cover_letter, input);
+    QString text = sample::text_of_paper(Paper::cover_letter, input);
     EXPECT_TRUE(text.contains(QStringLiteral("Dear Marta Lindqvist,")));
     EXPECT_TRUE(text.contains(QStringLiteral("Our quote Q2027-0007 of 12 April 2027")));
     EXPECT_TRUE(text.contains(money(input.plan.quote->gross, QStringLiteral("EUR"))));
     EXPECT_TRUE(text.contains(QStringLiteral("12 May 2027"))) << "30 days later";
     EXPECT_FALSE(text.contains(QLatin1Char('{')));
     input.firm.letter = QStringLiteral("Good day {client}\n\nNumber {number}, {wrong}.");
-    text = words_of(Paper::cover_letter, input);
+    text = sample::text_of_paper(Paper::cover_letter, input);
     EXPECT_TRUE(text.contains(QStringLiteral("Good day Marta Lindqvist")));
     EXPECT_TRUE(text.contains(QStringLiteral("Words in braces that stand for nothing")));
     EXPECT_TRUE(text.contains(QStringLiteral("{wrong}")));
     input.job.offer.covering = "Only this, {firm}.";
-    text = words_of(Paper::cover_letter, input);
+    text = sample::text_of_paper(Paper::cover_letter, input);
     EXPECT_TRUE(text.contains(QStringLiteral("Only this, Heatherside Hot Water.")));
     EXPECT_FALSE(text.contains(QStringLiteral("Good day")));
-    EXPECT_TRUE(words_of(Paper::quote, input).contains(QStringLiteral("Only this, Heatherside Hot Water.")));
+    EXPECT_TRUE(
+        sample::text_of_paper(Paper::quote, input).contains(QStringLiteral("Only this, Heatherside Hot Water.")));
     // A client's name is never looked into for fields.
     input.job.client.name = "{number}";
     input.job.offer.covering = "For {client}";
-    EXPECT_TRUE(words_of(Paper::cover_letter, input).contains(QStringLiteral("For {number}")));
+    EXPECT_TRUE(sample::text_of_paper(Paper::cover_letter, input).contains(QStringLiteral("For {number}")));
 }
 
 TEST(OfferPapers, the_confirmation_says_what_was_accepted_by_whom_and_when_to_pay) {
     const PaperInput input = ordered();
-    const QString text = words_of(Paper::order_confirmation, input);
+    const QString text = sample::text_of_paper(Paper::order_confirmation, input);
     const quote::FrozenOffer& offer = input.order->agreed;
     for (const QString& wanted :
          {QStringLiteral("Order confirmation O2027-0003"), QStringLiteral("Q2027-0007, dated 12 April 2027"),
@@ -123,13 +117,15 @@ TEST(OfferPapers, the_confirmation_says_what_was_accepted_by_whom_and_when_to_pa
     EXPECT_TRUE(whole) << "the number is read whole in large print too";
     PaperInput with_picture = input;
     with_picture.order->signature = QImage(120, 40, QImage::Format_RGB32);
-    EXPECT_TRUE(words_of(Paper::order_confirmation, with_picture).contains(QStringLiteral("Signature under")));
-    EXPECT_TRUE(words_of(Paper::order_confirmation, sample::input()).contains(QStringLiteral("no order to confirm")));
+    EXPECT_TRUE(
+        sample::text_of_paper(Paper::order_confirmation, with_picture).contains(QStringLiteral("Signature under")));
+    EXPECT_TRUE(sample::text_of_paper(Paper::order_confirmation, sample::input())
+                    .contains(QStringLiteral("no order to confirm")));
 }
 
 TEST(OfferPapers, the_change_order_tells_each_line_and_both_prices) {
     const PaperInput input = ordered();
-    const QString text = words_of(Paper::change_order, input);
+    const QString text = sample::text_of_paper(Paper::change_order, input);
     const quote::ChangeOrder& change = input.order->change;
     for (const QString& wanted :
          {QStringLiteral("Q2027-0007"), QStringLiteral("Q2027-0009 of 3 May 2027"), QStringLiteral("Changed"),
@@ -137,10 +133,11 @@ TEST(OfferPapers, the_change_order_tells_each_line_and_both_prices) {
           QStringLiteral("Valve"), money_difference(change.gross, QStringLiteral("EUR")),
           money(change.agreed_gross, QStringLiteral("EUR")), money(change.new_gross, QStringLiteral("EUR"))})
         EXPECT_TRUE(text.contains(wanted)) << wanted.toStdString();
-    EXPECT_TRUE(words_of(Paper::change_order, sample::input()).contains(QStringLiteral("there is no change")));
+    EXPECT_TRUE(
+        sample::text_of_paper(Paper::change_order, sample::input()).contains(QStringLiteral("there is no change")));
     PaperInput same = input;
     same.order->change = quote::change_order(input.order->agreed, input.order->agreed).value();
-    EXPECT_TRUE(words_of(Paper::change_order, same).contains(QStringLiteral("Nothing: both quotes")));
+    EXPECT_TRUE(sample::text_of_paper(Paper::change_order, same).contains(QStringLiteral("Nothing: both quotes")));
 }
 
 TEST(OfferPapers, parts_and_purchase_list_hold_every_part_that_counts) {
@@ -161,8 +158,8 @@ TEST(OfferPapers, parts_and_purchase_list_hold_every_part_that_counts) {
         if (item == "tube-6") return {"Bracken Supply", "T-635", 3.05};
         return {};
     };
-    const QString parts = words_of(Paper::parts_list, input);
-    const QString purchase = words_of(Paper::purchase_list, input);
+    const QString parts = sample::text_of_paper(Paper::parts_list, input);
+    const QString purchase = sample::text_of_paper(Paper::purchase_list, input);
     for (const QString& text : {parts, purchase}) {
         EXPECT_TRUE(text.contains(QStringLiteral("Expansion vessel 18 l")));
         EXPECT_FALSE(text.contains(QStringLiteral("Roof hook"))) << "left out";
@@ -172,7 +169,7 @@ TEST(OfferPapers, parts_and_purchase_list_hold_every_part_that_counts) {
     EXPECT_FALSE(purchase.contains(QStringLiteral("Fitting"))) << "work is not bought";
     EXPECT_TRUE(purchase.contains(QStringLiteral("Bracken Supply")));
     EXPECT_TRUE(purchase.contains(QStringLiteral("T-635")));
-    EXPECT_TRUE(purchase.contains(QStringLiteral("2 of "))) << "6.1 m in packs of 3.05 m";
+    EXPECT_TRUE(purchase.contains(QStringLiteral("2 packs of "))) << "6.1 m in packs of 3.05 m";
     EXPECT_TRUE(purchase.contains(QStringLiteral("No supplier told")));
     EXPECT_TRUE(purchase.contains(QStringLiteral("Our customer number")));
     EXPECT_FALSE(purchase.contains(QStringLiteral("EUR"))) << "a supplier is not told what the client pays";
@@ -180,9 +177,9 @@ TEST(OfferPapers, parts_and_purchase_list_hold_every_part_that_counts) {
 }
 
 TEST(OfferPapers, choices_on_offer_stand_beside_each_other_three_at_most) {
-    EXPECT_FALSE(words_of(Paper::quote, sample::input()).contains(QStringLiteral("beside each other")));
+    EXPECT_FALSE(sample::text_of_paper(Paper::quote, sample::input()).contains(QStringLiteral("beside each other")));
     const PaperInput input = with_choices();
-    const QString text = words_of(Paper::quote, input);
+    const QString text = sample::text_of_paper(Paper::quote, input);
     EXPECT_TRUE(text.contains(QStringLiteral("Your choices beside each other")));
     EXPECT_TRUE(text.contains(QStringLiteral("B1")));
     EXPECT_TRUE(text.contains(QStringLiteral("B2")));
@@ -196,7 +193,8 @@ TEST(OfferPapers, choices_on_offer_stand_beside_each_other_three_at_most) {
     auto bad = std::make_shared<plan::Plan>(*input.beside[0]);
     bad->findings.push_back(sample::stop());
     stopped.beside[0] = bad;
-    EXPECT_TRUE(words_of(Paper::quote, stopped).contains(QStringLiteral("Not to be issued: B1 has a stop")));
+    EXPECT_TRUE(
+        sample::text_of_paper(Paper::quote, stopped).contains(QStringLiteral("Not to be issued: B1 has a stop")));
 }
 
 TEST(OfferPapers, options_are_boxes_to_tick_with_their_price) {
@@ -212,7 +210,7 @@ TEST(OfferPapers, options_are_boxes_to_tick_with_their_price) {
     std::size_t without = 0;
     for (const paper::Page& page : pages)
         boxes += page.boxes.size();
-    EXPECT_TRUE(words_of(Paper::quote, input).contains(money({4800}, QStringLiteral("EUR"))));
+    EXPECT_TRUE(sample::text_of_paper(Paper::quote, input).contains(money({4800}, QStringLiteral("EUR"))));
     offered.options.clear();
     input.plan.offered = offered;
     for (const paper::Page& page : paper::lay_out(Paper::quote, std::make_shared<const PaperInput>(input)))
@@ -227,7 +225,7 @@ TEST(OfferPapers, say_no_english_in_another_language) {
         input.look.language = language;
         for (const Paper paper : {Paper::cover_letter, Paper::order_confirmation, Paper::change_order,
                                   Paper::parts_list, Paper::purchase_list}) {
-            const QString text = words_of(paper, input);
+            const QString text = sample::text_of_paper(paper, input);
             static const QRegularExpression english(
                 QStringLiteral("\\b(the|and|with|your|of|to be|agreed|quote|order|parts?)\\b"));
             for (const QString& one : text.split(QLatin1Char('\n'))) {
@@ -323,12 +321,126 @@ TEST(OfferPapers, kilometres_of_the_way_there_are_no_hours_of_work) {
     way.quantity = way.to_buy = 100.0;
     way.net = {7'000};
     input.plan.quote->lines.push_back(way);
-    const QString text = words_of(Paper::quote, input);
+    const QString text = sample::text_of_paper(Paper::quote, input);
     EXPECT_TRUE(text.contains(quantity(hours, QStringLiteral("h"), 1))) << text.toStdString();
     EXPECT_TRUE(text.contains(QStringLiteral("Travel, distance")));
     EXPECT_TRUE(text.contains(quantity(100.0, QStringLiteral("km"))));
     input.look.language = Language::german;
-    EXPECT_TRUE(words_of(Paper::quote, input).contains(QStringLiteral("Anfahrt, Strecke")));
+    EXPECT_TRUE(sample::text_of_paper(Paper::quote, input).contains(QStringLiteral("Anfahrt, Strecke")));
+}
+
+TEST(OfferPapers, heat_at_the_tap_is_heat_over_electricity_and_the_cylinders_more_is_told_why) {
+    PaperInput input = sample::input();
+    input.plan.figures.heat_kwh = {3000.0, 3403.0, 3800.0};
+    input.plan.figures.electricity_kwh = {980.0, 1096.0, 1250.0};
+    input.plan.figures.seasonal_factor = {2.9, 3.4, 3.8};
+    input.plan.economy.present_cost = {120'115};
+    const QString text = sample::text_of_paper(Paper::quote, input);
+    EXPECT_TRUE(text.contains(QStringLiteral("about 3.1\u202fkWh"))) << "3403/1096";
+    EXPECT_TRUE(text.contains(QStringLiteral("about 3.4\u202fkWh (2.9 to 3.8)")));
+    EXPECT_TRUE(text.contains(QStringLiteral("the cylinder loses some heat while the water waits")));
+    EXPECT_TRUE(text.contains(QStringLiteral("about 1\u202f201\u202fEUR (1\u202f059 to 1\u202f341)")))
+        << "by 3000/3403 and 3800/3403; no cents of what is about: " << text.toStdString();
+    EXPECT_FALSE(text.contains(QStringLiteral("1\u202f201.15")));
+}
+
+TEST(OfferPapers, the_client_reads_the_clients_cautions_alone) {
+    PaperInput input = sample::input();
+    const auto finding = [](const char* code, Severity severity, const char* message) {
+        Finding out;
+        out.code = code;
+        out.severity = severity;
+        out.message = message;
+        out.remedy = "Remedy of " + out.code;
+        return out;
+    };
+    input.plan.findings = {finding("water.legionella", Severity::caution, "Legionella grow"),
+                           finding("room.ignition-source", Severity::caution, "Flammable refrigerant"),
+                           finding("supply.inrush", Severity::caution, "A breaker may trip"),
+                           finding("spot.headroom-for-work", Severity::caution, "Little headroom"),
+                           finding("water.scald", Severity::note, "Water burns"),
+                           finding("weather.invented", Severity::note, "Invented weather"),
+                           finding("", Severity::caution, "Frozen without its code")};
+    const QString text = sample::text_of_paper(Paper::quote, input);
+    for (const char* told : {"Legionella grow", "Remedy of water.legionella", "Flammable refrigerant", "Water burns",
+                             "Frozen without its code"})
+        EXPECT_TRUE(text.contains(QString::fromLatin1(told))) << told;
+    for (const char* not_told : {"breaker may trip", "Little headroom", "Invented weather", "Remedy of water.scald"})
+        EXPECT_FALSE(text.contains(QString::fromLatin1(not_told))) << not_told;
+}
+
+TEST(OfferPapers, the_firms_numbers_stand_at_the_foot_and_the_account_below_instalments) {
+    PaperInput input = ordered();
+    input.firm.vat_id = QStringLiteral("DE999999999");
+    input.firm.register_entry = QStringLiteral("HRB 7, Registergericht Harrowmere");
+    input.firm.bank = QStringLiteral("Invented Bank of Harrowmere");
+    input.firm.iban = QStringLiteral("DE89370400440532013000");
+    input.firm.bic = QStringLiteral("COBADEFFXXX");
+    const QString account = QStringLiteral("IBAN DE89 3704 0044 0532 0130 00, BIC COBADEFFXXX");
+    for (const Paper kind : {Paper::quote, Paper::cover_letter, Paper::order_confirmation, Paper::change_order}) {
+        for (const bool large : {false, true}) {
+            input.look.large_print = large;
+            for (const paper::Page& page : paper::lay_out(kind, std::make_shared<const PaperInput>(input))) {
+                const QString text = page.text.join(QLatin1Char('\n'));
+                for (const QString& wanted : {account, input.firm.vat_id, input.firm.register_entry, input.firm.bank})
+                    EXPECT_TRUE(text.contains(wanted)) << title_of(kind).toStdString() << wanted.toStdString();
+                for (const paper::Lettering& piece : page.lettering)
+                    EXPECT_FALSE(piece.text.contains(QStringLiteral("IBAN")) && piece.text.contains(QChar(0x2026)))
+                        << "an account number is never cut";
+            }
+        }
+        input.look.large_print = false;
+    }
+    EXPECT_TRUE(sample::text_of_paper(Paper::order_confirmation, input)
+                    .contains(QStringLiteral("Please pay to Heatherside Hot Water: ") + account));
+    EXPECT_FALSE(sample::text_of_paper(Paper::install_sheet, input).contains(account));
+    const QString purchase = sample::text_of_paper(Paper::purchase_list, input);
+    EXPECT_TRUE(purchase.contains(input.firm.vat_id));
+    EXPECT_FALSE(purchase.contains(account)) << "suppliers pay nothing";
+    const Firm bare = sample::input().firm;
+    input.firm = bare;
+    EXPECT_FALSE(sample::text_of_paper(Paper::order_confirmation, input).contains(QStringLiteral("IBAN")));
+}
+
+TEST(OfferPapers, the_letter_says_what_it_replaces_below_its_salutation) {
+    PaperInput input = sample::input();
+    input.quote_number = QStringLiteral("Q2027-0007");
+    input.takes_place_of = QStringLiteral("Q2027-0006");
+    const QString letter = sample::text_of_paper(Paper::cover_letter, input);
+    const auto salutation = letter.indexOf(QStringLiteral("Dear "));
+    const auto replaced = letter.indexOf(QStringLiteral("takes the place of our quote Q2027-0006"));
+    ASSERT_GE(salutation, 0);
+    EXPECT_GT(replaced, salutation);
+    EXPECT_GT(replaced, letter.indexOf(QStringLiteral("thank you for the time"))) << "that sentence goes on from it";
+    EXPECT_LT(replaced, letter.indexOf(QStringLiteral("The quote says")));
+    EXPECT_TRUE(sample::text_of_paper(Paper::quote, input).contains(QStringLiteral("of our quote Q2027-0006")))
+        << "also without words to the client";
+}
+
+TEST(OfferPapers, packs_are_named_as_packs) {
+    PaperInput input = ordered();
+    input.supply_of = [](const std::string&) {
+        quote::Supply supply;
+        supply.pack = 5.0;
+        return supply;
+    };
+    const QString english = sample::text_of_paper(Paper::purchase_list, input);
+    EXPECT_TRUE(english.contains(QRegularExpression(QStringLiteral("1 pack of 5|\\d packs of 5"))))
+        << english.toStdString();
+    input.look.language = Language::german;
+    EXPECT_TRUE(sample::text_of_paper(Paper::purchase_list, input).contains(QStringLiteral("Gebinde zu 5")));
+}
+
+TEST(OfferPapers, german_says_vorhaben_for_the_job_and_auftrag_for_the_order) {
+    PaperInput input = ordered();
+    input.look.language = Language::german;
+    const QString confirmation = sample::text_of_paper(Paper::order_confirmation, input);
+    EXPECT_TRUE(confirmation.contains(QStringLiteral("Vorhaben ") + qs(input.job.number)));
+    EXPECT_TRUE(confirmation.contains(QStringLiteral("Ihr Auftrag")));
+    for (const auto& [source, translation] : sample::phrases_in("paper_de.ts")) {
+        if (source.contains(QStringLiteral("job %1"), Qt::CaseInsensitive))
+            EXPECT_TRUE(translation.contains(QStringLiteral("Vorhaben %1"))) << translation.toStdString();
+    }
 }
 
 TEST(Logo, stands_in_its_box_at_the_head_and_the_file_stays_for_the_archive) {

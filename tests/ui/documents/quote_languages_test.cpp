@@ -6,28 +6,14 @@
 #include <QDirIterator>
 #include <QFile>
 #include <QRegularExpression>
-#include <QXmlStreamReader>
 
-#include "tests/ui/documents/sample.h"
+#include "tests/ui/documents/paper_texts.h"
 #include "ui/common/format.h"
 #include "ui/documents/filled_words.h"
 #include "ui/documents/papers.h"
 
 namespace wg::ui {
 namespace quote_languages_test {
-
-const QRegularExpression& hole() {
-    static const QRegularExpression form(QStringLiteral("%\\d"));
-    return form;
-}
-
-/// The longest piece of fixed text of a phrase.
-QString longest_piece(const QString& phrase) {
-    QString piece;
-    for (const QString& part : phrase.split(hole()))
-        if (part.size() > piece.size()) piece = part;
-    return piece;
-}
 
 PaperInput full_quote(Language language) {
     PaperInput input = sample::input();
@@ -77,25 +63,7 @@ PaperInput full_quote(Language language) {
 }
 
 QString quote_in(Language language) {
-    QString text;
-    for (const paper::Page& page :
-         paper::lay_out(Paper::quote, std::make_shared<const PaperInput>(full_quote(language))))
-        text += page.text.join(QLatin1Char('\n')) + QLatin1Char('\n');
-    return text;
-}
-
-std::vector<std::pair<QString, QString>> phrases_in(const char* file) {
-    QFile source(QStringLiteral(WG_RESOURCES_DIR "/translations/") + QLatin1String(file));
-    EXPECT_TRUE(source.open(QIODevice::ReadOnly)) << file;
-    std::vector<std::pair<QString, QString>> phrases;
-    QXmlStreamReader xml(&source);
-    while (!xml.atEnd()) {
-        xml.readNext();
-        if (!xml.isStartElement()) continue;
-        if (xml.name() == QStringLiteral("source")) phrases.emplace_back(xml.readElementText(), QString());
-        if (xml.name() == QStringLiteral("translation")) phrases.back().second = xml.readElementText();
-    }
-    return phrases;
+    return sample::text_of_paper(Paper::quote, full_quote(language));
 }
 
 TEST(QuoteLanguages, no_phrase_of_the_english_quote_is_left_on_another) {
@@ -104,8 +72,8 @@ TEST(QuoteLanguages, no_phrase_of_the_english_quote_is_left_on_another) {
          {std::pair{Language::spanish, "paper_es.ts"}, std::pair{Language::german, "paper_de.ts"}}) {
         const QString text = quote_in(language);
         int seen = 0;
-        for (const auto& [source, translation] : phrases_in(file)) {
-            const QString piece = longest_piece(source);
+        for (const auto& [source, translation] : sample::phrases_in(file)) {
+            const QString piece = sample::longest_piece(source);
             if (piece.size() < 8 || !english.contains(piece) || translation.contains(piece)) continue;
             EXPECT_FALSE(text.contains(piece)) << file << ": " << piece.toStdString();
             ++seen;
@@ -197,7 +165,7 @@ TEST(QuoteLanguages, core_still_says_what_the_patterns_wait_for) {
     sources.remove(joint);
     ASSERT_GT(sources.size(), 1'000'000);
     for (const char* phrase : paper::offer_phrases()) {
-        const QString piece = longest_piece(QString::fromUtf8(phrase));
+        const QString piece = sample::longest_piece(QString::fromUtf8(phrase));
         // A piece may be put together from two literals.
         const QString head = piece.left(16), tail = piece.right(16);
         EXPECT_TRUE(sources.contains(head) || sources.contains(tail)) << phrase;

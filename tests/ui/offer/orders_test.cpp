@@ -14,7 +14,7 @@
 
 #include "core/store/database.h"
 #include "core/store/purchase_book.h"
-#include "tests/ui/documents/sample.h"
+#include "tests/ui/offer/ordered_job.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/common/notice_bar.h"
@@ -34,104 +34,6 @@ namespace wg::ui {
 namespace orders_test {
 namespace {
 
-constexpr Instant now{1807531200};  // 2027-04-12T08:00:00Z
-constexpr Instant later{1807531200 + 86400};
-
-/// The hand-made plan with what is offered of it, so that its lines add up to its price.
-Result<plan::Plan> planned(const Job& job, const plan::Reference&, const plan::Options&) {
-    plan::Plan plan = sample::plan(job);
-    quote::TaxRules rules;
-    rules.rates = {{"full", "Value added tax", 0.2}, {"standard", "Value added tax", 0.2}};
-    const auto offered = quote::offered(plan.parts.lines, job.offer, plan.choice_id, "EUR", rules);
-    if (!offered.ok()) return offered.problems();
-    plan.offered = offered.value();
-    plan.quote = offered.value().quote;
-    return plan;
-}
-
-QByteArray ink() {
-    QImage image(120, 40, QImage::Format_RGB32);
-    image.fill(Qt::darkBlue);
-    QByteArray bytes;
-    QBuffer buffer(&bytes);
-    buffer.open(QIODevice::WriteOnly);
-    image.save(&buffer, "PNG");
-    return bytes;
-}
-
-QString text_of_pdf(const std::string& bytes) {
-    QTemporaryDir folder;
-    const QString path = folder.filePath(QStringLiteral("paper.pdf"));
-    QFile file(path);
-    EXPECT_TRUE(file.open(QIODevice::WriteOnly));
-    file.write(bytes.data(), static_cast<qint64>(bytes.size()));
-    file.close();
-    QProcess reader;
-    reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), path, QStringLiteral("-")});
-    EXPECT_TRUE(reader.waitForFinished(20000));
-    return QString::fromUtf8(reader.readAllStandardOutput())
-        .replace(QChar(0x202F), QLatin1Char(' '))
-        .replace(QChar(0xFB01), QStringLiteral("fi"));  // a ligature of the font
-}
-
-class OrdersTest : public testing::Test {
-   protected:
-    void SetUp() override {
-        auto opened = store::Store::open(":memory:", now);
-        ASSERT_TRUE(opened.ok()) << text_of(opened.problems());
-        store_ = std::move(opened).value();
-        Job fresh = sample::job();
-        fresh.revision = 0;
-        fresh.offer.instalments = {{sample::uuid(80), "on order", 40.0, ""},
-                                   {sample::uuid(81), "after the start", 60.0, ""}};
-        auto saved = store_->save(fresh, now);
-        ASSERT_TRUE(saved.ok()) << text_of(saved.problems());
-        session_ = std::make_unique<JobSession>(saved.value(), std::make_shared<const plan::Reference>(), planned);
-        ASSERT_TRUE(settle());
-        stage_ = std::make_unique<OfferStage>(store_.get());
-        stage_->set_session(session_.get());
-        QObject::connect(stage_->issued(), &IssuedPage::problem, [this](const QString& text) { problem_ = text; });
-        QObject::connect(stage_->issued(), &IssuedPage::said, [this](const QString& text) { said_ = text; });
-    }
-    void TearDown() override {
-        if (stage_ != nullptr) stage_->set_session(nullptr);
-    }
-
-    bool settle() {
-        return QTest::qWaitFor([&] { return session_->settled(); }, 5000);
-    }
-    /// Saves what was edited, as the window does.
-    void save() {
-        ASSERT_TRUE(settle());
-        auto saved = store_->save(session_->job(), now);
-        ASSERT_TRUE(saved.ok()) << text_of(saved.problems());
-        session_->mark_saved(saved.value());
-        ASSERT_TRUE(settle());
-    }
-    store::QuoteAnswer answer(store::Answer kind) {
-        store::QuoteAnswer out;
-        out.answer = kind;
-        out.on = "2027-04-20";
-        out.who = "Marta Lindqvist";
-        return out;
-    }
-    void issue_with_valve() {
-        OfferLine line;
-        line.id = sample::uuid(90);
-        line.text = "Valve";
-        line.unit_price_minor = 5000;
-        session_->edit(QStringLiteral("line"), [&](Job& job) { job.offer.lines.push_back(line); });
-        save();
-        ASSERT_TRUE(stage_->issue_quote(later));
-    }
-
-    std::unique_ptr<store::Store> store_;
-    std::unique_ptr<JobSession> session_;
-    std::unique_ptr<OfferStage> stage_;
-    QString problem_;
-    QString said_;
-};
-
 TEST_F(OrdersTest, an_accepted_quote_is_confirmed_once_with_its_number_and_signature) {
     ASSERT_TRUE(stage_->issue_quote(now));
     IssuedPage* issued = stage_->issued();
@@ -148,7 +50,73 @@ TEST_F(OrdersTest, an_accepted_quote_is_confirmed_once_with_its_number_and_signa
     for (const char* wanted : {"Order confirmation O2027-0001", "Q2027-0001", "20 April 2027", "Marta Lindqvist",
                                "on order", "after the start", "Signature under the acceptance"})
         EXPECT_TRUE(text.contains(QString::fromLatin1(wanted))) << wanted << '\n' << text.toStdString();
-    EXPECT_TRUE(issued->table()->item(0, 4)->text().endsWith(QStringLiteral("; order O2027-0001")));
+    const QString told = issued->table()->item(0, 4)->text();
+    EXPECT_TRUE(told.contains(QStringLiteral(", signed\norder O2027-0001 of "))) << told.toStdString();
+    EXPECT_TRUE(issued->table()->item(0, 4)->toolTip().contains(QStringLiteral("O2027-0001"))) << "never cut there";
+    EXPECT_EQ(issued->signature_of(0).size(), QSize(120, 40)) << "the image as it was kept";
+    EXPECT_TRUE(issued->signature_of(1).isNull());
+}
+
+TEST_F(OrdersTest, a_second_confirmation_is_asked_first_and_names_what_it_replaces) {
+    ASSERT_TRUE(stage_->issue_quote(now));
+    IssuedPage* issued = stage_->issued();
+    ASSERT_TRUE(issued->enter(0, answer(store::Answer::accepted), now));
+    EXPECT_TRUE(issued->why_ask_first(0).isEmpty()) << "the first";
+    ASSERT_FALSE(issued->confirm_order(0, now).empty());
+    issue_with_valve();
+    const std::string change = issued->order_change(0, later);
+    ASSERT_FALSE(change.empty()) << problem_.toStdString();
+    store::QuoteAnswer yes = answer(store::Answer::accepted);
+    ASSERT_TRUE(issued->enter(0, yes, later));
+    EXPECT_TRUE(issued->why_ask_first(1).isEmpty()) << "its own is kept and only opened";
+    const QString why = issued->why_ask_first(0);
+    for (const char* wanted : {"order O2027-0001", "change order C2027-0001", "takes its place"})
+        EXPECT_TRUE(why.contains(QString::fromLatin1(wanted))) << why.toStdString();
+    const std::string second = issued->confirm_order(0, later);
+    ASSERT_FALSE(second.empty()) << problem_.toStdString();
+    const QString text = text_of_pdf(store::OrderBook(*store_).paper(second).value()).simplified();
+    EXPECT_TRUE(
+        text.contains(QStringLiteral("takes the place of: Order confirmation O2027-0001 of 12 April 2027; Change "
+                                     "order C2027-0001 of 13 April 2027")))
+        << text.toStdString();
+    const auto kept = store::OrderBook(*store_).papers_of(session_->job().id).value();
+    ASSERT_EQ(kept.size(), 3U);
+    ASSERT_EQ(store::standing(kept).size(), 1U);
+    EXPECT_EQ(store::standing(kept)[0].id, second);
+    EXPECT_TRUE(issued->table()->item(1, 4)->text().contains(QStringLiteral(", replaced by O2027-0002")));
+    EXPECT_FALSE(issued->table()->item(0, 4)->text().contains(QStringLiteral("O2027-0002 of 13 April 2027, replaced")));
+}
+
+TEST_F(OrdersTest, a_confirmation_of_an_older_quote_takes_the_place_of_nothing_newer) {
+    ASSERT_TRUE(stage_->issue_quote(now));
+    IssuedPage* issued = stage_->issued();
+    ASSERT_TRUE(issued->enter(0, answer(store::Answer::accepted), now));
+    issue_with_valve();
+    ASSERT_FALSE(issued->order_change(0, later).empty()) << problem_.toStdString();
+    EXPECT_TRUE(issued->replaced_by_confirming(1).empty());
+    EXPECT_TRUE(issued->why_ask_first(1).contains(QStringLiteral("newer quote")));
+    const std::string id = issued->confirm_order(1, later);
+    ASSERT_FALSE(id.empty());
+    EXPECT_FALSE(
+        text_of_pdf(store::OrderBook(*store_).paper(id).value()).contains(QStringLiteral("takes the place of")));
+}
+
+TEST_F(OrdersTest, a_bank_account_that_cannot_be_right_is_not_kept) {
+    FirmDialog dialog(sample::input().firm, {}, read_numbers(*store_).value());
+    EXPECT_TRUE(dialog.keep()->isEnabled());
+    dialog.iban()->setText(QStringLiteral("DE89 3704 0044 0532 0130 01"));
+    EXPECT_FALSE(dialog.keep()->isEnabled());
+    EXPECT_TRUE(dialog.bank_wrong().contains(QStringLiteral("check digits"))) << dialog.bank_wrong().toStdString();
+    EXPECT_FALSE(write_firm(*store_, dialog.firm()).ok());
+    EXPECT_TRUE(read_firm(store_.get()).name.isEmpty()) << "all or nothing";
+    dialog.iban()->setText(QStringLiteral("de89 3704 0044 0532 0130 00"));
+    dialog.bic()->setText(QStringLiteral("cobadeff"));
+    EXPECT_TRUE(dialog.keep()->isEnabled()) << dialog.bank_wrong().toStdString();
+    ASSERT_TRUE(write_firm(*store_, dialog.firm()).ok());
+    EXPECT_EQ(read_firm(store_.get()).iban, QStringLiteral("DE89370400440532013000"));
+    EXPECT_EQ(read_firm(store_.get()).bic, QStringLiteral("COBADEFF"));
+    ASSERT_TRUE(store_->set_setting(firm_iban_key, "DE89370400440532013001").ok());
+    EXPECT_TRUE(read_firm(store_.get()).iban.isEmpty()) << "no paper bears a wrong one";
 }
 
 TEST_F(OrdersTest, a_newer_quote_says_whose_place_it_takes_and_changes_the_order_line_by_line) {

@@ -52,6 +52,11 @@ PaperInput input_of_variant(const paper_year_test::Variant& variant) {
     input.firm.logo = drawn_logo_and_signature(false);
     input.firm.supplier_words = QStringLiteral("Delivery to the yard, please.");
     input.firm.invented = true;
+    input.firm.vat_id = QStringLiteral("XX000000000");
+    input.firm.register_entry = QStringLiteral("Register of Harrowmere, no. 7 (invented)");
+    input.firm.bank = QStringLiteral("Invented Bank of Harrowmere");
+    input.firm.iban = QStringLiteral("DE89370400440532013000");  // the registrar's published example
+    input.firm.bic = QStringLiteral("INVEXX22");
     input.printed_on = QDate(2027, 4, 12);
     input.quote_number = QStringLiteral("Q2027-0007");
     return input;
@@ -65,6 +70,7 @@ OrderInput order_of_variants(const paper_year_test::Variant& before, const paper
     order.accepted_on = QDate(2027, 4, 20);
     order.accepted_by = QStringLiteral("Iris Fennimore");
     order.note = QStringLiteral("Please ring before you come.");
+    order.takes_place_of = {{Paper::order_confirmation, QStringLiteral("O2027-0002"), QDate(2027, 4, 21)}};
     order.signature = drawn_logo_and_signature(true);
     order.agreed = quote::frozen_offer(plan::plan_to_json(before.plan), "before").value();
     order.newer_number = QStringLiteral("Q2027-0009");
