@@ -220,7 +220,8 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                   customer_list(Dialect::sqlite),
                                                   rule_sets_of_the_firm(Dialect::sqlite),
                                                   stock_and_purchases(Dialect::sqlite),
-                                                  records_of_progress(Dialect::sqlite)};
+                                                  records_of_progress(Dialect::sqlite),
+                                                  deliveries_in_parts(Dialect::sqlite)};
     static const std::vector<Migration> postgresql = {schema_of_version_7(),
                                                       who_saved(),
                                                       erasure(Dialect::postgresql),
@@ -233,7 +234,8 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                       customer_list(Dialect::postgresql),
                                                       rule_sets_of_the_firm(Dialect::postgresql),
                                                       stock_and_purchases(Dialect::postgresql),
-                                                      records_of_progress(Dialect::postgresql)};
+                                                      records_of_progress(Dialect::postgresql),
+                                                      deliveries_in_parts(Dialect::postgresql)};
     return dialect == Dialect::sqlite ? sqlite : postgresql;
 }
 

@@ -30,6 +30,7 @@ using SharedInput = std::shared_ptr<const PaperInput>;
 [[nodiscard]] std::vector<Page> lay_out_change_order(const SharedInput& input);
 [[nodiscard]] std::vector<Page> lay_out_parts_list(const SharedInput& input);
 [[nodiscard]] std::vector<Page> lay_out_purchase_list(const SharedInput& input);
+[[nodiscard]] std::vector<Page> lay_out_purchase_order(const SharedInput& input);
 /// What stands at the head of every page of the workings.
 [[nodiscard]] QString workings_headline();
 
@@ -48,6 +49,8 @@ inline constexpr const char* hour_unit = "h";
 [[nodiscard]] QString amount_words(double value, const std::string& unit);
 /// A text that begins a line, within a sentence: German nouns keep their capitals.
 [[nodiscard]] QString inside_a_sentence(const QString& text);
+/// What is offered of the plan; without a price there is still a list.
+[[nodiscard]] quote::Offered offered_of(const plan::Plan& plan);
 /// The client's name and address as in a letter, then the day.
 void address_block(Flow& flow, const PaperInput& input);
 /// The words of the offer or the firm with what stands in their braces filled in; `unknown`: fields that stand for

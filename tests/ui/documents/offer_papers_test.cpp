@@ -172,7 +172,7 @@ TEST(OfferPapers, parts_and_purchase_list_hold_every_part_that_counts) {
     EXPECT_FALSE(purchase.contains(QStringLiteral("Fitting"))) << "work is not bought";
     EXPECT_TRUE(purchase.contains(QStringLiteral("Bracken Supply")));
     EXPECT_TRUE(purchase.contains(QStringLiteral("T-635")));
-    EXPECT_TRUE(purchase.contains(QStringLiteral("2 of "))) << "6.1 m in packs of 3.05 m";
+    EXPECT_TRUE(purchase.contains(QStringLiteral("2 packs of "))) << "6.1 m in packs of 3.05 m";
     EXPECT_TRUE(purchase.contains(QStringLiteral("No supplier told")));
     EXPECT_TRUE(purchase.contains(QStringLiteral("Our customer number")));
     EXPECT_FALSE(purchase.contains(QStringLiteral("EUR"))) << "a supplier is not told what the client pays";
@@ -226,7 +226,7 @@ TEST(OfferPapers, say_no_english_in_another_language) {
     for (const Language language : {Language::german, Language::spanish}) {
         input.look.language = language;
         for (const Paper paper : {Paper::cover_letter, Paper::order_confirmation, Paper::change_order,
-                                  Paper::parts_list, Paper::purchase_list}) {
+                                  Paper::parts_list, Paper::purchase_list, Paper::purchase_order}) {
             const QString text = words_of(paper, input);
             static const QRegularExpression english(
                 QStringLiteral("\\b(the|and|with|your|of|to be|agreed|quote|order|parts?)\\b"));
