@@ -149,8 +149,8 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     if (paper == Paper::quote && !input.quote_number.isEmpty()) f.title += QLatin1Char(' ') + input.quote_number;
     // What goes to a supplier names the job by its number alone: no plan, no choice, nobody's name.
     const bool to_supplier = paper == Paper::purchase_order;
-    const bool numbered = (ordered || to_supplier || paper == Paper::purchase_list) && input.order &&
-                          !input.order->number.isEmpty();
+    const bool numbered =
+        (ordered || to_supplier || paper == Paper::purchase_list) && input.order && !input.order->number.isEmpty();
     // In large print title and number do not fit one line, and the number has to be read whole.
     if (numbered && !input.look.large_print) f.title += QLatin1Char(' ') + input.order->number;
     const bool planned = paper != Paper::survey_sheet && !ordered && !to_supplier && !plan.job_id.empty();

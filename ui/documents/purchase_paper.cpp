@@ -112,8 +112,8 @@ Table priced_table(const quote::PurchaseGroup& group, const QString& currency, b
         if (prices) {
             const auto each = line.list_price ? line.list_price : line.cost;
             cells += each ? money(*each, currency) : QString();
-            cells += line.list_price && line.discount_percent > 0.0 ? percent(line.discount_percent / 100.0, 2)
-                                                                    : QString();
+            cells +=
+                line.list_price && line.discount_percent > 0.0 ? percent(line.discount_percent / 100.0, 2) : QString();
             cells += line.net ? money(*line.net, currency) : QString();
         }
         table.rows.push_back({cells});
@@ -140,8 +140,9 @@ std::vector<Page> lay_out_purchase_list(const SharedInput& input) {
         flow.table(list_table(group, columns));
     }
     if (columns.reserved)
-        flow.paragraph(say("Reserved is what other jobs that are not fitted yet still need of stock and orders by their "
-                           "purchase lists."));
+        flow.paragraph(
+            say("Reserved is what other jobs that are not fitted yet still need of stock and orders by their "
+                "purchase lists."));
     traces(flow, groups);
     const QString address = firm_address(input->firm);
     if (!address.isEmpty()) flow.paragraph(say("To be delivered to: %1.").arg(address));
@@ -168,13 +169,13 @@ std::vector<Page> lay_out_purchase_order(const SharedInput& input) {
                 {say("Wished on"), QString()}},
                false, 36.0);
     const QString currency = qs(input->plan.currency);
-    const bool prices =
-        input->purchase_prices && std::any_of(group->lines.begin(), group->lines.end(), [](const auto& line) {
-            return is_ordered(line) && line.net.has_value();
-        });
+    const bool prices = input->purchase_prices &&
+                        std::any_of(group->lines.begin(), group->lines.end(),
+                                    [](const auto& line) { return is_ordered(line) && line.net.has_value(); });
     flow.table(priced_table(*group, currency, prices));
     if (prices) {
-        flow.paragraph(say("Prices are net, as our price list has them. Tell us before you deliver where yours differ."));
+        flow.paragraph(
+            say("Prices are net, as our price list has them. Tell us before you deliver where yours differ."));
         if (group->without_price > 0)
             flow.paragraph(say("Of lines without a price we know none: please tell us yours."));
     }

@@ -134,8 +134,7 @@ void AmountTable::set_ticked(int row, bool on) {
 
 void AmountTable::set_all(const std::vector<std::optional<std::int64_t>>& amounts) {
     for (int row = 0; row < rowCount() && row < static_cast<int>(amounts.size()); ++row)
-        if (const auto& one = amounts[static_cast<std::size_t>(row)])
-            set_amount_text(row, plain_amount(*one));
+        if (const auto& one = amounts[static_cast<std::size_t>(row)]) set_amount_text(row, plain_amount(*one));
 }
 
 }  // namespace wg::ui

@@ -114,9 +114,10 @@ bool OfferStage::save_purchase_list(const QString& path, Instant now, bool suppl
         return false;
     }
     if (const QStringList missing = below_nothing(lines, paper.supply_of); !missing.isEmpty())
-        notice_->add(Mark::caution,
-                     tr("The book of stock has less than nothing of %1: nothing of it is counted on. Count what is there.")
-                         .arg(missing.join(QStringLiteral(", "))));
+        notice_->add(
+            Mark::caution,
+            tr("The book of stock has less than nothing of %1: nothing of it is counted on. Count what is there.")
+                .arg(missing.join(QStringLiteral(", "))));
     // Only now that the number is this list's: no paper lies about under a number that the next list gets, too.
     std::vector<Problem> unwritten;
     const auto write = [&unwritten](const QString& file, const std::string& bytes) {
@@ -132,10 +133,11 @@ bool OfferStage::save_purchase_list(const QString& path, Instant now, bool suppl
     }
     refresh();
     if (!unwritten.empty()) {
-        notice_->add(Mark::stop,
-                     tr("Purchase list %1 is kept, but not every file was written. %2 Open its papers from the purchase "
-                        "lists beside the prices; a list made anew would order it twice.")
-                         .arg(qs(kept.value().number), qs(text_of(unwritten))));
+        notice_->add(
+            Mark::stop,
+            tr("Purchase list %1 is kept, but not every file was written. %2 Open its papers from the purchase "
+               "lists beside the prices; a list made anew would order it twice.")
+                .arg(qs(kept.value().number), qs(text_of(unwritten))));
         return false;
     }
     Q_EMIT status_text(tr("Purchase list %1 saved as %2, papers to suppliers beside it: %3")
@@ -240,7 +242,8 @@ void OfferStage::ask_about_stock() {
     bool any = false;
     if (fitted) {
         const auto lines = lines_to_take();
-        any = lines && std::any_of(lines->begin(), lines->end(), [](const TakeLine& line) { return proposed(line) > 0; });
+        any =
+            lines && std::any_of(lines->begin(), lines->end(), [](const TakeLine& line) { return proposed(line) > 0; });
     } else {
         const auto planned = store::StockBook(*store_).taken_as_planned(session_->job().id);
         any = planned.ok() && planned.value() > 0;

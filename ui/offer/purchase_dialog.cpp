@@ -41,7 +41,8 @@ PurchaseDialog::PurchaseDialog(const std::vector<quote::PurchaseGroup>& groups, 
                                   group.net.minor == 0 ? QString() : money(group.net, currency)});
     }
     auto* words = new QLabel(
-        any ? tr("The list takes the next number of purchases. Beside it each supplier gets a paper with their own lines "
+        any ? tr("The list takes the next number of purchases. Beside it each supplier gets a paper with their own "
+                 "lines "
                  "alone.")
             : tr("Nothing is to be ordered: all of it is there or on order. The list reserves it for the job."),
         this);

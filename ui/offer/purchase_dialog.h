@@ -14,8 +14,7 @@ namespace wg::ui {
 class PurchaseDialog : public QDialog {
     Q_OBJECT
    public:
-    PurchaseDialog(const std::vector<quote::PurchaseGroup>& groups, const QString& currency,
-                   QWidget* parent = nullptr);
+    PurchaseDialog(const std::vector<quote::PurchaseGroup>& groups, const QString& currency, QWidget* parent = nullptr);
     [[nodiscard]] bool with_prices() const;
     [[nodiscard]] QTableWidget* table() const { return table_; }
 

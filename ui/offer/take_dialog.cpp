@@ -31,10 +31,11 @@ TakeDialog::TakeDialog(const QString& job_number, std::vector<TakeLine> lines, b
                        QWidget* parent)
     : QDialog(parent), lines_(std::move(lines)) {
     setWindowTitle(tr("Take from stock for job %1").arg(job_number));
-    auto* words =
-        new QLabel(tr("What of the plan goes out of stock. Of items that no stock is kept of nothing is proposed."), this);
+    auto* words = new QLabel(
+        tr("What of the plan goes out of stock. Of items that no stock is kept of nothing is proposed."), this);
     words->setWordWrap(true);
-    table_ = new AmountTable({tr("Part"), tr("Planned"), tr("Taken before"), tr("In stock")}, tr("Taken now"), {}, this);
+    table_ =
+        new AmountTable({tr("Part"), tr("Planned"), tr("Taken before"), tr("In stock")}, tr("Taken now"), {}, this);
     table_->setAccessibleName(tr("Parts of the job"));
     std::vector<AmountTable::Line> rows;
     rows.reserve(lines_.size());

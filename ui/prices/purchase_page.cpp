@@ -171,8 +171,8 @@ void PurchasePage::reload() {
         for (const store::PurchaseOrdered& line : list.lines) {
             const auto known = std::find_if(rows_.begin() + static_cast<std::ptrdiff_t>(first), rows_.end(),
                                             [&](const Row& one) { return one.supplier == line.supplier; });
-            const bool has_paper = std::find(list.papers_to.begin(), list.papers_to.end(), line.supplier) !=
-                                   list.papers_to.end();
+            const bool has_paper =
+                std::find(list.papers_to.begin(), list.papers_to.end(), line.supplier) != list.papers_to.end();
             if (known == rows_.end())
                 rows_.push_back({list.paper, list.job_number, line.supplier, {line}, has_paper});
             else
@@ -181,9 +181,9 @@ void PurchasePage::reload() {
         if (rows_.size() == first) rows_.push_back({list.paper, list.job_number, {}, {}, false});
     }
     for (const Row& row : rows_)
-        add_reading_row(*table_, {qs(row.paper.number), minute_of(row.paper.kept_at), qs(row.job_number),
-                                  supplier_words(row.supplier), list_state(row.lines),
-                                  name_or_not_told(row.paper.kept_by)});
+        add_reading_row(*table_,
+                        {qs(row.paper.number), minute_of(row.paper.kept_at), qs(row.job_number),
+                         supplier_words(row.supplier), list_state(row.lines), name_or_not_told(row.paper.kept_by)});
     stack_->setCurrentIndex(rows_.empty() ? 0 : 1);
     if (!rows_.empty()) table_->selectRow(std::clamp(selected, 0, static_cast<int>(rows_.size()) - 1));
     show_lines();
@@ -217,19 +217,17 @@ void PurchasePage::show_bookings() {
     auto found = store::PurchaseBook(store_).bookings(row->paper.id);
     if (!tell(found.ok() ? std::vector<Problem>{} : found.problems())) return;
     const auto line_of = [row](const parts::StockMove& move) {
-        return std::find_if(row->lines.begin(), row->lines.end(), [&](const store::PurchaseOrdered& line) {
-            return line.position == move.purchase_line;
-        });
+        return std::find_if(row->lines.begin(), row->lines.end(),
+                            [&](const store::PurchaseOrdered& line) { return line.position == move.purchase_line; });
     };
     for (store::Booking& booking : found.value()) {
         std::erase_if(booking.moves, [&](const parts::StockMove& move) { return line_of(move) == row->lines.end(); });
         if (booking.moves.empty()) continue;
         QStringList what;
         for (const parts::StockMove& move : booking.moves)
-            what += move.thousandths == 0
-                        ? tr("%1: taken back").arg(qs(line_of(move)->text))
-                        : QStringLiteral("%1: %2").arg(qs(line_of(move)->text),
-                                                       stock_quantity(move.thousandths, move.unit));
+            what += move.thousandths == 0 ? tr("%1: taken back").arg(qs(line_of(move)->text))
+                                          : QStringLiteral("%1: %2").arg(qs(line_of(move)->text),
+                                                                         stock_quantity(move.thousandths, move.unit));
         add_reading_row(*bookings_table_, {minute_of(booking.at), what.join(QLatin1Char('\n')), qs(booking.note),
                                            name_or_not_told(booking.by)});
         bookings_.push_back(std::move(booking));
@@ -242,8 +240,7 @@ std::unique_ptr<ReceiveDialog> PurchasePage::dialog_for(int row) {
     return std::make_unique<ReceiveDialog>(qs(list->paper.number), supplier_words(list->supplier), list->lines, this);
 }
 
-bool PurchasePage::receive(int row, const std::vector<store::Delivered>& delivered, const QString& note,
-                           Instant now) {
+bool PurchasePage::receive(int row, const std::vector<store::Delivered>& delivered, const QString& note, Instant now) {
     const Row* list = row_at(row);
     if (list == nullptr) return false;
     const QString number = qs(list->paper.number);

@@ -33,11 +33,12 @@ void PurchasePage::ask_and_receive() {
 void PurchasePage::ask_and_take_back() {
     const int row = bookings_table_->currentRow();
     if (row < 0 || row >= static_cast<int>(bookings_.size())) return;
-    QMessageBox ask(QMessageBox::Question, tr("Take the booking back?"),
-                    tr("This goes out of stock again and is to come:\n%1\n\nThe booking stays in the book of stock, with "
-                       "an entry against it.")
-                        .arg(bookings_table_->item(row, 1)->text()),
-                    QMessageBox::NoButton, this);
+    QMessageBox ask(
+        QMessageBox::Question, tr("Take the booking back?"),
+        tr("This goes out of stock again and is to come:\n%1\n\nThe booking stays in the book of stock, with "
+           "an entry against it.")
+            .arg(bookings_table_->item(row, 1)->text()),
+        QMessageBox::NoButton, this);
     const auto* yes = ask.addButton(tr("Take it back"), QMessageBox::AcceptRole);
     ask.addButton(tr("Leave it"), QMessageBox::RejectRole);
     ask.exec();

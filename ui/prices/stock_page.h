@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "core/parts/prices.h"
 #include "core/store/stock_book.h"
 
 class QLabel;

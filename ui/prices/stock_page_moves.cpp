@@ -214,10 +214,9 @@ bool StockPage::ask_less_than_nothing(const parts::StockMove& move) {
     const auto after = level_with(move);
     if (move.kind == parts::StockMoveKind::counted || !after || *after >= 0) return true;
     const StockModel::Row* row = model_->row_at(model_->row_of(move.item_id, move.unit));
-    const QString words =
-        tr("%1: %2 would be in stock, less than nothing. More goes than is known to have been there.")
-            .arg(row == nullptr || row->text.isEmpty() ? qs(move.item_id) : row->text,
-                 stock_quantity(*after, move.unit));
+    const QString words = tr("%1: %2 would be in stock, less than nothing. More goes than is known to have been there.")
+                              .arg(row == nullptr || row->text.isEmpty() ? qs(move.item_id) : row->text,
+                                   stock_quantity(*after, move.unit));
     if (asks_) return asks_(words);
     QMessageBox ask(QMessageBox::Question, tr("Less than nothing in stock"), words, QMessageBox::NoButton, this);
     const auto* yes = ask.addButton(tr("Enter it all the same"), QMessageBox::AcceptRole);

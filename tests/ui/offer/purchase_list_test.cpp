@@ -205,8 +205,7 @@ TEST_F(PurchaseListTest, prices_are_left_out_when_they_are_to_be) {
     QTemporaryDir folder;
     ASSERT_TRUE(stage_->save_purchase_list(folder.filePath(QStringLiteral("all.pdf")), now, false));
     const auto kept = store::PurchaseBook(*store_).lists(1).value().at(0);
-    const QString words =
-        words_of_pdf(store::PurchaseBook(*store_).paper_to(kept.paper.id, "Pellow Copper").value());
+    const QString words = words_of_pdf(store::PurchaseBook(*store_).paper_to(kept.paper.id, "Pellow Copper").value());
     EXPECT_TRUE(words.contains(QStringLiteral("N-tube-6")));
     EXPECT_FALSE(words.contains(QStringLiteral("EUR"))) << words.toStdString();
     EXPECT_FALSE(words.contains(QStringLiteral("35 %")));
