@@ -34,7 +34,8 @@ Fields fields_of(const PriceItem& item, const std::string& currency) {
             {"prices of many", many},
             {"tax class", item.tax_class},
             {"supplier", item.supplier},
-            {"supplier's number", item.supplier_number}};
+            {"supplier's number", item.supplier_number},
+            {"stock", item.service ? "not kept" : "kept"}};
 }
 
 Fields fields_of(const LabourTask& task, const std::string&) {

@@ -108,6 +108,7 @@ PriceItem read_item(Reader& r, const std::vector<DiscountGroup>& groups) {
     item.tax_class = r.text("tax_class");
     item.supplier = r.text_or("supplier", "");
     item.supplier_number = r.text_or("supplier_number", "");
+    item.service = r.flag_or("service", false);
     if (r.has("waste_percent")) item.waste_percent = read_percent(r, "waste_percent", 0.0, most_waste_percent);
     read_quantity_prices(r, item);
     r.done();

@@ -32,6 +32,7 @@ struct PriceItem {
     std::string discount_group;           ///< id; empty: none
     std::string supplier;
     std::string supplier_number;          ///< the supplier's own for the item
+    bool service = false;                 ///< work or hire that is bought in: no stock is kept of it
     std::optional<double> waste_percent;  ///< bought beyond what is needed, for cutting; none: as the parts list has it
     std::vector<QuantityPrice> quantity_prices;  ///< rising
     friend bool operator==(const PriceItem&, const PriceItem&) = default;

@@ -2,9 +2,11 @@
 // The firm's stock from a book of movements that only grows. Pure.
 
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace wg::parts {
@@ -14,9 +16,15 @@ enum class StockMoveKind {
     taken,     ///< for a job
     counted,   ///< so much is there, whatever was reckoned
     returned,  ///< from a job, back into stock
+    fitted,    ///< taken for a job as it is planned, all lines at once
 };
-[[nodiscard]] const char* key_of(StockMoveKind kind) noexcept;  ///< "received", "taken", "counted", "returned"
+[[nodiscard]] const char* key_of(StockMoveKind kind) noexcept;  ///< "received", "taken", "counted", ...
 [[nodiscard]] std::optional<StockMoveKind> stock_move_of_key(std::string_view key) noexcept;
+
+/// Pieces are counted whole; metres, kilograms and hours have fractions.
+[[nodiscard]] bool counted_whole(std::string_view unit) noexcept;
+/// The next quantity that the unit can have: whole pieces, thousandths of the others.
+[[nodiscard]] std::int64_t up_to_countable(double units, std::string_view unit) noexcept;
 
 inline constexpr std::int64_t most_stock_thousandths = 1'000'000'000'000;
 
@@ -44,8 +52,19 @@ struct StockLevel {
     friend bool operator==(const StockLevel&, const StockLevel&) = default;
 };
 
-/// Moves in the order of the book to what is there, by item and unit. A correction counts in the place of the entry it
-/// corrects, and the last of several; one of an entry that is not among the moves counts by itself.
+/// The book as it counts: a correction stands in the place of the entry it corrects, the last of several, with the
+/// entry's day and purchase list and the id that the next correction has to name. One of an entry that is not among the
+/// moves counts by itself.
+[[nodiscard]] std::vector<StockMove> moves_that_count(const std::vector<StockMove>& moves);
+
+/// The entry that lets this one of `moves_that_count` count no more.
+[[nodiscard]] StockMove struck_out(const StockMove& move);
+
+/// What left the stock for a job less what came back, by item and unit; by job, entries without one left out.
+using StockByItem = std::map<std::pair<std::string, std::string>, std::int64_t>;
+[[nodiscard]] std::map<std::string, StockByItem> taken_by_job(const std::vector<StockMove>& moves);
+
+/// Moves in the order of the book to what is there, by item and unit.
 [[nodiscard]] std::vector<StockLevel> stock_levels(const std::vector<StockMove>& moves);
 
 /// Thousandths of so many units; nothing when it is no number, below 0, beyond the book, or finer than thousandths.

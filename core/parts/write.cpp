@@ -34,6 +34,7 @@ ordered_json json_of(const PriceItem& item) {
     out["tax_class"] = item.tax_class;
     put_text(out, "supplier", item.supplier);
     put_text(out, "supplier_number", item.supplier_number);
+    if (item.service) out["service"] = true;
     if (item.waste_percent) out["waste_percent"] = *item.waste_percent;
     for (const QuantityPrice& step : item.quantity_prices)
         out["quantity_prices"].push_back({{"from", step.from}, {"price", in_units(step.price)}});

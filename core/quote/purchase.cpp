@@ -4,6 +4,9 @@
 #include <cmath>
 #include <map>
 
+#include "core/parts/price_entry.h"
+#include "core/parts/stock.h"
+
 namespace wg::quote {
 namespace {
 
@@ -22,63 +25,150 @@ std::string name_key(std::string name) {
     return name;
 }
 
+double whole_for(double quantity, const std::string& unit) {
+    return parts::units_of_thousandths(parts::up_to_countable(quantity, unit));
+}
+
+/// The parts list has rounded up to packs; what is taken and what is short of need is reckoned without.
+double wanted_of(const OfferedLine& offered_line, const Supply& supply) {
+    const parts::Line& line = offered_line.line;
+    const double wanted = offered_line.source == LineSource::plan
+                              ? std::min(line.to_buy, line.quantity * (1.0 + supply.waste_share))
+                              : line.to_buy;
+    return whole_for(wanted, line.unit);
+}
+
+/// What is there and promised of an item, while the lines of a list take from it.
+struct Pool {
+    double in_stock = 0.0;
+    double on_order = 0.0;
+    double reserved = 0.0;
+
+    double take(double wanted) {
+        const double there = std::max(0.0, in_stock);
+        const double taken = std::clamp(there + on_order - reserved, 0.0, wanted);
+        const double from_stock = std::min(there, taken);
+        in_stock -= from_stock;
+        on_order -= taken - from_stock;
+        return taken;
+    }
+};
+
+void put_prices(const Supply& supply, PurchaseLine& out) {
+    out.list_price = supply.list_price;
+    out.discount_percent = supply.discount_percent;
+    out.cost = supply.cost;
+    if (supply.cost) out.net = line_net(*supply.cost, out.to_order);
+}
+
+bool is_bought(const OfferedLine& line) {
+    return !line.line.labour && !line.left_out && line.line.to_buy >= least_amount;
+}
+
+/// Lines that are in, then options that are ticked.
+template <class Take>
+void each_bought(const Offered& offered, const Take& take) {
+    for (const OfferedLine& line : offered.lines)
+        if (is_bought(line)) take(line);
+    for (const Option& option : offered.options)
+        if (option.ticked && is_bought(option.line)) take(option.line);
+}
+
+Supply supply_for(const SupplyOf& supply_of, const OfferedLine& line) {
+    Supply supply;
+    if (supply_of && !line.line.item_id.empty()) supply = supply_of(line.line.item_id);
+    // The office's word for this very line goes before the price list's.
+    if (!line.supplier.empty()) supply.supplier = line.supplier;
+    return supply;
+}
+
 }  // namespace
+
+Supply supply_in(const parts::PriceList& list, const std::string& item_id) {
+    Supply out;
+    const parts::PriceItem* item = parts::find_item(list, item_id);
+    if (item == nullptr) return out;
+    out.supplier = item->supplier;
+    out.number = item->supplier_number;
+    out.pack = item->pack;
+    out.waste_share = parts::waste_share_of(*item);
+    out.service = item->service;
+    out.list_price = item->supplier_price;
+    out.cost = item->cost;
+    for (const parts::DiscountGroup& group : list.discount_groups)
+        if (!item->discount_group.empty() && group.id == item->discount_group) out.discount_percent = group.percent;
+    return out;
+}
 
 std::vector<PurchaseGroup> purchase_list(const Offered& offered, const SupplyOf& supply_of) {
     std::map<std::string, PurchaseGroup> groups;
-    std::map<std::string, double> left;  // in stock, by item
-    const auto take_from_stock = [&left](const OfferedLine& offered_line, const Supply& supply, PurchaseLine& out) {
-        const parts::Line& line = offered_line.line;
-        double& stock = left.emplace(line.item_id, *supply.in_stock).first->second;
-        out.in_stock = stock;
-        if (stock < least_amount) return;
-        // The parts list has rounded up to packs; what is short of need is rounded anew.
-        const double wanted = offered_line.source == LineSource::plan
-                                  ? std::min(line.to_buy, line.quantity * (1.0 + supply.waste_share))
-                                  : line.to_buy;
-        const double taken = std::min(stock, wanted);
-        stock -= taken;
-        const double rest = wanted - taken;
+    std::map<std::string, Pool> pools;  // by item
+    const auto take_what_is_free = [&pools](const Supply& supply, PurchaseLine& out) {
+        Pool& pool = pools.emplace(out.item_id, Pool{supply.in_stock.value_or(0.0), supply.on_order, supply.reserved})
+                         .first->second;
+        if (supply.in_stock) out.in_stock = pool.in_stock;
+        out.on_order = pool.on_order;
+        out.reserved = pool.reserved;
+        out.orders = supply.orders;
+        out.reservations = supply.reservations;
+        const double taken = pool.take(out.wanted);
+        if (taken < least_amount) return;
+        const double rest = out.wanted - taken;
         if (rest < least_amount)
             out.to_order = 0.0;
         else if (supply.pack > 0.0)
             out.to_order = std::ceil((rest - least_amount) / supply.pack) * supply.pack;
         else
-            out.to_order = std::ceil(rest * 1000.0 - 1e-6) / 1000.0;
+            out.to_order = whole_for(rest, out.unit);
     };
-    const auto take = [&](const OfferedLine& offered_line) {
+    each_bought(offered, [&](const OfferedLine& offered_line) {
         const parts::Line& line = offered_line.line;
-        if (line.labour || offered_line.left_out || line.to_buy < least_amount) return;
-        Supply supply;
-        if (supply_of && !line.item_id.empty()) supply = supply_of(line.item_id);
-        // The office's word for this very line goes before the price list's.
-        if (!offered_line.supplier.empty()) supply.supplier = offered_line.supplier;
+        const Supply supply = supply_for(supply_of, offered_line);
         PurchaseLine out;
         out.item_id = line.item_id;
         out.text = line.text;
         out.unit = line.unit;
         out.number = supply.number;
         out.needed = line.quantity;
-        out.to_order = line.to_buy;
+        out.wanted = wanted_of(offered_line, supply);
+        out.to_order = parts::counted_whole(line.unit) ? whole_for(line.to_buy, line.unit) : line.to_buy;
         out.pack = supply.pack;
-        if (supply.in_stock) take_from_stock(offered_line, supply, out);
+        out.service = supply.service;
+        if (!line.item_id.empty() && !supply.service) take_what_is_free(supply, out);
         // A thousandth below the next whole pack is that pack: what is counted is what was rounded to packs.
         if (supply.pack > 0.0 && out.to_order >= least_amount)
             out.packs = std::ceil((out.to_order - least_amount) / supply.pack);
+        put_prices(supply, out);
         const std::string name = trimmed_name(supply.supplier);
         PurchaseGroup& group = groups[name_key(name)];
         if (group.supplier.empty()) group.supplier = name;
+        group.net += out.net.value_or(Money{});
+        if (!out.net && out.to_order >= least_amount) ++group.without_price;
         group.lines.push_back(std::move(out));
-    };
-    for (const OfferedLine& line : offered.lines)
-        take(line);
-    for (const Option& option : offered.options)
-        if (option.ticked) take(option.line);
+    });
     std::vector<PurchaseGroup> out;
     out.reserve(groups.size());
     for (auto& [key, group] : groups)
         if (!key.empty()) out.push_back(std::move(group));
     if (const auto none = groups.find(""); none != groups.end()) out.push_back(std::move(none->second));
+    return out;
+}
+
+std::vector<StockNeed> stock_needs(const Offered& offered, const SupplyOf& supply_of) {
+    std::vector<StockNeed> out;
+    each_bought(offered, [&](const OfferedLine& offered_line) {
+        const parts::Line& line = offered_line.line;
+        const Supply supply = supply_for(supply_of, offered_line);
+        if (line.item_id.empty() || supply.service || line.unit == "h") return;
+        const double wanted = wanted_of(offered_line, supply);
+        const auto known = std::find_if(out.begin(), out.end(), [&](const StockNeed& one) {
+            return one.item_id == line.item_id && one.unit == line.unit;
+        });
+        if (known == out.end())
+            out.push_back({line.item_id, line.text, line.unit, wanted});
+        else
+            known->quantity += wanted;
+    });
     return out;
 }
 

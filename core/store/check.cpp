@@ -24,14 +24,16 @@ struct Hashed {
 };
 
 constexpr const char* lost_its_hash = " no longer has its hash";
-constexpr Hashed hashed[] = {{damaged_versions, "versions of job ", " no longer have their hash"},
-                             {damaged_papers, "paper of quote ", lost_its_hash},
-                             {damaged_price_lists, "", lost_its_hash},
-                             {damaged_equipment, "", lost_its_hash},
-                             {damaged_rule_sets, "", lost_its_hash},
-                             {damaged_order_papers, "paper of order ", lost_its_hash},
-                             {damaged_purchase_papers, "purchase list ", lost_its_hash},
-                             {damaged_signatures, "signature under the acceptance of quote ", lost_its_hash}};
+constexpr Hashed hashed[] = {
+    {damaged_versions, "versions of job ", " no longer have their hash"},
+    {damaged_papers, "paper of quote ", lost_its_hash},
+    {damaged_price_lists, "", lost_its_hash},
+    {damaged_equipment, "", lost_its_hash},
+    {damaged_rule_sets, "", lost_its_hash},
+    {damaged_order_papers, "paper of order ", lost_its_hash},
+    {damaged_purchase_papers, "purchase list ", lost_its_hash},
+    {damaged_supplier_papers, "purchase list ", " has a paper to a supplier that no longer has its hash"},
+    {damaged_signatures, "signature under the acceptance of quote ", lost_its_hash}};
 
 }  // namespace
 

@@ -26,7 +26,7 @@ struct Table {
 
 // A row stands after those that it names. Seats stay behind: the copy may be put back where older edits of theirs are
 // already known elsewhere, and would give the numbers of those a second time.
-constexpr std::array<Table, 33> tables = {{
+constexpr std::array<Table, 35> tables = {{
     {"job",
      "id, save_seq, number, title, client, town, state, invented, revision, changed_at, content_sha256, base_sha256, "
      "base_revision, removed_at",
@@ -42,8 +42,10 @@ constexpr std::array<Table, 33> tables = {{
     {"order_paper", "seq, id, kind, quote_id, number, sha256, kept_at, kept_by, takes_place_of, content", "ittttttttb",
      "seq"},
     {"purchase_paper", "seq, id, job_id, number, sha256, kept_at, kept_by, content", "ittttttb", "seq"},
-    {"purchase_line", "paper_id, position, supplier, item_id, text, unit, thousandths", "titttti",
+    {"purchase_line", "paper_id, position, supplier, item_id, text, unit, thousandths, needed, service", "tittttiii",
      "paper_id, position"},
+    {"purchase_supplier_paper", "paper_id, supplier, sha256, content", "tttb", "paper_id, supplier"},
+    {"purchase_close", "seq, paper_id, position, closed, entered_by, entered_at", "itiitt", "seq"},
     {"stock_move",
      "seq, id, item_id, unit, move, thousandths, job_id, purchase_id, purchase_line, note, entered_by, entered_at, "
      "corrects_id",

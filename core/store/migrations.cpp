@@ -228,7 +228,8 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                   rule_sets_of_the_firm(Dialect::sqlite),
                                                   stock_and_purchases(Dialect::sqlite),
                                                   records_of_progress(Dialect::sqlite),
-                                                  replaced_orders()};
+                                                  replaced_orders(),
+                                                  deliveries_in_parts(Dialect::sqlite)};
     static const std::vector<Migration> postgresql = {schema_of_version_7(),
                                                       who_saved(),
                                                       erasure(Dialect::postgresql),
@@ -242,7 +243,8 @@ const std::vector<Migration>& migrations(Dialect dialect) {
                                                       rule_sets_of_the_firm(Dialect::postgresql),
                                                       stock_and_purchases(Dialect::postgresql),
                                                       records_of_progress(Dialect::postgresql),
-                                                      replaced_orders()};
+                                                      replaced_orders(),
+                                                      deliveries_in_parts(Dialect::postgresql)};
     return dialect == Dialect::sqlite ? sqlite : postgresql;
 }
 

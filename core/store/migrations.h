@@ -45,5 +45,6 @@ struct Migration {
 [[nodiscard]] Migration rule_sets_of_the_firm(Dialect dialect);
 [[nodiscard]] Migration stock_and_purchases(Dialect dialect);
 [[nodiscard]] Migration records_of_progress(Dialect dialect);
+[[nodiscard]] Migration deliveries_in_parts(Dialect dialect);
 
 }  // namespace wg::store

@@ -49,10 +49,6 @@ std::vector<std::string> parted(const std::string& ids) {
     return out;
 }
 
-int year_of(Instant at) {
-    return std::stoi(iso8601(at).substr(0, 4));
-}
-
 }  // namespace
 
 std::optional<Problem> OrderBook::refuse(NumberKind kind, const std::string& quote_id) const {
@@ -102,7 +98,6 @@ Result<OrderPaper> OrderBook::keep(NumberKind kind, const std::string& quote_id,
                                    Instant now, const std::vector<std::string>& takes_place_of) {
     if (auto problem = refuse(kind, quote_id)) return *problem;
     if (auto problem = refuse_replaced(quote_id, takes_place_of)) return *problem;
-    NumberRanges numbers(store_);
     OrderPaper out;
     out.id = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
     out.kind = kind;
@@ -110,24 +105,16 @@ Result<OrderPaper> OrderBook::keep(NumberKind kind, const std::string& quote_id,
     out.kept_at = iso8601(now);
     out.kept_by = store_.by();
     out.takes_place_of = takes_place_of;
-    for (int i = 0; i < most_prints; ++i) {
-        const Result<std::string> expected = numbers.next(kind, year_of(now));
-        if (!expected) return expected.problems();
-        const Result<std::string> pdf = print(expected.value());
-        if (!pdf) return pdf.problems();
-        if (auto problem = refuse_bytes(pdf.value())) return *problem;
-        Transaction transaction(database_);
-        if (auto problem = transaction.begin()) return *problem;
-        if (auto problem = refuse(kind, quote_id)) return *problem;
-        const Result<std::string> given = numbers.give(kind, year_of(now), out.id, now);
-        if (!given) return given.problems();
-        if (given.value() != expected.value()) continue;  // another seat was quicker
-        out.number = given.value();
-        if (auto problem = insert(out, pdf.value())) return *problem;
-        if (auto problem = transaction.commit()) return *problem;
-        return out;
-    }
-    return Problem{"paper of an order", "other seats took every number that it was printed with", "Try again"};
+    const auto given = keep_numbered(store_, {kind, out.id, "paper of an order"}, now, print,
+                                     [&](const std::string& number, const std::string& pdf) -> std::optional<Problem> {
+                                         if (auto problem = refuse_bytes(pdf)) return problem;
+                                         // What could be said yes to before it was printed may not be any more.
+                                         if (auto problem = refuse(kind, quote_id)) return problem;
+                                         out.number = number;
+                                         return insert(out, pdf);
+                                     });
+    if (!given) return given.problems();
+    return out;
 }
 
 std::optional<NumberKind> order_kind_from_key(std::string_view key) noexcept {

@@ -1,20 +1,14 @@
 #pragma once
 // What follows an acceptance: confirmations and change orders with their numbers, as they went out. Only grows.
 
-#include <functional>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "core/store/number_ranges.h"
+#include "core/store/numbered_paper.h"
 
 namespace wg::store {
-
-/// Makes the paper that bears this number; its problems are handed on.
-using PrintNumbered = std::function<Result<std::string>(const std::string& number)>;
-/// A number between being shown and being given can be taken by another seat; printed again so often at most.
-inline constexpr int most_prints = 20;
 
 struct OrderPaper {
     std::string id;  ///< UUID

@@ -1,10 +1,12 @@
 #pragma once
-// Purchase lists as they went out, with their numbers, and what of them was received. Only grows.
+// Purchase lists as they went out, with their numbers and a paper to each supplier, and what of them came. Only grows.
 
 #include <string>
+#include <utility>
 #include <vector>
 
-#include "core/store/order_book.h"
+#include "core/parts/stock_orders.h"
+#include "core/store/numbered_paper.h"
 #include "core/store/stock_book.h"
 
 namespace wg::store {
@@ -19,16 +21,36 @@ struct PurchasePaper {
     friend bool operator==(const PurchasePaper&, const PurchasePaper&) = default;
 };
 
-/// A line of a list as it was ordered.
-struct PurchaseOrdered {
-    int position = 0;      ///< on the list, from 1 on
-    std::string supplier;  ///< empty: none told
-    std::string item_id;   ///< empty: a line of the office's own, which no stock is kept of
-    std::string text;
-    std::string unit;
-    std::int64_t thousandths = 0;  ///< to order
-    bool received = false;         ///< when read back
-    friend bool operator==(const PurchaseOrdered&, const PurchaseOrdered&) = default;
+using PurchaseOrdered = parts::OrderedLine;
+
+/// The list as the firm has it, and by supplier what goes to each: none sees what the others are to send.
+struct PurchasePrints {
+    std::string whole;
+    std::vector<std::pair<std::string, std::string>> to_suppliers;  ///< supplier, PDF
+};
+using PrintPurchase = std::function<Result<PurchasePrints>(const std::string& number)>;
+
+struct PurchaseList {
+    PurchasePaper paper;
+    std::string job_number;
+    std::vector<PurchaseOrdered> lines;
+    std::vector<std::string> papers_to;  ///< suppliers that a paper is kept to
+};
+
+/// What came of a line. `before` is what was booked of it when somebody looked.
+struct Delivered {
+    int position = 0;
+    std::int64_t before = 0;
+    std::int64_t now = 0;
+    bool rest_does_not_come = false;
+};
+
+/// Deliveries of one list that were booked at one time.
+struct Booking {
+    std::string at;
+    std::string by;
+    std::string note;
+    std::vector<parts::StockMove> moves;  ///< as they count; of quantity 0: taken back
 };
 
 class PurchaseBook {
@@ -36,30 +58,46 @@ class PurchaseBook {
     /// The store must outlive it.
     explicit PurchaseBook(Store& store) : store_(store), database_(store.database()) {}
 
-    /// Gives the next number of purchases, prints with it and keeps paper and lines: all or nothing. Refused: a job
-    /// that is not here, bytes that are no PDF, lines whose positions are not 1, 2, 3 ...
+    /// Gives the next number of purchases, prints with it and keeps papers and lines: all or nothing. Refused: a job
+    /// that is not here, bytes that are no PDF, lines whose positions are not 1, 2, 3 ..., a supplier's paper twice.
     [[nodiscard]] Result<PurchasePaper> keep(const std::string& job_id, const std::vector<PurchaseOrdered>& lines,
-                                             const PrintNumbered& print, Instant now);
-    /// Of all jobs, newest first.
-    [[nodiscard]] Result<std::vector<PurchasePaper>> papers(int limit) const;
+                                             const PrintPurchase& print, Instant now);
+    /// Of all jobs, newest first, with what came of them.
+    [[nodiscard]] Result<std::vector<PurchaseList>> lists(int limit) const;
     /// As it went out. Refused: unknown, or bytes that lost their hash.
     [[nodiscard]] Result<std::string> paper(const std::string& id) const;
+    [[nodiscard]] Result<std::string> paper_to(const std::string& id, const std::string& supplier) const;
     [[nodiscard]] Result<std::vector<PurchaseOrdered>> lines(const std::string& id) const;
-    /// Books what the list has from this supplier as received, as far as it was not yet; how many lines. Refused: when
-    /// there is none left that stock is kept of.
-    [[nodiscard]] Result<int> receive(const std::string& id, const std::string& supplier, Instant now);
+
+    /// Books a delivery: all of it or nothing; how many lines. Refused: nothing to book, a line that no stock is kept
+    /// of, parts of a piece, and a line of which something was booked since somebody looked.
+    [[nodiscard]] Result<int> receive(const std::string& id, const std::vector<Delivered>& delivered,
+                                      const std::string& note, Instant now);
+    /// Newest first.
+    [[nodiscard]] Result<std::vector<Booking>> bookings(const std::string& id) const;
+    /// A counter-entry for each movement of it that still counts; how many. Refused: when none does.
+    [[nodiscard]] Result<int> take_back(const Booking& booking, Instant now);
 
    private:
     [[nodiscard]] std::optional<Problem> refuse(const std::string& job_id,
                                                 const std::vector<PurchaseOrdered>& lines) const;
-    [[nodiscard]] std::optional<Problem> insert(PurchasePaper& paper, const std::vector<PurchaseOrdered>& lines,
-                                                const std::string& pdf) const;
+    [[nodiscard]] std::optional<Problem> insert(const PurchasePaper& paper, const std::vector<PurchaseOrdered>& lines,
+                                                const PurchasePrints& prints) const;
+    [[nodiscard]] std::optional<Problem> close(const std::string& id, const PurchaseOrdered& line, bool closed,
+                                               Instant now) const;
 
     Store& store_;
     const Database& database_;
 };
 
-/// Numbers of purchase lists whose paper no longer has its hash.
+/// What is there, on order and promised to jobs, of these items (1,000 at most) or of all (none named); what `for_job`
+/// needs itself is not among what is reserved.
+[[nodiscard]] Result<std::vector<parts::ItemStanding>> stock_standings(Store& store,
+                                                                       const std::vector<std::string>& item_ids,
+                                                                       const std::string& for_job);
+
+/// Numbers of purchase lists whose paper no longer has its hash; the same of papers to suppliers.
 [[nodiscard]] Result<std::vector<std::string>> damaged_purchase_papers(const Database& database);
+[[nodiscard]] Result<std::vector<std::string>> damaged_supplier_papers(const Database& database);
 
 }  // namespace wg::store

@@ -75,29 +75,20 @@ Result<IssuedQuote> QuoteBook::issue(const IssuedQuote& quote, std::string_view 
 }
 
 Result<IssuedQuote> QuoteBook::issue_next(const IssuedQuote& quote, const PrintNumbered& print, Instant now) {
-    NumberRanges numbers(store_);
-    const int year = std::stoi(iso8601(now).substr(0, 4));
     auto* store = dynamic_cast<SqlStore*>(&store_);
     if (store == nullptr) return Problem{"quote", "this store gives no numbers", "Open the firm's jobs"};
     IssuedQuote numbered = quote;
-    for (int i = 0; i < most_prints; ++i) {
-        const Result<std::string> expected = numbers.next(NumberKind::quote, year);
-        if (!expected) return expected.problems();
-        numbered.number = expected.value();
-        const Result<std::string> pdf = print(numbered.number);
-        if (!pdf) return pdf.problems();
-        Transaction transaction(database_);
-        if (auto problem = transaction.begin()) return *problem;
-        const Result<std::string> given = numbers.give(NumberKind::quote, year, quote.id, now);
-        if (!given) return given.problems();
-        if (given.value() != expected.value()) continue;  // another seat was quicker
-        Result<IssuedQuote> issued = store->insert_quote(numbered);
-        if (!issued) return issued;
-        if (auto problem = put_paper(quote.id, pdf.value(), iso8601(now))) return *problem;
-        if (auto problem = transaction.commit()) return *problem;
-        return issued;
-    }
-    return Problem{"quote", "other seats took every number that it was printed with", "Issue it again"};
+    IssuedQuote issued;
+    const auto given = keep_numbered(store_, {NumberKind::quote, quote.id, "quote"}, now, print,
+                                     [&](const std::string& number, const std::string& pdf) -> std::optional<Problem> {
+                                         numbered.number = number;
+                                         Result<IssuedQuote> inserted = store->insert_quote(numbered);
+                                         if (!inserted) return inserted.problems().front();
+                                         issued = std::move(inserted).value();
+                                         return put_paper(quote.id, pdf, iso8601(now));
+                                     });
+    if (!given) return given.problems();
+    return issued;
 }
 
 std::optional<Problem> QuoteBook::put_signature(const std::string& answer_id, std::string_view image) {

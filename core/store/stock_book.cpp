@@ -5,6 +5,7 @@
 
 #include "core/quantity/utf8.h"
 #include "core/store/database.h"
+#include "core/store/stock_rows.h"
 #include "core/store/text.h"
 
 namespace wg::store {
@@ -16,6 +17,8 @@ constexpr const char* move_columns =
 constexpr std::size_t longest_item_id = 2000;
 constexpr std::size_t longest_stock_note = 2000;
 constexpr std::size_t most_items_at_once = 1000;
+// A correction may have turned an entry of the job into one of another: whole chains are read.
+constexpr const char* chains_of_job = "WHERE item_id IN (SELECT item_id FROM stock_move WHERE job_id = ?)";
 
 QVariant text_or_nothing(const std::string& text) {
     return text.empty() ? QVariant() : QVariant(to_qt(text));
@@ -63,6 +66,10 @@ std::optional<Problem> StockBook::refuse(const parts::StockMove& move) const {
         return Problem{where, "'" + for_message(move.unit) + "' is no unit", "Use pc, m, kg or h"};
     if (move.thousandths < 0 || move.thousandths > parts::most_stock_thousandths)
         return Problem{where, "the quantity is below 0 or beyond 1,000,000,000", "Check the figure"};
+    if (parts::counted_whole(move.unit) && move.thousandths % 1000 != 0)
+        return Problem{where, "is counted in pieces, and a part of one is none", "Enter whole pieces"};
+    if (move.kind == parts::StockMoveKind::fitted && move.job_id.empty())
+        return Problem{where, "names no job that it was taken for", "Choose the job"};
     if (move.note.size() > longest_stock_note || !is_utf8(move.note))
         return Problem{where, "the note is longer than 2,000 characters", "Write it shorter"};
     if (!move.job_id.empty()) {
@@ -136,30 +143,93 @@ Result<std::vector<parts::StockMove>> StockBook::moves(const std::string& item_i
     return moves_of(database_.query(sql + QStringLiteral(" LIMIT ?"), {to_qt(item_id), limit}));
 }
 
+Result<std::vector<parts::StockMove>> stock_moves(const Database& database, const QString& where,
+                                                  const QVariantList& values) {
+    return moves_of(database.query(
+        QStringLiteral("SELECT %1 FROM stock_move %2 ORDER BY seq").arg(QString::fromLatin1(move_columns), where),
+        values, Fetch::row_by_row));
+}
+
+Result<ItemsNamed> items_named(const std::vector<std::string>& item_ids) {
+    if (item_ids.size() > most_items_at_once)
+        return Problem{"stock", "is asked for more than 1,000 items at once", "Ask for all of it"};
+    ItemsNamed out;
+    QStringList places;
+    for (const std::string& id : item_ids) {
+        places += QStringLiteral("?");
+        out.values << to_qt(id);
+    }
+    out.places = places.join(QLatin1Char(','));
+    return out;
+}
+
 Result<std::vector<parts::StockLevel>> StockBook::levels() const {
-    const auto all = moves_of(
-        database_.query(QStringLiteral("SELECT %1 FROM stock_move ORDER BY seq").arg(QString::fromLatin1(move_columns)),
-                        {}, Fetch::row_by_row));
+    const auto all = stock_moves(database_, QString(), {});
     if (!all) return all.problems();
     return parts::stock_levels(all.value());
 }
 
-Result<std::vector<parts::StockLevel>> StockBook::levels_of(const std::vector<std::string>& item_ids) const {
-    if (item_ids.empty()) return std::vector<parts::StockLevel>{};
-    if (item_ids.size() > most_items_at_once)
-        return Problem{"stock", "is asked for more than 1,000 items at once", "Ask for all of it"};
-    QStringList places;
-    QVariantList values;
-    for (const std::string& id : item_ids) {
-        places += QStringLiteral("?");
-        values << to_qt(id);
+Result<parts::StockByItem> StockBook::taken_for(const std::string& job_id) const {
+    const auto moves = stock_moves(database_, chains_of_job, {to_qt(job_id)});
+    if (!moves) return moves.problems();
+    return parts::taken_by_job(moves.value())[job_id];
+}
+
+Result<int> StockBook::take_for_job(const std::string& job_id, const std::vector<Taking>& takings, Instant now) {
+    Transaction transaction(database_);
+    if (auto problem = transaction.begin()) return *problem;
+    Result<parts::StockByItem> taken = taken_for(job_id);
+    if (!taken) return taken.problems();
+    int lines = 0;
+    for (const Taking& one : takings) {
+        if (one.now == 0) continue;
+        if (taken.value()[{one.item_id, one.unit}] != one.before)
+            return Problem{"stock of " + for_message(one.item_id), "was taken for the job since you looked",
+                           "Look at what is left to take"};
+        parts::StockMove move;
+        move.item_id = one.item_id;
+        move.unit = one.unit;
+        move.kind = parts::StockMoveKind::fitted;
+        move.thousandths = one.now;
+        move.job_id = job_id;
+        const Result<parts::StockMove> entered = put(std::move(move), now);
+        if (!entered) return entered.problems();
+        ++lines;
     }
-    const auto some =
-        moves_of(database_.query(QStringLiteral("SELECT %1 FROM stock_move WHERE item_id IN (%2) ORDER BY seq")
-                                     .arg(QString::fromLatin1(move_columns), places.join(QLatin1Char(','))),
-                                 values));
-    if (!some) return some.problems();
-    return parts::stock_levels(some.value());
+    if (lines == 0) return Problem{"stock", "nothing was entered to be taken", "Enter what goes on the van"};
+    if (auto problem = transaction.commit()) return *problem;
+    return lines;
+}
+
+Result<std::vector<parts::StockMove>> StockBook::fitted_for(const std::string& job_id) const {
+    const auto moves = stock_moves(database_, chains_of_job, {to_qt(job_id)});
+    if (!moves) return moves.problems();
+    std::vector<parts::StockMove> out = parts::moves_that_count(moves.value());
+    std::erase_if(out, [&](const parts::StockMove& move) {
+        return move.job_id != job_id || move.kind != parts::StockMoveKind::fitted || move.thousandths == 0;
+    });
+    return out;
+}
+
+Result<int> StockBook::taken_as_planned(const std::string& job_id) const {
+    const auto fitted = fitted_for(job_id);
+    if (!fitted) return fitted.problems();
+    return static_cast<int>(fitted.value().size());
+}
+
+Result<int> StockBook::put_back_for_job(const std::string& job_id, Instant now) {
+    Transaction transaction(database_);
+    if (auto problem = transaction.begin()) return *problem;
+    const auto fitted = fitted_for(job_id);
+    if (!fitted) return fitted.problems();
+    for (const parts::StockMove& move : fitted.value()) {
+        const Result<parts::StockMove> entered = put(parts::struck_out(move), now);
+        if (!entered) return entered.problems();
+    }
+    if (fitted.value().empty())
+        return Problem{"stock", "nothing of the job is left to be put back", "Look at its movements"};
+    if (auto problem = transaction.commit()) return *problem;
+    return static_cast<int>(fitted.value().size());
 }
 
 Result<std::string> StockBook::job_of_number(const std::string& number) const {

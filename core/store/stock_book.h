@@ -15,8 +15,8 @@ class StockBook {
     explicit StockBook(Store& store) : store_(store), database_(store.database()) {}
 
     /// Adds a movement; id, who and when are the book's. Refused: no item, a unit that is none, a quantity out of
-    /// range, a job that is not here, a correction of what is not here, is of another item or unit, or was corrected
-    /// already.
+    /// range, parts of a piece, a job that is not here, none where it was fitted, a correction of what is not here, is
+    /// of another item or unit, or was corrected already.
     [[nodiscard]] Result<parts::StockMove> enter(const parts::StockMove& move, Instant now);
     /// All or none.
     [[nodiscard]] Result<std::vector<parts::StockMove>> enter_all(const std::vector<parts::StockMove>& moves,
@@ -25,14 +25,29 @@ class StockBook {
     [[nodiscard]] Result<std::vector<parts::StockMove>> moves(const std::string& item_id, int limit) const;
     /// Of every item that ever moved, by item and unit.
     [[nodiscard]] Result<std::vector<parts::StockLevel>> levels() const;
-    /// Of these items; 1,000 at most.
-    [[nodiscard]] Result<std::vector<parts::StockLevel>> levels_of(const std::vector<std::string>& item_ids) const;
+    /// What left the stock for a job less what came back, by item and unit.
+    [[nodiscard]] Result<parts::StockByItem> taken_for(const std::string& job_id) const;
+    /// Takes what was planned for a job, all or none; how many lines. Refused: nothing, and a line of which something
+    /// was taken since somebody looked (`before`).
+    struct Taking {
+        std::string item_id;
+        std::string unit;
+        std::int64_t before = 0;
+        std::int64_t now = 0;
+    };
+    [[nodiscard]] Result<int> take_for_job(const std::string& job_id, const std::vector<Taking>& takings, Instant now);
+    /// How many entries of `take_for_job` still count for it.
+    [[nodiscard]] Result<int> taken_as_planned(const std::string& job_id) const;
+    /// A counter-entry for each that was so taken and still counts; how many. Refused: when none does.
+    [[nodiscard]] Result<int> put_back_for_job(const std::string& job_id, Instant now);
     /// Of a job by its number as people write it; empty: none has it, or it was removed.
     [[nodiscard]] Result<std::string> job_of_number(const std::string& number) const;
     [[nodiscard]] Result<std::string> number_of_job(const std::string& job_id) const;
 
    private:
     friend class PurchaseBook;
+    /// Entries of `take_for_job` that still count for it.
+    [[nodiscard]] Result<std::vector<parts::StockMove>> fitted_for(const std::string& job_id) const;
     /// Within a transaction.
     [[nodiscard]] Result<parts::StockMove> put(parts::StockMove move, Instant now) const;
     [[nodiscard]] std::optional<Problem> refuse(const parts::StockMove& move) const;

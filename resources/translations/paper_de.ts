@@ -132,6 +132,10 @@
         <translation>Bestellliste</translation>
     </message>
     <message>
+        <source>Purchase order</source>
+        <translation>Bestellung</translation>
+    </message>
+    <message>
         <source>%1, top %2</source>
         <translation>%1, Oberkante %2</translation>
     </message>
@@ -3550,12 +3554,12 @@ Freundliche Grüße
         <translation>Zusammen</translation>
     </message>
     <message>
-        <source>There is nothing to order.</source>
-        <translation>Es gibt nichts zu bestellen.</translation>
+        <source>1 pack of %1</source>
+        <translation>1 Gebinde zu %1</translation>
     </message>
     <message>
-        <source>No supplier told</source>
-        <translation>Kein Lieferant genannt</translation>
+        <source>%1 packs of %2</source>
+        <translation>%1 Gebinde zu %2</translation>
     </message>
     <message>
         <source>Supplier's number</source>
@@ -3566,20 +3570,100 @@ Freundliche Grüße
         <translation>Im Lager</translation>
     </message>
     <message>
+        <source>On order</source>
+        <translation>Bestellt</translation>
+    </message>
+    <message>
+        <source>Reserved</source>
+        <translation>Reserviert</translation>
+    </message>
+    <message>
         <source>To order</source>
         <translation>Bestellen</translation>
     </message>
     <message>
-        <source>Packs</source>
-        <translation>Gebinde</translation>
+        <source>%1 for job %2: %3</source>
+        <translation>%1 für Vorhaben %2: %3</translation>
     </message>
     <message>
-        <source>Ordered on</source>
-        <translation>Bestellt am</translation>
+        <source>%1, on order by %2.</source>
+        <translation>%1, bestellt mit %2.</translation>
+    </message>
+    <message>
+        <source>%1, reserved by %2.</source>
+        <translation>%1, reserviert mit %2.</translation>
+    </message>
+    <message>
+        <source>On order and reserved</source>
+        <translation>Bestellt und reserviert</translation>
+    </message>
+    <message>
+        <source>Your number</source>
+        <translation>Ihre Nummer</translation>
+    </message>
+    <message>
+        <source>Price each</source>
+        <translation>Stückpreis</translation>
+    </message>
+    <message>
+        <source>Trade discount</source>
+        <translation>Rabatt</translation>
+    </message>
+    <message>
+        <source>Together, without tax</source>
+        <translation>Zusammen, ohne Steuer</translation>
+    </message>
+    <message>
+        <source>There is nothing to order.</source>
+        <translation>Es gibt nichts zu bestellen.</translation>
+    </message>
+    <message>
+        <source>No supplier told</source>
+        <translation>Kein Lieferant genannt</translation>
+    </message>
+    <message>
+        <source>Reserved is what other jobs that are not fitted yet still need of stock and orders by their purchase lists.</source>
+        <translation>Reserviert ist, was andere Vorhaben, die noch nicht eingebaut sind, nach ihren Einkaufslisten von Lager und Bestellungen noch brauchen.</translation>
     </message>
     <message>
         <source>To be delivered to: %1.</source>
         <translation>Zu liefern an: %1.</translation>
+    </message>
+    <message>
+        <source>Please deliver what is listed here, and confirm price and day.</source>
+        <translation>Bitte liefern Sie, was hier steht, und bestätigen Sie Preis und Tag.</translation>
+    </message>
+    <message>
+        <source>Our order</source>
+        <translation>Unsere Bestellung</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Datum</translation>
+    </message>
+    <message>
+        <source>Deliver to</source>
+        <translation>Liefern an</translation>
+    </message>
+    <message>
+        <source>Or to</source>
+        <translation>Oder an</translation>
+    </message>
+    <message>
+        <source>Wished on</source>
+        <translation>Gewünscht am</translation>
+    </message>
+    <message>
+        <source>Prices are net, as our price list has them. Tell us before you deliver where yours differ.</source>
+        <translation>Preise netto nach unserer Preisliste. Sagen Sie uns vor der Lieferung, wo Ihre davon abweichen.</translation>
+    </message>
+    <message>
+        <source>Of lines without a price we know none: please tell us yours.</source>
+        <translation>Zu Zeilen ohne Preis kennen wir keinen: bitte nennen Sie uns Ihren.</translation>
+    </message>
+    <message>
+        <source>Ordered on</source>
+        <translation>Bestellt am</translation>
     </message>
     <message>
         <source>the surface shown</source>

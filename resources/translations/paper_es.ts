@@ -132,6 +132,10 @@
         <translation>Lista de compra</translation>
     </message>
     <message>
+        <source>Purchase order</source>
+        <translation>Pedido</translation>
+    </message>
+    <message>
         <source>%1, top %2</source>
         <translation>%1, cota superior %2</translation>
     </message>
@@ -3550,12 +3554,12 @@ Un saludo cordial
         <translation>En total</translation>
     </message>
     <message>
-        <source>There is nothing to order.</source>
-        <translation>No hay nada que pedir.</translation>
+        <source>1 pack of %1</source>
+        <translation>1 envase de %1</translation>
     </message>
     <message>
-        <source>No supplier told</source>
-        <translation>Sin proveedor indicado</translation>
+        <source>%1 packs of %2</source>
+        <translation>%1 envases de %2</translation>
     </message>
     <message>
         <source>Supplier's number</source>
@@ -3566,20 +3570,100 @@ Un saludo cordial
         <translation>En almacén</translation>
     </message>
     <message>
+        <source>On order</source>
+        <translation>Pedido antes</translation>
+    </message>
+    <message>
+        <source>Reserved</source>
+        <translation>Reservado</translation>
+    </message>
+    <message>
         <source>To order</source>
         <translation>Pedir</translation>
     </message>
     <message>
-        <source>Packs</source>
-        <translation>Envases</translation>
+        <source>%1 for job %2: %3</source>
+        <translation>%1 para la obra %2: %3</translation>
     </message>
     <message>
-        <source>Ordered on</source>
-        <translation>Pedido el</translation>
+        <source>%1, on order by %2.</source>
+        <translation>%1, pedido con %2.</translation>
+    </message>
+    <message>
+        <source>%1, reserved by %2.</source>
+        <translation>%1, reservado con %2.</translation>
+    </message>
+    <message>
+        <source>On order and reserved</source>
+        <translation>Pedido y reservado</translation>
+    </message>
+    <message>
+        <source>Your number</source>
+        <translation>Su número</translation>
+    </message>
+    <message>
+        <source>Price each</source>
+        <translation>Precio unitario</translation>
+    </message>
+    <message>
+        <source>Trade discount</source>
+        <translation>Descuento</translation>
+    </message>
+    <message>
+        <source>Together, without tax</source>
+        <translation>En total, sin impuestos</translation>
+    </message>
+    <message>
+        <source>There is nothing to order.</source>
+        <translation>No hay nada que pedir.</translation>
+    </message>
+    <message>
+        <source>No supplier told</source>
+        <translation>Sin proveedor indicado</translation>
+    </message>
+    <message>
+        <source>Reserved is what other jobs that are not fitted yet still need of stock and orders by their purchase lists.</source>
+        <translation>Reservado es lo que otras obras aún sin montar necesitan todavía del almacén y de los pedidos según sus listas de compra.</translation>
     </message>
     <message>
         <source>To be delivered to: %1.</source>
         <translation>Entregar en: %1.</translation>
+    </message>
+    <message>
+        <source>Please deliver what is listed here, and confirm price and day.</source>
+        <translation>Les rogamos que suministren lo que aquí se indica y que confirmen el precio y el día.</translation>
+    </message>
+    <message>
+        <source>Our order</source>
+        <translation>Nuestro pedido</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Deliver to</source>
+        <translation>Entregar en</translation>
+    </message>
+    <message>
+        <source>Or to</source>
+        <translation>O en</translation>
+    </message>
+    <message>
+        <source>Wished on</source>
+        <translation>Fecha deseada</translation>
+    </message>
+    <message>
+        <source>Prices are net, as our price list has them. Tell us before you deliver where yours differ.</source>
+        <translation>Precios netos según nuestra lista. Avísennos antes de la entrega si los suyos son distintos.</translation>
+    </message>
+    <message>
+        <source>Of lines without a price we know none: please tell us yours.</source>
+        <translation>De las líneas sin precio no conocemos ninguno: indíquennos el suyo.</translation>
+    </message>
+    <message>
+        <source>Ordered on</source>
+        <translation>Pedido el</translation>
     </message>
     <message>
         <source>the surface shown</source>

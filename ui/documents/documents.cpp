@@ -27,6 +27,7 @@ QString file_name_of(Paper paper) {
         case Paper::change_order: return QStringLiteral("change-order.pdf");
         case Paper::parts_list: return QStringLiteral("parts-list.pdf");
         case Paper::purchase_list: return QStringLiteral("purchase-list.pdf");
+        case Paper::purchase_order: return QStringLiteral("purchase-order.pdf");
     }
     return {};
 }
@@ -45,6 +46,7 @@ QString title_of(Paper paper) {
         case Paper::change_order: return say("Change order");
         case Paper::parts_list: return say("Parts list");
         case Paper::purchase_list: return say("Purchase list");
+        case Paper::purchase_order: return say("Purchase order");
     }
     return {};
 }

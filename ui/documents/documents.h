@@ -34,6 +34,7 @@ enum class Paper {
     change_order,
     parts_list,
     purchase_list,
+    purchase_order,
 };
 [[nodiscard]] QString file_name_of(Paper paper);  ///< "quote.pdf", ...
 [[nodiscard]] QString title_of(Paper paper);
@@ -105,6 +106,8 @@ struct PaperInput {
     std::vector<std::shared_ptr<const plan::Plan>> beside{};  ///< of other choices on offer
     std::optional<economy::Tariffs> tariffs{};                ///< of the price list; nothing: no cost over the years
     quote::SupplyOf supply_of{};                              ///< for the purchase list
+    std::string purchase_supplier{};                          ///< whom a purchase order goes to
+    bool purchase_prices = true;                              ///< it tells the prices that are known
     std::optional<OrderInput> order{};
 };
 

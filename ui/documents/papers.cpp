@@ -18,7 +18,8 @@ bool has_languages(Paper paper) {
         case Paper::order_confirmation:
         case Paper::change_order:
         case Paper::parts_list:
-        case Paper::purchase_list: return true;
+        case Paper::purchase_list:
+        case Paper::purchase_order: return true;
         default: return false;
     }
 }
@@ -39,6 +40,7 @@ std::vector<Page> lay_out_in_this_language(Paper paper, const SharedInput& input
         case Paper::change_order: return lay_out_change_order(input);
         case Paper::parts_list: return lay_out_parts_list(input);
         case Paper::purchase_list: return lay_out_purchase_list(input);
+        case Paper::purchase_order: return lay_out_purchase_order(input);
     }
     return {};
 }
@@ -201,16 +203,20 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     // Of what was agreed, which the plan as it is now may no longer be.
     const bool ordered = paper == Paper::order_confirmation || paper == Paper::change_order;
     if (paper == Paper::quote && !input.quote_number.isEmpty()) f.title += QLatin1Char(' ') + input.quote_number;
-    const bool numbered = (ordered || paper == Paper::purchase_list) && input.order && !input.order->number.isEmpty();
+    // What goes to a supplier names the job by its number alone: no plan, no choice, nobody's name.
+    const bool to_supplier = paper == Paper::purchase_order;
+    const bool numbered =
+        (ordered || to_supplier || paper == Paper::purchase_list) && input.order && !input.order->number.isEmpty();
     // In large print title and number do not fit one line, and the number has to be read whole.
     if (numbered && !input.look.large_print) f.title += QLatin1Char(' ') + input.order->number;
-    const bool planned = paper != Paper::survey_sheet && !ordered && !plan.job_id.empty();
+    const bool planned = paper != Paper::survey_sheet && !ordered && !to_supplier && !plan.job_id.empty();
     const auto revision = planned ? plan.job_revision : input.job.revision;
     f.job = say("Job %1, revision %2")
                 .arg(input.job.number.empty() ? say("without number") : qs(input.job.number))
                 .arg(revision);
-    if (ordered) f.job = say("Job %1").arg(input.job.number.empty() ? say("without number") : qs(input.job.number));
-    if (input.unsaved && !ordered) f.job += say(" with changes");
+    if (ordered || to_supplier)
+        f.job = say("Job %1").arg(input.job.number.empty() ? say("without number") : qs(input.job.number));
+    if (input.unsaved && !ordered && !to_supplier) f.job += say(" with changes");
     if (numbered && input.look.large_print) f.job = input.order->number + QStringLiteral(", ") + f.job;
     if (planned && !plan.plan_mark.empty()) {
         f.mark = say("mark %1").arg(qs(plan.plan_mark));
@@ -220,7 +226,7 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     const std::string label = ordered   ? (input.order ? input.order->agreed.choice_label : std::string())
                               : planned ? plan.choice_label
                                         : (chosen != nullptr ? chosen->label : std::string());
-    f.choice = label.empty() ? say("No choice yet") : say("Choice: ") + qs(label);
+    if (!to_supplier) f.choice = label.empty() ? say("No choice yet") : say("Choice: ") + qs(label);
     QStringList foot;
     // In large print the day alone, so that the caution behind it has room in every language.
     if (input.printed_on.isValid()) {
@@ -231,7 +237,7 @@ Furniture furniture_of(Paper paper, const PaperInput& input) {
     if (planned && !plan.content_sha256.empty() && !input.look.large_print) {
         foot += say("content %1").arg(qs(plan.content_sha256.substr(0, 12)));
     }
-    foot += say("local codes and licensed practice decide");
+    if (!to_supplier) foot += say("local codes and licensed practice decide");
     f.foot = foot.join(QStringLiteral(" · "));
     // What was done and read is told whatever has become of the plan.
     if (planned && paper != Paper::record && plan.stopped()) f.marks += say("Not to be issued: has a stop");

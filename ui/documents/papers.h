@@ -30,6 +30,7 @@ using SharedInput = std::shared_ptr<const PaperInput>;
 [[nodiscard]] std::vector<Page> lay_out_change_order(const SharedInput& input);
 [[nodiscard]] std::vector<Page> lay_out_parts_list(const SharedInput& input);
 [[nodiscard]] std::vector<Page> lay_out_purchase_list(const SharedInput& input);
+[[nodiscard]] std::vector<Page> lay_out_purchase_order(const SharedInput& input);
 /// What stands at the head of every page of the workings.
 [[nodiscard]] QString workings_headline();
 

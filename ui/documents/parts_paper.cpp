@@ -1,6 +1,4 @@
-// The parts list for whoever packs the van, and the purchase list by supplier.
-
-#include <algorithm>
+// The parts list for whoever packs the van.
 
 #include "ui/common/format.h"
 #include "ui/documents/filled_words.h"
@@ -31,12 +29,6 @@ std::vector<const quote::OfferedLine*> lines_that_count(const quote::Offered& of
     for (const quote::Option& option : offered.options)
         if (option.ticked) out.push_back(&option.line);
     return out;
-}
-
-QString packs_words(const quote::PurchaseLine& line) {
-    if (line.packs <= 0.0) return {};
-    const QString pack = amount_words(line.pack, line.unit);
-    return line.packs == 1.0 ? say("1 pack of %1").arg(pack) : say("%1 packs of %2").arg(number(line.packs), pack);
 }
 
 }  // namespace
@@ -74,43 +66,6 @@ std::vector<Page> lay_out_parts_list(const SharedInput& input) {
         flow.heading(say("Work"));
         flow.table(work);
     }
-    return flow.finish();
-}
-
-std::vector<Page> lay_out_purchase_list(const SharedInput& input) {
-    Flow flow(furniture_of(Paper::purchase_list, *input));
-    const auto groups = quote::purchase_list(offered_of(input->plan), input->supply_of);
-    if (groups.empty()) flow.paragraph(say("There is nothing to order."));
-    for (const quote::PurchaseGroup& group : groups) {
-        flow.heading(group.supplier.empty() ? say("No supplier told") : qs(group.supplier));
-        Table table;
-        // Stock has a column where any is kept.
-        const bool kept = std::any_of(group.lines.begin(), group.lines.end(),
-                                      [](const quote::PurchaseLine& line) { return line.in_stock.has_value(); });
-        table.columns = {{QString(), 8.0, false, true},
-                         {say("Supplier's number"), kept ? 28.0 : 34.0},
-                         {say("Part"), 0.0},
-                         {say("Needed"), figure_mm, true}};
-        if (kept) table.columns.push_back({say("In stock"), figure_mm, true});
-        table.columns.push_back({say("To order"), figure_mm, true});
-        table.columns.push_back({say("Packs"), kept ? 26.0 : 30.0, true});
-        for (const quote::PurchaseLine& line : group.lines) {
-            QStringList cells{QString(), qs(line.number), say_name(line.text), amount_words(line.needed, line.unit)};
-            if (kept) cells += line.in_stock ? amount_words(*line.in_stock, line.unit) : QString();
-            cells += amount_words(line.to_order, line.unit);
-            cells += packs_words(line);
-            table.rows.push_back({cells});
-        }
-        flow.table(table);
-        flow.pairs({{say("Ordered on"), QString()}, {say("By"), QString()}});
-    }
-    const Firm& firm = input->firm;
-    QStringList address;
-    for (const QString& part : {firm.name, firm.street, firm.town})
-        if (!part.trimmed().isEmpty()) address += part.trimmed();
-    if (!address.isEmpty()) flow.paragraph(say("To be delivered to: %1.").arg(address.join(QStringLiteral(", "))));
-    for (const QString& part : firm.supplier_words.split(QLatin1Char('\n'), Qt::SkipEmptyParts))
-        flow.paragraph(part);
     return flow.finish();
 }
 

@@ -1,9 +1,7 @@
-// What leaves the Offer stage: issued quotes, the parts list as CSV, the purchase list.
+// What leaves the Offer stage: issued quotes and the parts list as CSV.
 
 #include <QDateTime>
-#include <QDir>
 #include <QFileDialog>
-#include <QFileInfo>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QStandardPaths>
@@ -22,19 +20,6 @@
 #include "ui/offer/offer_stage.h"
 
 namespace wg::ui {
-namespace {
-
-/// What can be known before anything is written there.
-std::optional<Problem> no_place_for(const QString& path) {
-    const QFileInfo file(path);
-    const QFileInfo folder(file.absolutePath());
-    if (folder.isDir() && folder.isWritable() && (!file.exists() || file.isFile())) return std::nullopt;
-    return Problem{QDir::toNativeSeparators(path).toStdString(), "cannot be written",
-                   "Choose the name of a file in a folder you may write to"};
-}
-
-}  // namespace
-
 QString OfferStage::why_not_issued() const {
     if (session_ == nullptr || session_->plan() == nullptr) return tr("There is no plan.");
     const plan::Plan& plan = *session_->plan();
@@ -120,68 +105,6 @@ void OfferStage::ask_and_save_parts() {
         this, tr("Save parts list"), folder + QStringLiteral("/%1 parts.csv").arg(qs(session_->job().number)),
         tr("CSV (*.csv)"));
     if (!path.isEmpty()) save_parts_csv(path);
-}
-
-bool OfferStage::save_purchase_list(const QString& path, Instant now) {
-    if (session_ == nullptr || store_ == nullptr || session_->plan() == nullptr || !session_->settled()) return false;
-    const QDate day = QDateTime::fromSecsSinceEpoch(now.unix_s).date();
-    PaperInput paper = *input_now(day);
-    paper.look = paper_->look();
-    paper.order = OrderInput{};
-    if (const auto unread = take_stock(*store_, paper)) {
-        notice_->add(Mark::stop, qs(unread->text()));
-        return false;
-    }
-    // A folder that takes nothing uses up no number.
-    if (const auto no_place = no_place_for(path)) {
-        notice_->add(Mark::stop, qs(no_place->text()));
-        return false;
-    }
-    std::string kept_bytes;
-    const auto print = [&](const std::string& number) -> Result<std::string> {
-        paper.order->number = qs(number);
-        const auto pdf = pdf_bytes(Paper::purchase_list, paper);
-        if (!pdf.ok()) return pdf.problems();
-        kept_bytes = pdf.value().toStdString();
-        return kept_bytes;
-    };
-    const std::vector<store::PurchaseOrdered> lines = ordered_lines(paper);
-    const auto kept = store::PurchaseBook(*store_).keep(session_->job().id, lines, print, now);
-    if (!kept.ok()) {
-        notice_->add(Mark::stop, qs(text_of(kept.problems())));
-        return false;
-    }
-    QStringList missing;
-    for (const store::PurchaseOrdered& line : lines) {
-        if (line.item_id.empty()) continue;
-        const quote::Supply supply = paper.supply_of(line.item_id);
-        if (supply.in_stock && *supply.in_stock < 0.0) missing += qs(line.text);
-    }
-    missing.removeDuplicates();
-    if (!missing.isEmpty())
-        notice_->add(Mark::caution,
-                     tr("The book of stock has less than nothing of %1: all of it is on the list. Count what is there.")
-                         .arg(missing.join(QStringLiteral(", "))));
-    // Only now that the number is this list's: no paper lies about under a number that the next list gets, too.
-    const auto written = write_whole(path, kept_bytes);
-    if (!written.ok()) {
-        notice_->add(Mark::stop,
-                     tr("Purchase list %1 is kept, but its file was not written. %2 Save it from the purchase lists "
-                        "beside the prices; a list made anew would order everything twice.")
-                         .arg(qs(kept.value().number), qs(text_of(written.problems()))));
-        return false;
-    }
-    Q_EMIT status_text(tr("Purchase list %1 saved as %2").arg(qs(kept.value().number), path));
-    return true;
-}
-
-void OfferStage::ask_and_save_purchase() {
-    if (session_ == nullptr) return;
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    const QString path = QFileDialog::getSaveFileName(
-        this, tr("Save purchase list"), folder + QStringLiteral("/%1 purchase.pdf").arg(qs(session_->job().number)),
-        tr("PDF (*.pdf)"));
-    if (!path.isEmpty()) save_purchase_list(path, {QDateTime::currentSecsSinceEpoch()});
 }
 
 }  // namespace wg::ui

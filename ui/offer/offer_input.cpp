@@ -4,7 +4,6 @@
 #include <cmath>
 #include <map>
 
-#include "core/parts/price_entry.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/comparison/choice_plans.h"
@@ -63,9 +62,7 @@ std::shared_ptr<PaperInput> offer_input(JobSession& session, const Firm& firm, c
         out->tariffs = list->second.tariffs;
         // The list lives as long as the reference does.
         out->supply_of = [reference = session.shared_reference(), prices = &list->second](const std::string& item) {
-            const parts::PriceItem* known = parts::find_item(*prices, item);
-            if (known == nullptr) return quote::Supply{};
-            return quote::Supply{known->supplier, known->supplier_number, known->pack, parts::waste_share_of(*known)};
+            return quote::supply_in(*prices, item);
         };
     }
     return out;
@@ -89,15 +86,22 @@ std::optional<Problem> take_stock(store::Store& store, PaperInput& input) {
     ids.reserve(unit_of.size());
     for (const auto& [id, unit] : unit_of)
         ids.push_back(id);
-    const auto levels = store::StockBook(store).levels_of(ids);
-    if (!levels.ok()) return levels.problems().front();
-    std::map<std::string, double> in_stock;
-    for (const parts::StockLevel& level : levels.value())
-        if (unit_of.at(level.item_id) == level.unit)
-            in_stock[level.item_id] = parts::units_of_thousandths(level.thousandths);
-    input.supply_of = [before = input.supply_of, in_stock](const std::string& item) {
+    if (ids.empty()) return std::nullopt;
+    const auto found = store::stock_standings(store, ids, input.job.id);
+    if (!found.ok()) return found.problems().front();
+    std::map<std::string, parts::ItemStanding> standings;
+    for (const parts::ItemStanding& one : found.value())
+        if (unit_of.at(one.item_id) == one.unit) standings.emplace(one.item_id, one);
+    input.supply_of = [before = input.supply_of, standings](const std::string& item) {
         quote::Supply supply = before ? before(item) : quote::Supply{};
-        if (const auto there = in_stock.find(item); there != in_stock.end()) supply.in_stock = there->second;
+        const auto there = standings.find(item);
+        if (there == standings.end()) return supply;
+        const parts::ItemStanding& one = there->second;
+        if (one.in_stock) supply.in_stock = parts::units_of_thousandths(*one.in_stock);
+        supply.on_order = parts::units_of_thousandths(one.on_order);
+        supply.reserved = parts::units_of_thousandths(one.reserved);
+        supply.orders = one.orders;
+        supply.reservations = one.reservations;
         return supply;
     };
     return std::nullopt;
@@ -114,6 +118,8 @@ std::vector<store::PurchaseOrdered> ordered_lines(const PaperInput& input) {
             one.text = line.text;
             one.unit = line.unit;
             one.thousandths = std::llround(line.to_order * 1000.0);
+            one.needed = std::llround(line.wanted * 1000.0);
+            one.service = line.service;
             out.push_back(std::move(one));
         }
     }

@@ -27,8 +27,8 @@ inline constexpr std::size_t most_on_offer = 3;
 /// Null when there is no plan.
 [[nodiscard]] std::shared_ptr<PaperInput> offer_input(JobSession& session, const Firm& firm, const QDate& today);
 
-/// Puts what is in stock of the plan's items into `supply_of`, in the unit of their lines. Refused: a book that cannot
-/// be read; the input stays as it was.
+/// Puts what is in stock, on order and reserved of the plan's items into `supply_of`, in the unit of their lines.
+/// Refused: a book that cannot be read; the input stays as it was.
 [[nodiscard]] std::optional<Problem> take_stock(store::Store& store, PaperInput& input);
 /// What the purchase list of the input orders, as it is kept.
 [[nodiscard]] std::vector<store::PurchaseOrdered> ordered_lines(const PaperInput& input);

@@ -28,6 +28,7 @@
 #include "ui/offer/offer_edits.h"
 #include "ui/offer/offer_input.h"
 #include "ui/offer/offer_model.h"
+#include "ui/offer/take_dialog.h"
 #include "ui/offer/terms_page.h"
 
 namespace wg::ui {
@@ -123,11 +124,14 @@ QWidget* OfferStage::make_lines_tab() {
     totals_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
     save_parts_ = new QPushButton(tr("Save parts CSV"), tab);
     connect(save_parts_, &QPushButton::clicked, this, &OfferStage::ask_and_save_parts);
-    save_purchase_ = new QPushButton(tr("Save purchase list"), tab);
+    save_purchase_ = new QPushButton(tr("Save purchase list\u2026"), tab);
     save_purchase_->setToolTip(
-        tr("The purchase list by supplier as PDF, under the next number of purchases; kept among the purchase lists "
-           "of Prices, where it is booked when it came"));
+        tr("The purchase list and a paper to each supplier as PDF, under the next number of purchases; kept among the "
+           "purchase lists of Prices, where what came is booked"));
     connect(save_purchase_, &QPushButton::clicked, this, &OfferStage::ask_and_save_purchase);
+    take_ = new QPushButton(tr("Take from stock\u2026"), tab);
+    take_->setToolTip(tr("What of the plan goes on the van: out of stock, once; or back into it"));
+    connect(take_, &QPushButton::clicked, this, &OfferStage::ask_and_take);
     auto* buttons = new QHBoxLayout;
     for (const auto& [kind, words] :
          {std::pair{OfferLineKind::part, tr("Add a part")}, std::pair{OfferLineKind::labour, tr("Add work")},
@@ -140,6 +144,7 @@ QWidget* OfferStage::make_lines_tab() {
         buttons->addWidget(button);
     }
     buttons->addStretch(1);
+    buttons->addWidget(take_);
     buttons->addWidget(save_purchase_);
     buttons->addWidget(save_parts_);
     auto* left = new QVBoxLayout;
@@ -193,6 +198,10 @@ void OfferStage::set_session(JobSession* session) {
     agreed_->set_session(session);
     issued_->set_session(session);
     if (session != nullptr) {
+        was_fitted_ = is_fitted(session->job().state) || session->job().state == JobState::closed;
+        ask_stock_ = false;
+        connect(session, &JobSession::job_changed, this, &OfferStage::watch_state);
+        connect(session, &JobSession::planning_changed, this, &OfferStage::watch_state);
         connect(session, &JobSession::plan_changed, this, &OfferStage::refresh_soon);
         connect(session, &JobSession::job_changed, this, &OfferStage::refresh_soon);
         connect(session, &JobSession::planning_changed, this, &OfferStage::refresh_soon);
@@ -302,6 +311,7 @@ void OfferStage::refresh_lines() {
     totals_->setText(totals.join(QStringLiteral("    ")));
     save_parts_->setEnabled(!plan->parts.lines.empty());
     save_purchase_->setEnabled(store_ != nullptr && session_->settled() && !plan->parts.lines.empty());
+    take_->setEnabled(save_purchase_->isEnabled());
 }
 
 void OfferStage::edit_firm() {

@@ -4,9 +4,11 @@
 #include <QDate>
 #include <QPointer>
 #include <memory>
+#include <optional>
 #include <string>
+#include <vector>
 
-#include "core/quantity/time.h"
+#include "core/store/stock_book.h"
 #include "ui/common/stage_widget.h"
 
 class QLabel;
@@ -15,10 +17,6 @@ class QStackedWidget;
 class QTableView;
 class QTabWidget;
 class QTimer;
-
-namespace wg::store {
-class Store;
-}
 
 namespace wg::ui {
 
@@ -30,7 +28,9 @@ class IssuedPage;
 class LineForm;
 class OfferModel;
 class TermsPage;
+class TakeDialog;
 struct PaperInput;
+struct TakeLine;
 
 class OfferStage : public StageWidget {
     Q_OBJECT
@@ -44,9 +44,14 @@ class OfferStage : public StageWidget {
     /// complete yet, has no price, or the job is not saved as planned.
     bool issue_quote(Instant now);
     bool save_parts_csv(const QString& path);
-    /// The purchase list as PDF under the next number of purchases. False: refused, which is told; no number is used
-    /// up.
-    bool save_purchase_list(const QString& path, Instant now);
+    /// The purchase list as PDF under the next number of purchases, and beside it a paper to each supplier of whom
+    /// something is ordered. False: refused, which is told; no number is used up.
+    bool save_purchase_list(const QString& path, Instant now, bool supplier_prices = true);
+    /// Takes from stock for the job what was entered, or puts back what was so taken. False: refused, which is told.
+    bool take_from_stock(const std::vector<store::StockBook::Taking>& takings, Instant now);
+    bool put_back_into_stock(Instant now);
+    /// Null: there is nothing to be taken or put back, or the book cannot be read.
+    [[nodiscard]] std::unique_ptr<TakeDialog> take_dialog();
     [[nodiscard]] OfferModel* lines() const { return lines_; }
     [[nodiscard]] QTableView* lines_view() const { return lines_view_; }
     [[nodiscard]] LineForm* form() const { return form_; }
@@ -70,6 +75,11 @@ class OfferStage : public StageWidget {
     void refresh();
     void ask_and_save_parts();
     void ask_and_save_purchase();
+    void ask_and_take();
+    /// Once a job comes to be fitted what stock has for it is asked for, and put back when that is undone.
+    void watch_state();
+    void ask_about_stock();
+    std::optional<std::vector<TakeLine>> lines_to_take();
     void edit_firm();
     [[nodiscard]] QString why_not_issued() const;
     /// A number is used up and the paper stays: asked first, with what the client has already.
@@ -98,6 +108,9 @@ class OfferStage : public StageWidget {
     bool filling_ = false;  ///< the table is made anew: what was selected is to stay
     QPushButton* save_parts_ = nullptr;
     QPushButton* save_purchase_ = nullptr;
+    QPushButton* take_ = nullptr;
+    bool was_fitted_ = false;  ///< the session's job, when it was last looked at
+    bool ask_stock_ = false;   ///< as soon as its plan stands
     QLabel* totals_ = nullptr;
     IssuedPage* issued_ = nullptr;
 };

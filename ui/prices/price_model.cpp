@@ -140,6 +140,7 @@ QVariant PriceModel::headerData(int section, Qt::Orientation orientation, int ro
             case column_pack: return tr("Sold in whole packs of so many units; empty: any quantity");
             case column_number: return tr("The supplier's own number of the item");
             case column_waste: return tr("Bought beyond what is needed, for cutting");
+            case column_stock: return tr("no: work or hire that is bought in, which never lies in stock");
             default: return {};
         }
     }
@@ -159,6 +160,7 @@ QVariant PriceModel::headerData(int section, Qt::Orientation orientation, int ro
         case column_supplier: return tr("Supplier");
         case column_number: return tr("Order number");
         case column_tax: return tr("Tax class");
+        case column_stock: return tr("Stock kept");
         default: return {};
     }
 }
@@ -182,6 +184,7 @@ QString PriceModel::text_at(const parts::PriceItem& item, int column) const {
         case column_supplier: return qs(item.supplier);
         case column_number: return qs(item.supplier_number);
         case column_tax: return qs(item.tax_class);
+        case column_stock: return item.service ? tr("no") : tr("yes");
         default: return {};
     }
 }
@@ -258,6 +261,12 @@ QString PriceModel::enter_text(parts::PriceItem& item, int column, const QString
             if (entry.empty()) return tr("An item needs a tax class, or no quote with it can be priced");
             item.tax_class = entry;
             return {};
+        case column_stock:
+            if (const QString word = text.trimmed().toLower(); word == tr("yes") || word == tr("no")) {
+                item.service = word == tr("no");
+                return {};
+            }
+            return tr("Say yes, or no for work or hire that is bought in");
         case column_supplier: item.supplier = entry; return {};
         default: item.supplier_number = entry; return {};
     }

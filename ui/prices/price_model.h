@@ -28,6 +28,7 @@ class PriceModel : public QAbstractTableModel {
         column_supplier,
         column_number,
         column_tax,
+        column_stock,
         column_count
     };
     explicit PriceModel(QObject* parent = nullptr);

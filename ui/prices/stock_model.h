@@ -6,27 +6,29 @@
 #include <vector>
 
 #include "core/parts/prices.h"
-#include "core/parts/stock.h"
+#include "core/parts/stock_orders.h"
 
 namespace wg::ui {
-
-[[nodiscard]] QString stock_quantity(std::int64_t thousandths, const std::string& unit);
 
 class StockModel : public QAbstractTableModel {
     Q_OBJECT
    public:
-    enum Column { column_text, column_id, column_level, column_counted, column_count };
+    enum Column { column_text, column_id, column_level, column_on_order, column_free, column_counted, column_count };
     struct Row {
         std::string item_id;
         QString text;  ///< of the price list; empty: the list has no such item
         std::string unit;
         std::optional<std::int64_t> thousandths;  ///< none: it never moved
         std::string counted_at;
+        std::int64_t on_order = 0;
+        std::int64_t reserved = 0;
+        QString orders;        ///< which lists the ordered is of
+        QString reservations;  ///< which jobs the reserved is for
     };
     explicit StockModel(QObject* parent = nullptr) : QAbstractTableModel(parent) {}
 
-    /// What moved first, then the list's other items in its order.
-    void set(const std::vector<parts::PriceItem>& items, const std::vector<parts::StockLevel>& levels);
+    /// What moved or was ordered first, then the list's other items in its order, without services.
+    void set(const std::vector<parts::PriceItem>& items, const std::vector<parts::ItemStanding>& standings);
     void set_words(const QString& words);
     [[nodiscard]] const Row* row_at(int row) const;
     /// -1: it is not shown.

@@ -38,6 +38,9 @@ class StockPage : public QWidget {
     /// The movement of that row counts no more.
     bool strike_out(int row, Instant now);
 
+    /// Whether an entry is to stand that leaves less than nothing; asked on the screen unless set.
+    void set_asks(std::function<bool(const QString&)> asks) { asks_ = std::move(asks); }
+
     [[nodiscard]] StockModel* model() const { return model_; }
     [[nodiscard]] QTableWidget* moves_table() const { return moves_table_; }
     [[nodiscard]] CalmCombo* kind() const { return kind_; }
@@ -62,14 +65,19 @@ class StockPage : public QWidget {
     void clear_form();
     void end_correction();
     bool put(parts::StockMove move, Instant now);
+    /// With the movement entered; nothing when the book cannot be read.
+    [[nodiscard]] std::optional<std::int64_t> level_with(const parts::StockMove& move) const;
+    [[nodiscard]] bool ask_less_than_nothing(const parts::StockMove& move);
     bool tell(const std::vector<Problem>& problems);
     [[nodiscard]] bool is_corrected(std::size_t move) const;
 
     store::Store& store_;
     std::function<const std::vector<parts::PriceItem>&()> items_;
+    std::function<bool(const QString&)> asks_;
     std::string item_id_;
     std::string unit_;
     std::string corrects_id_;
+    parts::StockMoveKind corrected_kind_ = parts::StockMoveKind::received;
     std::string corrected_job_id_;         ///< of the movement that is corrected; its number may lead elsewhere by now
     QString corrected_job_number_;         ///< as it was put into the form
     std::vector<parts::StockMove> moves_;  ///< of the item chosen, newest first

@@ -77,7 +77,8 @@ TEST(PriceList, each_missing_field_is_named) {
                                             "supplier_number",
                                             "cost",
                                             "supplier_price",
-                                            "discount_group"};
+                                            "discount_group",
+                                            "service"};
     for (const auto& [field, value] : whole.items()) {
         if (optional.count(field) != 0) continue;
         json broken = whole;
@@ -128,7 +129,7 @@ TEST(PriceList, a_list_of_the_first_schema_reads_as_before) {
     for (const char* field : {"labour_cost", "labour_rates", "discount_groups", "difficulty", "travel"})
         old.erase(field);
     for (json& item : old["items"]) {
-        for (const char* field : {"cost", "supplier_price", "discount_group", "supplier", "supplier_number"})
+        for (const char* field : {"cost", "supplier_price", "discount_group", "supplier", "supplier_number", "service"})
             item.erase(field);
     }
     for (json& task : old["tasks"]) {

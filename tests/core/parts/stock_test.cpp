@@ -73,6 +73,50 @@ TEST(Stock, thousandths_are_whole_or_none) {
     EXPECT_EQ(units_of_thousandths(-250), -0.25);
 }
 
+TEST(Stock, pieces_are_whole_and_lengths_are_not) {
+    EXPECT_TRUE(counted_whole("pc"));
+    for (const char* unit : {"m", "kg", "h"})
+        EXPECT_FALSE(counted_whole(unit)) << unit;
+    EXPECT_EQ(up_to_countable(1.2, "pc"), 2'000);
+    EXPECT_EQ(up_to_countable(2.0, "pc"), 2'000);
+    EXPECT_EQ(up_to_countable(2.0000000001, "pc"), 2'000) << "noise of floating point is no piece";
+    EXPECT_EQ(up_to_countable(11.4 * 1.05, "m"), 11'970);
+    EXPECT_EQ(up_to_countable(0.0, "pc"), 0);
+}
+
+TEST(Stock, the_book_as_it_counts_names_the_last_correction_and_the_first_days_list) {
+    StockMove first = move("1", Kind::received, 9'000);
+    first.purchase_id = "P";
+    first.purchase_line = 3;
+    StockMove second = move("2", Kind::received, 8'000, "1");
+    const auto counts = moves_that_count({first, second});
+    ASSERT_EQ(counts.size(), 1U);
+    EXPECT_EQ(counts[0].id, "2") << "what the next correction has to name";
+    EXPECT_EQ(counts[0].at, first.at);
+    EXPECT_EQ(counts[0].thousandths, 8'000);
+    EXPECT_EQ(counts[0].purchase_id, "P");
+    EXPECT_EQ(counts[0].purchase_line, 3);
+    StockMove counter = struck_out(counts[0]);
+    EXPECT_EQ(counter.corrects_id, "2");
+    counter.id = "3";
+    EXPECT_EQ(level({first, second, counter}), 0);
+}
+
+TEST(Stock, what_a_job_took_is_less_what_came_back_and_what_was_struck_out) {
+    std::vector<StockMove> book = {move("1", Kind::fitted, 9'000), move("2", Kind::taken, 1'000),
+                                   move("3", Kind::returned, 4'000), move("4", Kind::taken, 700)};
+    for (std::size_t i = 0; i < 3; ++i)
+        book[i].job_id = "A";
+    EXPECT_EQ(level(book), -6'700) << "fitted is taken";
+    const auto taken = taken_by_job(book);
+    ASSERT_EQ(taken.size(), 1U) << "an entry without a job is nobody's";
+    EXPECT_EQ(taken.at("A").at({"tube", "m"}), 6'000);
+    StockMove counter = struck_out(moves_that_count(book)[0]);
+    counter.id = "5";
+    book.push_back(counter);
+    EXPECT_EQ(taken_by_job(book).at("A").at({"tube", "m"}), -3'000);
+}
+
 // Against a slow reckoning that rewrites the book entry by entry.
 TEST(Stock, any_book_is_the_same_as_one_in_which_corrections_were_written_over) {
     for (int seed = 0; seed < sweep::cases(400); ++seed) {
@@ -82,7 +126,7 @@ TEST(Stock, any_book_is_the_same_as_one_in_which_corrections_were_written_over) 
         std::vector<StockMove> written_over;
         std::map<std::string, std::size_t> place;  // of what can still be corrected
         for (int i = 0; i < 40; ++i) {
-            StockMove one = move("0", static_cast<Kind>(below(4)), below(10'000));
+            StockMove one = move("0", static_cast<Kind>(below(5)), below(10'000));
             one.id = std::to_string(i);
             one.item_id = below(2) == 0 ? "tube" : "clip";
             if (below(3) == 0 && !place.empty()) {
@@ -104,7 +148,7 @@ TEST(Stock, any_book_is_the_same_as_one_in_which_corrections_were_written_over) 
         for (const StockMove& one : written_over) {
             std::int64_t& there = slow[one.item_id];
             if (one.kind == Kind::counted) there = 0;
-            there += one.kind == Kind::taken ? -one.thousandths : one.thousandths;
+            there += one.kind == Kind::taken || one.kind == Kind::fitted ? -one.thousandths : one.thousandths;
         }
         const auto levels = stock_levels(book);
         ASSERT_EQ(levels.size(), slow.size());

@@ -123,6 +123,113 @@ TEST(PurchaseList, lines_of_one_item_take_from_stock_one_after_the_other) {
     EXPECT_EQ(lines[2].to_order, 6.0);
 }
 
+PurchaseLine bought(const OfferedLine& line, const Supply& supply) {
+    Offered offer;
+    offer.lines = {line};
+    return purchase_list(offer, [&](const std::string&) { return supply; }).at(0).lines.at(0);
+}
+
+TEST(PurchaseList, what_is_on_order_goes_off_and_what_others_reserved_does_not) {
+    Supply supply;
+    supply.on_order = 10.0;
+    PurchaseLine line = bought(part("tube", 12.0, 12.0), supply);
+    EXPECT_EQ(line.to_order, 2.0);
+    EXPECT_EQ(line.on_order, 10.0);
+    EXPECT_FALSE(line.in_stock.has_value());
+    supply.reserved = 10.0;
+    EXPECT_EQ(bought(part("tube", 12.0, 12.0), supply).to_order, 12.0) << "it was ordered for another job";
+    supply.in_stock = 3.0;
+    line = bought(part("tube", 12.0, 12.0), supply);
+    EXPECT_EQ(line.to_order, 9.0);
+    EXPECT_EQ(line.reserved, 10.0);
+    supply.in_stock = -4.0;
+    supply.reserved = 0.0;
+    EXPECT_EQ(bought(part("tube", 12.0, 12.0), supply).to_order, 2.0) << "a stock below nothing counts as none";
+    supply.reserved = 99.0;
+    EXPECT_EQ(bought(part("tube", 12.0, 12.0), supply).to_order, 12.0) << "never more than is wanted";
+}
+
+TEST(PurchaseList, lines_of_one_item_take_from_stock_and_then_from_orders) {
+    Offered offer;
+    offer.lines = {part("tube", 4.0, 4.0), part("tube", 4.0, 4.0), part("tube", 4.0, 4.0)};
+    Supply supply;
+    supply.in_stock = 3.0;
+    supply.on_order = 6.0;
+    supply.reserved = 1.0;
+    const auto lines = purchase_list(offer, [&](const std::string&) { return supply; }).at(0).lines;
+    EXPECT_EQ(lines[0].to_order + lines[1].to_order + lines[2].to_order, 4.0) << "12 wanted, 8 free";
+    EXPECT_EQ(lines[0].to_order, 0.0);
+    EXPECT_EQ(lines[1].in_stock, 0.0);
+    EXPECT_EQ(lines[1].on_order, 5.0);
+    EXPECT_EQ(lines[2].to_order, 4.0);
+}
+
+TEST(PurchaseList, pieces_are_bought_whole) {
+    OfferedLine line = part("valve", 1.5, 1.5);
+    line.line.unit = "pc";
+    EXPECT_EQ(bought(line, {}).to_order, 2.0);
+    EXPECT_EQ(bought(line, {}).wanted, 2.0);
+    Supply supply;
+    supply.in_stock = 0.5;  // of an older book
+    EXPECT_EQ(bought(line, supply).to_order, 2.0);
+}
+
+TEST(PurchaseList, a_service_is_ordered_and_no_stock_is_looked_for) {
+    Supply supply;
+    supply.service = true;
+    supply.in_stock = 9.0;
+    const PurchaseLine line = bought(part("hire", 1.0, 1.0), supply);
+    EXPECT_EQ(line.to_order, 1.0);
+    EXPECT_TRUE(line.service);
+    EXPECT_FALSE(line.in_stock.has_value());
+}
+
+TEST(PurchaseList, prices_are_the_suppliers_less_the_discount_by_what_is_ordered) {
+    parts::PriceList list;
+    list.discount_groups = {{"a", "tube", 35.0}};
+    parts::PriceItem item;
+    item.id = "tube";
+    item.supplier = "Pellow";
+    item.supplier_price = Money{777};
+    item.cost = Money{505};
+    item.discount_group = "a";
+    item.pack = 5.0;
+    list.items = {item};
+    const Supply supply = supply_in(list, "tube");
+    EXPECT_EQ(supply.list_price, Money{777});
+    EXPECT_EQ(supply.discount_percent, 35.0);
+    EXPECT_EQ(supply.cost, Money{505});
+    EXPECT_TRUE(supply_in(list, "other").supplier.empty());
+    Offered offer;
+    offer.lines = {part("tube", 11.4, 15.0), part("tape", 2.0, 2.0)};
+    offer.lines[1].supplier = "Pellow";
+    const auto groups = purchase_list(offer, [&](const std::string& id) { return supply_in(list, id); });
+    ASSERT_EQ(groups.size(), 1U);
+    EXPECT_EQ(groups[0].lines[0].net, Money{15 * 505});
+    EXPECT_EQ(groups[0].net, Money{15 * 505});
+    EXPECT_EQ(groups[0].without_price, 1);
+}
+
+TEST(StockNeeds, are_what_the_job_takes_without_packs_services_work_and_own_lines) {
+    Offered offer;
+    offer.lines = {part("tube", 10.0, 15.0), part("tube", 2.0, 5.0), part("hire", 1.0, 1.0),
+                   part("", 1.0, 1.0),       part("fit", 3.0, 3.0),  part("gone", 1.0, 1.0)};
+    offer.lines[4].line.labour = true;
+    offer.lines[5].left_out = true;
+    offer.options = {Option{part("valve", 1.0, 1.0), true, {}}, Option{part("lamp", 1.0, 1.0), false, {}}};
+    const auto needs = stock_needs(offer, [](const std::string& id) {
+        Supply supply;
+        supply.service = id == "hire";
+        supply.waste_share = id == "tube" ? 0.1 : 0.0;
+        supply.pack = 5.0;
+        return supply;
+    });
+    ASSERT_EQ(needs.size(), 2U);
+    EXPECT_EQ(needs[0].item_id, "tube");
+    EXPECT_NEAR(needs[0].quantity, 13.2, 1e-9);
+    EXPECT_EQ(needs[1].item_id, "valve");
+}
+
 TEST(LetterWords, fields_are_filled_once_and_what_is_none_stays_and_is_told) {
     const std::map<std::string, std::string> fields = {{"client", "M. {number} Lind"}, {"number", "Q-1"}};
     const FilledWords filled = filled_words("Dear {client}, {number}: {x} {Number} {} { {number", fields);

@@ -38,9 +38,14 @@ void fill_stock(Store& store, const std::string& job_id) {
         job_id,
         {{1, "Pellow's \"Copper\"", "tube-12.70", "Copper tube \xC3\xB8 12.70", "m", 15000},
          {2, "", "", "Own", "pc", 1}},
-        [](const std::string& number) -> Result<std::string> { return "%PDF-1.7 invented " + number; }, at(25));
+        [](const std::string& number) -> Result<PurchasePrints> {
+            return PurchasePrints{"%PDF-1.7 invented " + number,
+                                  {{"Pellow's \"Copper\"", "%PDF-1.7 to Pellow " + number}}};
+        },
+        at(25));
     ASSERT_TRUE(kept.ok()) << text_of(kept.problems());
-    ASSERT_TRUE(purchases.receive(kept.value().id, "Pellow's \"Copper\"", at(26)).ok());
+    ASSERT_TRUE(purchases.receive(kept.value().id, {{1, 0, 10000, false}}, "", at(26)).ok());
+    ASSERT_TRUE(purchases.receive(kept.value().id, {{1, 10000, 5000, true}}, "caf\xC3\xA9", at(26)).ok());
     parts::StockMove move;
     move.item_id = "tube-12.70";
     move.unit = "m";
@@ -55,6 +60,7 @@ void fill_stock(Store& store, const std::string& job_id) {
     move.corrects_id = entered.value().id;
     move.thousandths = 15250;
     ASSERT_TRUE(StockBook(store).enter(move, at(28)).ok());
+    ASSERT_TRUE(StockBook(store).take_for_job(job_id, {{"clip", "pc", 0, 3000}}, at(28)).ok());
 }
 
 }  // namespace
@@ -175,19 +181,30 @@ void expect_same_answers(Store& one, Store& other) {
     EXPECT_EQ(RuleBook(one).content("firm-rules", 1).value(), RuleBook(other).content("firm-rules", 1).value());
     EXPECT_EQ(RuleBook(other).for_new_jobs().value(), "firm-rules");
     const auto stock = StockBook(one).levels().value();
-    ASSERT_EQ(stock.size(), 1U);
-    EXPECT_EQ(stock[0].thousandths, -250);
+    ASSERT_EQ(stock.size(), 2U);
+    EXPECT_EQ(stock[0].thousandths, -3000);
+    EXPECT_EQ(stock[1].thousandths, -250);
+    EXPECT_EQ(stock_standings(one, {}, "").value(), stock_standings(other, {}, "").value());
+    EXPECT_EQ(StockBook(other).taken_as_planned(job_id).value(), 1);
     EXPECT_EQ(stock, StockBook(other).levels().value());
     EXPECT_EQ(StockBook(one).moves("tube-12.70", 0).value(), StockBook(other).moves("tube-12.70", 0).value());
     // A seat's own; the rows themselves are compared when they are copied.
     if (one.by() == other.by())
         EXPECT_EQ(EntriesKept(one).all(EntryBook::prices).value().entries,
                   EntriesKept(other).all(EntryBook::prices).value().entries);
-    const auto purchases = PurchaseBook(one).papers(10).value();
+    const auto purchases = PurchaseBook(one).lists(10).value();
+    const auto purchases_other = PurchaseBook(other).lists(10).value();
     ASSERT_EQ(purchases.size(), 1U);
-    EXPECT_EQ(purchases, PurchaseBook(other).papers(10).value());
-    EXPECT_EQ(PurchaseBook(one).lines(purchases[0].id).value(), PurchaseBook(other).lines(purchases[0].id).value());
-    EXPECT_EQ(PurchaseBook(one).paper(purchases[0].id).value(), PurchaseBook(other).paper(purchases[0].id).value());
+    ASSERT_EQ(purchases_other.size(), 1U);
+    const std::string list = purchases[0].paper.id;
+    EXPECT_EQ(purchases[0].paper, purchases_other[0].paper);
+    EXPECT_EQ(purchases[0].lines, purchases_other[0].lines);
+    EXPECT_TRUE(purchases[0].lines.at(0).closed);
+    EXPECT_EQ(purchases[0].papers_to, purchases_other[0].papers_to);
+    EXPECT_EQ(PurchaseBook(one).bookings(list).value().size(), 2U);
+    EXPECT_EQ(PurchaseBook(one).paper(list).value(), PurchaseBook(other).paper(list).value());
+    EXPECT_EQ(PurchaseBook(one).paper_to(list, purchases[0].papers_to.at(0)).value(),
+              PurchaseBook(other).paper_to(list, purchases[0].papers_to.at(0)).value());
     const auto customers_one = CustomerBook(one).all().value();
     const auto customers_other = CustomerBook(other).all().value();
     ASSERT_EQ(customers_one.size(), 1U) << "the customer of an erased job is erased";

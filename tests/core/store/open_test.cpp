@@ -16,6 +16,7 @@
 #include "core/store/customers.h"
 #include "core/store/equipment_book.h"
 #include "core/store/migrations.h"
+#include "core/store/purchase_book.h"
 #include "core/store/quote_book.h"
 #include "core/store/rule_book.h"
 #include "core/store/stock_book.h"
@@ -191,6 +192,22 @@ TEST_F(StoreTest, RandomBytesAfterOurMarkNeverCrash) {
 // ------------------------------------------------------------------------------------ migration and backup
 
 // The database as an earlier version left it, with one job in it and, from version 2 on, a quote.
+/// A list of which a line was received and corrected, as the program of that version kept it.
+void fill_stock_of_18(QSqlQuery& query, const Job& job) {
+    const QString paper = QStringLiteral(
+                              "INSERT INTO purchase_paper VALUES (1, 'p', '%1', 'P2027-0001', '%2', '', '', "
+                              "CAST('%PDF-1' AS BLOB))")
+                              .arg(QString::fromStdString(job.id), QString::fromStdString(sha256_hex("%PDF-1")));
+    for (const QString& sql :
+         {paper, QStringLiteral("INSERT INTO purchase_line VALUES ('p', 1, 'Pellow', 'tube', 'Tube', 'm', 15000)"),
+          QStringLiteral("INSERT INTO purchase_line VALUES ('p', 2, 'Pellow', 'clip', 'Clip', 'pc', 4000)"),
+          QStringLiteral("INSERT INTO stock_move VALUES (1, 'a', 'tube', 'm', 'received', 15000, NULL, 'p', 1, '', '', "
+                         "'2027-06-20T10:00:00Z', NULL)"),
+          QStringLiteral("INSERT INTO stock_move VALUES (2, 'b', 'tube', 'm', 'received', 14000, NULL, NULL, NULL, '', "
+                         "'', '2027-06-20T11:00:00Z', 'a')")})
+        ASSERT_TRUE(query.exec(sql)) << sql.toStdString();
+}
+
 void make_version(int version, const std::string& file) {
     {
         QSqlDatabase database = QSqlDatabase::addDatabase("QSQLITE", "older-version");
@@ -224,6 +241,7 @@ void make_version(int version, const std::string& file) {
                     query.addBindValue(QString::fromStdString(value));
                 ASSERT_TRUE(query.exec());
             }
+            if (step == 18) fill_stock_of_18(query, job);
             if (step == 5) {
                 ASSERT_TRUE(query.prepare("INSERT INTO photograph VALUES (?, ?, ?)"));
                 const std::string bytes = "\xFF\xD8\xFF photograph";
@@ -326,10 +344,21 @@ TEST_F(StoreTest, EveryEarlierVersionKeepsItsJobsAndQuotes) {
         RuleBook rules(*store);
         EXPECT_TRUE(rules.sets().value().empty()) << version;
         ASSERT_TRUE(rules.save("own", rule_set_text("own", "Own"), 0, "", at(1)).ok()) << version;
-        EXPECT_TRUE(StockBook(*store).levels().value().empty()) << version;
+        EXPECT_EQ(StockBook(*store).levels().value().size(), version >= 18 ? 1U : 0U) << version;
+        if (version >= 18) {
+            PurchaseBook purchases(*store);
+            const auto lines = purchases.lines("p").value();
+            ASSERT_EQ(lines.size(), 2U) << version;
+            EXPECT_EQ(lines[0].received, 14'000) << version;
+            EXPECT_FALSE(lines[0].needed.has_value());
+            EXPECT_EQ(purchases.receive("p", {{1, 14'000, 1'000}, {2, 0, 3'000}}, "", at(1)).value(), 2) << version;
+            EXPECT_EQ(purchases.take_back(purchases.bookings("p").value().at(0), at(2)).value(), 2) << version;
+            EXPECT_EQ(purchases.lines("p").value()[0].received, 14'000) << version;
+        }
         parts::StockMove move;
         move.item_id = "clip";
         move.unit = "pc";
+        move.kind = parts::StockMoveKind::fitted;
         move.job_id = sample_job().id;
         EXPECT_TRUE(StockBook(*store).enter(move, at(1)).ok()) << version;
         EXPECT_EQ(store->check().value(), "ok");

@@ -17,6 +17,7 @@
 #include "core/quantity/sha256.h"
 #include "core/store/connection.h"
 #include "core/store/migrations.h"
+#include "core/store/purchase_book.h"
 #include "core/store/quote_book.h"
 #include "core/store/stock_book.h"
 #include "tests/core/store/server.h"
@@ -110,6 +111,14 @@ TEST_F(ServerStore, EveryEarlierVersionIsBroughtUpWithEverythingInIt) {
         if (keeps_days)
             statements << "INSERT INTO job_state_day VALUES (" + text(job.id) + ", 1, '', 'planning', " +
                               text(job.changed_at) + ", '')";
+        if (version >= 18)
+            statements << "INSERT INTO purchase_paper VALUES (1, 'p', " + text(job.id) + ", 'P2027-0001', " +
+                              text(sha256_hex("%PDF-1")) + ", '', '', '%PDF-1')"
+                       << "INSERT INTO purchase_line VALUES ('p', 1, 'Pellow', 'tube', 'Tube', 'm', 15000)"
+                       << "INSERT INTO stock_move VALUES (1, 'a', 'tube', 'm', 'received', 15000, NULL, 'p', 1, '', "
+                          "'', '2027-06-20T10:00:00Z', NULL)"
+                       << "INSERT INTO stock_move VALUES (2, 'b', 'tube', 'm', 'received', 14000, NULL, NULL, NULL, "
+                          "'', '', '2027-06-20T11:00:00Z', 'a')";
         for (const QString& statement : statements)
             ASSERT_EQ(sql(place, statement), "") << version;
         Connection connection = connection_from_address(place).value();
@@ -146,8 +155,13 @@ TEST_F(ServerStore, EveryEarlierVersionIsBroughtUpWithEverythingInIt) {
         next.notes += " and more";
         EXPECT_TRUE(store->save(next, at(5)).ok()) << version;
         parts::StockMove move;
+        if (version >= 18) {
+            EXPECT_EQ(PurchaseBook(*store).lines("p").value().at(0).received, 14'000) << version;
+            EXPECT_EQ(PurchaseBook(*store).receive("p", {{1, 14'000, 1'000}}, "", at(5)).value(), 1) << version;
+        }
         move.item_id = "clip";
         move.unit = "pc";
+        move.kind = parts::StockMoveKind::fitted;
         move.job_id = job.id;
         EXPECT_TRUE(StockBook(*store).enter(move, at(6)).ok()) << version;
         EXPECT_EQ(store->check().value(), "ok") << version;

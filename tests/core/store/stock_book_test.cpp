@@ -1,10 +1,8 @@
-// The book of stock and purchase lists: on both databases, guarded, and never a number twice.
+// The book of stock: on both databases, guarded.
 #include "core/store/stock_book.h"
 
 #include <gtest/gtest.h>
 
-#include "core/store/personal.h"
-#include "core/store/purchase_book.h"
 #include "tests/core/store/store_fixture.h"
 
 namespace wg::store::test {
@@ -21,10 +19,6 @@ StockMove move(Kind kind, std::int64_t thousandths, const char* item = "tube") {
     out.kind = kind;
     out.thousandths = thousandths;
     return out;
-}
-
-Result<std::string> printed(const std::string& number) {
-    return "%PDF-1.7 invented " + number;
 }
 
 TEST_P(EachStore, StockIsEnteredCorrectedAndNeverChanged) {
@@ -50,8 +44,6 @@ TEST_P(EachStore, StockIsEnteredCorrectedAndNeverChanged) {
     EXPECT_EQ(book.job_of_number(job.number).value(), job.id);
     EXPECT_EQ(book.job_of_number("2027-9999").value(), "");
     EXPECT_EQ(book.number_of_job(job.id).value(), job.number);
-    EXPECT_EQ(book.levels_of({"clip", "tube"}).value(), book.levels().value());
-    EXPECT_TRUE(book.levels_of({"clip"}).value().empty());
     EXPECT_EQ(book.moves("tube", 1).value(), std::vector<StockMove>{better});
     EXPECT_TRUE(book.moves("clip", 0).value().empty());
     EXPECT_EQ(sql(path(), "UPDATE stock_move SET thousandths = 1"), "a movement of stock is never changed");
@@ -108,65 +100,63 @@ TEST_P(EachStore, StockRefusesWhatCannotStandAndKeepsNothingOfIt) {
     EXPECT_EQ(book.levels().value().size(), 1U);
 }
 
-TEST_P(EachStore, APurchaseListIsKeptWithItsNumberAndBookedOnce) {
+TEST_P(EachStore, APieceIsNeverHalfAndWhatIsFittedNamesItsJob) {
     const auto store = open();
     const Job job = store->save(sample_job(), at(1)).value();
-    PurchaseBook book(*store);
-    const std::vector<PurchaseOrdered> lines = {{1, "Pellow", "tube", "Copper tube", "m", 15'000},
-                                                {2, "Bracken", "hook", "Roof hook", "pc", 6'000},
-                                                {3, "Pellow", "", "Own rail", "pc", 1'000},
-                                                {4, "Pellow", "clip", "Clip", "pc", 0},
-                                                {5, "", "tape", "Tape", "pc", 2'000}};
-    EXPECT_FALSE(book.keep(id(0x999), lines, printed, at(2)).ok()) << "no such job";
-    EXPECT_FALSE(book.keep(job.id, {{2, "", "a", "", "pc", 1}}, printed, at(2)).ok()) << "positions";
-    EXPECT_FALSE(book.keep(job.id, {{1, "", "a", "", "pc", -1}}, printed, at(2)).ok());
-    EXPECT_FALSE(book.keep(
-                         job.id, lines, [](const std::string&) { return Result<std::string>("no"); }, at(2))
-                     .ok());
-    const auto kept = book.keep(job.id, lines, printed, at(2));
-    ASSERT_TRUE(kept.ok()) << text_of(kept.problems());
-    EXPECT_EQ(kept.value().number, "P2027-0001") << "what was refused took no number";
-    EXPECT_EQ(book.paper(kept.value().id).value(), "%PDF-1.7 invented P2027-0001");
-    EXPECT_EQ(book.lines(kept.value().id).value(), lines);
-    EXPECT_EQ(book.papers(10).value(), std::vector<PurchasePaper>{kept.value()});
-    EXPECT_FALSE(book.receive(kept.value().id, "Nobody", at(3)).ok());
-    EXPECT_EQ(book.receive(kept.value().id, "Pellow", at(3)).value(), 1) << "own lines and nothing are not stock";
-    EXPECT_FALSE(book.receive(kept.value().id, "Pellow", at(4)).ok()) << "once";
-    EXPECT_EQ(book.receive(kept.value().id, "", at(5)).value(), 1) << "those without a supplier";
-    const auto now = book.lines(kept.value().id).value();
-    EXPECT_TRUE(now[0].received && now[4].received);
-    EXPECT_FALSE(now[1].received || now[2].received || now[3].received);
-    const auto moves = StockBook(*store).moves("tube", 0).value();
-    ASSERT_EQ(moves.size(), 1U);
-    EXPECT_EQ(moves[0].thousandths, 15'000);
-    EXPECT_EQ(moves[0].purchase_id, kept.value().id);
-    EXPECT_EQ(moves[0].purchase_line, 1);
-    EXPECT_EQ(book.keep(job.id, lines, printed, at(6)).value().number, "P2027-0002");
-    for (const char* table : {"purchase_paper", "purchase_line"}) {
-        EXPECT_NE(sql(path(), QStringLiteral("DELETE FROM %1").arg(QString::fromLatin1(table))), "");
-        EXPECT_NE(
-            sql(path(), QStringLiteral("UPDATE %1 SET %2 = '0'")
-                            .arg(QString::fromLatin1(table),
-                                 QString::fromLatin1(table == std::string("purchase_line") ? "text" : "kept_by"))),
-            "");
-    }
-    // The paper names no client: it stays when the client's data go.
-    ASSERT_TRUE(PersonalData(*store).erase({job.id}, "asked by letter", at(7)).ok());
-    EXPECT_TRUE(book.paper(kept.value().id).ok());
-    EXPECT_EQ(store->check().value(), "ok");
+    StockBook book(*store);
+    StockMove half = move(Kind::received, 1'500, "clip");
+    half.unit = "pc";
+    const auto refused = book.enter(half, at(2));
+    ASSERT_FALSE(refused.ok());
+    EXPECT_NE(text_of(refused.problems()).find("pieces"), std::string::npos);
+    half.thousandths = 2'000;
+    EXPECT_TRUE(book.enter(half, at(2)).ok());
+    EXPECT_FALSE(book.enter(move(Kind::fitted, 1'000), at(3)).ok());
+    EXPECT_NE(sql(path(),
+                  "INSERT INTO stock_move (seq, id, item_id, unit, move, thousandths, note, entered_by, entered_at) "
+                  "VALUES (9, 'x', 'clip', 'pc', 'fitted', 1, '', '', '')"),
+              "")
+        << "behind the program's back";
 }
 
-TEST_P(EachStore, APurchaseListThatLostItsHashIsTold) {
+TEST_P(EachStore, AJobTakesWhatWasPlannedOnceAndPutsItBack) {
     const auto store = open();
     const Job job = store->save(sample_job(), at(1)).value();
-    const auto kept = PurchaseBook(*store).keep(job.id, {}, printed, at(2));
-    ASSERT_TRUE(kept.ok());
-    ASSERT_EQ(sql(path(), dialect_ == Dialect::sqlite ? "DROP TRIGGER purchase_paper_no_update"
-                                                      : "DROP TRIGGER purchase_paper_no_update ON purchase_paper"),
-              "");
-    ASSERT_EQ(sql(path(), "UPDATE purchase_paper SET content = " + bytes_literal("255044462d")), "");
-    EXPECT_FALSE(PurchaseBook(*store).paper(kept.value().id).ok());
-    EXPECT_NE(store->check().value().find("purchase list P2027-0001"), std::string::npos);
+    Job second = sample_job();
+    second.id = id(0x77);
+    second.number = "2027-0099";
+    ASSERT_TRUE(store->save(second, at(1)).ok());
+    StockBook book(*store);
+    ASSERT_TRUE(book.enter(move(Kind::counted, 20'000), at(2)).ok());
+    const parts::StockByItem nothing;
+    EXPECT_EQ(book.taken_for(job.id).value(), nothing);
+    EXPECT_FALSE(book.take_for_job(job.id, {{"tube", "m", 0, 0}}, at(3)).ok()) << "nothing";
+    EXPECT_FALSE(book.take_for_job(id(0x999), {{"tube", "m", 0, 1'000}}, at(3)).ok()) << "no such job";
+    EXPECT_FALSE(book.take_for_job(job.id, {{"tube", "m", 0, 1'000}, {"clip", "pc", 0, 500}}, at(3)).ok());
+    EXPECT_EQ(book.levels().value()[0].thousandths, 20'000) << "all or none";
+    EXPECT_EQ(book.take_for_job(job.id, {{"tube", "m", 0, 9'000}}, at(3)).value(), 1);
+    EXPECT_FALSE(book.take_for_job(job.id, {{"tube", "m", 0, 9'000}}, at(4)).ok()) << "somebody else was quicker";
+    EXPECT_EQ(book.take_for_job(job.id, {{"tube", "m", 9'000, 1'000}}, at(4)).value(), 1) << "the rest";
+    EXPECT_EQ(book.taken_for(job.id).value().at({"tube", "m"}), 10'000);
+    EXPECT_EQ(book.taken_for(second.id).value(), nothing);
+    EXPECT_EQ(book.levels().value()[0].thousandths, 10'000);
+    const auto moves = book.moves("tube", 2).value();
+    EXPECT_EQ(moves[0].kind, Kind::fitted);
+    EXPECT_EQ(moves[0].job_id, job.id);
+    // An entry by hand stays when what was planned is put back.
+    StockMove by_hand = move(Kind::taken, 500);
+    by_hand.job_id = job.id;
+    ASSERT_TRUE(book.enter(by_hand, at(5)).ok());
+    EXPECT_EQ(book.taken_as_planned(job.id).value(), 2);
+    EXPECT_FALSE(book.put_back_for_job(second.id, at(6)).ok());
+    EXPECT_EQ(book.put_back_for_job(job.id, at(6)).value(), 2);
+    EXPECT_FALSE(book.put_back_for_job(job.id, at(7)).ok()) << "once";
+    EXPECT_EQ(book.taken_as_planned(job.id).value(), 0);
+    EXPECT_EQ(book.levels().value()[0].thousandths, 19'500);
+    EXPECT_EQ(book.taken_for(job.id).value().at({"tube", "m"}), 500);
+    EXPECT_EQ(book.moves("tube", 0).value().size(), 6U) << "the book only grows";
+    EXPECT_EQ(book.take_for_job(job.id, {{"tube", "m", 500, 2'000}}, at(8)).value(), 1) << "and taken again";
+    EXPECT_EQ(store->check().value(), "ok");
 }
 
 }  // namespace

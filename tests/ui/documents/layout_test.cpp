@@ -10,10 +10,10 @@
 namespace wg::ui {
 namespace layout_test {
 
-constexpr Paper all_papers[] = {Paper::quote,        Paper::install_sheet, Paper::survey_sheet,
-                                Paper::workings,     Paper::record,        Paper::service_sheet,
-                                Paper::booklet,      Paper::cover_letter,  Paper::order_confirmation,
-                                Paper::change_order, Paper::parts_list,    Paper::purchase_list};
+constexpr Paper all_papers[] = {
+    Paper::quote,         Paper::install_sheet, Paper::survey_sheet,  Paper::workings,           Paper::record,
+    Paper::service_sheet, Paper::booklet,       Paper::cover_letter,  Paper::order_confirmation, Paper::change_order,
+    Paper::parts_list,    Paper::purchase_list, Paper::purchase_order};
 constexpr double rounding = 1.0;       // page units: fonts are sized in whole hundredths of a millimetre
 constexpr double true_to_scale = 2.0;  // page units: 0.02 mm on paper, a tenth of a drawn line
 

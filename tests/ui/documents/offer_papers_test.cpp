@@ -224,7 +224,7 @@ TEST(OfferPapers, say_no_english_in_another_language) {
     for (const Language language : {Language::german, Language::spanish}) {
         input.look.language = language;
         for (const Paper paper : {Paper::cover_letter, Paper::order_confirmation, Paper::change_order,
-                                  Paper::parts_list, Paper::purchase_list}) {
+                                  Paper::parts_list, Paper::purchase_list, Paper::purchase_order}) {
             const QString text = sample::text_of_paper(paper, input);
             static const QRegularExpression english(
                 QStringLiteral("\\b(the|and|with|your|of|to be|agreed|quote|order|parts?)\\b"));

@@ -14,10 +14,10 @@
 namespace wg::ui {
 namespace pdf_test {
 
-constexpr Paper all_papers[] = {Paper::quote,        Paper::install_sheet, Paper::survey_sheet,
-                                Paper::workings,     Paper::record,        Paper::service_sheet,
-                                Paper::booklet,      Paper::cover_letter,  Paper::order_confirmation,
-                                Paper::change_order, Paper::parts_list,    Paper::purchase_list};
+constexpr Paper all_papers[] = {
+    Paper::quote,         Paper::install_sheet, Paper::survey_sheet,  Paper::workings,           Paper::record,
+    Paper::service_sheet, Paper::booklet,       Paper::cover_letter,  Paper::order_confirmation, Paper::change_order,
+    Paper::parts_list,    Paper::purchase_list, Paper::purchase_order};
 
 QByteArray bytes_of(const QString& path) {
     QFile file(path);

@@ -12,8 +12,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 
-#include "core/store/database.h"
-#include "core/store/purchase_book.h"
+#include "tests/ui/documents/sample.h"
 #include "tests/ui/offer/ordered_job.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
@@ -190,85 +189,6 @@ TEST_F(OrdersTest, an_acceptance_takes_no_image_that_is_none) {
     EXPECT_TRUE(dialog.choose_signature(path));
     EXPECT_EQ(dialog.signature(), ink());
     EXPECT_FALSE(AnswerDialog(store::Answer::declined, QStringLiteral("Q1"), QString()).choose_signature(path));
-}
-
-TEST_F(OrdersTest, a_purchase_list_is_saved_under_its_number_and_a_failed_one_uses_none) {
-    QTemporaryDir folder;
-    const QString path = folder.filePath(QStringLiteral("purchase.pdf"));
-    EXPECT_FALSE(stage_->save_purchase_list(folder.filePath(QStringLiteral("none/purchase.pdf")), now));
-    ASSERT_TRUE(stage_->save_purchase_list(path, now));
-    QFile file(path);
-    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-    const QString text = text_of_pdf(file.readAll().toStdString());
-    EXPECT_TRUE(text.contains(QStringLiteral("Purchase list P2027-0001"))) << text.toStdString();
-    EXPECT_TRUE(text.contains(QStringLiteral("Roof hook")));
-    EXPECT_FALSE(text.contains(QStringLiteral("In stock"))) << "none is kept";
-    const auto kept = store::PurchaseBook(*store_).papers(10).value();
-    ASSERT_EQ(kept.size(), 1U) << "the failed one left none";
-    EXPECT_EQ(kept[0].number, "P2027-0001");
-    EXPECT_EQ(kept[0].job_id, session_->job().id);
-    ASSERT_TRUE(file.seek(0));
-    EXPECT_EQ(store::PurchaseBook(*store_).paper(kept[0].id).value(), file.readAll().toStdString());
-}
-
-TEST_F(OrdersTest, a_purchase_list_that_was_not_kept_leaves_no_paper_and_an_unwritten_one_is_told_as_kept) {
-    QTemporaryDir folder;
-    const QString path = folder.filePath(QStringLiteral("purchase.pdf"));
-    const auto* notice = stage_->findChild<NoticeBar*>();
-    ASSERT_NE(notice, nullptr);
-    ASSERT_FALSE(
-        store_->database().run("CREATE TEMP TRIGGER away BEFORE INSERT ON main.purchase_paper "
-                               "BEGIN SELECT RAISE(ABORT, 'away'); END"));
-    EXPECT_FALSE(stage_->save_purchase_list(path, now));
-    EXPECT_FALSE(QFile::exists(path)) << "under a number that the next list gets";
-    ASSERT_FALSE(store_->database().run("DROP TRIGGER away"));
-    EXPECT_FALSE(stage_->save_purchase_list(folder.path(), now)) << "a folder";
-    EXPECT_TRUE(store::PurchaseBook(*store_).papers(10).value().empty());
-    // Longer than a file's name can be: seen only when it is written.
-    EXPECT_FALSE(stage_->save_purchase_list(folder.filePath(QString(400, QLatin1Char('x'))), now));
-    const auto kept = store::PurchaseBook(*store_).papers(10).value();
-    ASSERT_EQ(kept.size(), 1U);
-    EXPECT_TRUE(notice->text().contains(QStringLiteral("Purchase list P2027-0001 is kept")))
-        << notice->text().toStdString();
-}
-
-TEST_F(OrdersTest, a_purchase_list_orders_what_stock_lacks_and_tells_a_stock_below_nothing) {
-    QTemporaryDir folder;
-    const auto lines = [this] {
-        const store::PurchaseBook book(*store_);
-        return book.lines(book.papers(1).value().at(0).id).value();
-    };
-    const auto line_of = [](const std::vector<store::PurchaseOrdered>& all, const std::string& item) {
-        for (const store::PurchaseOrdered& one : all)
-            if (one.item_id == item) return one;
-        return store::PurchaseOrdered{};
-    };
-    ASSERT_TRUE(stage_->save_purchase_list(folder.filePath(QStringLiteral("1.pdf")), now));
-    store::PurchaseOrdered some;
-    for (const store::PurchaseOrdered& one : lines())
-        if (some.item_id.empty() && !one.item_id.empty() && one.thousandths > 1000) some = one;
-    ASSERT_FALSE(some.item_id.empty());
-    parts::StockMove move;
-    move.item_id = some.item_id;
-    move.unit = some.unit;
-    move.kind = parts::StockMoveKind::counted;
-    move.thousandths = 1000;
-    ASSERT_TRUE(store::StockBook(*store_).enter(move, now).ok());
-    const QString path = folder.filePath(QStringLiteral("2.pdf"));
-    ASSERT_TRUE(stage_->save_purchase_list(path, now));
-    EXPECT_EQ(line_of(lines(), some.item_id).thousandths, some.thousandths - 1000);
-    QFile file(path);
-    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-    EXPECT_TRUE(text_of_pdf(file.readAll().toStdString()).contains(QStringLiteral("In stock")));
-    move.kind = parts::StockMoveKind::taken;
-    move.thousandths = 3000;
-    ASSERT_TRUE(store::StockBook(*store_).enter(move, now).ok());
-    ASSERT_TRUE(stage_->save_purchase_list(folder.filePath(QStringLiteral("3.pdf")), now));
-    EXPECT_EQ(line_of(lines(), some.item_id).thousandths, some.thousandths)
-        << "nothing is taken from less than nothing";
-    const auto* notice = stage_->findChild<NoticeBar*>();
-    ASSERT_NE(notice, nullptr);
-    EXPECT_TRUE(notice->text().contains(QStringLiteral("less than nothing"))) << notice->text().toStdString();
 }
 
 TEST_F(OrdersTest, choices_are_put_on_the_quote_two_beside_this_one_at_most) {

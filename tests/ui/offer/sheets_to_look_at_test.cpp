@@ -121,9 +121,24 @@ TEST(SheetsToLookAt, DISABLED_papers_of_an_offer) {
     const auto list = reference.price_lists.find(full.job.price_list);
     ASSERT_NE(list, reference.price_lists.end());
     full.supply_of = [&list](const std::string& item) {
-        const parts::PriceItem* known = parts::find_item(list->second, item);
-        return known == nullptr ? quote::Supply{} : quote::Supply{known->supplier, known->supplier_number, known->pack};
+        quote::Supply supply = quote::supply_in(list->second, item);
+        if (supply.pack > 0.0) {
+            supply.in_stock = 3.5;
+            supply.on_order = 5.0;
+            supply.reserved = 2.0;
+            supply.orders = {{"P2027-0000", "2027-0041", 5'000}};
+            supply.reservations = {{"P2027-0000", "2027-0041", 2'000}};
+        }
+        return supply;
     };
+    full.purchase_supplier = "Pellow Copper";
+    write("purchase-order", Paper::purchase_order, full);
+    PaperInput large_to_supplier = full;
+    large_to_supplier.look.large_print = true;
+    write("purchase-order-large", Paper::purchase_order, large_to_supplier);
+    PaperInput no_prices = full;
+    no_prices.purchase_prices = false;
+    write("purchase-order-no-prices", Paper::purchase_order, no_prices);
     write("purchase", Paper::purchase_list, full);
     write("parts", Paper::parts_list, full);
 }

@@ -1,18 +1,16 @@
-// The page of stock and that of purchase lists.
+// The page of stock.
 
 #include <gtest/gtest.h>
 
 #include <QAbstractItemModelTester>
-#include <QFile>
 #include <QPushButton>
 #include <QTableWidget>
-#include <QTemporaryDir>
 
+#include "core/store/purchase_book.h"
 #include "tests/tools/load_reference.h"
 #include "ui/common/format.h"
 #include "ui/drawing/fields.h"
 #include "ui/prices/price_page.h"
-#include "ui/prices/purchase_page.h"
 #include "ui/prices/stock_model.h"
 #include "ui/prices/stock_page.h"
 
@@ -100,6 +98,7 @@ TEST_F(StockTest, what_cannot_be_is_refused_and_less_than_nothing_is_told) {
     EXPECT_TRUE(problems_[0].contains(QStringLiteral("No job has the number")));
     EXPECT_EQ(level(), QString());
     problems_.clear();
+    stock_->set_asks([](const QString&) { return true; });
     ASSERT_TRUE(enter(Kind::taken, "2", "2027-0007"));
     EXPECT_TRUE(level().endsWith(QStringLiteral("-2 m"))) << level().toStdString();
     ASSERT_EQ(problems_.size(), 1);
@@ -133,6 +132,7 @@ TEST_F(StockTest, the_job_of_a_corrected_entry_is_not_booked_on) {
         stock_->quantity_field()->line_edit()->setText(QString::fromUtf8(words));
         Q_EMIT stock_->quantity_field()->line_edit()->editingFinished();
     };
+    stock_->set_asks([](const QString&) { return true; });
     stock_->choose("tube-12.70", "m");
     ASSERT_TRUE(enter(Kind::taken, "3", "2027-0007"));
     EXPECT_EQ(stock_->job_field()->text(), QStringLiteral("2027-0007")) << "the item's next one is often for it, too";
@@ -160,6 +160,7 @@ TEST_F(StockTest, the_job_of_a_corrected_entry_is_not_booked_on) {
 }
 
 TEST_F(StockTest, a_correction_keeps_the_job_though_its_number_leads_there_no_more) {
+    stock_->set_asks([](const QString&) { return true; });
     stock_->choose("tube-12.70", "m");
     ASSERT_TRUE(enter(Kind::taken, "3", "2027-0007"));
     ASSERT_TRUE(store_->remove(job_.id, now).ok());
@@ -178,35 +179,72 @@ TEST_F(StockTest, a_correction_keeps_the_job_though_its_number_leads_there_no_mo
     EXPECT_FALSE(enter(Kind::taken, "1", "2027-0007")) << "a new entry goes to no job that was removed";
 }
 
-TEST_F(StockTest, a_purchase_list_is_shown_by_supplier_and_booked_once) {
-    PurchasePage& purchases = *page_->purchases();
-    const auto kept = store::PurchaseBook(*store_).keep(
-        job_.id,
-        {{1, "Pellow", "tube-12.70", "Copper tube", "m", 15000},
-         {2, "Bracken", "hook", "Hook", "pc", 6000},
-         {3, "Pellow", "", "Own rail", "pc", 1000}},
-        [](const std::string& number) -> Result<std::string> { return "%PDF-1.7 invented " + number; }, now);
-    ASSERT_TRUE(kept.ok()) << text_of(kept.problems());
-    purchases.reload();
-    ASSERT_EQ(purchases.table()->rowCount(), 2);
-    EXPECT_EQ(purchases.table()->item(0, 0)->text(), QStringLiteral("P2027-0001"));
-    EXPECT_EQ(purchases.table()->item(0, 2)->text(), QStringLiteral("2027-0007"));
-    EXPECT_EQ(purchases.table()->item(0, 4)->text(), QStringLiteral("1 to come"));
-    EXPECT_EQ(purchases.lines_table()->rowCount(), 2);
-    ASSERT_TRUE(purchases.receive(0, now));
-    EXPECT_EQ(purchases.table()->item(0, 4)->text(), QStringLiteral("received"));
-    EXPECT_EQ(purchases.table()->item(1, 4)->text(), QStringLiteral("1 to come"));
-    EXPECT_FALSE(purchases.receive(0, now));
-    EXPECT_EQ(problems_.size(), 1);
-    stock_->reload();
-    EXPECT_EQ(level(), QStringLiteral("15 m"));
-    QTemporaryDir folder;
-    const QString path = folder.filePath(QStringLiteral("purchase.pdf"));
-    ASSERT_TRUE(purchases.save_paper(0, path));
-    QFile file(path);
-    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
-    EXPECT_EQ(file.readAll(), QByteArray("%PDF-1.7 invented P2027-0001"));
-    EXPECT_FALSE(purchases.save_paper(0, folder.filePath(QStringLiteral("none/purchase.pdf"))));
+TEST_F(StockTest, less_than_nothing_is_asked_before_it_is_entered) {
+    stock_->choose("tube-12.70", "m");
+    ASSERT_TRUE(enter(Kind::counted, "5"));
+    QString asked;
+    stock_->set_asks([&asked](const QString& words) {
+        asked = words;
+        return false;
+    });
+    ASSERT_TRUE(enter(Kind::taken, "5")) << "nothing is left, which is not less";
+    EXPECT_TRUE(asked.isEmpty());
+    EXPECT_FALSE(enter(Kind::taken, "1"));
+    EXPECT_TRUE(asked.contains(QStringLiteral("less than nothing"))) << asked.toStdString();
+    EXPECT_EQ(level(), QStringLiteral("0 m"));
+    EXPECT_EQ(stock_->moves_table()->rowCount(), 2);
+    asked.clear();
+    stock_->begin_correction(1);
+    EXPECT_FALSE(enter(Kind::counted, "3")) << "a correction that leads below nothing is asked, too";
+    EXPECT_FALSE(asked.isEmpty());
+    EXPECT_EQ(level(), QStringLiteral("0 m"));
+}
+
+TEST_F(StockTest, pieces_are_entered_whole) {
+    stock_->choose("marl-18", "pc");
+    EXPECT_FALSE(enter(Kind::received, "1.5"));
+    ASSERT_EQ(problems_.size(), 1);
+    EXPECT_TRUE(problems_[0].contains(QStringLiteral("whole pieces"))) << problems_[0].toStdString();
+    EXPECT_TRUE(enter(Kind::received, "2"));
+}
+
+TEST_F(StockTest, services_have_no_row_and_what_is_ordered_and_promised_is_shown) {
+    EXPECT_EQ(stock_->model()->row_of("scaffold", "pc"), -1);
+    ASSERT_GE(stock_->model()->row_of("marl-18", "pc"), 0);
+    std::vector<store::PurchaseOrdered> lines = {{1, "Pellow", "tube-12.70", "Copper tube", "m", 15000}};
+    lines[0].needed = 11400;
+    ASSERT_TRUE(store::PurchaseBook(*store_)
+                    .keep(
+                        job_.id, lines,
+                        [](const std::string&) -> Result<store::PurchasePrints> {
+                            return store::PurchasePrints{"%PDF-1.7", {}};
+                        },
+                        now)
+                    .ok());
+    stock_->choose("tube-12.70", "m");
+    ASSERT_TRUE(enter(Kind::counted, "20"));
+    const int row = stock_->model()->row_of("tube-12.70", "m");
+    const auto at = [&](int column, int role) {
+        return stock_->model()->index(row, column).data(role).toString().replace(QChar(0x202F), QLatin1Char(' '));
+    };
+    EXPECT_EQ(at(StockModel::column_on_order, Qt::DisplayRole), QStringLiteral("15 m"));
+    EXPECT_EQ(at(StockModel::column_on_order, Qt::ToolTipRole), QStringLiteral("P2027-0001 for job 2027-0007: 15 m"));
+    EXPECT_EQ(at(StockModel::column_free, Qt::DisplayRole), QStringLiteral("8.6 m"));
+    EXPECT_EQ(at(StockModel::column_free, Qt::ToolTipRole), QStringLiteral("P2027-0001 for job 2027-0007: 11.4 m"));
+    QAbstractItemModelTester tester(stock_->model());
+}
+
+TEST_F(StockTest, a_corrected_entry_of_what_was_planned_stays_one) {
+    store::StockBook book(*store_);
+    ASSERT_TRUE(book.take_for_job(job_.id, {{"tube-12.70", "m", 0, 3000}}, now).ok());
+    stock_->choose("tube-12.70", "m");
+    EXPECT_EQ(cell(0, 1), QStringLiteral("Taken as planned for a job"));
+    stock_->set_asks([](const QString&) { return true; });
+    stock_->begin_correction(0);
+    EXPECT_EQ(static_cast<Kind>(stock_->kind()->currentData().toInt()), Kind::taken);
+    ASSERT_TRUE(enter(Kind::taken, "2", "2027-0007"));
+    EXPECT_EQ(book.taken_as_planned(job_.id).value(), 1);
+    EXPECT_EQ(level(), QStringLiteral("\u25b2 -2 m"));
 }
 
 }  // namespace
