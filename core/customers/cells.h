@@ -22,7 +22,8 @@ using Cells = std::map<Column, std::string>;
 /// The numbers of a cell, one a line.
 [[nodiscard]] std::vector<std::string> numbers_of(std::string_view cell);
 
-/// Name, tax id and notes of the first line, addresses, contacts and former numbers of all, over what is there; notes what changed.
+/// Name, tax id and notes of the first line, addresses, contacts and former numbers of all, over what is there; notes
+/// what changed.
 void write_cells(const std::vector<Cells>& group, const NameKey& key, Customer& customer,
                  std::vector<std::string>& changes);
 

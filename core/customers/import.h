@@ -33,11 +33,10 @@ enum class Column {
 };
 
 inline constexpr Column all_columns[] = {
-    Column::ignored,      Column::number,       Column::name,          Column::first_name,
-    Column::tax_id,       Column::notes,        Column::bill_street,   Column::bill_postcode,
-    Column::bill_town,    Column::site_street,  Column::site_postcode, Column::site_town,
-    Column::contact_name, Column::contact_role, Column::phone,         Column::email,
-    Column::former_numbers};
+    Column::ignored,       Column::number,        Column::name,          Column::first_name,   Column::tax_id,
+    Column::notes,         Column::bill_street,   Column::bill_postcode, Column::bill_town,    Column::site_street,
+    Column::site_postcode, Column::site_town,     Column::contact_name,  Column::contact_role, Column::phone,
+    Column::email,         Column::former_numbers};
 
 struct Mapping {
     std::vector<Column> columns;  ///< what each column of the table is
