@@ -131,7 +131,35 @@ void put_contacts(const std::vector<Cells>& group, const NameKey& key, Customer&
         });
 }
 
+void put_former_numbers(const std::vector<Cells>& group, Customer& customer, std::vector<std::string>& changes) {
+    for (const Cells& cells : group) {
+        for (std::string& number : numbers_of(cell_of(cells, Column::former_numbers))) {
+            const std::string key = plain_key(number);
+            const bool there = key == plain_key(customer.number) ||
+                               std::any_of(customer.former_numbers.begin(), customer.former_numbers.end(),
+                                           [&key](const std::string& one) { return plain_key(one) == key; });
+            if (there) continue;
+            std::string change = "former number: '";
+            change += for_message(number) + "' is added";
+            changes.push_back(std::move(change));
+            customer.former_numbers.push_back(std::move(number));
+        }
+    }
+}
+
 }  // namespace
+
+std::vector<std::string> numbers_of(std::string_view cell) {
+    std::vector<std::string> out;
+    while (!cell.empty()) {
+        const std::size_t end = std::min(cell.find('\n'), cell.size());
+        const std::string_view line = cell.substr(0, end);
+        if (const std::size_t from = line.find_first_not_of(" \t\r"); from != std::string_view::npos)
+            out.emplace_back(line.substr(from, line.find_last_not_of(" \t\r") - from + 1));
+        cell.remove_prefix(std::min(end + 1, cell.size()));
+    }
+    return out;
+}
 
 Cells cells_of(const std::vector<std::string>& row, const Mapping& mapping) {
     Cells out;
@@ -156,6 +184,7 @@ void write_cells(const std::vector<Cells>& group, const NameKey& key, Customer& 
     put_addresses(group, AddressUse::bill, customer, changes);
     put_addresses(group, AddressUse::site, customer, changes);
     put_contacts(group, key, customer, changes);
+    put_former_numbers(group, customer, changes);
 }
 
 }  // namespace wg::customers

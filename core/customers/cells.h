@@ -4,6 +4,7 @@
 #include <functional>
 #include <map>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "core/customers/import.h"
@@ -18,7 +19,11 @@ using Cells = std::map<Column, std::string>;
 /// A cell that is empty says nothing against the text.
 [[nodiscard]] bool says(const Cells& cells, Column column, const std::string& text);
 
-/// Name, tax id and notes of the first line, addresses and contacts of all, over what is there; notes what changed.
+/// The numbers of a cell, one a line.
+[[nodiscard]] std::vector<std::string> numbers_of(std::string_view cell);
+
+/// Name, tax id and notes of the first line, addresses, contacts and former numbers of all, over what is there; notes
+/// what changed.
 void write_cells(const std::vector<Cells>& group, const NameKey& key, Customer& customer,
                  std::vector<std::string>& changes);
 

@@ -11,6 +11,7 @@ namespace {
 constexpr std::size_t most_of_a_text = 200;
 constexpr std::size_t most_of_notes = 4000;
 constexpr std::size_t most_entries = 50;
+constexpr std::size_t most_former_numbers = 200;
 constexpr std::size_t least_digits = 7;
 
 void check_text(std::vector<Problem>& out, const std::string& where, const std::string& text, std::size_t most) {
@@ -43,6 +44,13 @@ std::vector<Problem> problems_of(const Customer& customer) {
         out.push_back({who + ", name", "is empty", "Enter the name of the person or the firm"});
     check_text(out, who + ", name", customer.name, most_of_a_text);
     check_text(out, who + ", number", customer.number, most_of_a_text);
+    if (customer.former_numbers.size() > most_former_numbers)
+        out.push_back({who, "has more than 200 former numbers", "Leave out those that nobody asks for"});
+    for (const std::string& former : customer.former_numbers) {
+        check_text(out, who + ", former number", former, most_of_a_text);
+        if (former.empty() || former.find('\n') != std::string::npos)
+            out.push_back({who + ", former number", "is empty or goes over two lines", "Write each in a line"});
+    }
     check_text(out, who + ", tax id", customer.tax_id, most_of_a_text);
     check_text(out, who + ", notes", customer.notes, most_of_notes);
     if (customer.addresses.size() > most_entries || customer.contacts.size() > most_entries)

@@ -48,7 +48,8 @@ struct Customer {
 [[nodiscard]] bool same_content(const Customer& a, const Customer& b);
 
 /// What is wrong with it, field by field; empty: it may be kept. Name 1..200 bytes, notes up to 4,000, all other texts
-/// up to 200, at most 50 addresses and contacts, e-mail addresses with one @ and something on both sides.
+/// up to 200, at most 50 addresses and contacts and 200 former
+/// numbers of a line each, e-mail addresses with one @ and something on both sides.
 [[nodiscard]] std::vector<Problem> problems_of(const Customer& customer);
 
 /// Digits alone; a leading "+" and "00" are the same and left out.

@@ -145,6 +145,11 @@ constexpr HeadingWord heading_words[] = {
     {Column::email, "E-Mail-Adresse"},
     {Column::email, "correo"},
     {Column::email, "correo electrónico"},
+    {Column::former_numbers, "former numbers"},
+    {Column::former_numbers, "former number"},
+    {Column::former_numbers, "frühere Nummern"},
+    {Column::former_numbers, "frühere Kundennummern"},
+    {Column::former_numbers, "números anteriores"},
 };
 
 std::string heading_key(std::string_view text) {

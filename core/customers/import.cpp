@@ -113,6 +113,10 @@ class Previewer {
             refuse("is the customer of line " + std::to_string(*earlier) + " again", "Leave one of the lines");
             return;
         }
+        if (std::string whose = whose_former(made, fitting); !whose.empty()) {
+            refuse(std::move(whose), "Bring the two together first, or take the number out of the line");
+            return;
+        }
         made.outcome = fitting.empty() ? Outcome::is_new : changes.empty() ? Outcome::same : Outcome::changed;
         if (made.outcome == Outcome::changed) made.changes = std::move(changes);
         taken(made, fitting);
@@ -168,7 +172,25 @@ class Previewer {
         return std::nullopt;
     }
 
+    /// What is wrong with a former number that is another customer's; empty: nothing.
+    [[nodiscard]] std::string whose_former(const ImportedRow& made, const std::vector<std::size_t>& fitting) const {
+        for (const std::string& number : made.customer.former_numbers) {
+            const std::string key = plain_key(number);
+            const auto here = by_number_.find(key);
+            if (here != by_number_.end() && (fitting.empty() || here->second != fitting.front()))
+                return "has the former number '" + for_message(number) + "', which is that of '" +
+                       for_message(here_[here->second].name) + "'";
+            const auto line = line_of_number_.find(key);
+            if (line != line_of_number_.end())
+                return "has the former number '" + for_message(number) + "', which is that of line " +
+                       std::to_string(line->second);
+        }
+        return {};
+    }
+
     void taken(const ImportedRow& made, const std::vector<std::size_t>& fitting) {
+        for (const std::string& former : made.customer.former_numbers)
+            line_of_number_[plain_key(former)] = made.line;
         if (!fitting.empty()) {
             line_of_here_[fitting.front()] = made.line;
             return;

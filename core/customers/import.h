@@ -29,13 +29,14 @@ enum class Column {
     contact_role,
     phone,
     email,
+    former_numbers,  ///< one a line in the cell
 };
 
 inline constexpr Column all_columns[] = {
-    Column::ignored,      Column::number,       Column::name,          Column::first_name,
-    Column::tax_id,       Column::notes,        Column::bill_street,   Column::bill_postcode,
-    Column::bill_town,    Column::site_street,  Column::site_postcode, Column::site_town,
-    Column::contact_name, Column::contact_role, Column::phone,         Column::email};
+    Column::ignored,       Column::number,        Column::name,          Column::first_name,   Column::tax_id,
+    Column::notes,         Column::bill_street,   Column::bill_postcode, Column::bill_town,    Column::site_street,
+    Column::site_postcode, Column::site_town,     Column::contact_name,  Column::contact_role, Column::phone,
+    Column::email,         Column::former_numbers};
 
 struct Mapping {
     std::vector<Column> columns;  ///< what each column of the table is
@@ -72,10 +73,11 @@ using NameKey = std::function<std::string(const std::string&)>;
 /// contact. What of these is already there word for word stays; the rest is written over what it fits or comes at the
 /// end. (The line above is never guessed for one without number and name: it would give one client's data to another.)
 /// A line is a customer that is here when the numbers are the same; without one of the file's, when the names are the
-/// same and postcode, telephone or e-mail is one of theirs. A cell that is empty changes nothing. Left out with a
+/// same and postcode, telephone or e-mail is one of theirs. A cell that is empty changes nothing; former numbers come
+/// to those that are there, and none is taken away. Left out with a
 /// problem: a line without a name that continues none, one that says another tax id or other notes than the line it
 /// continues, what `problems_of` refuses, a line for the customer of an earlier line, one that
-/// fits several customers. `file`: for messages.
+/// fits several customers, one with a former number that is another's. `file`: for messages.
 [[nodiscard]] ImportPreview preview_import(const tables::CsvTable& table, const Mapping& mapping,
                                            const std::vector<Customer>& here, const std::string& file,
                                            const NameKey& key);

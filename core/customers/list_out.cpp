@@ -13,9 +13,10 @@ std::vector<std::vector<std::string>> rows_of(const std::vector<Customer>& custo
         std::vector<Address> sites;
         for (const Address& address : one.addresses)
             (address.use == AddressUse::bill ? bills : sites).push_back(address);
+        // One a line: a number may hold any other letter.
         std::string former;
         for (const std::string& number : one.former_numbers) {
-            if (!former.empty()) former += ' ';
+            if (!former.empty()) former += '\n';
             former += number;
         }
         const std::size_t count = std::max({std::size_t{1}, bills.size(), sites.size(), one.contacts.size()});

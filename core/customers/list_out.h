@@ -10,7 +10,7 @@ namespace wg::customers {
 
 /// The headings first, each of which `guess_mapping` knows; then a row each with its first addresses and contact.
 /// Further addresses and contacts follow in rows of their own under the same number; `preview_import` takes them back
-/// together. Addresses keep their order within their use; former numbers are told and not taken back.
+/// together. Addresses keep their order within their use; former numbers stand one a line in their cell.
 [[nodiscard]] std::vector<std::vector<std::string>> rows_of(const std::vector<Customer>& customers);
 
 }  // namespace wg::customers

@@ -10,8 +10,9 @@
 
 namespace wg::sheets {
 
-/// Text stays text, whatever it begins with: never a formula. Numbers are finite.
-using Cell = std::variant<std::string, double>;
+/// Text stays text, whatever it begins with: never a formula. Numbers are finite. Days and moments (UTC) are those of
+/// the years 1900 to 9999: a spreadsheet knows no others as dates.
+using Cell = std::variant<std::string, double, CivilDate, Instant>;
 
 struct Sheet {
     std::string name;                ///< 1..31 characters, none of [ ] : * ? / and the backslash

@@ -7,6 +7,7 @@
 #include <map>
 
 #include "core/quantity/utf8.h"
+#include "core/store/customer_refusals.h"
 #include "core/store/database.h"
 #include "core/store/fold.h"
 #include "core/store/text.h"
@@ -25,10 +26,6 @@ QVariant as_whole(std::int64_t value) {
     return QVariant::fromValue(static_cast<qlonglong>(value));
 }
 
-std::string called(const Customer& customer) {
-    return "customer " + for_message(customer.number.empty() ? customer.name : customer.number);
-}
-
 // Everything that can be searched for; each word after a blank, so that its beginning can be asked for.
 QString words_of_customer(const Customer& customer) {
     QStringList texts{to_qt(customer.number), to_qt(customer.name), to_qt(customer.tax_id), to_qt(customer.notes)};
@@ -44,22 +41,6 @@ QString words_of_customer(const Customer& customer) {
     QString out(QLatin1Char(' '));
     for (const QString& word : folded_words(texts.join(QLatin1Char('\n'))))
         out += word + QLatin1Char(' ');
-    return out;
-}
-
-std::string joined_numbers(const Customer& customer) {
-    std::string out;
-    for (const std::string& number : customer.former_numbers) {
-        if (!out.empty()) out += '\n';
-        out += number;
-    }
-    return out;
-}
-
-std::vector<std::string> parted_numbers(const QString& text) {
-    std::vector<std::string> out;
-    for (const QString& one : text.split(QLatin1Char('\n'), Qt::SkipEmptyParts))
-        out.push_back(one.toStdString());
     return out;
 }
 
@@ -149,54 +130,6 @@ Result<std::string> CustomerBook::next_number() const {
         }
     }
     return (QLatin1String(number_prefix) + QStringLiteral("%1").arg(last + 1, 4, 10, QLatin1Char('0'))).toStdString();
-}
-
-std::optional<Problem> CustomerBook::refuse_number(const Customer& customer) const {
-    if (customer.number.find('\n') != std::string::npos)
-        return Problem{called(customer), "the number goes over two lines", "Write it in one"};
-    Result<QSqlQuery> found = database_.query(
-        "SELECT name, number, former_numbers FROM customer WHERE id <> ? AND (number = ? OR former_numbers <> '')",
-        {to_qt(customer.id), to_qt(customer.number)});
-    if (!found) return found.problems().front();
-    while (found.value().next()) {
-        const std::vector<std::string> former = parted_numbers(found.value().value(2).toString());
-        if (found.value().value(1).toString().toStdString() != customer.number &&
-            std::find(former.begin(), former.end(), customer.number) == former.end())
-            continue;
-        return Problem{
-            called(customer),
-            "the number is or was that of '" + for_message(found.value().value(0).toString().toStdString()) + "'",
-            "Give another number"};
-    }
-    const Result<QVariant> erased =
-        database_.value("SELECT 1 FROM customer_erasure WHERE number = ?", {to_qt(customer.number)});
-    if (!erased) return erased.problems().front();
-    if (erased.value().isValid())
-        return Problem{called(customer), "the number was that of a customer whose data were erased",
-                       "Give another number"};
-    return std::nullopt;
-}
-
-std::optional<Problem> CustomerBook::refuse(const Customer& customer) const {
-    Result<QSqlQuery> found = database_.query(
-        "SELECT revision, number, changed_at, changed_by FROM customer WHERE id = ?", {to_qt(customer.id)});
-    if (!found) return found.problems().front();
-    const QSqlQuery& row = found.value();
-    if (!found.value().next()) {
-        if (customer.revision != 0)
-            return Problem{called(customer), "is no longer in the store", "Read the list again"};
-        return refuse_number(customer);
-    }
-    if (row.value(0).toLongLong() != customer.revision) {
-        const std::string who = for_message(row.value(3).toString().toStdString());
-        return Problem{called(customer),
-                       "was saved " + (who.empty() ? std::string() : "by " + who + " ") + "at " +
-                           row.value(2).toString().toStdString() + ", after it was read here",
-                       "Read it again and bring your changes over"};
-    }
-    if (row.value(1).toString().toStdString() != customer.number)
-        return Problem{called(customer), "a customer keeps its number", "Leave it as it was"};
-    return std::nullopt;
 }
 
 std::optional<Problem> CustomerBook::put_parts(const Customer& customer) const {

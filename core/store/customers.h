@@ -52,8 +52,8 @@ class CustomerBook {
     explicit CustomerBook(Store& store) : store_(store), database_(store.database()) {}
 
     /// Keeps a new one (id or number empty: given), or changes the one with this id. Refused: what
-    /// `customers::problems_of` refuses, a number that is taken or was another's, another number than before, a copy
-    /// that somebody else saved over since it was read.
+    /// `customers::problems_of` refuses, a number that is taken or was another's (also as a former one), another number
+    /// than before, a copy that somebody else saved over since it was read.
     [[nodiscard]] Result<customers::Customer> save(const customers::Customer& customer, Instant now);
     [[nodiscard]] Result<customers::Customer> load(const std::string& id) const;
     /// Refused while a job is linked with it.
@@ -101,6 +101,8 @@ class CustomerBook {
     [[nodiscard]] std::optional<Problem> put_parts(const customers::Customer& customer) const;
     [[nodiscard]] std::optional<Problem> refuse(const customers::Customer& customer) const;
     [[nodiscard]] std::optional<Problem> refuse_number(const customers::Customer& customer) const;
+    [[nodiscard]] std::optional<Problem> refuse_former(const customers::Customer& customer,
+                                                       const std::vector<std::string>& before) const;
     [[nodiscard]] std::optional<Problem> add_quotes(const std::string& customer_id, CustomerAtOneLook& out) const;
 
     Store& store_;

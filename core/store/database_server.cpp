@@ -16,7 +16,7 @@ namespace {
 // An acknowledged save is on the server's disk whatever the server's own setting.
 constexpr const char* session_settings =
     "SET lock_timeout = %1; SET synchronous_commit = on; SET bytea_output = hex; SET client_min_messages = warning; "
-    "SET extra_float_digits = 1; SET DateStyle = ISO";
+    "SET extra_float_digits = 1; SET DateStyle = ISO; SET work_mem = '16MB'";
 
 QString quoted_option(const std::string& text) {
     return '\'' + to_qt(text).replace('\\', "\\\\").replace('\'', "\\'") + '\'';

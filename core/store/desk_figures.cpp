@@ -104,6 +104,12 @@ Result<DeskFigures> desk_figures(Store& store, int year, bool with_invented) {
         const auto state = from_key<JobState>(states.value().value(0).toString().toStdString());
         if (state) out.by_state[*state] = states.value().value(1).toInt();
     }
+    if (!with_invented) {
+        const Result<QVariant> left_out =
+            database.value("SELECT count(*) FROM job WHERE removed_at IS NULL AND invented <> 0");
+        if (!left_out) return left_out.problems();
+        out.left_out = left_out.value().toInt();
+    }
     if (auto problem = count_quotes(database, year, with_invented, out)) return *problem;
     Result<QSqlQuery> due = database.query(
         QStringLiteral(

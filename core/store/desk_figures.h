@@ -24,6 +24,7 @@ struct DeskFigures {
     /// accepted.
     std::array<double, 12> heat_offered_kwh{};
     std::array<double, 12> heat_accepted_kwh{};
+    int left_out = 0;               ///< demonstration jobs that do not count; 0 where they do
     int without_heat = 0;           ///< newest quotes of the year whose plan has no yearly figure
     int accepted_without_heat = 0;  ///< accepted ones of the year, the same
 };

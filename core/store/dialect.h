@@ -20,6 +20,7 @@ struct Wording {
     const char* search_join;     ///< FROM and WHERE with one condition: expression
     const char* search_alone;    ///< the same without the jobs
     const char* search_walk;     ///< with the order's index %1: from the jobs, for a word that very many have
+    const char* search_all;      ///< the same, with all that is found looked up at once; empty: search_walk does so
     const char* search_newest;   ///< with search_join: what grows with every save, walked without sorting
     const char* folded;          ///< of a column, for sorting whatever the capitals
     const char* client_street;   ///< of r.content

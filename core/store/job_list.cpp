@@ -36,6 +36,10 @@ constexpr OrderWord order_words[] = {{JobOrder::newest, "newest", "j.save_seq", 
 
 // A word that so many jobs have is looked for among the jobs in their order; to sort what it finds takes longer.
 constexpr int very_many = 2000;
+// To probe the search for each job along the order is quick where so many match that a page is soon full; otherwise all
+// that is found is looked up at once, and for a page deep in the list, too.
+constexpr int dense = 20'000;
+constexpr int deep = 1000;
 
 const OrderWord& word_of(JobOrder order) {
     for (const OrderWord& one : order_words) {
@@ -56,27 +60,33 @@ const char* index_of(const JobFilter& filter) {
     return word_of(one_state ? JobOrder::state : filter.order).index;
 }
 
-// Where the rows come from, without what narrows them. `in_order`: they are to be paged through.
-Result<Where> source_of(const Database& database, const JobFilter& filter, bool in_order) {
+/// What is asked of the rows: to be counted, or a page of them in order.
+struct Asked {
+    bool in_order = false;
+    int offset = 0;
+};
+
+// Where the rows come from, without what narrows them.
+Result<Where> source_of(const Database& database, const JobFilter& filter, Asked asked) {
     const Result<QString> match = match_of(filter.words, database.dialect());
     if (!match) return match.problems();
-    const QString hint =
-        in_order ? QString::fromLatin1(database.words().in_order_of).replace("%1", QLatin1String(index_of(filter)))
-                 : QString();
+    const auto along = [&filter](const char* words) {
+        return QString::fromLatin1(words).replace("%1", QLatin1String(index_of(filter)));
+    };
+    const QString hint = asked.in_order ? along(database.words().in_order_of) : QString();
     if (match.value().isEmpty()) return Where{"FROM job j " + hint + " WHERE j.removed_at IS NULL", {}, false};
-    bool walk = false;
-    if (in_order && filter.order != JobOrder::newest) {
-        const Result<QVariant> many =
-            database.value(QStringLiteral("SELECT count(*) FROM (SELECT 1 %1 LIMIT %2) AS matching")
-                               .arg(QLatin1String(database.words().search_alone), QString::number(very_many)),
-                           {match.value()});
+    if (asked.in_order && filter.order != JobOrder::newest) {
+        const bool two_ways = *database.words().search_all != '\0';
+        const Result<QVariant> many = database.value(
+            QStringLiteral("SELECT count(*) FROM (SELECT 1 %1 LIMIT %2) AS matching")
+                .arg(QLatin1String(database.words().search_alone), QString::number(two_ways ? dense : very_many)),
+            {match.value()});
         if (!many) return many.problems();
-        walk = many.value().toInt() == very_many;
+        const int found = many.value().toInt();
+        if (two_ways && found >= very_many && (found < dense || asked.offset >= deep))
+            return Where{along(database.words().search_all), {match.value()}, false};
+        if (found >= very_many) return Where{along(database.words().search_walk), {match.value()}, false};
     }
-    if (walk)
-        return Where{QString::fromLatin1(database.words().search_walk).replace("%1", QLatin1String(index_of(filter))),
-                     {match.value()},
-                     false};
     return Where{QString::fromLatin1(database.words().search_join), {match.value()}, true};
 }
 
@@ -99,8 +109,8 @@ Result<QString> condition_of_item(const Database& database, const std::string& i
         "AND f.replaced_on = '')");
 }
 
-Result<Where> where_of(const Database& database, const JobFilter& filter, bool in_order) {
-    Result<Where> source = source_of(database, filter, in_order);
+Result<Where> where_of(const Database& database, const JobFilter& filter, Asked asked) {
+    Result<Where> source = source_of(database, filter, asked);
     if (!source) return source;
     Where& out = source.value();
     if (!filter.states.empty()) {
@@ -131,7 +141,7 @@ Result<Where> where_of(const Database& database, const JobFilter& filter, bool i
         out.sql += QStringLiteral(" AND ") + condition_of_steps(filter.steps, filter.today, out.values);
     }
     if (!filter.item_id.empty()) {
-        const Result<QString> fitted = condition_of_item(database, filter.item_id, in_order);
+        const Result<QString> fitted = condition_of_item(database, filter.item_id, asked.in_order);
         if (!fitted) return fitted.problems();
         out.sql += fitted.value();
         out.values << to_qt(filter.item_id);
@@ -237,7 +247,7 @@ JobFilter filter_of(const JobView& view, const std::string& words, CivilDate tod
 
 Result<std::vector<JobRow>> JobList::page(const JobFilter& filter, int limit, int offset) const {
     if (limit < 0 || offset < 0) return Problem{"list", "limit and offset must not be negative", "Start from 0"};
-    Result<Where> where = where_of(database_, filter, true);
+    Result<Where> where = where_of(database_, filter, {true, offset});
     if (!where) return where.problems();
     where.value().values << limit << offset;
     const QString order = order_of(database_, filter, where.value().by_words);
@@ -249,7 +259,7 @@ Result<std::vector<JobRow>> JobList::page(const JobFilter& filter, int limit, in
 }
 
 Result<int> JobList::count(const JobFilter& filter, int most) const {
-    Result<Where> where = where_of(database_, filter, false);
+    Result<Where> where = where_of(database_, filter, {});
     if (!where) return where.problems();
     // The search alone knows what matches: no need to look at each job.
     const bool words_only = filter.states.empty() && !filter.without_invented && filter.due_until.empty() &&

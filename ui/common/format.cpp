@@ -139,6 +139,10 @@ QString money_difference(Money amount, const QString& currency) {
     return amount.minor > 0 ? QLatin1Char('+') + text : text;
 }
 
+QString counted(int count, const QString& one, const QString& many) {
+    return (count == 1 ? one : many).arg(number(count));
+}
+
 QString day(const std::string& iso8601_text) {
     const QString text = qs(iso8601_text);
     if (const QDate date = QDate::fromString(text, Qt::ISODate); date.isValid() && text.size() == 10) {

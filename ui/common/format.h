@@ -32,6 +32,8 @@ namespace wg::ui {
 /// "+12" or "−12" with the unit; empty when the rounded figure is zero or not a number: no news is no text.
 [[nodiscard]] QString difference(double value, const QString& unit, int decimals = 0);
 [[nodiscard]] QString money_difference(Money amount, const QString& currency);
+/// "1 job", "12 jobs": `one` and `many` are the words with %1 for the figure.
+[[nodiscard]] QString counted(int count, const QString& one, const QString& many);
 /// "21 June 2027" of an ISO 8601 date or instant (instants in the machine's zone); the text itself when unreadable.
 [[nodiscard]] QString day(const std::string& iso8601_text);
 /// "about 1 240 kWh (1 080 to 1 390)"; without the bracket when low and high round to the same figure.

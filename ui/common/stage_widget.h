@@ -22,6 +22,7 @@ class StageWidget : public QWidget {
     void point_working_asked(const QString& placement_id, int point);
     void working_asked(const QString& key);  ///< of another working of the plan
     void weather_asked();                    ///< the weather year of the job is to be looked at or changed
+    void customer_asked();                   ///< the client is to be shown among the firm's customers
 };
 
 }  // namespace wg::ui

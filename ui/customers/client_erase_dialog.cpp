@@ -17,16 +17,17 @@ ClientEraseDialog::ClientEraseDialog(const customers::Customer& customer, int jo
     auto* title = new QLabel(tr("Erase what is kept of %1").arg(qs(customer.name)), this);
     title->setProperty("role", QStringLiteral("title"));
     title->setTextFormat(Qt::PlainText);
+    const QString goes =
+        jobs == 0 ? tr("Goes: the customer with addresses, contacts and notes. No job is theirs.")
+                  : tr("Goes: the customer with addresses, contacts and notes; of %1 everything but the number: plan, "
+                       "readings, history, photographs.")
+                        .arg(counted(jobs, tr("%1 job"), tr("%1 jobs")));
+    const QString stays = tr("Stays: quotes for %1 after they were issued, as the law may ask; the refrigerant "
+                             "register; that, when and why it was erased.")
+                              .arg(counted(years_kept, tr("%1 year"), tr("%1 years")));
+    const QString not_reached = tr("Not reached: backups made before, exported files, copies on other machines.");
     auto* words = new QLabel(
-        tr("Goes: the customer with addresses, contacts and notes; of %1 everything but the number: plan, readings, "
-           "history, photographs.\n\n"
-           "Stays: quotes for %2 years after they were issued, as the law may ask; the refrigerant register; that, "
-           "when "
-           "and why it was erased.\n\n"
-           "Not reached: backups made before, exported files, copies on other machines.\n\n"
-           "This cannot be undone.")
-            .arg(jobs == 1 ? tr("1 job") : tr("%1 jobs").arg(number(jobs)), number(years_kept)),
-        this);
+        QStringList{goes, stays, not_reached, tr("This cannot be undone.")}.join(QStringLiteral("\n\n")), this);
     words->setWordWrap(true);
     reason_ = new QLineEdit(this);
     reason_->setPlaceholderText(tr("asked by letter; without the client's name"));

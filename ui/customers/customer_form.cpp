@@ -9,30 +9,13 @@
 #include <QVBoxLayout>
 
 #include "ui/common/format.h"
+#include "ui/customers/entry_list.h"
 #include "ui/drawing/fields.h"
 
 namespace wg::ui {
 namespace {
 
-constexpr int customer_row_px = 38;
-constexpr int rows_shown = 3;
-
-QTableWidget* entry_table(const QStringList& heads, const QString& name, QWidget* parent) {
-    auto* table = new QTableWidget(0, static_cast<int>(heads.size()), parent);
-    table->setHorizontalHeaderLabels(heads);
-    table->setAccessibleName(name);
-    table->setShowGrid(false);
-    table->setTabKeyNavigation(false);
-    table->setEditTriggers(QAbstractItemView::AllEditTriggers);
-    table->verticalHeader()->hide();
-    table->verticalHeader()->setDefaultSectionSize(customer_row_px);
-    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-    table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    table->horizontalHeader()->setHighlightSections(false);
-    table->setMinimumHeight((rows_shown + 1) * customer_row_px);
-    return table;
-}
-
+constexpr int notes_px = 76;
 void put(QTableWidget& table, int row, int column, const std::string& text) {
     table.setItem(row, column, new QTableWidgetItem(qs(text)));
 }
@@ -40,13 +23,6 @@ void put(QTableWidget& table, int row, int column, const std::string& text) {
 std::string taken(const QTableWidget& table, int row, int column) {
     const QTableWidgetItem* item = table.item(row, column);
     return item == nullptr ? std::string() : item->text().trimmed().toStdString();
-}
-
-bool row_is_empty(const QTableWidget& table, int row) {
-    for (int column = 0; column < table.columnCount(); ++column) {
-        if (!taken(table, row, column).empty()) return false;
-    }
-    return true;
 }
 
 }  // namespace
@@ -58,13 +34,25 @@ CustomerForm::CustomerForm(QWidget* parent) : QFrame(parent) {
     tax_id_ = new QLineEdit(this);
     notes_ = new QPlainTextEdit(this);
     notes_->setTabChangesFocus(true);
-    notes_->setFixedHeight(2 * customer_row_px);
-    addresses_ = entry_table({tr("For"), tr("Street"), tr("Postcode"), tr("Town")}, tr("Addresses"), this);
+    notes_->setFixedHeight(notes_px);
+    address_list_ = new EntryList({tr("Addresses"),
+                                   {tr("For"), tr("Street"), tr("Postcode"), tr("Town")},
+                                   tr("Another address"),
+                                   tr("Add an address"),
+                                   tr("Remove this address")},
+                                  1, this);
+    addresses_ = address_list_->table();
     addresses_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Fixed);
     addresses_->setColumnWidth(0, 124);
     addresses_->horizontalHeader()->setSectionResizeMode(2, QHeaderView::Fixed);
     addresses_->setColumnWidth(2, 96);
-    contacts_ = entry_table({tr("Contact"), tr("Role"), tr("Telephone"), tr("E-mail")}, tr("Contacts"), this);
+    contact_list_ = new EntryList({tr("Contacts"),
+                                   {tr("Name"), tr("Role"), tr("Telephone"), tr("E-mail")},
+                                   tr("Another contact"),
+                                   tr("Add a contact"),
+                                   tr("Remove this contact")},
+                                  0, this);
+    contacts_ = contact_list_->table();
     auto* form = new QFormLayout;
     form->setVerticalSpacing(8);
     form->setHorizontalSpacing(12);
@@ -77,20 +65,21 @@ CustomerForm::CustomerForm(QWidget* parent) : QFrame(parent) {
     column->setSpacing(8);
     column->addWidget(head_);
     column->addLayout(form);
-    column->addWidget(addresses_);
-    column->addWidget(contacts_);
+    column->addWidget(address_list_);
+    column->addWidget(contact_list_);
     const auto tell = [this] {
         if (!filling_) Q_EMIT changed();
     };
     connect(name_, &QLineEdit::textEdited, this, tell);
     connect(tax_id_, &QLineEdit::textEdited, this, tell);
     connect(notes_, &QPlainTextEdit::textChanged, this, tell);
-    for (QTableWidget* table : {addresses_, contacts_}) {
-        connect(table, &QTableWidget::cellChanged, this, [this, table, tell] {
+    for (EntryList* list : {address_list_, contact_list_}) {
+        connect(list->table(), &QTableWidget::cellChanged, this, [this, list, tell] {
             if (filling_) return;
-            keep_a_free_row(*table);
+            keep_a_free_row(*list);
             tell();
         });
+        connect(list, &EntryList::row_removed, this, tell);
     }
 }
 
@@ -112,11 +101,12 @@ void CustomerForm::add_address_row(const customers::Address& address) {
     });
 }
 
-void CustomerForm::keep_a_free_row(QTableWidget& table) {
-    if (table.rowCount() > 0 && row_is_empty(table, table.rowCount() - 1)) return;
+void CustomerForm::keep_a_free_row(EntryList& list) {
+    QTableWidget& table = *list.table();
+    if (table.rowCount() > 0 && list.row_is_empty(table.rowCount() - 1)) return;
     const bool before = filling_;
     filling_ = true;
-    if (&table == addresses_) {
+    if (&list == address_list_) {
         const bool first_is_bill = table.rowCount() > 0;
         add_address_row({first_is_bill ? customers::AddressUse::site : customers::AddressUse::bill, {}, {}, {}});
     } else {
@@ -126,6 +116,7 @@ void CustomerForm::keep_a_free_row(QTableWidget& table) {
             put(table, row, column, {});
     }
     filling_ = before;
+    list.refresh();
 }
 
 void CustomerForm::show_customer(const customers::Customer& customer) {
@@ -149,7 +140,7 @@ void CustomerForm::fill_addresses() {
     addresses_->setRowCount(0);
     for (const customers::Address& one : shown_.addresses)
         add_address_row(one);
-    keep_a_free_row(*addresses_);
+    keep_a_free_row(*address_list_);
 }
 
 void CustomerForm::fill_contacts() {
@@ -162,7 +153,7 @@ void CustomerForm::fill_contacts() {
         put(*contacts_, row, 2, one.phone);
         put(*contacts_, row, 3, one.email);
     }
-    keep_a_free_row(*contacts_);
+    keep_a_free_row(*contact_list_);
 }
 
 customers::Customer CustomerForm::customer() const {

@@ -12,6 +12,8 @@ class QTableWidget;
 
 namespace wg::ui {
 
+class EntryList;
+
 class CustomerForm : public QFrame {
     Q_OBJECT
    public:
@@ -24,6 +26,8 @@ class CustomerForm : public QFrame {
     [[nodiscard]] QLineEdit* name() const { return name_; }
     [[nodiscard]] QTableWidget* addresses() const { return addresses_; }
     [[nodiscard]] QTableWidget* contacts() const { return contacts_; }
+    [[nodiscard]] EntryList* address_list() const { return address_list_; }
+    [[nodiscard]] EntryList* contact_list() const { return contact_list_; }
 
    Q_SIGNALS:
     void changed();
@@ -31,7 +35,7 @@ class CustomerForm : public QFrame {
    private:
     void fill_addresses();
     void fill_contacts();
-    void keep_a_free_row(QTableWidget& table);
+    void keep_a_free_row(EntryList& list);
     void add_address_row(const customers::Address& address);
 
     customers::Customer shown_;
@@ -40,6 +44,8 @@ class CustomerForm : public QFrame {
     QLineEdit* name_ = nullptr;
     QLineEdit* tax_id_ = nullptr;
     QPlainTextEdit* notes_ = nullptr;
+    EntryList* address_list_ = nullptr;
+    EntryList* contact_list_ = nullptr;
     QTableWidget* addresses_ = nullptr;
     QTableWidget* contacts_ = nullptr;
 };

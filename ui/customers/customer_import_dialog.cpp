@@ -12,6 +12,7 @@
 #include "ui/common/dialog_size.h"
 #include "ui/common/format.h"
 #include "ui/common/mark.h"
+#include "ui/common/plain_table.h"
 #include "ui/common/theme.h"
 #include "ui/drawing/fields.h"
 
@@ -44,6 +45,7 @@ QString column_words(customers::Column column) {
         case C::contact_role: return CustomerImportDialog::tr("role of the contact");
         case C::phone: return CustomerImportDialog::tr("telephone");
         case C::email: return CustomerImportDialog::tr("e-mail");
+        case C::former_numbers: return CustomerImportDialog::tr("former numbers");
     }
     return {};
 }
@@ -75,13 +77,7 @@ CustomerImportDialog::CustomerImportDialog(const tables::CsvTable& table, const 
     rows_->setColumnWidth(2, 240);
     for (QTableWidget* one : {columns_, rows_}) {
         one->setEditTriggers(QAbstractItemView::NoEditTriggers);
-        one->setSelectionBehavior(QAbstractItemView::SelectRows);
-        one->setShowGrid(false);
-        one->setTabKeyNavigation(false);
-        one->verticalHeader()->hide();
-        one->verticalHeader()->setDefaultSectionSize(import_row_px);
-        one->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
-        one->horizontalHeader()->setHighlightSections(false);
+        make_plain(*one, import_row_px);
     }
     summary_ = new QLabel(this);
     summary_->setWordWrap(true);

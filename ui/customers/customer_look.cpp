@@ -8,6 +8,7 @@
 
 #include "core/job/words.h"
 #include "ui/common/format.h"
+#include "ui/common/plain_table.h"
 
 namespace wg::ui {
 namespace {
@@ -21,15 +22,8 @@ QTableWidget* look_table(const QStringList& heads, const QString& name, QWidget*
     table->setHorizontalHeaderLabels(heads);
     table->setAccessibleName(name);
     table->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    table->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table->setSelectionMode(QAbstractItemView::SingleSelection);
-    table->setShowGrid(false);
-    table->setTabKeyNavigation(false);
-    table->verticalHeader()->hide();
-    table->verticalHeader()->setDefaultSectionSize(look_row_px);
-    table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    make_plain(*table, look_row_px);
     table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    table->horizontalHeader()->setHighlightSections(false);
     return table;
 }
 
@@ -53,18 +47,26 @@ QPushButton* link_button(const QString& text, QWidget* parent) {
     return button;
 }
 
-// A title, a button beside it when there is one, and the table below.
-QWidget* part_of(const QString& title, QTableWidget* table, QPushButton* button, QWidget* parent) {
+// A title with buttons beside it, words where there are any, and the table below.
+QWidget* part_of(const QString& title, const QString& words, QTableWidget* table,
+                 std::initializer_list<QPushButton*> buttons, QWidget* parent) {
     auto* part = new QWidget(parent);
     auto* head = new QHBoxLayout;
     auto* label = new QLabel(title, part);
     label->setProperty("role", QStringLiteral("title"));
     head->addWidget(label, 1);
-    if (button != nullptr) head->addWidget(button);
+    for (QPushButton* button : buttons)
+        head->addWidget(button);
     auto* column = new QVBoxLayout(part);
     column->setContentsMargins(0, 8, 0, 0);
     column->setSpacing(4);
     column->addLayout(head);
+    if (!words.isEmpty()) {
+        auto* below = new QLabel(words, part);
+        below->setProperty("role", QStringLiteral("muted"));
+        below->setWordWrap(true);
+        column->addWidget(below);
+    }
     column->addWidget(table);
     return part;
 }
@@ -92,12 +94,16 @@ CustomerLook::CustomerLook(store::Store& store, QWidget* parent) : QWidget(paren
     fitted_ =
         look_table({tr("Part"), tr("Serial number"), tr("Read on"), tr("Job")}, tr("Parts fitted, with numbers"), this);
     likely_ = look_table({tr("Job"), tr("Client"), tr("Town"), tr("State")}, tr("Jobs that may be theirs"), this);
+    auto* open = link_button(tr("Open the job"), this);
     auto* apart = link_button(tr("Part the job from the customer"), this);
+    auto* look_at = link_button(tr("Open the job"), this);
     auto* join = link_button(tr("Link the job with the customer"), this);
-    jobs_part_ = part_of(tr("Jobs"), jobs_, apart, this);
-    quotes_part_ = part_of(tr("Quotes"), quotes_, nullptr, this);
-    fitted_part_ = part_of(tr("Fitted"), fitted_, nullptr, this);
-    likely_part_ = part_of(tr("May be theirs: the same name, and postcode, telephone or e-mail"), likely_, join, this);
+    jobs_part_ = part_of(tr("Jobs"), {}, jobs_, {open, apart}, this);
+    quotes_part_ = part_of(tr("Quotes"), {}, quotes_, {}, this);
+    fitted_part_ = part_of(tr("Fitted"), {}, fitted_, {}, this);
+    likely_part_ =
+        part_of(tr("May be theirs"), tr("The client's name is the same, and postcode, telephone or e-mail, too."),
+                likely_, {look_at, join}, this);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
@@ -106,10 +112,12 @@ CustomerLook::CustomerLook(store::Store& store, QWidget* parent) : QWidget(paren
         column->addWidget(part);
     connect(apart, &QPushButton::clicked, this, &CustomerLook::part_selected);
     connect(join, &QPushButton::clicked, this, &CustomerLook::link_selected);
-    for (QTableWidget* table : {jobs_, likely_}) {
-        connect(table, &QTableWidget::cellActivated, this, [this, table] {
-            if (const QString id = selected_job(*table); !id.isEmpty()) Q_EMIT open_asked(id);
-        });
+    for (const auto& [table, button] : {std::pair{jobs_, open}, std::pair{likely_, look_at}}) {
+        const auto open_selected = [this, from = table] {
+            if (const QString id = selected_job(*from); !id.isEmpty()) Q_EMIT open_asked(id);
+        };
+        connect(table, &QTableWidget::cellActivated, this, open_selected);
+        connect(button, &QPushButton::clicked, this, open_selected);
     }
     show_customer({});
 }

@@ -1,7 +1,6 @@
 #include "ui/customers/customers_page.h"
 
 #include <QDateTime>
-#include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -13,6 +12,7 @@
 #include "core/store/customers.h"
 #include "ui/common/flow_layout.h"
 #include "ui/common/format.h"
+#include "ui/common/plain_table.h"
 #include "ui/common/wide_column.h"
 #include "ui/customers/customer_form.h"
 #include "ui/customers/customer_look.h"
@@ -71,16 +71,7 @@ QWidget* CustomersPage::make_list() {
     table_ = new QTableView(part);
     table_->setAccessibleName(tr("Customers"));
     table_->setModel(model_);
-    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table_->setSelectionMode(QAbstractItemView::SingleSelection);
-    table_->setShowGrid(false);
-    table_->setWordWrap(false);
-    table_->setTabKeyNavigation(false);
-    table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    table_->verticalHeader()->hide();
-    table_->verticalHeader()->setDefaultSectionSize(list_row_px);
-    QHeaderView* header = table_->horizontalHeader();
-    header->setHighlightSections(false);
+    make_plain(*table_, list_row_px);
     table_->setColumnWidth(CustomerTableModel::number_column, 84);
     table_->setColumnWidth(CustomerTableModel::town_column, 116);
     table_->setColumnWidth(CustomerTableModel::phone_column, 124);

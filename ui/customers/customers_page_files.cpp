@@ -27,6 +27,25 @@ Instant moment_now() {
     return {QDateTime::currentSecsSinceEpoch()};
 }
 
+/// What went, what stays and what was not reached.
+QString erased_words(const customers::Customer& customer, const store::Erased& erased) {
+    const auto words = [](int count, const QString& one, const QString& many) {
+        return count == 0 ? QString() : counted(count, one, many);
+    };
+    QStringList gone{CustomersPage::tr("customer %1 with addresses, contacts and notes").arg(qs(customer.number)),
+                     words(erased.jobs, CustomersPage::tr("%1 job"), CustomersPage::tr("%1 jobs")),
+                     words(erased.photographs, CustomersPage::tr("%1 photograph"), CustomersPage::tr("%1 photographs")),
+                     words(erased.quotes, CustomersPage::tr("%1 quote"), CustomersPage::tr("%1 quotes"))};
+    gone.removeAll(QString());
+    QString out = CustomersPage::tr("Erased: %1.").arg(gone.join(QStringLiteral(", ")));
+    const QString kept = words(erased.quotes_kept, CustomersPage::tr(" %1 quote stays until its time is over."),
+                               CustomersPage::tr(" %1 quotes stay until their time is over."));
+    return out + kept +
+           CustomersPage::tr(
+               " Backups made before, files that were exported and copies on other machines still hold "
+               "the data.");
+}
+
 }  // namespace
 
 void CustomersPage::take_in_table() {
@@ -50,13 +69,14 @@ void CustomersPage::take_in_table() {
         return;
     }
     reload();
-    Q_EMIT said(tr("%1 customers added, %2 changed").arg(number(done.value().added), number(done.value().changed)));
+    Q_EMIT said(tr("%1, %2").arg(counted(done.value().added, tr("%1 customer added"), tr("%1 customers added")),
+                                 tr("%1 changed").arg(number(done.value().changed))));
 }
 
 void CustomersPage::save_list() {
     if (!save_edited()) return;
     const QString path =
-        QFileDialog::getSaveFileName(this, tr("Save this list"), QStringLiteral("customers.csv"), tr("CSV (*.csv)"));
+        QFileDialog::getSaveFileName(this, tr("Save this list"), QStringLiteral("customers.csv"), table_files(true));
     if (path.isEmpty()) return;
     const store::CustomerBook book(store_);
     std::vector<customers::Customer> them;
@@ -81,7 +101,9 @@ void CustomersPage::save_list() {
     const Result<bool> written =
         problems.empty() ? write_table(path, tr("Customers"), customers::rows_of(them)) : Result<bool>(problems);
     if (written)
-        Q_EMIT said(tr("%1 customers saved as %2").arg(number(static_cast<int>(them.size()))).arg(path));
+        Q_EMIT said(
+            counted(static_cast<int>(them.size()), tr("%1 customer saved as %2"), tr("%1 customers saved as %2"))
+                .arg(path));
     else
         Q_EMIT problem(qs(text_of(written.problems())));
 }
@@ -160,10 +182,7 @@ void CustomersPage::erase() {
         Q_EMIT problem(qs(text_of(done.problems())));
         return;
     }
-    Q_EMIT said(tr("Erased: %1 jobs, %2 photographs, %3 quotes; %4 quotes stay until their time is over. Backups made "
-                   "before, files that were exported and copies on other machines still hold the data.")
-                    .arg(number(done.value().jobs), number(done.value().photographs), number(done.value().quotes),
-                         number(done.value().quotes_kept)));
+    Q_EMIT said(erased_words(customer.value(), done.value()));
 }
 
 void CustomersPage::remove() {

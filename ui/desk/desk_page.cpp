@@ -16,7 +16,9 @@
 #include "core/store/state_days.h"
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
+#include "ui/common/plain_table.h"
 #include "ui/common/wide_column.h"
+#include "ui/customers/customer_of_job.h"
 #include "ui/customers/customers_page.h"
 #include "ui/customers/files.h"
 #include "ui/desk/figures_page.h"
@@ -62,6 +64,7 @@ DeskPage::DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> p
     connect(preview_, &JobPreview::open_asked, this, [this] { Q_EMIT open_asked(qs(selected_id())); });
     connect(preview_, &JobPreview::remove_asked, this, &DeskPage::remove_selected);
     connect(preview_, &JobPreview::new_asked, this, &DeskPage::new_asked);
+    connect(preview_, &JobPreview::customer_asked, this, [this] { show_customer_of(selected_id()); });
     connect(notice_, &NoticeBar::step_asked, this, &DeskPage::restore_removed);
     reload();
 }
@@ -133,17 +136,9 @@ QWidget* DeskPage::make_table() {
     table_ = new QTableView(left);
     table_->setAccessibleName(tr("Jobs"));
     table_->setModel(model_);
-    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
-    table_->setSelectionMode(QAbstractItemView::SingleSelection);
-    table_->setShowGrid(false);
-    table_->setWordWrap(false);
-    table_->setTabKeyNavigation(false);
-    table_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    table_->verticalHeader()->hide();
-    table_->verticalHeader()->setDefaultSectionSize(row_height);
+    make_plain(*table_, row_height);
     table_->installEventFilter(this);
     QHeaderView* header = table_->horizontalHeader();
-    header->setHighlightSections(false);
     header->setSortIndicatorShown(true);
     // The arrow stands in the words: the style's own lies on them where they are set to the right.
     header->setStyleSheet(
@@ -232,11 +227,13 @@ void DeskPage::save_list() {
         for (const QStringList& cells : list.value().rows)
             add(cells);
     }
-    const Result<bool> written = list ? write_table(path, tr("Jobs"), rows) : Result<bool>(list.problems());
+    const Result<bool> written = list ? write_table(path, tr("Jobs"), rows, JobTableModel::date_columns_of_list())
+                                      : Result<bool>(list.problems());
     notice_->clear();
     if (written)
-        notice_->add(Mark::note,
-                     tr("%1 jobs saved as %2").arg(number(static_cast<int>(list.value().rows.size()))).arg(path));
+        notice_->add(Mark::note, counted(static_cast<int>(list.value().rows.size()), tr("%1 job saved as %2"),
+                                         tr("%1 jobs saved as %2"))
+                                     .arg(path));
     else
         notice_->add(Mark::stop, qs(text_of(written.problems())));
 }
@@ -302,7 +299,8 @@ void DeskPage::preview_selected() {
         due.overdue = due.on < QDate::currentDate();
     }
     const Result<std::vector<store::StateDay>> days = store::StateDays(store_).of(id);
-    preview_->show_job(job.value(), due, days.ok() ? days.value() : std::vector<store::StateDay>());
+    preview_->show_job(job.value(), due, days.ok() ? days.value() : std::vector<store::StateDay>(),
+                       words_of_customer_step(store_, job.value()));
 }
 
 void DeskPage::remove_selected() {

@@ -59,6 +59,10 @@ class DeskPage : public QWidget {
     void show_equipment_tab();
     void show_prices_tab();
     void show_rules_tab();
+    void show_customer(const std::string& customer_id);
+    /// Asks whose the job is where it is linked with nobody.
+    void show_customer_of(const std::string& job_id);
+    [[nodiscard]] JobPreview* preview() const { return preview_; }
     [[nodiscard]] QPushButton* due_button() { return due_; }
 
    Q_SIGNALS:

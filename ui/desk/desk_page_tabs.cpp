@@ -1,5 +1,6 @@
 // The tabs beside the list of jobs. Most are made when they are first shown: the list is what a start waits for.
 
+#include <QDateTime>
 #include <QTabWidget>
 #include <QTimer>
 #include <QVBoxLayout>
@@ -7,6 +8,7 @@
 #include "core/store/entries_kept.h"
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
+#include "ui/customers/customer_of_job.h"
 #include "ui/customers/customers_page.h"
 #include "ui/desk/desk_page.h"
 #include "ui/desk/figures_page.h"
@@ -116,6 +118,21 @@ void DeskPage::show_customers() {
     // The list of jobs, once the page has done.
     connect(
         customers_, &CustomersPage::jobs_changed, this, [this] { reload_jobs({}); }, Qt::QueuedConnection);
+}
+
+void DeskPage::show_customer(const std::string& customer_id) {
+    tabs_->setCurrentWidget(customers_place_);
+    if (customers_ == nullptr) show_customers();
+    customers_->reload(customer_id);
+}
+
+void DeskPage::show_customer_of(const std::string& job_id) {
+    if (job_id.empty()) return;
+    const Result<std::string> customer = customer_for(store_, job_id, {QDateTime::currentSecsSinceEpoch()}, this);
+    if (!customer)
+        complain(qs(text_of(customer.problems())));
+    else if (!customer.value().empty())
+        show_customer(customer.value());
 }
 
 void DeskPage::show_prices() {

@@ -42,12 +42,13 @@ QLabel* heading(const QString& words, QWidget* parent) {
 }
 
 // Months side by side; what the pointer is over is told in words.
-void show_bars(PictureView* view, std::vector<BarPart> parts, const QString& y_title, int decimals) {
+void show_bars(PictureView* view, std::vector<BarPart> parts, const QString& y_title, int decimals,
+               const QString& nothing_words) {
     const bool nothing = std::all_of(parts.begin(), parts.end(), [](const BarPart& part) {
         return std::all_of(part.values.begin(), part.values.end(), [](double v) { return v == 0.0; });
     });
     if (nothing) {
-        view->show_reason(FiguresPage::tr("Nothing in this year."));
+        view->show_reason(nothing_words);
         return;
     }
     const auto picture = [parts, y_title, counts = decimals == 0](const Theme& theme) {
@@ -85,12 +86,14 @@ FiguresPage::FiguresPage(store::Store& store, QWidget* parent) : QWidget(parent)
     year_->setValue(QDate::currentDate().year());
     year_->setAccessibleName(tr("Year"));
     invented_ = new QCheckBox(tr("With demonstrations"), this);
+    left_out_ = new QLabel(this);
+    left_out_->setProperty("role", QStringLiteral("muted"));
     auto* save = new QPushButton(tr("Save figures CSV"), this);
     auto* head = new QHBoxLayout;
     head->addWidget(new QLabel(tr("Year"), this));
     head->addWidget(year_);
     head->addWidget(invented_);
-    head->addStretch(1);
+    head->addWidget(left_out_, 1);
     head->addWidget(save);
     states_ = new QTableWidget(0, 2, this);
     states_->setHorizontalHeaderLabels({tr("State"), tr("Jobs now")});
@@ -138,12 +141,12 @@ FiguresPage::FiguresPage(store::Store& store, QWidget* parent) : QWidget(parent)
 }
 
 void FiguresPage::reload() {
-    auto counted = store::desk_figures(store_, year_->value(), invented_->isChecked());
-    if (!counted) {
-        Q_EMIT problem(qs(text_of(counted.problems())));
+    auto of_year = store::desk_figures(store_, year_->value(), invented_->isChecked());
+    if (!of_year) {
+        Q_EMIT problem(qs(text_of(of_year.problems())));
         return;
     }
-    figures_ = std::move(counted).value();
+    figures_ = std::move(of_year).value();
     states_->setRowCount(0);
     for (const Word<JobState>& state : wg::words<JobState>()) {
         const int row = states_->rowCount();
@@ -155,20 +158,34 @@ void FiguresPage::reload() {
         states_->setItem(row, 1, count);
         states_->setRowHeight(row, 28);
     }
+    left_out_->setText(figures_.left_out == 0 ? QString()
+                                              : counted(figures_.left_out, tr("%1 demonstration job is left out"),
+                                                        tr("%1 demonstration jobs are left out")));
     show_months();
 }
 
 void FiguresPage::show_months() {
+    const QString year = QString::number(year_->value());
     show_bars(quotes_,
               {{tr("issued"), {}, BarHatch::none, values_of(figures_.quotes_issued)},
                {tr("accepted"), {}, BarHatch::none, values_of(figures_.quotes_accepted)}},
-              tr("quotes"), 0);
-    show_bars(services_, {{tr("due"), {}, BarHatch::none, values_of(figures_.services_due)}}, tr("services"), 0);
-    show_bars(heat_,
-              {{tr("offered"), {}, BarHatch::none, values_of(figures_.heat_offered_kwh)},
-               {tr("accepted"), {}, BarHatch::none, values_of(figures_.heat_accepted_kwh)}},
-              tr("MWh"), 2);
+              tr("quotes"), 0,
+              tr("No quote was issued or accepted in %1. Those that are stand here month by month.").arg(year));
+    show_bars(services_, {{tr("due"), {}, BarHatch::none, values_of(figures_.services_due)}}, tr("services"), 0,
+              tr("No service falls due in %1. Those of jobs in service stand here month by month.").arg(year));
+    show_bars(
+        heat_,
+        {{tr("offered"), {}, BarHatch::none, values_of(figures_.heat_offered_kwh)},
+         {tr("accepted"), {}, BarHatch::none, values_of(figures_.heat_accepted_kwh)}},
+        tr("MWh"), 2,
+        tr("No quote of %1 foretells heat. What the plans of quotes offered and accepted foretell stands here month "
+           "by month.")
+            .arg(year));
     words_->setText(words());
+}
+
+QString FiguresPage::left_out_words() const {
+    return left_out_->text();
 }
 
 QString FiguresPage::words() const {

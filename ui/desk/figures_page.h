@@ -26,6 +26,8 @@ class FiguresPage : public QWidget {
     /// The figures behind the pictures, a month a row.
     [[nodiscard]] FigureTable figures() const;
     [[nodiscard]] QTableWidget* states() const { return states_; }
+    [[nodiscard]] QCheckBox* with_invented() const { return invented_; }
+    [[nodiscard]] QString left_out_words() const;
 
    Q_SIGNALS:
     void problem(const QString& text);
@@ -39,6 +41,7 @@ class FiguresPage : public QWidget {
     store::DeskFigures figures_;
     QSpinBox* year_ = nullptr;
     QCheckBox* invented_ = nullptr;
+    QLabel* left_out_ = nullptr;  ///< how many demonstrations do not count
     QTableWidget* states_ = nullptr;
     PictureView* quotes_ = nullptr;
     PictureView* services_ = nullptr;

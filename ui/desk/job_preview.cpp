@@ -97,6 +97,9 @@ JobPreview::JobPreview(QWidget* parent) : QFrame(parent) {
     invented_->setText(tr("Demonstration data, invented"));
     client_ = add_line(page, QString());
     client_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    customer_ = new QPushButton(page);
+    customer_->setProperty("role", QStringLiteral("link"));
+    column->addWidget(customer_, 0, Qt::AlignLeft);
     sketch_ = new SketchThumbnail(page);
     column->addWidget(sketch_, 1);
     state_ = add_line(page, QString());
@@ -122,6 +125,7 @@ JobPreview::JobPreview(QWidget* parent) : QFrame(parent) {
 
     connect(open, &QPushButton::clicked, this, &JobPreview::open_asked);
     connect(remove, &QPushButton::clicked, this, &JobPreview::remove_asked);
+    connect(customer_, &QPushButton::clicked, this, &JobPreview::customer_asked);
     connect(nothing_, &EmptyPane::step_asked, this, &JobPreview::new_asked);
     show_nothing(false);
 }
@@ -135,7 +139,10 @@ QLabel* JobPreview::add_line(QWidget* page, const QString& role) {
     return label;
 }
 
-void JobPreview::show_job(const Job& job, const NextDue& due, const std::vector<store::StateDay>& days) {
+void JobPreview::show_job(const Job& job, const NextDue& due, const std::vector<store::StateDay>& days,
+                          const QString& customer) {
+    customer_->setText(customer);
+    customer_->setVisible(!customer.isEmpty());
     title_->setText(joined({job.number, job.title}));
     client_->setText(
         joined({job.client.name, job.client.street,

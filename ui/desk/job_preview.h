@@ -35,8 +35,10 @@ class JobPreview : public QFrame {
     Q_OBJECT
    public:
     explicit JobPreview(QWidget* parent = nullptr);
-    /// `days`: of its states, oldest first; empty: not told.
-    void show_job(const Job& job, const NextDue& due, const std::vector<store::StateDay>& days = {});
+    /// `days`: of its states, oldest first; empty: not told. `customer`: what leads to the client's; empty: nothing.
+    void show_job(const Job& job, const NextDue& due, const std::vector<store::StateDay>& days = {},
+                  const QString& customer = {});
+    [[nodiscard]] QPushButton* customer_button() const { return customer_; }
     /// Nothing is selected; `empty_desk`: because there is no job at all.
     void show_nothing(bool empty_desk);
 
@@ -44,6 +46,7 @@ class JobPreview : public QFrame {
     void open_asked();
     void remove_asked();
     void new_asked();
+    void customer_asked();
 
    private:
     QLabel* add_line(QWidget* page, const QString& role);
@@ -52,6 +55,7 @@ class JobPreview : public QFrame {
     EmptyPane* nothing_ = nullptr;
     QLabel* title_ = nullptr;
     QLabel* client_ = nullptr;
+    QPushButton* customer_ = nullptr;
     QLabel* state_ = nullptr;
     QLabel* due_ = nullptr;
     QLabel* invented_ = nullptr;

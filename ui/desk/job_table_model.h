@@ -2,6 +2,8 @@
 // The firm's jobs as a table, fetched from the store page by page.
 
 #include <QAbstractTableModel>
+#include <cstddef>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -40,6 +42,8 @@ class JobTableModel : public QAbstractTableModel {
     /// All that match as a table to pass on, fetched or not; at most `most_saved`.
     [[nodiscard]] Result<FigureTable> whole_list() const;
     static constexpr int most_saved = 200'000;
+    /// Columns of `whole_list` that hold days or moments.
+    [[nodiscard]] static std::set<std::size_t> date_columns_of_list() { return {6, 7}; }
     /// All that match, fetched or not; -1 when the store could not count; one more than `most_counted`: more than that.
     [[nodiscard]] int total() const { return total_; }
     static constexpr int most_counted = 5000;

@@ -25,6 +25,7 @@ class PictureView : public QWidget {
     void show_picture(Paint paint, Words words);
     /// No picture, but why.
     void show_reason(const QString& reason);
+    [[nodiscard]] const QString& reason() const { return reason_; }
     [[nodiscard]] bool has_picture() const { return static_cast<bool>(paint_); }
     /// Makes the picture one that the keyboard reaches.
     void set_keys(Step step, Click click = {});

@@ -93,6 +93,13 @@ void VisitForm::build_client() {
     bound_text(QStringLiteral("town"), tr("Town"), &Job::client, &Client::town, &set_client);
     bound_text(QStringLiteral("phone"), tr("Telephone"), &Job::client, &Client::phone, &set_client);
     bound_text(QStringLiteral("email"), tr("E-mail"), &Job::client, &Client::email, &set_client);
+    auto* customer = new QPushButton(tr("Show the customer"), this);
+    customer->setProperty("role", QStringLiteral("link"));
+    customer->setToolTip(tr("Saves the job and shows the client among the customers, with their other jobs"));
+    add(customer);
+    fields_.insert(QStringLiteral("customer"), customer);
+    shows_.push_back([customer](const Job& job) { customer->setEnabled(!job.client.name.empty()); });
+    connect(customer, &QPushButton::clicked, this, &VisitForm::customer_asked);
 }
 
 void VisitForm::build_visit() {

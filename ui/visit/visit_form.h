@@ -30,6 +30,7 @@ class VisitForm : public FormColumn {
 
    Q_SIGNALS:
     void draw_room_wanted();
+    void customer_asked();
     void room_wanted(const QString& room_id);
 
    private:

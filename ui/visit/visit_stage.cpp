@@ -96,6 +96,7 @@ QWidget* VisitStage::build_sheets() {
     editors_->addWidget(scrolled(building_editor_, editors_));
     room_editor_ = new RoomEditor(editors_);
     editors_->addWidget(scrolled(room_editor_, editors_));
+    connect(form_, &VisitForm::customer_asked, this, &VisitStage::customer_asked);
     connect(form_, &VisitForm::draw_room_wanted, this, &VisitStage::draw_room);
     connect(form_, &VisitForm::room_wanted, this, &VisitStage::show_place);
     connect(surface_editor_, &SurfaceEditor::building_wanted, this,

@@ -132,6 +132,7 @@ StageWidget* JobPage::ensure_stage(int stage) {
         if (stage == current_) status_->setText(text);
     });
     connect(made, &StageWidget::weather_asked, this, &JobPage::weather_asked);
+    connect(made, &StageWidget::customer_asked, this, &JobPage::customer_asked);
     connect(made, &StageWidget::working_asked, this, [this](const QString& key) {
         if (WorkingView* view = open_workings()) view->show_key(key);
     });

@@ -44,7 +44,8 @@ class JobPage : public QWidget {
 
    Q_SIGNALS:
     void desk_asked();
-    void weather_asked();  ///< from a stage
+    void weather_asked();   ///< from a stage
+    void customer_asked();  ///< the same
 
    private:
     QWidget* make_head();

@@ -8,6 +8,7 @@
 
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
+#include "ui/customers/customer_of_job.h"
 #include "ui/desk/desk_page.h"
 #include "ui/equipment/equipment_page.h"
 #include "ui/window/aftercare_keeper.h"
@@ -72,6 +73,8 @@ void MainWindow::make_job_page() {
     pages_->addWidget(job_page_);
     connect(job_page_, &JobPage::desk_asked, this, &MainWindow::back_to_desk);
     connect(job_page_, &JobPage::weather_asked, this, &MainWindow::show_weather);
+    // From a button within the page that closes: after its click has been dealt with.
+    connect(job_page_, &JobPage::customer_asked, this, &MainWindow::show_customer_of_job, Qt::QueuedConnection);
     connect(saver_, &AutoSaver::saved, this, [this](bool after_failure) {
         if (after_failure) job_page_->notice().clear();
         refresh_saved();
@@ -185,6 +188,18 @@ void MainWindow::back_to_desk() {
     desk_->reload(id);
     pages_->setCurrentWidget(desk_);
     refresh_actions();
+}
+
+void MainWindow::show_customer_of_job() {
+    if (session_ == nullptr || !leave_job()) return;
+    const Result<std::string> customer = customer_for(*store_, session_->job().id, now(), this);
+    if (!customer) {
+        notice().add(Mark::stop, qs(text_of(customer.problems())));
+        return;
+    }
+    if (customer.value().empty()) return;
+    back_to_desk();
+    if (session_ == nullptr) desk_->show_customer(customer.value());
 }
 
 void MainWindow::show_stage(int stage) {

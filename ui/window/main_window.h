@@ -111,6 +111,7 @@ class MainWindow : public QMainWindow {
     /// True when the job page may be left: saved, or the user says to go without.
     bool leave_job();
     void back_to_desk();
+    void show_customer_of_job();
     /// True when nothing that was entered under Equipment is lost by closing, or the user says to go without.
     bool leave_equipment();
     void make_job_page();

@@ -156,6 +156,7 @@ TEST(CustomerImport, PutsContactsWhereTheyBelong) {
 TEST(CustomerImport, WhatIsHandedOutComesInAsTheSame) {
     Customer with_formula = ruiz();
     with_formula.notes = "=SUM(A1)\nsecond line, \"quoted\"";
+    with_formula.former_numbers = {"C-0002", "7 b"};
     const std::string csv = tables::write_csv(rows_of({with_formula}));
     EXPECT_NE(csv.find("'=SUM"), std::string::npos);
     const ImportPreview out = preview(csv, {with_formula});
@@ -164,6 +165,39 @@ TEST(CustomerImport, WhatIsHandedOutComesInAsTheSame) {
     const ImportPreview fresh = preview(csv);
     ASSERT_EQ(fresh.rows.size(), 1U);
     EXPECT_TRUE(same_content(fresh.rows[0].customer, with_formula));
+}
+
+TEST(CustomerImport, FormerNumbersComeToThoseThatAreThere) {
+    Customer here = ruiz();
+    here.former_numbers = {"C-0004"};
+    const std::string list =
+        "number,name,Former numbers\n"
+        "C-0001,Ruiz,\"C-0004\n C 0007, old \n\nC-0001\"\n";
+    const ImportPreview out = preview(list, {here});
+    ASSERT_EQ(out.rows.size(), 1U) << text_of(out.problems);
+    EXPECT_EQ(out.rows[0].customer.former_numbers, (std::vector<std::string>{"C-0004", "C 0007, old"}))
+        << "its own number is no former one";
+    EXPECT_EQ(out.rows[0].changes, std::vector<std::string>{"former number: 'C 0007, old' is added"});
+    EXPECT_EQ(preview("number,name,Former numbers\nC-0001,Ruiz,\n", {here}).rows.at(0).outcome, Outcome::same)
+        << "none is taken away";
+    EXPECT_EQ(guess_mapping(read("Name;Fr\xC3\xBChere Nummern\n")).columns.back(), Column::former_numbers);
+    EXPECT_EQ(guess_mapping(read("Nombre;N\xC3\xBAmeros anteriores\n")).columns.back(), Column::former_numbers);
+}
+
+TEST(CustomerImport, AFormerNumberIsNobodyElses) {
+    const ImportPreview of_here = preview("number,name,former numbers\nC-0002,Alder,c-0001\n", {ruiz()});
+    ASSERT_EQ(of_here.problems.size(), 1U);
+    EXPECT_NE(of_here.problems[0].text().find("line 2: has the former number 'c-0001', which is that of 'Ruiz'"),
+              std::string::npos)
+        << of_here.problems[0].text();
+    const ImportPreview of_a_line =
+        preview("number,name,former numbers\nC-1,Alder,\nC-2,Birch,C-1\nC-3,Cedar,C-9\nC-9,Dogwood,\n");
+    ASSERT_EQ(of_a_line.problems.size(), 2U) << text_of(of_a_line.problems);
+    EXPECT_NE(of_a_line.problems[0].text().find("line 3: has the former number 'C-1', which is that of line 2"),
+              std::string::npos)
+        << of_a_line.problems[0].text();
+    EXPECT_NE(of_a_line.problems[1].text().find("line 5: is the customer of line 4 again"), std::string::npos)
+        << of_a_line.problems[1].text();
 }
 
 TEST(CustomerImport, LinesContinueTheCustomerOfTheirNumber) {
@@ -258,6 +292,11 @@ TEST(CustomerImport, AnyCustomersHandedOutComeBackWhole) {
             Customer& one = them[i];
             one.number = "C-" + std::to_string(i) + (make.below(2) == 0 ? "" : "=x'\"");
             one.name = make.text();
+            for (int n = make.below(3); n > 0; --n) {
+                std::string former = "F" + std::to_string(i) + '-' + std::to_string(n) + make.text();
+                std::replace(former.begin(), former.end(), '\n', ' ');
+                one.former_numbers.push_back(std::move(former));
+            }
             one.tax_id = make.text_or_none();
             one.notes = make.text_or_none();
             // Bills first: the table keeps the order within a use.

@@ -51,6 +51,10 @@ TEST_F(Xlsx, RefusesWhatNoSpreadsheetHolds) {
     EXPECT_NE(why({"Jobs", {"Job"}, {{std::string(32'768, 'x')}}}).find("longer than a spreadsheet's cell"),
               std::string::npos);
     EXPECT_EQ(why({"Jobs", {"Job"}, {{std::string(32'767, 'x')}}}), "");
+    EXPECT_EQ(why({"Jobs", {"Day"}, {{CivilDate{1900, 1, 1}}, {CivilDate{9999, 12, 31}}, {Instant{-1}}}}), "");
+    EXPECT_NE(why({"Jobs", {"Day"}, {{CivilDate{1899, 12, 31}}}}).find("before 1900 or after 9999"), std::string::npos);
+    EXPECT_NE(why({"Jobs", {"Day"}, {{Instant{-2'300'000'000}}}}).find("row 2, column 1: is a day before 1900"),
+              std::string::npos);
     std::filesystem::remove(path());
     EXPECT_NE(why({"Jobs: all", {"Job"}, {}}).find("name that spreadsheets refuse"), std::string::npos);
     EXPECT_NE(why({"", {"Job"}, {}}).find("name that spreadsheets refuse"), std::string::npos);

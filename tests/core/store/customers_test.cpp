@@ -4,8 +4,10 @@
 
 #include <gtest/gtest.h>
 
+#include "core/customers/list_out.h"
 #include "core/store/quote_book.h"
 #include "core/tables/csv_reader.h"
+#include "core/tables/csv_writer.h"
 #include "tests/core/store/store_fixture.h"
 
 namespace wg::store::test {
@@ -222,6 +224,42 @@ TEST_P(EachStore, TwoCustomersBecomeOneAndNothingIsLost) {
     Customer again = invented("New");
     again.number = "C-0002";
     EXPECT_FALSE(book.save(again, at(5)).ok());
+}
+
+TEST_P(EachStore, FormerNumbersGoOutAndComeInAndAreNobodyElses) {
+    const auto store = open();
+    CustomerBook book(*store);
+    const Customer keep = book.save(invented("Ruiz"), at(1)).value();
+    const Customer other = book.save(invented("Ruiz again"), at(2)).value();
+    const Customer joined = book.bring_together(keep.id, other.id, at(3)).value();
+    const std::string csv = tables::write_csv(customers::rows_of(book.all().value()));
+
+    ASSERT_TRUE(book.remove(joined.id).ok());
+    CustomerBook& there = book;
+    const auto table = tables::read_csv(csv, "out.csv");
+    ASSERT_TRUE(table.ok()) << why(table);
+    const auto preview = customers::preview_import(table.value(), customers::guess_mapping(table.value()), {},
+                                                   "out.csv", CustomerBook::name_key);
+    ASSERT_TRUE(preview.problems.empty()) << text_of(preview.problems);
+    ASSERT_TRUE(there.import(preview.rows, at(4)).ok());
+    const auto back = there.all().value();
+    ASSERT_EQ(back.size(), 1U);
+    EXPECT_TRUE(customers::same_content(back[0], joined));
+    EXPECT_EQ(back[0].former_numbers, std::vector<std::string>{"C-0002"});
+    EXPECT_EQ(there.page("C-0002", 5, 0).value().at(0).id, back[0].id);
+    EXPECT_EQ(there.next_number().value(), "C-0003") << "never given again";
+
+    Customer thief = invented("Alder");
+    thief.former_numbers = {"C-0002"};
+    EXPECT_NE(why(there.save(thief, at(5))).find("the former number 'C-0002' is or was that of 'Ruiz'"),
+              std::string::npos)
+        << why(there.save(thief, at(5)));
+    thief.former_numbers = {back[0].number};
+    EXPECT_FALSE(there.save(thief, at(5)).ok());
+    thief.former_numbers = {"two\nlines"};
+    EXPECT_FALSE(there.save(thief, at(5)).ok());
+    thief.former_numbers = {"M-17"};
+    EXPECT_TRUE(there.save(thief, at(6)).ok()) << why(there.save(thief, at(6)));
 }
 
 TEST_P(EachStore, APreviewIsTakenInWholeOrNotAtAll) {

@@ -81,6 +81,8 @@ TEST_P(EachStore, TheYearInFiguresIsWhatWasDone) {
     EXPECT_EQ(year.without_heat, 1);
     EXPECT_EQ(year.services_due[10], 1);
     EXPECT_EQ(std::accumulate(year.services_due.begin(), year.services_due.end(), 0), 1);
+    EXPECT_EQ(counted.value().left_out, 1);
+    EXPECT_EQ(desk_figures(*store, 2027, true).value().left_out, 0);
     EXPECT_EQ(desk_figures(*store, 2027, true).value().quotes_open, 2);
     ASSERT_TRUE(store->remove(jobs[1].id, at(3)).ok());
     EXPECT_EQ(desk_figures(*store, 2027, false).value().quotes_open, 0);

@@ -22,6 +22,7 @@
 #include "ui/customers/customer_look.h"
 #include "ui/customers/customer_table_model.h"
 #include "ui/customers/customers_page.h"
+#include "ui/customers/entry_list.h"
 
 namespace wg::ui {
 namespace customers_page_test {
@@ -119,6 +120,41 @@ TEST(CustomersPage, ANewCustomerHasAddressesAndContacts) {
     EXPECT_FALSE(page.form()->edited());
 }
 
+TEST(CustomersPage, AContactIsBegunAndTakenAwayByButtons) {
+    const auto store = open_store();
+    const Customer alder = keep(*store, "Alder");
+    CustomersPage page(*store);
+    page.show();
+    EntryList& list = *page.form()->contact_list();
+    QTableWidget& table = *list.table();
+    ASSERT_EQ(table.rowCount(), 2) << "Ines and the free row";
+    list.add_button()->click();
+    EXPECT_EQ(table.currentRow(), 1);
+    EXPECT_FALSE(list.remove_button()->isEnabled()) << "the free row stays";
+    auto* editor = table.viewport()->findChild<QLineEdit*>();
+    ASSERT_NE(editor, nullptr) << "the cursor stands in it";
+    EXPECT_EQ(editor->placeholderText(), QStringLiteral("Name"));
+    QTest::keyClicks(editor, QStringLiteral("Otto"));
+    QTest::keyClick(editor, Qt::Key_Tab);
+    EXPECT_EQ(table.currentColumn(), 1) << "Tab leads to the next cell";
+    EXPECT_EQ(table.rowCount(), 3) << "and the next one can be written";
+    ASSERT_TRUE(page.save_edited());
+    EXPECT_EQ(store::CustomerBook(*store).load(alder.id).value().contacts.size(), 2U);
+
+    table.setCurrentCell(0, 0);
+    ASSERT_TRUE(list.remove_button()->isEnabled());
+    list.remove_button()->click();
+    EXPECT_TRUE(page.form()->edited());
+    ASSERT_TRUE(page.save_edited());
+    const auto left = store::CustomerBook(*store).load(alder.id).value().contacts;
+    ASSERT_EQ(left.size(), 1U);
+    EXPECT_EQ(left[0].name, "Otto");
+
+    EntryList& addresses = *page.form()->address_list();
+    addresses.add_button()->click();
+    EXPECT_EQ(addresses.table()->currentColumn(), 1) << "what it is for stands there already";
+}
+
 TEST(CustomersPage, JobsThatMayBeTheirsAreOfferedAndLinkedByHand) {
     const auto store = open_store();
     const Customer alder = keep(*store, "Alder");
@@ -138,6 +174,10 @@ TEST(CustomersPage, JobsThatMayBeTheirsAreOfferedAndLinkedByHand) {
     for (QPushButton* button : look.findChildren<QPushButton*>())
         if (button->text() == QStringLiteral("Link the job with the customer")) link = button;
     ASSERT_NE(link, nullptr);
+    QSignalSpy looked(&page, &CustomersPage::open_asked);
+    for (QPushButton* button : look.findChildren<QPushButton*>())
+        if (button->text() == QStringLiteral("Open the job") && button->isVisible()) button->click();
+    EXPECT_EQ(looked.count(), 1) << "to look before it is linked";
     link->click();
     EXPECT_EQ(store::CustomerBook(*store).customer_of(job.id).value(), alder.id);
     EXPECT_EQ(look.likely()->rowCount(), 0);

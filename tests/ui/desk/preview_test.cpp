@@ -1,4 +1,4 @@
-// The desk's preview in the room that a small notebook leaves it at large type: its lines do not run into each other.
+// The desk's preview: what it tells, and in the room that a small notebook leaves it at large type.
 
 #include <gtest/gtest.h>
 
@@ -8,7 +8,10 @@
 #include <QTest>
 #include <algorithm>
 
+#include "core/store/state_days.h"
 #include "tests/ui/common/sample.h"
+#include "tests/ui/desk/desks.h"
+#include "ui/common/format.h"
 #include "ui/common/theme.h"
 #include "ui/desk/job_preview.h"
 
@@ -46,6 +49,23 @@ TEST(JobPreviewTest, lines_and_sketch_stand_one_below_the_other_however_low_it_i
                     << "button out of sight at " << height;
     }
     qApp->setStyleSheet(QString());
+}
+
+TEST(JobPreviewTest, tells_since_when_a_job_is_in_its_state) {
+    const auto store = desks::real_desk(1);
+    Job job = store->load("00000000-0000-4000-8000-000000000500").value();
+    job.state = JobState::offered;
+    job = store->save(job, instant_from_iso8601("2027-03-09T10:00:00Z").value()).value();
+    job.notes = "typed later";
+    ASSERT_TRUE(store->save(job, instant_from_iso8601("2027-04-01T10:00:00Z").value()).ok());
+    JobPreview preview;
+    preview.show_job(job, {}, store::StateDays(*store).of(job.id).value());
+    const auto labels = preview.findChildren<QLabel*>();
+    const auto state = std::find_if(labels.begin(), labels.end(), [](const QLabel* label) {
+        return label->text() == QStringLiteral("State: offered since %1").arg(day("2027-03-09"));
+    });
+    ASSERT_NE(state, labels.end());
+    EXPECT_EQ((*state)->toolTip().count(QLatin1Char('\n')), 1) << "a line for each state";
 }
 
 }  // namespace preview_test

@@ -14,9 +14,12 @@
 #include <QTest>
 #include <QTimer>
 
+#include "core/store/customers.h"
 #include "core/weather/write_plain.h"
 #include "ui/common/edits.h"
 #include "ui/common/notice_bar.h"
+#include "ui/customers/customer_of_job.h"
+#include "ui/customers/customers_page.h"
 #include "ui/desk/desk_page.h"
 #include "ui/rating/rating_dialog.h"
 #include "ui/weather/weather_dialog.h"
@@ -109,6 +112,44 @@ TEST_F(MainWindowTest, edits_are_undone_from_the_menu_and_saved_on_the_way_to_th
     ASSERT_NE(desk, nullptr);
     EXPECT_TRUE(desk->isVisible());
     EXPECT_EQ(desk->table()->model()->rowCount(), 1);
+}
+
+TEST_F(MainWindowTest, the_visit_leads_to_the_customer_who_is_made_of_the_client) {
+    ASSERT_TRUE(open_demo());
+    const std::string id = window_->session()->job().id;
+    window_->show_stage(0);
+    QPushButton* button = nullptr;
+    for (QPushButton* one : window_->findChildren<QPushButton*>())
+        if (one->text() == QStringLiteral("Show the customer")) button = one;
+    ASSERT_NE(button, nullptr);
+    set_notes(*window_->session(), "typed just before");
+    // Left as it is: the job stays open.
+    const auto answer = [](bool link) {
+        QTimer::singleShot(50, [link] {
+            auto* dialog = qobject_cast<CustomerOfJobDialog*>(QApplication::activeModalWidget());
+            ASSERT_NE(dialog, nullptr);
+            if (link)
+                dialog->link_button()->click();
+            else
+                dialog->reject();
+        });
+    };
+    answer(false);
+    button->click();
+    QTest::qWait(200);
+    ASSERT_NE(window_->session(), nullptr);
+    EXPECT_EQ(store::CustomerBook(*store_).count("").value(), 0);
+    answer(true);
+    button->click();
+    ASSERT_TRUE(QTest::qWaitFor([this] { return window_->session() == nullptr; }, patience_ms));
+    const store::CustomerBook book(*store_);
+    const std::string customer = book.customer_of(id).value();
+    ASSERT_FALSE(customer.empty());
+    auto* desk = window_->findChild<DeskPage*>();
+    ASSERT_NE(desk->customers(), nullptr);
+    EXPECT_TRUE(desk->customers()->isVisible());
+    EXPECT_EQ(desk->customers()->shown_id(), customer);
+    EXPECT_EQ(store_->load(id).value().notes, "typed just before");
 }
 
 TEST_F(MainWindowTest, a_job_started_afresh_opens_and_can_be_saved) {
