@@ -8,7 +8,6 @@
 
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
-#include "ui/customers/customer_of_job.h"
 #include "ui/desk/desk_page.h"
 #include "ui/equipment/equipment_page.h"
 #include "ui/window/aftercare_keeper.h"
@@ -188,18 +187,6 @@ void MainWindow::back_to_desk() {
     desk_->reload(id);
     pages_->setCurrentWidget(desk_);
     refresh_actions();
-}
-
-void MainWindow::show_customer_of_job() {
-    if (session_ == nullptr || !leave_job()) return;
-    const Result<std::string> customer = customer_for(*store_, session_->job().id, now(), this);
-    if (!customer) {
-        notice().add(Mark::stop, qs(text_of(customer.problems())));
-        return;
-    }
-    if (customer.value().empty()) return;
-    back_to_desk();
-    if (session_ == nullptr) desk_->show_customer(customer.value());
 }
 
 void MainWindow::show_stage(int stage) {

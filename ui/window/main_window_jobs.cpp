@@ -10,6 +10,7 @@
 #include "ui/common/format.h"
 #include "ui/common/notice_bar.h"
 #include "ui/common/problem_dialog.h"
+#include "ui/customers/customer_of_job.h"
 #include "ui/desk/desk_page.h"
 #include "ui/desk/new_job.h"
 #include "ui/window/job_files.h"
@@ -145,6 +146,18 @@ void MainWindow::start_job_for(const std::string& customer_id) {
         return;
     }
     show_session(stored.value());
+}
+
+void MainWindow::show_customer_of_job() {
+    if (session_ == nullptr || !leave_job()) return;
+    const Result<std::string> customer = customer_for(*store_, session_->job().id, moment_of_job(), this);
+    if (!customer) {
+        notice().add(Mark::stop, qs(text_of(customer.problems())));
+        return;
+    }
+    if (customer.value().empty()) return;
+    back_to_desk();
+    if (session_ == nullptr) desk_->show_customer(customer.value());
 }
 
 void MainWindow::open_file() {
