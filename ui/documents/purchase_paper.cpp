@@ -11,7 +11,7 @@ namespace wg::ui::paper {
 namespace {
 
 constexpr double need_mm = 20.0;
-constexpr double order_mm = 27.0;
+constexpr double order_mm = 32.0;
 
 QString packs_words(const quote::PurchaseLine& line) {
     const QString pack = amount_words(line.pack, line.unit);
