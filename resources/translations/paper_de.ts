@@ -3623,7 +3623,7 @@ Freundliche Grüße
     </message>
     <message>
         <source>Reserved is what other jobs that are not fitted yet still need of stock and orders by their purchase lists.</source>
-        <translation>Reserviert ist, was andere Vorhaben, die noch nicht eingebaut sind, nach ihren Einkaufslisten von Lager und Bestellungen noch brauchen.</translation>
+        <translation>Reserviert ist, was andere Vorhaben, die noch nicht eingebaut sind, nach ihren Bestelllisten von Lager und Bestellungen noch brauchen.</translation>
     </message>
     <message>
         <source>To be delivered to: %1.</source>

@@ -1,6 +1,7 @@
 // What is bought for a job: the list by supplier for the firm itself, and what goes to one supplier alone.
 
 #include <algorithm>
+#include <cmath>
 
 #include "ui/common/format.h"
 #include "ui/documents/filled_words.h"
@@ -10,7 +11,7 @@ namespace wg::ui::paper {
 namespace {
 
 constexpr double need_mm = 20.0;
-constexpr double order_mm = 27.0;
+constexpr double order_mm = 32.0;
 
 QString packs_words(const quote::PurchaseLine& line) {
     const QString pack = amount_words(line.pack, line.unit);
@@ -98,6 +99,12 @@ bool is_ordered(const quote::PurchaseLine& line) {
     return line.to_order > 0.0;
 }
 
+QString discount_words(double discount_percent) {
+    if (discount_percent <= 0.0) return {};
+    const bool whole = std::fabs(discount_percent - std::round(discount_percent)) < 1e-9;
+    return percent(discount_percent / 100.0, whole ? 0 : 2);
+}
+
 Table priced_table(const quote::PurchaseGroup& group, const QString& currency, bool prices) {
     Table table;
     table.columns = {{say("Your number"), 26.0}, {say("Part"), 0.0}, {say("Quantity"), order_mm, true}};
@@ -112,14 +119,13 @@ Table priced_table(const quote::PurchaseGroup& group, const QString& currency, b
         if (prices) {
             const auto each = line.list_price ? line.list_price : line.cost;
             cells += each ? money(*each, currency) : QString();
-            cells +=
-                line.list_price && line.discount_percent > 0.0 ? percent(line.discount_percent / 100.0, 2) : QString();
+            cells += line.list_price ? discount_words(line.discount_percent) : QString();
             cells += line.net ? money(*line.net, currency) : QString();
         }
         table.rows.push_back({cells});
     }
     if (prices)
-        table.rows.push_back({QStringList{say("Together, without tax"), QString(), QString(), QString(), QString(),
+        table.rows.push_back({QStringList{QString(), say("Together, without tax"), QString(), QString(), QString(),
                                           money(group.net, currency)},
                               Row::Kind::total});
     return table;

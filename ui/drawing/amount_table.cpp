@@ -37,6 +37,7 @@ AmountTable::AmountTable(const QStringList& header, const QString& amount, const
     if (has_tick_) all += tick;
     setColumnCount(static_cast<int>(all.size()));
     setHorizontalHeaderLabels(all);
+    horizontalHeaderItem(0)->setTextAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     verticalHeader()->hide();
     verticalHeader()->setDefaultSectionSize(amount_row_px);
     horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);

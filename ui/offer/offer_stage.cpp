@@ -15,6 +15,7 @@
 #include "core/store/store.h"
 #include "ui/common/edits.h"
 #include "ui/common/empty_pane.h"
+#include "ui/common/flow_layout.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/common/notice_bar.h"
@@ -132,7 +133,10 @@ QWidget* OfferStage::make_lines_tab() {
     take_ = new QPushButton(tr("Take from stock\u2026"), tab);
     take_->setToolTip(tr("What of the plan goes on the van: out of stock, once; or back into it"));
     connect(take_, &QPushButton::clicked, this, &OfferStage::ask_and_take);
-    auto* buttons = new QHBoxLayout;
+    // In a second line where the window is too narrow for all of them.
+    auto* buttons = new FlowLayout;
+    buttons->setContentsMargins(0, 0, 0, 0);
+    buttons->setSpacing(8);
     for (const auto& [kind, words] :
          {std::pair{OfferLineKind::part, tr("Add a part")}, std::pair{OfferLineKind::labour, tr("Add work")},
           std::pair{OfferLineKind::subsidy, tr("Add a subsidy")}}) {
@@ -143,7 +147,6 @@ QWidget* OfferStage::make_lines_tab() {
         });
         buttons->addWidget(button);
     }
-    buttons->addStretch(1);
     buttons->addWidget(take_);
     buttons->addWidget(save_purchase_);
     buttons->addWidget(save_parts_);

@@ -232,6 +232,7 @@ void PurchasePage::show_bookings() {
                                            name_or_not_told(booking.by)});
         bookings_.push_back(std::move(booking));
     }
+    bookings_table_->resizeRowsToContents();  // the columns have their widths only now
 }
 
 std::unique_ptr<ReceiveDialog> PurchasePage::dialog_for(int row) {

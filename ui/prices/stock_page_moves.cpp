@@ -212,8 +212,10 @@ std::optional<std::int64_t> StockPage::level_with(const parts::StockMove& move) 
 
 bool StockPage::ask_less_than_nothing(const parts::StockMove& move) {
     const auto after = level_with(move);
-    if (move.kind == parts::StockMoveKind::counted || !after || *after >= 0) return true;
     const StockModel::Row* row = model_->row_at(model_->row_of(move.item_id, move.unit));
+    const std::int64_t before = row == nullptr ? 0 : row->thousandths.value_or(0);
+    // What leaves less lacking than before is on the way to be right.
+    if (!after || *after >= 0 || *after >= before) return true;
     const QString words = tr("%1: %2 would be in stock, less than nothing. More goes than is known to have been there.")
                               .arg(row == nullptr || row->text.isEmpty() ? qs(move.item_id) : row->text,
                                    stock_quantity(*after, move.unit));
