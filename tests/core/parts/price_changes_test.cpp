@@ -32,14 +32,14 @@ TEST(PriceChanges, name_item_and_field_and_both_sides) {
     const std::vector<PriceChange> changes = price_changes(before, after);
     ASSERT_EQ(changes.size(), 6U);
     EXPECT_EQ(changes[0].where, "Item d (d)");
-    EXPECT_EQ(changes[0].after, "added: unit pc, price 4.00 EUR");
+    EXPECT_EQ(changes[0].after, "added: unit pc, price 4.00 EUR, stock kept");
     EXPECT_EQ(changes[1].where, "Item b (b): price");
     EXPECT_EQ(changes[1].before, "2.00 EUR");
     EXPECT_EQ(changes[1].after, "2.50 EUR");
     EXPECT_EQ(changes[2].where, "Item b (b): cost");
     EXPECT_EQ(changes[2].before, "not told");
     EXPECT_EQ(changes[3].where, "Item c (c)");
-    EXPECT_EQ(changes[3].before, "was there: unit pc, price 3.00 EUR");
+    EXPECT_EQ(changes[3].before, "was there: unit pc, price 3.00 EUR, stock kept");
     EXPECT_EQ(changes[3].after, "");
     EXPECT_EQ(changes[4].where, "name of the list");
     EXPECT_EQ(changes[5].where, "travel");

@@ -96,7 +96,7 @@ TEST(IssuedPaper, comes_back_as_it_was_frozen) {
     EXPECT_EQ(paper.plan.collector.id, planned.collector.id);
     std::size_t told = 0;
     for (const Finding& finding : planned.findings)
-        told += finding.severity != Severity::note || finding.code == "water.scald" ? 1 : 0;
+        told += finding.severity != Severity::note || finding.code == "water.scald" ? 1U : 0U;
     EXPECT_EQ(paper.plan.findings.size(), told);
     for (const Finding& finding : paper.plan.findings)
         EXPECT_FALSE(finding.code.empty()) << "which of them a client reads goes by it";

@@ -162,7 +162,7 @@ TEST(RecordPaper, curve_bands_and_sources_of_the_verdicts_stand_on_it) {
     for (const commissioning::Assessment& one : input.plan.assessments) {
         EXPECT_TRUE(text.contains(QString::fromStdString(one.subject))) << one.subject;
         if (!one.working.source.empty()) {
-            EXPECT_TRUE(text.contains(paper::with_signs(one.working.source))) << one.working.source;
+            EXPECT_TRUE(text.contains(with_signs(one.working.source))) << one.working.source;
         }
     }
     EXPECT_TRUE(text.contains(quantity(71.5, QStringLiteral("°C"), 1)));

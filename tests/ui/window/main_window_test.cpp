@@ -147,7 +147,7 @@ TEST_F(MainWindowTest, the_visit_leads_to_the_customer_who_is_made_of_the_client
     ASSERT_FALSE(customer.empty());
     auto* desk = window_->findChild<DeskPage*>();
     ASSERT_NE(desk->customers(), nullptr);
-    EXPECT_TRUE(desk->customers()->isVisible());
+    EXPECT_TRUE(desk->customers()->isVisibleTo(window_.get()));
     EXPECT_EQ(desk->customers()->shown_id(), customer);
     EXPECT_EQ(store_->load(id).value().notes, "typed just before");
 }
