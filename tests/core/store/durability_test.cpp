@@ -152,7 +152,7 @@ class SmallDisk {
    public:
     explicit SmallDisk(QString folder) : folder_(std::move(folder)) {
         QDir().mkpath(folder_);
-        mounted_ = mount("tmpfs", folder_.toLocal8Bit().constData(), "tmpfs", 0, "size=1400k") == 0;
+        mounted_ = mount("tmpfs", folder_.toLocal8Bit().constData(), "tmpfs", 0, "size=1600k") == 0;
     }
     ~SmallDisk() {
         if (mounted_) umount2(folder_.toLocal8Bit().constData(), MNT_DETACH);
@@ -200,7 +200,8 @@ TEST_F(StoreTest, AFullDiskIsSaidAndCostsNothingAcknowledged) {
             }
             disk.clear();
             EXPECT_EQ(digest_at(place), whole.after(n)) << n;
-            ASSERT_TRUE(write_step(*store, n).ok()) << n;
+            const Result<bool> again = write_step(*store, n);
+            ASSERT_TRUE(again.ok()) << n << ": " << problem_of(again);
         }
         disk.clear();
     }
