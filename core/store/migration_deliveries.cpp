@@ -5,7 +5,7 @@
 namespace wg::store {
 namespace {
 
-constexpr int deliveries_step = 20;
+constexpr int deliveries_step = 21;
 constexpr const char* deliveries_what = "deliveries in parts and papers by supplier";
 
 }  // namespace
