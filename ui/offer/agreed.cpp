@@ -139,9 +139,13 @@ Result<std::optional<Agreed>> agreed_of(store::Store& store, const std::string& 
                 out.waiting_change = change->number;
                 out.waiting_quote = waiting->number;
                 out.waiting_gross = {waiting->gross_minor};
-                out.papers.erase(change);  // not agreed yet
             }
         }
+        // A change order that the client declined or has not answered is no part of what was agreed.
+        std::erase_if(out.papers, [&answers](const store::OrderPaper& one) {
+            const auto of_quote = answers.value().find(one.quote_id);
+            return of_quote == answers.value().end() || of_quote->second.back().answer != store::Answer::accepted;
+        });
         add_list_versions(store, out);
         return std::optional<Agreed>(std::move(out));
     }

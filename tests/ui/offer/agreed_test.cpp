@@ -85,6 +85,19 @@ TEST_F(AgreedTest, a_change_order_counts_once_its_quote_is_accepted) {
     EXPECT_TRUE(told.today.contains(QStringLiteral("the same")));
 }
 
+TEST_F(AgreedTest, a_change_order_that_was_declined_is_no_part_of_what_was_agreed) {
+    accept_first();
+    issue_with_valve();
+    ASSERT_FALSE(stage_->issued()->order_change(0, later).empty()) << problem_.toStdString();
+    ASSERT_TRUE(stage_->issued()->enter(0, answer(store::Answer::declined), later));
+    const AgreedWords& told = words();
+    EXPECT_TRUE(told.agreed.contains(QStringLiteral("Q2027-0001")) &&
+                told.agreed.contains(QStringLiteral("order O2027-0001")))
+        << told.agreed.toStdString();
+    EXPECT_FALSE(told.agreed.contains(QStringLiteral("C2027-0001"))) << told.agreed.toStdString();
+    EXPECT_FALSE(told.advice.contains(QStringLiteral("waits"))) << told.advice.toStdString();
+}
+
 TEST_F(AgreedTest, dearer_lines_name_the_versions_of_the_firms_list) {
     Agreed agreed;
     agreed.issued_at = "2027-04-12T08:00:00Z";
