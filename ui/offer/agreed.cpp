@@ -68,7 +68,8 @@ QString paper_words(const std::vector<store::OrderPaper>& papers) {
 QString list_words(const Agreed& agreed, const std::string& price_list) {
     if (agreed.price_list_id.empty()) return {};
     if (price_list != agreed.price_list_id) return QObject::tr("the job has another price list now");
-    if (agreed.price_list_version == agreed.newest_list_version) return {};
+    // A list that came from another machine later has no version of the quote's day here.
+    if (agreed.price_list_version == 0 || agreed.price_list_version == agreed.newest_list_version) return {};
     return QObject::tr("price list: version %1 then, version %2 since %3")
         .arg(agreed.price_list_version)
         .arg(agreed.newest_list_version)

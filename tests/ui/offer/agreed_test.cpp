@@ -118,6 +118,11 @@ TEST_F(AgreedTest, dearer_lines_name_the_versions_of_the_firms_list) {
     EXPECT_TRUE(told.causes[0].contains(QStringLiteral("version 2 then, version 3 since 1 May 2027")));
     const AgreedWords other = agreed_words(agreed, session_->plan().get(), false, "another");
     EXPECT_TRUE(other.causes[0].contains(QStringLiteral("another price list")));
+    agreed.price_list_version = 0;
+    EXPECT_FALSE(
+        agreed_words(agreed, session_->plan().get(), false, "ours").causes[0].contains(QStringLiteral("version")))
+        << "which one held then is not known here";
+    agreed.price_list_version = 2;
     agreed.newest_list_version = 2;
     EXPECT_FALSE(
         agreed_words(agreed, session_->plan().get(), false, "ours").causes[0].contains(QStringLiteral("version")));
