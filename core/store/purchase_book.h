@@ -75,7 +75,8 @@ class PurchaseBook {
                                       const std::string& note, Instant now);
     /// Newest first.
     [[nodiscard]] Result<std::vector<Booking>> bookings(const std::string& id) const;
-    /// A counter-entry for each movement of it that still counts; how many. Refused: when none does.
+    /// A counter-entry for each movement of it that still counts; how many. Lines whose rest was told not to come with
+    /// that booking are to come again. Refused: when none counts.
     [[nodiscard]] Result<int> take_back(const Booking& booking, Instant now);
 
    private:
@@ -85,6 +86,9 @@ class PurchaseBook {
                                                 const PurchasePrints& prints) const;
     [[nodiscard]] std::optional<Problem> close(const std::string& id, const PurchaseOrdered& line, bool closed,
                                                Instant now) const;
+    /// Takes back that the rest of the movement's line does not come, when it was said with this booking.
+    [[nodiscard]] std::optional<Problem> reopen(const Booking& booking, const parts::StockMove& move,
+                                                Instant now) const;
 
     Store& store_;
     const Database& database_;

@@ -144,15 +144,37 @@ Result<std::vector<Booking>> PurchaseBook::bookings(const std::string& id) const
     return out;
 }
 
+std::optional<Problem> PurchaseBook::reopen(const Booking& booking, const parts::StockMove& move, Instant now) const {
+    Result<QSqlQuery> last = database_.query(
+        "SELECT closed, entered_at, entered_by FROM purchase_close WHERE paper_id = ? AND position = ? "
+        "ORDER BY seq DESC LIMIT 1",
+        {to_qt(move.purchase_id), move.purchase_line});
+    if (!last) return last.problems().front();
+    if (!last.value().next()) return std::nullopt;
+    const auto at = [&row = last.value()](int column) { return row.value(column).toString().toStdString(); };
+    PurchaseOrdered line;
+    line.position = move.purchase_line;
+    line.closed = last.value().value(0).toInt() == 1;
+    if (at(1) != booking.at || at(2) != booking.by) return std::nullopt;  // somebody said so at another time
+    return close(move.purchase_id, line, false, now);
+}
+
 Result<int> PurchaseBook::take_back(const Booking& booking, Instant now) {
-    StockBook stock(store_);
-    std::vector<parts::StockMove> counter;
-    for (const parts::StockMove& move : booking.moves)
-        if (move.thousandths > 0) counter.push_back(parts::struck_out(move));
-    if (counter.empty()) return lost_purchase("has nothing of that booking that still counts", "Read the list again");
-    const auto entered = stock.enter_all(counter, now);
-    if (!entered) return entered.problems();
-    return static_cast<int>(counter.size());
+    Transaction transaction(database_);
+    if (auto problem = transaction.begin()) return *problem;
+    const StockBook stock(store_);
+    int back = 0;
+    for (const parts::StockMove& move : booking.moves) {
+        if (move.thousandths == 0) continue;
+        const Result<parts::StockMove> entered = stock.put(parts::struck_out(move), now);
+        if (!entered) return entered.problems();
+        // What was said of the rest with this delivery was said of a delivery that did not come so.
+        if (auto problem = reopen(booking, move, now)) return *problem;
+        ++back;
+    }
+    if (back == 0) return lost_purchase("has nothing of that booking that still counts", "Read the list again");
+    if (auto problem = transaction.commit()) return *problem;
+    return back;
 }
 
 Result<std::vector<parts::ItemStanding>> stock_standings(Store& store, const std::vector<std::string>& item_ids,

@@ -72,7 +72,9 @@ void NoticeBar::lie_over(const QMargins& margins) {
     reach_ = new QShortcut(Qt::Key_F6, this);
     reach_->setEnabled(false);
     close_->setToolTip(tr("Escape closes it too; F6 leads here"));
-    connect(reach_, &QShortcut::activated, this, [this] { close_->setFocus(Qt::ShortcutFocusReason); });
+    // Where two notices are on screen, the key belongs to neither alone and leads to each in turn.
+    for (const auto reached : {&QShortcut::activated, &QShortcut::activatedAmbiguously})
+        connect(reach_, reached, this, [this] { close_->setFocus(Qt::ShortcutFocusReason); });
 }
 
 void NoticeBar::add(Mark mark, const QString& text) {

@@ -160,14 +160,15 @@ QStringList numbers_of_firm(Paper paper, const Firm& firm) {
         case Paper::cover_letter:
         case Paper::order_confirmation:
         case Paper::change_order:
-        case Paper::purchase_list: break;
+        case Paper::purchase_list:
+        case Paper::purchase_order: break;
         default: return {};
     }
     QStringList out;
     if (!firm.register_entry.isEmpty()) out += firm.register_entry;
     if (!firm.vat_id.isEmpty()) out += say("VAT number %1").arg(firm.vat_id);
     // Suppliers are paid, and pay nothing.
-    if (paper == Paper::purchase_list) return out;
+    if (paper == Paper::purchase_list || paper == Paper::purchase_order) return out;
     if (!firm.bank.isEmpty()) out += firm.bank;
     if (!firm.iban.isEmpty()) out += account_words(firm);
     return out;

@@ -68,7 +68,8 @@ QString paper_words(const std::vector<store::OrderPaper>& papers) {
 QString list_words(const Agreed& agreed, const std::string& price_list) {
     if (agreed.price_list_id.empty()) return {};
     if (price_list != agreed.price_list_id) return QObject::tr("the job has another price list now");
-    if (agreed.price_list_version == agreed.newest_list_version) return {};
+    // A list that came from another machine later has no version of the quote's day here.
+    if (agreed.price_list_version == 0 || agreed.price_list_version == agreed.newest_list_version) return {};
     return QObject::tr("price list: version %1 then, version %2 since %3")
         .arg(agreed.price_list_version)
         .arg(agreed.newest_list_version)
@@ -139,9 +140,13 @@ Result<std::optional<Agreed>> agreed_of(store::Store& store, const std::string& 
                 out.waiting_change = change->number;
                 out.waiting_quote = waiting->number;
                 out.waiting_gross = {waiting->gross_minor};
-                out.papers.erase(change);  // not agreed yet
             }
         }
+        // A change order that the client declined or has not answered is no part of what was agreed.
+        std::erase_if(out.papers, [&answers](const store::OrderPaper& one) {
+            const auto of_quote = answers.value().find(one.quote_id);
+            return of_quote == answers.value().end() || of_quote->second.back().answer != store::Answer::accepted;
+        });
         add_list_versions(store, out);
         return std::optional<Agreed>(std::move(out));
     }

@@ -141,8 +141,8 @@ QWidget* FirmDialog::make_bank() {
     bank_wrong_ = new QLabel(page);
     bank_wrong_->setWordWrap(true);
     form->addRow(bank_wrong_);
-    form->addRow(hint(tr("They stand at the foot of quote, letter, confirmation, change order and purchase list; the "
-                         "account stands below instalments, too. What is empty is left out."),
+    form->addRow(hint(tr("They stand at the foot of quote, letter, confirmation and change order, on purchase "
+                         "papers without the account; it stands below instalments, too. What is empty is left out."),
                       page));
     for (QLineEdit* edit : {iban_, bic_})
         connect(edit, &QLineEdit::textChanged, this, &FirmDialog::judge);

@@ -172,6 +172,25 @@ TEST_P(EachStore, ALineWhoseRestDoesNotComeIsOnOrderNoMoreUntilItIs) {
     EXPECT_EQ(store->check().value(), "ok");
 }
 
+TEST_P(EachStore, ABookingTakenBackIsToComeAgainAlsoWhereItsRestWasNot) {
+    const auto store = open();
+    const Job job = store->save(sample_job(), at(1)).value();
+    PurchaseBook book(*store);
+    const std::string list = book.keep(job.id, five_lines(), printed, at(2)).value().id;
+    const auto on_order = [&] { return stock_standings(*store, {"tube"}, "").value().at(0).on_order; };
+    ASSERT_TRUE(book.receive(list, {{1, 0, 5'000, true}}, "", at(3)).ok());
+    EXPECT_EQ(book.take_back(book.bookings(list).value().at(0), at(4)).value(), 1);
+    EXPECT_FALSE(book.lines(list).value()[0].closed);
+    EXPECT_EQ(on_order(), 15'000);
+    // What was said of the rest at another time stays said.
+    ASSERT_TRUE(book.receive(list, {{1, 0, 6'000}}, "", at(5)).ok());
+    ASSERT_TRUE(book.receive(list, {{1, 6'000, 0, true}}, "", at(6)).ok());
+    EXPECT_EQ(book.take_back(book.bookings(list).value().at(0), at(7)).value(), 1);
+    EXPECT_TRUE(book.lines(list).value()[0].closed);
+    EXPECT_EQ(on_order(), 0);
+    EXPECT_EQ(store->check().value(), "ok");
+}
+
 TEST_P(EachStore, StandingsFollowListsDeliveriesJobsAndTheirStates) {
     const auto store = open();
     Job job = store->save(sample_job(), at(1)).value();

@@ -96,6 +96,25 @@ TEST_F(Notice, GoodNewsStaysWhileTheFocusIsInIt) {
     EXPECT_FALSE(bar->isVisible());
 }
 
+TEST_F(Notice, F6LeadsToEachOfTwoNoticesInTurn) {
+    auto* other = new NoticeBar(&page);
+    other->lie_over({8, 8, 8, 8});
+    page.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
+    bar->add(Mark::stop, "The list was not saved");
+    other->add(Mark::stop, "The job was not saved");
+    int in_bar = 0;
+    int in_other = 0;
+    for (int press = 0; press < 2; ++press) {
+        QTest::keyClick(&page, Qt::Key_F6);
+        ASSERT_NE(QApplication::focusWidget(), nullptr);
+        in_bar += bar->isAncestorOf(QApplication::focusWidget()) ? 1 : 0;
+        in_other += other->isAncestorOf(QApplication::focusWidget()) ? 1 : 0;
+    }
+    EXPECT_EQ(in_bar, 1);
+    EXPECT_EQ(in_other, 1);
+}
+
 TEST_F(Notice, IsAnAlertForReadersOfTheScreen) {
     bar->add(Mark::stop, "The list was not saved");
     QAccessibleInterface* told = QAccessible::queryAccessibleInterface(bar);

@@ -394,9 +394,12 @@ TEST(OfferPapers, the_firms_numbers_stand_at_the_foot_and_the_account_below_inst
     EXPECT_TRUE(sample::text_of_paper(Paper::order_confirmation, input)
                     .contains(QStringLiteral("Please pay to Heatherside Hot Water: ") + account));
     EXPECT_FALSE(sample::text_of_paper(Paper::install_sheet, input).contains(account));
-    const QString purchase = sample::text_of_paper(Paper::purchase_list, input);
-    EXPECT_TRUE(purchase.contains(input.firm.vat_id));
-    EXPECT_FALSE(purchase.contains(account)) << "suppliers pay nothing";
+    for (const Paper kind : {Paper::purchase_list, Paper::purchase_order}) {
+        const QString purchase = sample::text_of_paper(kind, input);
+        EXPECT_TRUE(purchase.contains(input.firm.vat_id)) << title_of(kind).toStdString();
+        EXPECT_TRUE(purchase.contains(input.firm.register_entry)) << title_of(kind).toStdString();
+        EXPECT_FALSE(purchase.contains(account)) << "suppliers pay nothing";
+    }
     const Firm bare = sample::input().firm;
     input.firm = bare;
     EXPECT_FALSE(sample::text_of_paper(Paper::order_confirmation, input).contains(QStringLiteral("IBAN")));

@@ -85,6 +85,19 @@ TEST_F(AgreedTest, a_change_order_counts_once_its_quote_is_accepted) {
     EXPECT_TRUE(told.today.contains(QStringLiteral("the same")));
 }
 
+TEST_F(AgreedTest, a_change_order_that_was_declined_is_no_part_of_what_was_agreed) {
+    accept_first();
+    issue_with_valve();
+    ASSERT_FALSE(stage_->issued()->order_change(0, later).empty()) << problem_.toStdString();
+    ASSERT_TRUE(stage_->issued()->enter(0, answer(store::Answer::declined), later));
+    const AgreedWords& told = words();
+    EXPECT_TRUE(told.agreed.contains(QStringLiteral("Q2027-0001")) &&
+                told.agreed.contains(QStringLiteral("order O2027-0001")))
+        << told.agreed.toStdString();
+    EXPECT_FALSE(told.agreed.contains(QStringLiteral("C2027-0001"))) << told.agreed.toStdString();
+    EXPECT_FALSE(told.advice.contains(QStringLiteral("waits"))) << told.advice.toStdString();
+}
+
 TEST_F(AgreedTest, dearer_lines_name_the_versions_of_the_firms_list) {
     Agreed agreed;
     agreed.issued_at = "2027-04-12T08:00:00Z";
@@ -105,6 +118,11 @@ TEST_F(AgreedTest, dearer_lines_name_the_versions_of_the_firms_list) {
     EXPECT_TRUE(told.causes[0].contains(QStringLiteral("version 2 then, version 3 since 1 May 2027")));
     const AgreedWords other = agreed_words(agreed, session_->plan().get(), false, "another");
     EXPECT_TRUE(other.causes[0].contains(QStringLiteral("another price list")));
+    agreed.price_list_version = 0;
+    EXPECT_FALSE(
+        agreed_words(agreed, session_->plan().get(), false, "ours").causes[0].contains(QStringLiteral("version")))
+        << "which one held then is not known here";
+    agreed.price_list_version = 2;
     agreed.newest_list_version = 2;
     EXPECT_FALSE(
         agreed_words(agreed, session_->plan().get(), false, "ours").causes[0].contains(QStringLiteral("version")));
