@@ -210,7 +210,7 @@ TEST_F(Reprint, of_a_snapshot_that_was_altered_is_refused_in_words) {
           std::pair{"\"firm\": {", "\"firn\": {"}, std::pair{"\"gross_minor\": ", "\"gross_minor\": 1e99"},
           std::pair{"\"logo\": \"", "\"logo\": \"?"}, std::pair{"\"equipment\": {", "\"equipment\": 7, \"x\": {"},
           std::pair{"\"valid_days\": ", "\"valid_days\": -"},
-          std::pair{"\"schema\": 1,\n    \"takes", "\"schema\": 2,\n    \"takes"},
+          std::pair{"\"schema\": 2,\n    \"takes", "\"schema\": 3,\n    \"takes"},
           std::pair{"\"takes_place_of\"", "\"take_place_of\""}}) {
         const auto refused = altered(what, with);
         ASSERT_FALSE(refused.ok()) << what;
