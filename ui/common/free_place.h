@@ -10,8 +10,11 @@ namespace wg::ui {
 
 /// What of a page is clicked or typed into and can be seen, in the page's own pixels; not what belongs to `without`.
 [[nodiscard]] std::vector<QRect> controls_of(const QWidget& page, const QWidget* without = nullptr);
-/// Where something of that size covers none of the controls, or the fewest: as low as there is such a place, left
-/// before right.
-[[nodiscard]] QRect free_place(QSize size, const QRect& room, const std::vector<QRect>& controls);
+/// What of it is read, seen in the same way: labels with words, and the rows of lists and tables.
+[[nodiscard]] std::vector<QRect> texts_of(const QWidget& page, const QWidget* without = nullptr);
+/// Where something of that size covers none of the controls, or the fewest, and of those places the one over the fewest
+/// of the texts: as low as there is such a place, left before right.
+[[nodiscard]] QRect free_place(QSize size, const QRect& room, const std::vector<QRect>& controls,
+                               const std::vector<QRect>& texts = {});
 
 }  // namespace wg::ui
