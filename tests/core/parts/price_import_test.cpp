@@ -357,6 +357,11 @@ TEST(PriceImport, an_empty_cell_changes_nothing) {
     expected.text = "Tube";
     expected.price = {550};
     EXPECT_EQ(preview.rows[0].item, expected);
+    // A cost that is the list price itself says that nothing is taken off.
+    preview = previewed(std::string(head) + "tube-9.52,Tube,5.50,6.00,6.00,,,,,\n", into);
+    ASSERT_EQ(preview.rows.size(), 1U) << text_of(preview.problems);
+    EXPECT_EQ(preview.rows[0].item.discount_group, "");
+    EXPECT_EQ(preview.rows[0].item.cost, Money{600});
     // A cost that is told does away with the way to another one.
     preview = previewed(std::string(head) + "tube-9.52,Tube,5.50,4.00,,,,,,\n", into);
     ASSERT_EQ(preview.rows.size(), 1U) << text_of(preview.problems);
