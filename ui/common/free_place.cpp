@@ -10,8 +10,8 @@
 #include <QScrollBar>
 #include <QTabBar>
 #include <algorithm>
+#include <array>
 #include <cstdint>
-#include <utility>
 
 namespace wg::ui {
 namespace {
@@ -22,8 +22,7 @@ bool is_control(const QWidget& widget) {
     return qobject_cast<const QAbstractButton*>(&widget) != nullptr ||
            qobject_cast<const QLineEdit*>(&widget) != nullptr || qobject_cast<const QComboBox*>(&widget) != nullptr ||
            qobject_cast<const QAbstractSpinBox*>(&widget) != nullptr ||
-           qobject_cast<const QTabBar*>(&widget) != nullptr || qobject_cast<const QHeaderView*>(&widget) != nullptr ||
-           qobject_cast<const QScrollBar*>(&widget) != nullptr;
+           qobject_cast<const QTabBar*>(&widget) != nullptr || qobject_cast<const QHeaderView*>(&widget) != nullptr;
 }
 
 /// The part of a widget that nothing above it cuts off: what a scroll area hides can be neither clicked nor read.
@@ -71,27 +70,35 @@ std::vector<QRect> controls_of(const QWidget& page, const QWidget* without) {
     return parts_of(page, without, [](const QWidget& one) { return is_control(one) ? one.rect() : QRect(); });
 }
 
+std::vector<QRect> scroll_bars_of(const QWidget& page, const QWidget* without) {
+    return parts_of(page, without, [](const QWidget& one) {
+        return qobject_cast<const QScrollBar*>(&one) != nullptr ? one.rect() : QRect();
+    });
+}
+
 std::vector<QRect> texts_of(const QWidget& page, const QWidget* without) {
     return parts_of(page, without, [](const QWidget& one) { return text_of_widget(one); });
 }
 
-QRect free_place(QSize size, const QRect& room, const std::vector<QRect>& controls, const std::vector<QRect>& texts) {
+QRect free_place(QSize size, const QRect& room, const std::vector<QRect>& controls, const std::vector<QRect>& bars,
+                 const std::vector<QRect>& texts) {
     size = size.boundedTo(room.size());
     const int spare = room.width() - size.width();
-    // Controls before all; of texts it is the area that counts, since a list is long.
     const auto covered = [&](const QRect& place) {
-        std::int64_t area = 0;
+        const auto count = [&place](const std::vector<QRect>& of) -> std::int64_t {
+            return std::count_if(of.begin(), of.end(), [&](const QRect& one) { return one.intersects(place); });
+        };
+        std::int64_t area = 0;  // of texts, since a list is long
         for (const QRect& one : texts) {
             const QRect both = one & place;
             area += std::int64_t{both.width()} * both.height();
         }
-        const auto count =
-            std::count_if(controls.begin(), controls.end(), [&](const QRect& one) { return one.intersects(place); });
-        return std::pair(count, area);
+        return std::array<std::int64_t, 3>{count(controls), count(bars), area};
     };
     QRect best(QPoint(room.left(), room.bottom() + 1 - size.height()), size);
     auto least = covered(best);
-    for (int y = best.top(); y >= room.top() && least > std::pair<std::ptrdiff_t, std::int64_t>(); y -= place_step_px) {
+    constexpr std::array<std::int64_t, 3> nothing{};
+    for (int y = best.top(); y >= room.top() && least > nothing; y -= place_step_px) {
         for (const int x : {0, spare / 2, spare}) {
             const QRect place(QPoint(room.left() + x, y), size);
             const auto now = covered(place);

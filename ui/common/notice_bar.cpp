@@ -159,7 +159,8 @@ void NoticeBar::place() {
     const int width = std::min(widest_notice_px, room.width());
     layout()->activate();
     const int height = std::max(layout()->totalHeightForWidth(width), minimumSizeHint().height());
-    setGeometry(free_place({width, height}, room, controls_of(page, this), texts_of(page, this)));
+    setGeometry(
+        free_place({width, height}, room, controls_of(page, this), scroll_bars_of(page, this), texts_of(page, this)));
     // Other controls lie under it when a part of the page gives way to another.
     for (const QStackedWidget* parts : page.findChildren<QStackedWidget*>())
         connect(parts, &QStackedWidget::currentChanged, this, &NoticeBar::place_soon, Qt::UniqueConnection);

@@ -150,11 +150,14 @@ TEST(FreePlace, IsAsLowAsNothingIsCoveredElseWhereTheLeastIs) {
 
 TEST(FreePlace, PrefersThePlaceOverTheFewestWords) {
     const QRect room(0, 0, 600, 300);
-    EXPECT_EQ(free_place({200, 50}, room, {}, {{0, 240, 190, 60}}), QRect(200, 250, 200, 50));
-    const QRect place = free_place({200, 50}, room, {{0, 240, 600, 60}}, {{0, 100, 600, 140}});
+    EXPECT_EQ(free_place({200, 50}, room, {}, {}, {{0, 240, 190, 60}}), QRect(200, 250, 200, 50));
+    const QRect place = free_place({200, 50}, room, {{0, 240, 600, 60}}, {}, {{0, 100, 600, 140}});
     EXPECT_LE(place.bottom(), 99) << "neither the buttons below nor the words above them";
+    // Rather over words than over the bar that rows are scrolled with.
+    EXPECT_LE(free_place({200, 50}, room, {}, {{0, 240, 600, 12}}, {{0, 0, 600, 240}}).bottom(), 299);
+    EXPECT_LE(free_place({200, 80}, room, {}, {{0, 240, 600, 12}}, {{0, 0, 600, 240}}).bottom(), 239);
     // Where words are everywhere, controls still come first.
-    EXPECT_LE(free_place({200, 50}, room, {{0, 240, 600, 60}}, {room}).bottom(), 239);
+    EXPECT_LE(free_place({200, 50}, room, {{0, 240, 600, 60}}, {}, {room}).bottom(), 239);
 }
 
 TEST(FreePlace, WordsAndRowsCountDownToTheLastRow) {
