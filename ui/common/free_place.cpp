@@ -46,6 +46,7 @@ QRect rows_of_list(const QAbstractItemView& list) {
 }
 
 QRect text_of_widget(const QWidget& one) {
+    if (qobject_cast<const QHeaderView*>(&one) != nullptr) return {};  // a list to Qt; among the controls here
     if (const auto* label = qobject_cast<const QLabel*>(&one)) return label->text().isEmpty() ? QRect() : one.rect();
     if (const auto* list = qobject_cast<const QAbstractItemView*>(&one)) return rows_of_list(*list);
     return {};
