@@ -155,7 +155,7 @@ void LineReader::read_texts(const std::vector<std::string>& row, bool is_new, Pr
             problems.push_back({field, "is longer than 2000 characters", "Shorten the text"});
         } else if (holds_control_character(found)) {
             problems.push_back({field, "holds a control character", "Remove it"});
-        } else if (!found.empty() || (has(field) && !must)) {
+        } else if (!found.empty()) {
             take_text(out, std::move(found));
         } else if (must && (has(field) || is_new)) {
             needed(field);
@@ -186,11 +186,8 @@ void LineReader::read_texts(const std::vector<std::string>& row, bool is_new, Pr
 // As the list's own file: the cost stands, or follows from the supplier's price less the group's discount.
 void LineReader::read_costs(const std::vector<std::string>& row, PriceItem& item, std::vector<CellProblem>& problems) {
     const std::size_t problems_before = problems.size();
-    const bool had_supplier_price = item.supplier_price.has_value();
-    if (has(ImportField::supplier_price)) {
-        item.supplier_price = money_at(row, ImportField::supplier_price, problems);
-        if (!item.supplier_price && !has(ImportField::discount_group)) item.discount_group.clear();
-    }
+    const bool tells_supplier_price = told(row, ImportField::supplier_price);
+    if (tells_supplier_price) item.supplier_price = money_at(row, ImportField::supplier_price, problems);
     const std::optional<Money> cost = money_at(row, ImportField::cost, problems);
     if (problems.size() > problems_before) return;
     if (item.supplier_price) {
@@ -206,12 +203,18 @@ void LineReader::read_costs(const std::vector<std::string>& row, PriceItem& item
             }
             discount = group->percent;
         }
+        // A cost that is the supplier's price itself says that nothing is taken off.
+        const bool in_full = tells_supplier_price && cost == item.supplier_price && discount != 0.0;
+        if (in_full && has(ImportField::discount_group) && !told(row, ImportField::discount_group)) {
+            item.discount_group.clear();
+            discount = 0.0;
+        }
         const Money follows = cost_after_discount(*item.supplier_price, discount);
         if (!cost || *cost == follows) {
             item.cost = follows;
             return;
         }
-        if (has(ImportField::supplier_price)) {
+        if (tells_supplier_price) {
             problems.push_back({ImportField::cost,
                                 quoted(text_at(row, ImportField::cost)) +
                                     " stands beside the supplier's price, from which " + text(follows, into_.currency) +
@@ -219,29 +222,29 @@ void LineReader::read_costs(const std::vector<std::string>& row, PriceItem& item
                                 "Give one of the two"});
             return;
         }
-        // The table tells what is paid: the list's old way to it no longer holds.
+        // The line tells what is paid: the list's old way to it no longer holds.
         item.supplier_price.reset();
-        if (!has(ImportField::discount_group)) item.discount_group.clear();
+        if (!told(row, ImportField::discount_group)) item.discount_group.clear();
     }
     if (!item.discount_group.empty()) {
         problems.push_back({ImportField::discount_group, "stands without a supplier's price to take it off",
                             "Give the supplier's price, or leave the group empty"});
         return;
     }
-    if (has(ImportField::cost) || had_supplier_price) item.cost = cost;
+    if (cost) item.cost = cost;
 }
 
 void LineReader::read(const std::vector<std::string>& row, bool is_new, PriceItem& item,
                       std::vector<CellProblem>& problems) {
     read_texts(row, is_new, item, problems);
     read_costs(row, item, problems);
-    if (has(ImportField::pack)) {
+    if (told(row, ImportField::pack)) {
         item.pack = number_at(row, ImportField::pack, largest_pack, problems).value_or(0.0);
         if (item.pack > 0.0 && item.pack < least_pack)
             problems.push_back({ImportField::pack, "is below a thousandth of the unit",
                                 "Give the units in a pack, or leave it empty"});
     }
-    if (has(ImportField::waste_percent))
+    if (told(row, ImportField::waste_percent))
         item.waste_percent = number_at(row, ImportField::waste_percent, largest_waste_percent, problems);
 }
 

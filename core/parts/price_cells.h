@@ -45,6 +45,10 @@ class LineReader {
     [[nodiscard]] std::optional<double> number_at(const std::vector<std::string>& row, ImportField field, double most,
                                                   std::vector<CellProblem>& problems) const;
     [[nodiscard]] bool has(ImportField field) const { return mapping_.of(field) >= 0; }
+    /// The line tells it: an empty cell changes nothing.
+    [[nodiscard]] bool told(const std::vector<std::string>& row, ImportField field) const {
+        return !text_at(row, field).empty();
+    }
 
     const ImportMapping& mapping_;
     const PriceList& into_;

@@ -93,10 +93,11 @@ struct ImportPreview {
 
 /// What the table would do to the list. Items are found by id, or, where no column is the id, by the supplier's number
 /// (and the supplier, where a column tells it); one that is new gets the number as id then. Fields without a column
-/// stay as they are; an empty cell empties its field, and is a problem where the field must not be empty. A line with a
-/// `from_quantity` gives the price of so many; the item's own line has none, or, where no such line is there, is that
-/// of quantity 1. With that column an item's prices of quantities are those of the table. Refused: no column tells the
-/// item, nothing but that is mapped, a column that is not there, more than `most_import_lines`.
+/// stay as they are, and so do those whose cell is empty, which is a problem where the field must not be empty. A line
+/// that tells a cost takes away a supplier's price from which another would follow. A line with a `from_quantity` gives
+/// the price of so many; the item's own line has none, or, where no such line is there, is that of quantity 1. With
+/// that column an item's prices of quantities are those of the table. Refused: no column tells the item, nothing but
+/// that is mapped, a column that is not there, more than `most_import_lines`.
 [[nodiscard]] Result<ImportPreview> preview_import(const tables::CsvTable& table, const std::string& file_name,
                                                    const ImportMapping& mapping, const PriceList& into);
 

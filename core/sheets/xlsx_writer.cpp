@@ -18,6 +18,7 @@ constexpr std::size_t most_rows = 1'048'575;
 constexpr std::size_t most_columns = 16'384;
 constexpr std::size_t most_characters = 32'767;
 constexpr double widest_column = 60.0;
+constexpr std::uint8_t paper_a4 = 9;  ///< ECMA-376, paperSize
 constexpr double least_column = 8.0;
 constexpr std::size_t day_characters = 10;
 constexpr std::size_t moment_characters = 16;
@@ -157,6 +158,11 @@ lxw_error write_cell(lxw_worksheet* into, lxw_row_t row, lxw_col_t column, const
 lxw_error fill(lxw_workbook* book, lxw_worksheet* into, const Sheet& sheet) {
     const Formats formats = formats_of(book);
     worksheet_freeze_panes(into, 1, 0);
+    // On paper: all columns on one page's width, the heads on each page.
+    worksheet_set_landscape(into);
+    worksheet_set_paper(into, paper_a4);
+    worksheet_fit_to_pages(into, 1, 0);
+    worksheet_repeat_rows(into, 0, 0);
     for (std::size_t i = 0; i < sheet.heads.size(); ++i) {
         const auto column = static_cast<lxw_col_t>(i);
         worksheet_set_column(into, column, column, column_width(sheet, i), nullptr);

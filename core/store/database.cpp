@@ -13,6 +13,7 @@ namespace {
 constexpr int busy_timeout_ms = 5000;
 
 // Primary result codes of SQLite (sqlite3.h).
+constexpr int sqlite_error = 1;
 constexpr int sqlite_busy = 5;
 constexpr int sqlite_locked = 6;
 constexpr int sqlite_readonly = 8;
@@ -20,7 +21,18 @@ constexpr int sqlite_corrupt = 11;
 constexpr int sqlite_full = 13;
 constexpr int sqlite_not_a_database = 26;
 
-const char* remedy_for(int code) {
+constexpr const char* not_whole =
+    "The store is not whole, or was made by another version of the program: look at it with 'warmgable store check', "
+    "and restore a backup if that finds faults";
+
+/// SQLite has the code of any wrong statement for it.
+bool tells_of_lacking_parts(const QString& text) {
+    return text.startsWith(QStringLiteral("no such table")) || text.startsWith(QStringLiteral("no such column")) ||
+           text.contains(QStringLiteral("has no column named"));
+}
+
+const char* remedy_for(int code, const QString& text) {
+    if (code == sqlite_error && tells_of_lacking_parts(text)) return not_whole;
     switch (code) {
         case sqlite_busy:
         case sqlite_locked: return "Another window is writing; try again in a moment";
@@ -38,6 +50,7 @@ const char* remedy_for_state(const QString& state) {
         return "Check that the server runs, the network, and the settings of the connection";
     if (state == "55P03" || state == "57014") return "Another seat is writing; try again in a moment";
     if (state == "42501") return "Ask whoever looks after the server for the right to do this";
+    if (state == "42P01" || state == "42703") return not_whole;  // no such table, no such column
     if (state == "53100" || state == "53200") return "Make room on the server's disk";
     if (state.startsWith("XX")) return "The database is damaged; go back to the last backup";
     return "Ask whoever looks after the server";
@@ -102,7 +115,7 @@ Problem Database::problem(const QSqlError& error) const {
         return {name(), first.toStdString(), remedy_for_state(error.nativeErrorCode())};
     }
     const int code = error.nativeErrorCode().toInt() & 0xff;  // the low byte of an extended code is the primary one
-    return {name(), text.toStdString(), remedy_for(code)};
+    return {name(), text.toStdString(), remedy_for(code, text)};
 }
 
 Transaction::~Transaction() {

@@ -33,5 +33,7 @@ assert isinstance(sheet["A4"].value, str) and isinstance(sheet["C2"].value, floa
 assert sheet["A6"].number_format == "yyyy-mm-dd" and sheet["B6"].number_format == "yyyy-mm-dd hh:mm"
 assert sheet["A1"].font.bold and not sheet["A2"].font.bold
 assert sheet.freeze_panes == "A2", sheet.freeze_panes
+assert sheet.page_setup.orientation == "landscape" and sheet.sheet_properties.pageSetUpPr.fitToPage
+assert sheet.page_setup.fitToHeight == 0 and sheet.print_title_rows in ("1:1", "$1:$1"), sheet.print_title_rows
 assert book.properties.created == datetime.datetime.fromtimestamp(1813000000, datetime.timezone.utc).replace(tzinfo=None), book.properties.created
 print("xlsx: read by openpyxl", openpyxl.__version__)

@@ -111,6 +111,19 @@ void NoticeBar::clear() {
     hide();
 }
 
+void NoticeBar::take_away(const QStringList& lines) {
+    const qsizetype before = lines_.size();
+    for (const QString& line : lines)
+        lines_.removeAll(line);
+    if (lines_.size() == before) return;
+    if (lines_.isEmpty()) {
+        clear();
+        return;
+    }
+    show_text();
+    place_soon();
+}
+
 void NoticeBar::leave_unless_read() {
     const QWidget* focus = QApplication::focusWidget();
     if (underMouse() || (focus != nullptr && isAncestorOf(focus)))
@@ -119,11 +132,15 @@ void NoticeBar::leave_unless_read() {
         clear();
 }
 
+void NoticeBar::show_text() {
+    text_->setText(text());
+    setAccessibleName(tr("Notice: %1").arg(text()));
+}
+
 void NoticeBar::show_lines(Mark mark) {
     sign_->setPixmap(mark_icon(mark, current_theme(), 20).pixmap(20, 20));
     sign_->setToolTip(word_of(mark));
-    text_->setText(text());
-    setAccessibleName(tr("Notice: %1").arg(text()));
+    show_text();
     if (reach_ != nullptr) reach_->setEnabled(true);
     if (over_) place();
     show();
@@ -142,7 +159,8 @@ void NoticeBar::place() {
     const int width = std::min(widest_notice_px, room.width());
     layout()->activate();
     const int height = std::max(layout()->totalHeightForWidth(width), minimumSizeHint().height());
-    setGeometry(free_place({width, height}, room, controls_of(page, this)));
+    setGeometry(
+        free_place({width, height}, room, controls_of(page, this), scroll_bars_of(page, this), texts_of(page, this)));
     // Other controls lie under it when a part of the page gives way to another.
     for (const QStackedWidget* parts : page.findChildren<QStackedWidget*>())
         connect(parts, &QStackedWidget::currentChanged, this, &NoticeBar::place_soon, Qt::UniqueConnection);

@@ -27,6 +27,8 @@ class NoticeBar : public QFrame {
     /// Good news, in the place of all that stood there: leaves by itself, but not from under pointer or focus.
     void tell(const QString& text);
     void clear();
+    /// Of these lines; the others stay.
+    void take_away(const QStringList& lines);
     [[nodiscard]] QString text() const { return lines_.join(QLatin1Char('\n')); }
     /// For tests: how long good news stays.
     void set_stay_ms(int ms) { leave_.setInterval(ms); }
@@ -40,6 +42,7 @@ class NoticeBar : public QFrame {
 
    private:
     void show_lines(Mark mark);
+    void show_text();
     void place();
     void place_soon();
     void leave_unless_read();

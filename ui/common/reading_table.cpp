@@ -3,6 +3,7 @@
 #include <QEvent>
 #include <QHeaderView>
 #include <QTableWidget>
+#include <algorithm>
 #include <numeric>
 
 namespace wg::ui {
@@ -10,8 +11,8 @@ namespace {
 
 class SharedWidth : public QObject {
    public:
-    SharedWidth(QTableWidget& table, std::vector<int> shares)
-        : QObject(&table), table_(table), shares_(std::move(shares)) {
+    SharedWidth(QTableWidget& table, std::vector<int> shares, std::vector<int> least_px)
+        : QObject(&table), table_(table), shares_(std::move(shares)), least_px_(std::move(least_px)) {
         table_.viewport()->installEventFilter(this);
         share();
     }
@@ -28,7 +29,8 @@ class SharedWidth : public QObject {
         int left = table_.viewport()->width();
         for (std::size_t at = 0; at < shares_.size(); ++at) {
             const bool last = at + 1 == shares_.size();
-            const int width = last ? left : table_.viewport()->width() * shares_[at] / all;
+            const int least = at < least_px_.size() ? least_px_[at] : 0;
+            const int width = last ? left : std::max(least, table_.viewport()->width() * shares_[at] / all);
             table_.setColumnWidth(static_cast<int>(at), width);
             left -= width;
         }
@@ -36,6 +38,7 @@ class SharedWidth : public QObject {
 
     QTableWidget& table_;
     std::vector<int> shares_;
+    std::vector<int> least_px_;
 };
 
 }  // namespace
@@ -64,9 +67,9 @@ void add_reading_row(QTableWidget& table, const QStringList& cells) {
     }
 }
 
-void share_width(QTableWidget& table, std::vector<int> shares) {
+void share_width(QTableWidget& table, std::vector<int> shares, std::vector<int> least_px) {
     table.horizontalHeader()->setSectionResizeMode(QHeaderView::Interactive);
-    new SharedWidth(table, std::move(shares));  // the table's child
+    new SharedWidth(table, std::move(shares), std::move(least_px));  // the table's child
 }
 
 QString with_capital(QString words) {

@@ -17,6 +17,7 @@ namespace {
 
 constexpr int versions_wide = 1120;
 constexpr int versions_high = 600;
+constexpr int moment_spare_px = 2 * 8 + 2 * 3 + 6;  ///< padding of the style sheet, the cell's margins
 
 QString moment_of_save(const std::string& utc) {
     const QDateTime at = QDateTime::fromString(qs(utc), Qt::ISODate).toLocalTime();
@@ -30,7 +31,9 @@ VersionsView::VersionsView(const QString& note_head, Qt::Orientation orientation
     versions_->setAccessibleName(tr("Versions, newest first"));
     changes_ = reading_table({tr("Where"), tr("Before"), tr("After")}, this);
     changes_->setAccessibleName(tr("What the version changed"));
-    share_width(*versions_, {3, 4, 5, 6});
+    const int moment_px =
+        versions_->fontMetrics().horizontalAdvance(QStringLiteral("0000-00-00 00:00")) + moment_spare_px;
+    share_width(*versions_, {3, 4, 5, 6}, {0, moment_px, 0, 0});
     share_width(*changes_, {5, 3, 3});  // where: an item's words, its id and the field
     for (QTableWidget* table : {versions_, changes_})
         WrappedCells::use_in(*table);

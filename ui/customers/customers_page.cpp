@@ -150,10 +150,16 @@ QWidget* CustomersPage::make_side() {
     none_->setContentsMargins(16, 8, 16, 8);
     whole->addWidget(none_);
     whole->addWidget(scroll_, 1);
-    connect(save_, &QPushButton::clicked, this, &CustomersPage::save_edited);
+    connect(save_, &QPushButton::clicked, this, [this] {
+        // Saving disables the button: the focus would go on to the next one, which starts a job.
+        if (save_edited()) form_->focus_name();
+    });
     connect(undo_, &QPushButton::clicked, this, [this] {
         new_ = false;
         show_id(shown_id_);
+        mark_shown();
+        form_->focus_name();
+        Q_EMIT taken_back();
     });
     connect(job_, &QPushButton::clicked, this, [this] {
         if (save_edited() && !shown_id_.empty()) Q_EMIT new_job_asked(qs(shown_id_));
@@ -189,13 +195,7 @@ void CustomersPage::show_row(int row) {
     if (at == nullptr || (at->id == shown_id_ && !new_)) return;
     const std::string id = at->id;
     if (!save_edited()) {
-        settling_ = true;
-        const int before = model_->row_of(shown_id_);
-        if (before >= 0 && !new_)
-            table_->selectRow(before);
-        else
-            table_->clearSelection();
-        settling_ = false;
+        mark_shown();
         return;
     }
     // Saving read the list anew and went back to the one that was saved.
@@ -205,8 +205,20 @@ void CustomersPage::show_row(int row) {
     show_id(id);
 }
 
+// The row of the one that the form holds; none while it holds a new one.
+void CustomersPage::mark_shown() {
+    settling_ = true;
+    const int row = new_ ? -1 : model_->row_of(shown_id_);
+    if (row >= 0)
+        table_->selectRow(row);
+    else
+        table_->setCurrentIndex({});
+    settling_ = false;
+}
+
 void CustomersPage::show_id(const std::string& id) {
     new_ = false;
+    if (id != shown_id_) scroll_->ensureVisible(0, 0);  // from the name on
     shown_id_ = id;
     customers::Customer customer;
     if (!id.empty()) {
@@ -228,7 +240,9 @@ void CustomersPage::start_customer() {
     new_ = true;
     form_->show_customer({});
     look_->show_customer({});
+    mark_shown();
     refresh_buttons();
+    scroll_->ensureVisible(0, 0);
     form_->focus_name();
 }
 
@@ -237,6 +251,7 @@ bool CustomersPage::save_edited() {
         if (new_) {
             new_ = false;
             show_id(shown_id_);
+            mark_shown();
         }
         return true;
     }
@@ -249,6 +264,7 @@ bool CustomersPage::save_edited() {
     shown_id_ = kept.value().id;
     form_->show_customer(kept.value());
     reload(shown_id_);
+    Q_EMIT said(tr("%1 saved").arg(qs(kept.value().number)));
     return true;
 }
 
@@ -277,18 +293,6 @@ void CustomersPage::refresh_count() {
 
 QString CustomersPage::count_words() const {
     return count_->text();
-}
-
-bool CustomersPage::bring_in(const std::string& other_id) {
-    if (!save_edited() || shown_id_.empty()) return false;
-    const auto done = store::CustomerBook(store_).bring_together(shown_id_, other_id, this_second());
-    if (!done.ok()) {
-        Q_EMIT problem(qs(text_of(done.problems())));
-        return false;
-    }
-    reload(done.value().id);
-    Q_EMIT said(tr("Brought together as customer %1").arg(qs(done.value().number)));
-    return true;
 }
 
 void CustomersPage::hideEvent(QHideEvent* event) {

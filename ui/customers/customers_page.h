@@ -4,6 +4,7 @@
 #include <QWidget>
 #include <string>
 
+#include "core/customers/import.h"
 #include "core/quantity/time.h"
 #include "core/store/store.h"
 
@@ -31,6 +32,8 @@ class CustomersPage : public QWidget {
     void start_customer();
     /// Asks for a file, shows its preview and takes it in when that is wanted.
     void take_in_table();
+    /// What the preview of that file takes; tells the lines left out. False: refused and said.
+    bool take_in(const customers::ImportPreview& preview, const QString& file);
     bool bring_in(const std::string& other_id);  ///< into the selected one
     [[nodiscard]] CustomerForm* form() const { return form_; }
     [[nodiscard]] CustomerLook* look() const { return look_; }
@@ -45,6 +48,7 @@ class CustomersPage : public QWidget {
     void jobs_changed();  ///< erased: the desk reads its list anew
     void said(const QString& text);
     void problem(const QString& text);
+    void taken_back();  ///< what was typed: complaints about it are over
 
    protected:
     void hideEvent(QHideEvent* event) override;
@@ -54,6 +58,7 @@ class CustomersPage : public QWidget {
     QWidget* make_side();
     void show_row(int row);
     void show_id(const std::string& id);
+    void mark_shown();
     void refresh_buttons();
     void refresh_count();
     void choose_other();

@@ -27,6 +27,24 @@ Instant moment_now() {
     return {QDateTime::currentSecsSinceEpoch()};
 }
 
+/// "; lines 5 and 6 were not taken in" of a table's lines with problems; nothing where there are none.
+QString left_out_words(const std::vector<Problem>& problems, const QString& file) {
+    constexpr qsizetype most_lines_named = 12;
+    const std::string lead = file.toStdString() + ", line ";
+    QStringList lines;
+    for (const Problem& one : problems) {
+        if (!one.where.starts_with(lead)) continue;
+        const QString line = qs(one.where.substr(lead.size()));
+        if (!lines.contains(line)) lines << line;
+    }
+    if (lines.isEmpty()) return {};
+    if (lines.size() == 1) return CustomersPage::tr("; line %1 was not taken in").arg(lines.front());
+    if (lines.size() > most_lines_named)
+        return CustomersPage::tr("; %1 lines were not taken in").arg(number(static_cast<double>(lines.size())));
+    const QString last = lines.takeLast();
+    return CustomersPage::tr("; lines %1 and %2 were not taken in").arg(lines.join(QStringLiteral(", ")), last);
+}
+
 /// What went, what stays and what was not reached.
 QString erased_words(const customers::Customer& customer, const store::Erased& erased) {
     const auto words = [](int count, const QString& one, const QString& many) {
@@ -62,15 +80,20 @@ void CustomersPage::take_in_table() {
         return;
     }
     CustomerImportDialog dialog(table.value(), QFileInfo(path).fileName(), here.value(), this);
-    if (dialog.exec() != QDialog::Accepted) return;
-    const auto done = store::CustomerBook(store_).import(dialog.preview().rows, moment_now());
+    if (dialog.exec() == QDialog::Accepted) take_in(dialog.preview(), QFileInfo(path).fileName());
+}
+
+bool CustomersPage::take_in(const customers::ImportPreview& preview, const QString& file) {
+    const auto done = store::CustomerBook(store_).import(preview.rows, moment_now());
     if (!done) {
         Q_EMIT problem(tr("Nothing was taken in. %1").arg(qs(text_of(done.problems()))));
-        return;
+        return false;
     }
     reload();
     Q_EMIT said(tr("%1, %2").arg(counted(done.value().added, tr("%1 customer added"), tr("%1 customers added")),
-                                 tr("%1 changed").arg(number(done.value().changed))));
+                                 tr("%1 changed").arg(number(done.value().changed))) +
+                left_out_words(preview.problems, file));
+    return true;
 }
 
 void CustomersPage::save_list() {
@@ -139,6 +162,18 @@ void CustomersPage::choose_other() {
                               tr("This one becomes part of the customer shown:"), names, 0, false, &chosen);
     const qsizetype at = names.indexOf(name);
     if (chosen && at >= 0) bring_in(ids[static_cast<std::size_t>(at)]);
+}
+
+bool CustomersPage::bring_in(const std::string& other_id) {
+    if (!save_edited() || shown_id_.empty()) return false;
+    const auto done = store::CustomerBook(store_).bring_together(shown_id_, other_id, this_second());
+    if (!done.ok()) {
+        Q_EMIT problem(qs(text_of(done.problems())));
+        return false;
+    }
+    reload(done.value().id);
+    Q_EMIT said(tr("Brought together as customer %1").arg(qs(done.value().number)));
+    return true;
 }
 
 void CustomersPage::hand_out() {

@@ -13,7 +13,11 @@ namespace wg::ui {
 
 namespace {
 
+constexpr std::size_t year_digits = 4;
+
+/// Days that a spreadsheet does not count stay text.
 sheets::Cell date_cell(const std::string& text) {
+    if (text.substr(0, year_digits) < "1900") return text;
     if (const auto day = date_from_iso8601(text)) return day.value();
     if (const auto moment = instant_from_iso8601(text)) return moment.value();
     return text;

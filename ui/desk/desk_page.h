@@ -89,6 +89,10 @@ class DeskPage : public QWidget {
     void tell_kept_entries();
     void complain(const QString& text);
     void tell(const QString& text);
+    /// An entry was taken after one that was refused.
+    void take_complaints_away();
+    /// What the page said that is no longer looked at.
+    void leave_tab();
     void show_equipment();
     void show_customers();
     /// The list alone; the selection as with `reload`.
@@ -130,6 +134,12 @@ class DeskPage : public QWidget {
     NoticeBar* notice_ = nullptr;
     QTimer preview_delay_;
     std::string removed_id_;
+    struct Told {
+        int tab = 0;
+        QString text;
+        bool wrong = false;
+    };
+    std::vector<Told> told_;  ///< by the pages of the tabs
 };
 
 }  // namespace wg::ui

@@ -46,6 +46,8 @@ void DeskPage::make_tabs() {
     connect(services_, &ServicesPage::open_asked, this, &DeskPage::aftercare_asked);
     connect(services_, &ServicesPage::reloaded, this, &DeskPage::refresh_due);
     connect(tabs_, &QTabWidget::currentChanged, this, [this] {
+        leave_tab();
+        if (tabs_->currentIndex() == 0) preview_delay_.start();  // links with customers may have changed
         if (tabs_->currentWidget() == figures_) figures_->reload();
         if (tabs_->currentWidget() == register_place_) show_register();
         if (tabs_->currentWidget() == customers_place_) show_customers();
@@ -78,10 +80,33 @@ void DeskPage::tell_kept_entries() {
 
 void DeskPage::complain(const QString& text) {
     notice_->add(Mark::stop, text);
+    told_.push_back({tabs_->currentIndex(), text, true});
 }
 
 void DeskPage::tell(const QString& text) {
     notice_->tell(text);
+    told_ = {{tabs_->currentIndex(), text, false}};
+}
+
+void DeskPage::take_complaints_away() {
+    QStringList lines;
+    std::erase_if(told_, [&](const Told& one) {
+        const bool over = one.wrong && one.tab == tabs_->currentIndex();
+        if (over) lines += one.text.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+        return over;
+    });
+    notice_->take_away(lines);
+}
+
+// A page that is left may complain while it goes; that counts for the tab that comes.
+void DeskPage::leave_tab() {
+    QStringList lines;
+    std::erase_if(told_, [&](const Told& one) {
+        const bool left = one.tab != tabs_->currentIndex();
+        if (left) lines += one.text.split(QLatin1Char('\n'), Qt::SkipEmptyParts);
+        return left;
+    });
+    notice_->take_away(lines);
 }
 
 // Pages beside the list are not made before they are looked at: the list of jobs is what a start waits for.
@@ -113,6 +138,7 @@ void DeskPage::show_customers() {
     column->addWidget(customers_);
     connect(customers_, &CustomersPage::problem, this, &DeskPage::complain);
     connect(customers_, &CustomersPage::said, this, &DeskPage::tell);
+    connect(customers_, &CustomersPage::taken_back, this, &DeskPage::take_complaints_away);
     connect(customers_, &CustomersPage::open_asked, this, &DeskPage::open_asked);
     connect(customers_, &CustomersPage::new_job_asked, this, &DeskPage::new_for_customer_asked);
     // The list of jobs, once the page has done.
@@ -133,6 +159,7 @@ void DeskPage::show_customer_of(const std::string& job_id) {
         complain(qs(text_of(customer.problems())));
     else if (!customer.value().empty())
         show_customer(customer.value());
+    preview_selected();  // its client may be a customer now
 }
 
 void DeskPage::show_prices() {
@@ -146,6 +173,7 @@ void DeskPage::show_prices() {
     column->addWidget(prices_);
     connect(prices_, &PricePage::problem, this, &DeskPage::complain);
     connect(prices_, &PricePage::said, this, &DeskPage::tell);
+    connect(prices_, &PricePage::taken, this, &DeskPage::take_complaints_away);
     connect(prices_, &PricePage::lists_changed, this, &DeskPage::firms_own_changed);
 }
 
@@ -160,6 +188,7 @@ void DeskPage::show_rules() {
     column->addWidget(rules_);
     connect(rules_, &RulePage::problem, this, &DeskPage::complain);
     connect(rules_, &RulePage::said, this, &DeskPage::tell);
+    connect(rules_, &RulePage::taken, this, &DeskPage::take_complaints_away);
     connect(rules_, &RulePage::sets_changed, this, &DeskPage::firms_own_changed);
 }
 

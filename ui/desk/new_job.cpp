@@ -14,7 +14,7 @@ Job new_job(const plan::Reference& reference, const std::string& number, Instant
     if (!reference.climates.empty()) {
         const weather::Climate& climate = reference.climates.begin()->second;
         job.weather = climate.id;
-        job.site.location.place_name = climate.label;
+        // Without its name: the plan needs some position to begin with, but nobody has told where the site lies.
         job.site.location.latitude_deg = climate.latitude_deg;
         job.site.location.longitude_deg = climate.longitude_deg;
         job.site.location.altitude_m = climate.altitude_m;

@@ -27,6 +27,7 @@ namespace {
 constexpr int price_row_px = 32;
 constexpr int least_text_px = 260;
 constexpr int keep_changes_ms = 250;
+constexpr int heading_spare_px = 6;
 
 }  // namespace
 
@@ -66,6 +67,8 @@ PricePage::PricePage(store::Store& store, std::shared_ptr<const plan::Reference>
     connect(model_, &PriceModel::refused, this, &PricePage::problem);
     connect(terms_, &PriceTerms::refused, this, &PricePage::problem);
     connect(model_, &PriceModel::edited, this, &PricePage::refresh_state);
+    connect(model_, &PriceModel::edited, this, &PricePage::taken);
+    connect(terms_, &PriceTerms::edited, this, &PricePage::taken);
     connect(terms_, &PriceTerms::edited, this, [this] {
         model_->set_terms(shown_list());
         refresh_state();
@@ -125,8 +128,9 @@ QWidget* PricePage::make_items() {
         {PriceModel::column_price, 98}, {PriceModel::column_many, 128},     {PriceModel::column_pack, 58},
         {PriceModel::column_waste, 88}, {PriceModel::column_supplier, 130}, {PriceModel::column_number, 128},
         {PriceModel::column_tax, 90}};
+    header->ensurePolished();  // the style's own letters are wider than the plain ones
     for (const auto& [column, width] : widths)
-        table_->setColumnWidth(column, width);
+        table_->setColumnWidth(column, std::max(width, header->sectionSizeHint(column) + heading_spare_px));
     keep_wide(*table_, PriceModel::column_text, least_text_px);
     add_ = new QPushButton(tr("Add an item"), part);
     remove_ = new QPushButton(tr("Remove the item"), part);

@@ -70,6 +70,7 @@ class PricePage : public QWidget {
    Q_SIGNALS:
     void problem(const QString& text);
     void said(const QString& text);
+    void taken();          ///< an entry, into the list on screen
     void lists_changed();  ///< a version was saved or withdrawn
 
    private:

@@ -3,6 +3,7 @@
 #include <QDateTime>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QRegularExpression>
 
 #include "core/parts/price_changes.h"
 #include "ui/common/format.h"
@@ -18,6 +19,22 @@ namespace {
 
 constexpr std::size_t most_list_bytes = 16 * mebibyte;  ///< what the reader of price lists takes
 
+/// A list named after a year holds for that year, whatever days the one it is made from has.
+void take_year_of_name(parts::PriceList& list) {
+    static const QRegularExpression year_word(QStringLiteral("\\b(20\\d\\d)\\b"));
+    const QRegularExpressionMatch found = year_word.match(qs(list.label));
+    if (!found.hasMatch()) return;
+    const std::string year = found.captured(1).toStdString();
+    list.valid_from = year + "-01-01";
+    list.valid_to = year + "-12-31";
+}
+
+/// "1,049.00 EUR" as the rest of the window writes it.
+QString amounts_as_elsewhere(const std::string& text) {
+    static const QRegularExpression between_thousands(QStringLiteral("(?<=\\d),(?=\\d{3}(,\\d{3})*\\.\\d\\d )"));
+    return qs(text).replace(between_thousands, QString(QChar(0x202F)));
+}
+
 }  // namespace
 
 bool PricePage::make_own(const std::string& id, const QString& label) {
@@ -25,6 +42,7 @@ bool PricePage::make_own(const std::string& id, const QString& label) {
     parts::PriceList list = shown_list();
     list.id = id;
     list.label = label.trimmed().toStdString();
+    take_year_of_name(list);
     list.note.clear();  // the mark of invented prices stays until somebody says that they are checked
     const std::string text = parts::price_list_to_json(list);
     const Result<parts::PriceList> read = parts::price_list_from_json(text, "price list " + id);
@@ -39,7 +57,8 @@ bool PricePage::make_own(const std::string& id, const QString& label) {
     read_lists();
     fill_choice();
     if (const Entry* entry = current()) show_entry(*entry);
-    Q_EMIT said(tr("'%1' is a list of the firm's own now").arg(label.trimmed()));
+    Q_EMIT said(tr("'%1' is a list of the firm's own now, for %2 to %3")
+                    .arg(label.trimmed(), day(list.valid_from), day(list.valid_to)));
     Q_EMIT lists_changed();
     return true;
 }
@@ -96,8 +115,8 @@ std::unique_ptr<VersionsDialog> PricePage::versions() {
         if (!then.ok() || !now.ok()) return (then.ok() ? now : then).problems();
         std::vector<VersionChange> out;
         for (const parts::PriceChange& change : parts::price_changes(then.value(), now.value()))
-            out.push_back({with_capital(qs(change.where)), qs(change.before),
-                           change.after.empty() ? tr("removed") : qs(change.after)});
+            out.push_back({with_capital(qs(change.where)), amounts_as_elsewhere(change.before),
+                           change.after.empty() ? tr("removed") : amounts_as_elsewhere(change.after)});
         return out;
     };
     return std::make_unique<VersionsDialog>(tr("Versions of the price list"), kept, between, this);

@@ -4,7 +4,6 @@
 #include <QDate>
 #include <algorithm>
 #include <cmath>
-#include <set>
 
 #include "core/job/words.h"
 #include "core/parts/price_entry.h"
@@ -271,20 +270,17 @@ TermsRows tax_rate_rows() {
         rate.label = Terms::tr("Tax").toStdString();
         // No rate that nobody typed: 0 would be one, too.
         rate.rate = std::nan("");
-        // From the list's last day on, named as the newest rate there is.
-        QDate day = QDate::fromString(qs(list.valid_to), Qt::ISODate);
-        std::set<std::string> taken;
+        // From the list's first day on, or from the day after the newest of its class, and named as that one.
         std::string newest;
         for (const parts::DatedTaxRate& one : list.tax_rates) {
             if (one.tax_class != rate.tax_class) continue;
-            taken.insert(one.valid_from);
             if (one.valid_from < newest) continue;
             newest = one.valid_from;
             rate.label = one.label;
         }
-        while (taken.contains(day.toString(Qt::ISODate).toStdString()))
-            day = day.addDays(1);
-        rate.valid_from = day.toString(Qt::ISODate).toStdString();
+        rate.valid_from = list.valid_from;
+        if (newest >= list.valid_from)
+            rate.valid_from = QDate::fromString(qs(newest), Qt::ISODate).addDays(1).toString(Qt::ISODate).toStdString();
         list.tax_rates.push_back(std::move(rate));
         return QString();
     };

@@ -52,6 +52,7 @@ RulePage::RulePage(store::Store& store, std::vector<std::string> program, QWidge
     column->addWidget(line_);
     connect(model_, &RuleModel::refused, this, &RulePage::problem);
     connect(model_, &RuleModel::edited, this, &RulePage::refresh_state);
+    connect(model_, &RuleModel::edited, this, &RulePage::taken);
     reload();
 }
 

@@ -63,6 +63,7 @@ class RulePage : public QWidget {
    Q_SIGNALS:
     void problem(const QString& text);
     void said(const QString& text);
+    void taken();         ///< an entry, into the set on screen
     void sets_changed();  ///< a version was saved or withdrawn, or another set is for new jobs
 
    private:

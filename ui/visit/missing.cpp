@@ -42,6 +42,14 @@ void missing_of_place(const Job& job, std::vector<Missing>& list) {
                         tr("the sun is taken for the Gulf of Guinea"),
                         {},
                         QStringLiteral("latitude")});
+    } else if (place_is_assumed(job)) {
+        list.push_back(
+            {tr("Place of the site: its name, latitude, longitude and altitude"),
+             tr("%1, %2 and %3 are assumed")
+                 .arg(quantity(at.latitude_deg, QStringLiteral("\u00b0"), 2),
+                      quantity(at.longitude_deg, QStringLiteral("\u00b0"), 2), quantity(at.altitude_m, tr("m"))),
+             {},
+             QStringLiteral("place")});
     }
     if (!job.site.basic_wind_m_s) {
         list.push_back({tr("Wind: basic speed for the place"),
@@ -146,6 +154,10 @@ void missing_of_supplies(const Job& job, std::vector<Missing>& list) {
 }
 
 }  // namespace
+
+bool place_is_assumed(const Job& job) {
+    return job.site.location.place_name.empty();
+}
 
 std::vector<Missing> still_to_measure(const Job& job) {
     std::vector<Missing> list;

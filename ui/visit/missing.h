@@ -16,6 +16,9 @@ struct Missing {
     QString field;         ///< key of the form's field; empty when `place_id` says where
 };
 
+/// Nobody has named the place: a new job begins with the position of its weather year.
+[[nodiscard]] bool place_is_assumed(const Job& job);
+
 /// In the order of a walk round the house: place, access, roof, spots, demand.
 [[nodiscard]] std::vector<Missing> still_to_measure(const Job& job);
 

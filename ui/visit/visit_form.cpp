@@ -1,6 +1,7 @@
 #include "ui/visit/visit_form.h"
 
 #include <QDate>
+#include <QLabel>
 #include <QPushButton>
 
 #include "ui/common/edits.h"
@@ -9,6 +10,7 @@
 #include "ui/visit/ground_form.h"
 #include "ui/visit/guarded_edit.h"
 #include "ui/visit/household_form.h"
+#include "ui/visit/missing.h"
 #include "ui/visit/rooms_form.h"
 #include "ui/visit/supply_form.h"
 #include "ui/visit/water_form.h"
@@ -147,7 +149,18 @@ void VisitForm::build_place() {
         changed.place_name = value.trimmed().toStdString();
         set_location(*session_, changed);
     });
-    shows_.push_back([place](const Job& job) { place->set_value(qs(job.site.location.place_name)); });
+    fields_.insert(QStringLiteral("place"), place);
+    auto* assumed = new QLabel(tr("\u25b2 The position is assumed while the place has no name: a new job begins at "
+                                  "that of its weather year. Enter name, latitude, longitude and altitude."),
+                               this);
+    assumed->setProperty("role", QStringLiteral("caution"));
+    assumed->setWordWrap(true);
+    add(assumed);
+    fields_.insert(QStringLiteral("place_assumed"), assumed);
+    shows_.push_back([place, assumed](const Job& job) {
+        place->set_value(qs(job.site.location.place_name));
+        assumed->setVisible(place_is_assumed(job));
+    });
     pair_next();
     location_number(QStringLiteral("latitude"), tr("Latitude, north +"), tr("\u00b0"), {-90.0, 90.0, 4, 0.0, false},
                     &Location::latitude_deg);

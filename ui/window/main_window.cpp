@@ -4,6 +4,7 @@
 #include <QCloseEvent>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QScreen>
 #include <QStackedWidget>
 
 #include "ui/common/format.h"
@@ -21,6 +22,13 @@
 
 namespace wg::ui {
 
+namespace {
+
+constexpr int frame_px = 4;
+constexpr int title_px = 32;
+
+}  // namespace
+
 MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<const plan::Reference> reference,
                        QWidget* parent)
     : QMainWindow(parent),
@@ -30,7 +38,8 @@ MainWindow::MainWindow(std::unique_ptr<store::Store> store, std::shared_ptr<cons
       equipment_(*store_, reference),
       reference_(std::move(reference)) {
     setWindowTitle(tr("Warmgable"));
-    resize(1366, 768);
+    // Never beyond the screen, its frame and title included.
+    resize(QSize(1366, 768).boundedTo(screen()->availableSize() - QSize(frame_px, title_px)));
     setMinimumSize(1000, 560);  // a small laptop at 120 dpi
     set_theme(theme_setting(*store_));
 

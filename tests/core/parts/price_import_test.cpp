@@ -342,6 +342,35 @@ TEST(PriceImport, takes_prices_of_quantities_from_lines_of_their_own) {
     EXPECT_EQ(previewed("id,price\nclip,1.00\n", into).rows.at(0).item.quantity_prices, before.quantity_prices);
 }
 
+TEST(PriceImport, an_empty_cell_changes_nothing) {
+    PriceList into = list();
+    PriceItem& tube = into.items[1];
+    tube.supplier_price = Money{600};
+    tube.discount_group = "a";
+    tube.cost = cost_after_discount({600}, 35.0);
+    tube.pack = 25.0;
+    tube.waste_percent = 5.0;
+    const char* head = "id,text,price,cost,supplier_price,discount_group,pack,waste_percent,supplier,supplier_number\n";
+    ImportPreview preview = previewed(std::string(head) + "tube-9.52,Tube,5.50,,,,,,,\n", into);
+    ASSERT_EQ(preview.rows.size(), 1U) << text_of(preview.problems);
+    PriceItem expected = tube;
+    expected.text = "Tube";
+    expected.price = {550};
+    EXPECT_EQ(preview.rows[0].item, expected);
+    // A cost that is the list price itself says that nothing is taken off.
+    preview = previewed(std::string(head) + "tube-9.52,Tube,5.50,6.00,6.00,,,,,\n", into);
+    ASSERT_EQ(preview.rows.size(), 1U) << text_of(preview.problems);
+    EXPECT_EQ(preview.rows[0].item.discount_group, "");
+    EXPECT_EQ(preview.rows[0].item.cost, Money{600});
+    // A cost that is told does away with the way to another one.
+    preview = previewed(std::string(head) + "tube-9.52,Tube,5.50,4.00,,,,,,\n", into);
+    ASSERT_EQ(preview.rows.size(), 1U) << text_of(preview.problems);
+    expected.cost = Money{400};
+    expected.supplier_price.reset();
+    expected.discount_group.clear();
+    EXPECT_EQ(preview.rows[0].item, expected);
+}
+
 TEST(PriceImport, refuses_an_item_whose_prices_of_quantities_cannot_be_read) {
     const PriceList into = list();
     for (const char* lines :

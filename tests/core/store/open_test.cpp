@@ -43,6 +43,20 @@ TEST_F(StoreTest, MigrationsAreNumberedOneByOne) {
     for (std::size_t i = 0; i < migrations(Dialect::sqlite).size(); ++i) {
         EXPECT_EQ(migrations(Dialect::sqlite)[i].version, static_cast<int>(i) + 1);
     }
+    const std::vector<Migration>& server = migrations(Dialect::postgresql);
+    for (std::size_t i = 1; i < server.size(); ++i)
+        EXPECT_EQ(server[i].version, server[i - 1].version + 1) << server[i].what;
+    EXPECT_EQ(server.back().version, newest_version()) << "both end at the same step";
+}
+
+TEST_F(StoreTest, ATableThatIsMissingIsToldAsAStoreThatIsNotWhole) {
+    const auto store = open();
+    EXPECT_EQ(sql(path(), "DROP TABLE service_due"), "");
+    const auto due = store->services_due("2030-01-01");
+    ASSERT_FALSE(due.ok());
+    EXPECT_TRUE(mentions(text_of(due.problems()), "no such table")) << text_of(due.problems());
+    EXPECT_TRUE(mentions(text_of(due.problems()), "warmgable store check")) << text_of(due.problems());
+    EXPECT_FALSE(mentions(text_of(due.problems()), "permissions"));
 }
 
 TEST_F(StoreTest, AFileLeftEmptyOrUnfinishedByACrashIsCompleted) {

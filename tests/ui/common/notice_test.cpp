@@ -4,8 +4,10 @@
 
 #include <QAccessible>
 #include <QApplication>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QTableWidget>
 #include <QTest>
 #include <QVBoxLayout>
 #include <functional>
@@ -82,6 +84,16 @@ TEST_F(Notice, GoodNewsLeavesByItselfAndTroubleStays) {
     EXPECT_EQ(bar->text(), "Version 4 saved");
 }
 
+TEST_F(Notice, LinesWhoseCauseIsOverGoAndTheOthersStay) {
+    bar->add(Mark::stop, "900 is beyond 0 to 100");
+    bar->add(Mark::caution, "No backup was made today");
+    bar->take_away({"900 is beyond 0 to 100", "never said"});
+    EXPECT_EQ(bar->text(), "No backup was made today");
+    EXPECT_TRUE(bar->isVisible());
+    bar->take_away({"No backup was made today"});
+    EXPECT_FALSE(bar->isVisible());
+}
+
 TEST_F(Notice, GoodNewsStaysWhileTheFocusIsInIt) {
     bar->set_stay_ms(20);
     page.activateWindow();
@@ -134,6 +146,37 @@ TEST(FreePlace, IsAsLowAsNothingIsCoveredElseWhereTheLeastIs) {
     const QRect crowded = free_place({600, 50}, room, {{0, 0, 600, 300}, {0, 150, 600, 150}});
     EXPECT_LE(crowded.bottom(), 149);
     EXPECT_TRUE(room.contains(free_place({900, 900}, room, {})));
+}
+
+TEST(FreePlace, PrefersThePlaceOverTheFewestWords) {
+    const QRect room(0, 0, 600, 300);
+    EXPECT_EQ(free_place({200, 50}, room, {}, {}, {{0, 240, 190, 60}}), QRect(200, 250, 200, 50));
+    const QRect place = free_place({200, 50}, room, {{0, 240, 600, 60}}, {}, {{0, 100, 600, 140}});
+    EXPECT_LE(place.bottom(), 99) << "neither the buttons below nor the words above them";
+    // Rather over words than over the bar that rows are scrolled with.
+    EXPECT_LE(free_place({200, 50}, room, {}, {{0, 240, 600, 12}}, {{0, 0, 600, 240}}).bottom(), 299);
+    EXPECT_LE(free_place({200, 80}, room, {}, {{0, 240, 600, 12}}, {{0, 0, 600, 240}}).bottom(), 239);
+    // Where words are everywhere, controls still come first.
+    EXPECT_LE(free_place({200, 50}, room, {{0, 240, 600, 60}}, {}, {room}).bottom(), 239);
+}
+
+TEST(FreePlace, WordsAndRowsCountDownToTheLastRow) {
+    QWidget page;
+    page.resize(400, 300);
+    QLabel words("24.5 is from 20 to 30", &page);
+    words.setGeometry(10, 10, 200, 20);
+    QLabel empty(&page);
+    empty.setGeometry(10, 40, 200, 20);
+    QTableWidget table(1, 1, &page);
+    table.setGeometry(10, 80, 300, 200);
+    page.show();
+    const std::vector<QRect> texts = texts_of(page);
+    ASSERT_GE(texts.size(), 2U);
+    EXPECT_EQ(texts[0], QRect(10, 10, 200, 20));
+    for (const QRect& one : texts) {
+        EXPECT_FALSE(one.intersects(empty.geometry()));
+        EXPECT_LT(one.bottom(), 200) << "white below the only row is no text";
+    }
 }
 
 TEST(FreePlace, HiddenAndScrolledAwayControlsCountForNothing) {

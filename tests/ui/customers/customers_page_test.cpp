@@ -4,12 +4,14 @@
 
 #include <QAbstractItemModelTester>
 #include <QComboBox>
+#include <QFile>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QSignalSpy>
 #include <QTableView>
 #include <QTableWidget>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include "core/job/codec.h"
@@ -23,6 +25,7 @@
 #include "ui/customers/customer_table_model.h"
 #include "ui/customers/customers_page.h"
 #include "ui/customers/entry_list.h"
+#include "ui/customers/files.h"
 
 namespace wg::ui {
 namespace customers_page_test {
@@ -93,6 +96,74 @@ TEST(CustomersPage, WhatIsTypedIsKeptBeforeAnotherCustomerIsShown) {
     EXPECT_EQ(page.form()->customer().name, "Birch");
     EXPECT_EQ(page.form()->customer().contacts[0].email, "no address");
     EXPECT_EQ(page.table()->currentIndex().row(), 1);
+}
+
+TEST(CustomersPage, SavingIsToldAndStartsNoJob) {
+    const auto store = open_store();
+    const Customer alder = keep(*store, "Alder");
+    CustomersPage page(*store);
+    page.show();
+    page.activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(&page));
+    QSignalSpy said(&page, &CustomersPage::said);
+    QSignalSpy jobs(&page, &CustomersPage::new_job_asked);
+    QTest::keyClicks(page.form()->name(), QStringLiteral(" Ltd"));
+    QPushButton* save = nullptr;
+    for (QPushButton* one : page.findChildren<QPushButton*>())
+        if (one->text() == QStringLiteral("Save")) save = one;
+    ASSERT_NE(save, nullptr);
+    save->setFocus();
+    QTest::keyClick(save, Qt::Key_Space);
+    ASSERT_EQ(said.count(), 1);
+    EXPECT_EQ(said[0][0].toString(), QStringLiteral("%1 saved").arg(QString::fromStdString(alder.number)));
+    EXPECT_EQ(page.focusWidget(), page.form()->name());
+    QTest::keyClick(page.focusWidget(), Qt::Key_Space);
+    EXPECT_EQ(jobs.count(), 0);
+}
+
+TEST(CustomersPage, NothingIsMarkedWhileANewCustomerIsWritten) {
+    const auto store = open_store();
+    const Customer alder = keep(*store, "Alder");
+    keep(*store, "Birch");
+    CustomersPage page(*store);
+    page.show();
+    page.start_customer();
+    EXPECT_FALSE(page.table()->selectionModel()->hasSelection());
+    EXPECT_FALSE(page.table()->currentIndex().isValid());
+    for (const QPushButton* one : page.findChildren<QPushButton*>())
+        if (one->text() == QStringLiteral("Erase their data") || one->text() == QStringLiteral("Remove"))
+            EXPECT_FALSE(one->isEnabled());
+    for (QPushButton* one : page.findChildren<QPushButton*>())
+        if (one->text() == QStringLiteral("Undo")) one->click();
+    EXPECT_EQ(page.form()->customer().id, alder.id);
+    EXPECT_EQ(page.table()->currentIndex().row(), 0);
+}
+
+TEST(CustomersPage, LinesOfATableThatAreLeftOutAreTold) {
+    const auto store = open_store();
+    CustomersPage page(*store);
+    page.show();
+    QSignalSpy said(&page, &CustomersPage::said);
+    const auto take = [&](const std::string& text) {
+        const auto table = tables::read_csv(text, "old.csv");
+        const auto here = store::CustomerBook(*store).all();
+        CustomerImportDialog dialog(table.value(), QStringLiteral("old.csv"), here.value());
+        EXPECT_TRUE(page.take_in(dialog.preview(), QStringLiteral("old.csv")));
+        return said.last()[0].toString();
+    };
+    EXPECT_EQ(take("Name;PLZ\nAlder;1\nBirch;2\nElm;3\n;5\n;6\n"),
+              QStringLiteral("3 customers added, 0 changed; lines 5 and 6 were not taken in"));
+    EXPECT_EQ(take("Name;PLZ\nOak;1\n;5\n"), QStringLiteral("1 customer added, 0 changed; line 3 was not taken in"));
+    EXPECT_EQ(take("Name;PLZ\nAsh;1\n"), QStringLiteral("1 customer added, 0 changed"));
+}
+
+TEST(ListFiles, DaysThatNoSpreadsheetCountsStayText) {
+    QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("jobs.xlsx"));
+    const auto written =
+        write_table(path, QStringLiteral("Jobs"), {{"Job", "Changed"}, {"1", "1890-05-01"}, {"2", "2027-05-01"}}, {1});
+    ASSERT_TRUE(written.ok()) << text_of(written.problems());
+    EXPECT_TRUE(QFile::exists(path));
 }
 
 TEST(CustomersPage, ANewCustomerHasAddressesAndContacts) {

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <QAbstractButton>
+#include <QTableWidget>
 #include <QTest>
 
 #include "core/store/store.h"
@@ -10,6 +11,8 @@
 #include "ui/common/free_place.h"
 #include "ui/common/notice_bar.h"
 #include "ui/common/theme.h"
+#include "ui/customers/customer_form.h"
+#include "ui/customers/customers_page.h"
 #include "ui/desk/desk_page.h"
 
 namespace wg::ui {
@@ -42,6 +45,34 @@ TEST(DeskNotice, MovesNothingAndCoversNothingThatIsClickedOnAnyTab) {
                     << "tab " << tab << ", " << size.width() << ": " << control.x() << ' ' << control.y();
         }
     }
+}
+
+TEST(DeskNotice, GoesWithItsCauseOrItsPage) {
+    auto store = store::Store::open(":memory:", Instant{1'800'000'000}, "Ada on desk-2").value();
+    DeskPage desk(*store, std::make_shared<const plan::Reference>(test::reference()));
+    desk.resize(1366, 720);
+    desk.show();
+    constexpr int customers_tab = 4;
+    desk.show_tab(customers_tab);
+    ASSERT_NE(desk.customers(), nullptr);
+    desk.notice().add(Mark::caution, QStringLiteral("No backup was made today."));
+    Q_EMIT desk.customers()->problem(QStringLiteral("The customer was not saved. No name."));
+    Q_EMIT desk.customers()->taken_back();
+    EXPECT_EQ(desk.notice().text(), QStringLiteral("No backup was made today."));
+    Q_EMIT desk.customers()->problem(QStringLiteral("The customer was not saved. No name."));
+    desk.show_tab(0);
+    EXPECT_EQ(desk.notice().text(), QStringLiteral("No backup was made today.")) << "the page's own went with it";
+    // What the page says while it is left stays.
+    desk.show_tab(customers_tab);
+    QTest::qWait(10);  // a page made while its tab is shown appears with the next events
+    desk.customers()->start_customer();
+    desk.customers()->form()->contacts()->item(0, 3)->setText(QStringLiteral("no address"));
+    desk.show_tab(0);
+    EXPECT_TRUE(desk.notice().text().contains(QStringLiteral("was not saved"))) << desk.notice().text().toStdString();
+    desk.notice().clear();
+    Q_EMIT desk.customers()->said(QStringLiteral("K-103 saved"));
+    desk.show_tab(customers_tab);
+    EXPECT_EQ(desk.notice().text(), QString());
 }
 
 }  // namespace

@@ -15,6 +15,7 @@ TEST(NewJob, passes_the_rules_of_job_files) {
     const std::vector<Problem> problems = validate(job);
     EXPECT_TRUE(problems.empty()) << text_of(problems);
     EXPECT_EQ(job.number, "2027-0001");
+    EXPECT_EQ(job.site.location.place_name, "") << "where a weather year was made is not where the client lives";
     EXPECT_NE(job.id, new_job(*sample::reference(), "2027-0001", Instant{1'800'000'000}).id);
 }
 

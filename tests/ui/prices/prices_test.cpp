@@ -12,6 +12,7 @@
 
 #include "core/store/price_book.h"
 #include "tests/tools/load_reference.h"
+#include "ui/common/format.h"
 #include "ui/common/versions_view.h"
 #include "ui/drawing/fields.h"
 #include "ui/prices/price_model.h"
@@ -56,6 +57,19 @@ TEST_F(PricesTest, the_programs_list_is_shown_and_not_changed) {
     EXPECT_TRUE(page_->state_words().contains(QStringLiteral("invented")));
     EXPECT_TRUE(page_->state_words().contains(QStringLiteral("comes with the program")));
     QAbstractItemModelTester tester(page_->model());
+}
+
+TEST_F(PricesTest, a_list_named_after_a_year_holds_for_it) {
+    ASSERT_TRUE(page_->make_own("firm-2026", QStringLiteral("Prices 2026"))) << problems_.join(';').toStdString();
+    EXPECT_TRUE(page_->state_words().contains(day(std::string("2026-01-01")))) << page_->state_words().toStdString();
+    EXPECT_TRUE(page_->state_words().contains(day(std::string("2026-12-31")))) << page_->state_words().toStdString();
+}
+
+TEST_F(PricesTest, headings_are_wide_enough_for_their_words) {
+    const QHeaderView& header = *page_->table()->horizontalHeader();
+    for (int column = 0; column < header.count(); ++column)
+        if (!header.isSectionHidden(column))
+            EXPECT_GE(header.sectionSize(column), header.sectionSizeHint(column)) << column;
 }
 
 TEST_F(PricesTest, the_firms_own_list_is_made_changed_saved_and_read_again) {

@@ -161,6 +161,9 @@ TEST_F(TermsTest, travel_taxes_and_energy_are_changed_in_place_and_discarded) {
     type(PriceTerms::tax_table, tax, 2, "7,7");
     ASSERT_TRUE(table(PriceTerms::tax_table).add_row()) << "a day later, so that no two stand for one day";
     type(PriceTerms::tax_table, tax + 1, 2, "8");
+    EXPECT_GE(list().tax_rates[static_cast<std::size_t>(tax)].valid_from, list().valid_from);
+    EXPECT_LT(list().tax_rates[static_cast<std::size_t>(tax)].valid_from, list().valid_to)
+        << "it holds for more than the list's last day";
     type(PriceTerms::tax_table, tax, 3, "2027-07-01");
     EXPECT_EQ(list().tax_rates[static_cast<std::size_t>(tax)].rate, 0.077);
     problems_.clear();

@@ -272,6 +272,22 @@ TEST(StillToMeasure, NamesWindSnowAccessAndUnmeasuredFloorsUntilTheyAreKnown) {
     EXPECT_FALSE(std::any_of(list.begin(), list.end(), about_spot));
 }
 
+TEST(StillToMeasure, APlaceWithoutANameIsAssumed) {
+    Job job = sample::job();
+    job.site.location.place_name = "Springholm";
+    EXPECT_FALSE(lists(still_to_measure(job), "place"));
+    job.site.location.place_name.clear();
+    EXPECT_TRUE(lists(still_to_measure(job), "place"));
+    VisitForm form;
+    JobSession session(job, sample::reference());
+    form.set_session(&session);
+    EXPECT_FALSE(form.field(QStringLiteral("place_assumed"))->isHidden());
+    Location named = job.site.location;
+    named.place_name = "Springholm";
+    set_location(session, named);
+    EXPECT_TRUE(form.field(QStringLiteral("place_assumed"))->isHidden());
+}
+
 TEST(NewElements, LookToTheEquatorAndPassTheJobsRules) {
     for (const double latitude : {47.0, -35.0}) {
         Job job = sample::job();
