@@ -43,22 +43,46 @@ struct Pool {
     double in_stock = 0.0;
     double on_order = 0.0;
     double reserved = 0.0;
+    double taken = 0.0;
 
     double take(double wanted) {
+        const double at_the_job = std::min(taken, wanted);
+        taken -= at_the_job;
         const double there = std::max(0.0, in_stock);
-        const double taken = std::clamp(there + on_order - reserved, 0.0, wanted);
-        const double from_stock = std::min(there, taken);
+        const double free = std::clamp(there + on_order - reserved, 0.0, wanted - at_the_job);
+        const double from_stock = std::min(there, free);
         in_stock -= from_stock;
-        on_order -= taken - from_stock;
-        return taken;
+        on_order -= free - from_stock;
+        return at_the_job + free;
     }
 };
+
+/// Of what is wanted, when so much of it need not be bought; with nothing off it the parts list's figure stands.
+void take_off(double covered, const Supply& supply, PurchaseLine& out) {
+    if (covered < least_amount) return;
+    const double rest = out.wanted - covered;
+    if (rest < least_amount)
+        out.to_order = 0.0;
+    else if (supply.pack > 0.0)
+        out.to_order = std::ceil((rest - least_amount) / supply.pack) * supply.pack;
+    else
+        out.to_order = whole_for(rest, out.unit);
+}
+
+/// The list price less the discount for the whole line, rounded once, as the supplier's invoice has it.
+Money net_of(Money list_price, double discount_percent, double quantity) {
+    return scaled_exact(list_price, in_last_place(quantity, 3) * (10'000 - in_last_place(discount_percent, 2)),
+                        std::int64_t{1000} * 10'000);
+}
 
 void put_prices(const Supply& supply, PurchaseLine& out) {
     out.list_price = supply.list_price;
     out.discount_percent = supply.discount_percent;
     out.cost = supply.cost;
-    if (supply.cost) out.net = line_net(*supply.cost, out.to_order);
+    if (supply.list_price)
+        out.net = net_of(*supply.list_price, supply.discount_percent, out.to_order);
+    else if (supply.cost)
+        out.net = line_net(*supply.cost, out.to_order);
 }
 
 bool is_bought(const OfferedLine& line) {
@@ -100,26 +124,31 @@ Supply supply_in(const parts::PriceList& list, const std::string& item_id) {
     return out;
 }
 
-std::vector<PurchaseGroup> purchase_list(const Offered& offered, const SupplyOf& supply_of) {
+std::vector<PurchaseGroup> purchase_list(const Offered& offered, const SupplyOf& supply_of,
+                                         const OrderedBefore& ordered_before) {
     std::map<std::string, PurchaseGroup> groups;
     std::map<std::string, Pool> pools;  // by item
+    OrderedBefore ordered = ordered_before;
     const auto take_what_is_free = [&pools](const Supply& supply, PurchaseLine& out) {
-        Pool& pool = pools.emplace(out.item_id, Pool{supply.in_stock.value_or(0.0), supply.on_order, supply.reserved})
+        Pool& pool = pools
+                         .emplace(out.item_id, Pool{supply.in_stock.value_or(0.0), supply.on_order, supply.reserved,
+                                                    std::max(0.0, supply.taken)})
                          .first->second;
         if (supply.in_stock) out.in_stock = pool.in_stock;
         out.on_order = pool.on_order;
         out.reserved = pool.reserved;
+        out.taken = pool.taken;
         out.orders = supply.orders;
         out.reservations = supply.reservations;
-        const double taken = pool.take(out.wanted);
-        if (taken < least_amount) return;
-        const double rest = out.wanted - taken;
-        if (rest < least_amount)
-            out.to_order = 0.0;
-        else if (supply.pack > 0.0)
-            out.to_order = std::ceil((rest - least_amount) / supply.pack) * supply.pack;
-        else
-            out.to_order = whole_for(rest, out.unit);
+        take_off(pool.take(out.wanted), supply, out);
+    };
+    const auto leave_out_ordered = [&ordered](const Supply& supply, PurchaseLine& out) {
+        const auto before = ordered.find({out.item_id.empty() ? out.text : out.item_id, out.unit});
+        if (before == ordered.end()) return;
+        out.ordered_before = before->second;
+        const double covered = std::min(before->second, out.wanted);
+        before->second -= covered;
+        take_off(covered, supply, out);
     };
     each_bought(offered, [&](const OfferedLine& offered_line) {
         const parts::Line& line = offered_line.line;
@@ -134,7 +163,10 @@ std::vector<PurchaseGroup> purchase_list(const Offered& offered, const SupplyOf&
         out.to_order = parts::counted_whole(line.unit) ? whole_for(line.to_buy, line.unit) : line.to_buy;
         out.pack = supply.pack;
         out.service = supply.service;
-        if (!line.item_id.empty() && !supply.service) take_what_is_free(supply, out);
+        if (line.item_id.empty() || supply.service || line.unit == "h")
+            leave_out_ordered(supply, out);
+        else
+            take_what_is_free(supply, out);
         // A thousandth below the next whole pack is that pack: what is counted is what was rounded to packs.
         if (supply.pack > 0.0 && out.to_order >= least_amount)
             out.packs = std::ceil((out.to_order - least_amount) / supply.pack);

@@ -2,6 +2,7 @@
 // What has to be ordered for an offer, by supplier. Pure.
 
 #include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -20,6 +21,7 @@ struct Supply {
     std::optional<double> in_stock = {};    ///< of the line's unit; below 0: the book lacks something; none: not kept
     double on_order = 0.0;                  ///< ordered before and not received yet
     double reserved = 0.0;                  ///< of both, for other jobs
+    double taken = 0.0;                     ///< out of stock for this very job, less what came back
     std::vector<parts::Share> orders = {};  ///< which lists the ordered is of
     std::vector<parts::Share> reservations = {};
     bool service = false;                  ///< work or hire that is bought in
@@ -28,6 +30,14 @@ struct Supply {
     std::optional<Money> cost = {};        ///< what the firm pays, net, a unit
 };
 using SupplyOf = std::function<Supply(const std::string& item_id)>;
+
+/// What earlier lists of the job ordered, in units: of no stock nothing else tells that it was ordered.
+struct OrderedKey {
+    std::string what;  ///< the item's id; of a line of the office's own: its text
+    std::string unit;
+    friend auto operator<=>(const OrderedKey&, const OrderedKey&) = default;
+};
+using OrderedBefore = std::map<OrderedKey, double>;
 
 /// As the list has it, stock aside; nothing of an item that it does not have.
 [[nodiscard]] Supply supply_in(const parts::PriceList& list, const std::string& item_id);
@@ -39,12 +49,14 @@ struct PurchaseLine {
     std::string number;     ///< the supplier's
     double needed = 0.0;    ///< what the plan came to
     double wanted = 0.0;    ///< that with its waste, or as the office set it; whole pieces
-    double to_order = 0.0;  ///< what is wanted less what is free of stock and orders, in whole packs and pieces
+    double to_order = 0.0;  ///< what is wanted less what is taken, or free of stock and orders; whole packs and pieces
     double pack = 0.0;
     double packs = 0.0;                ///< whole packs that `to_order` takes; 0: not sold in packs, or none is needed
     std::optional<double> in_stock{};  ///< before this line took from it; none: not kept
     double on_order = 0.0;             ///< the same
     double reserved = 0.0;             ///< for other jobs
+    double taken = 0.0;                ///< for this job, before this line counted of it
+    double ordered_before = 0.0;       ///< the same of what no stock is kept of: by earlier lists of the job
     std::vector<parts::Share> orders{};
     std::vector<parts::Share> reservations{};
     bool service = false;
@@ -64,9 +76,12 @@ struct PurchaseGroup {
 /// Parts that are in, and options that are ticked; no labour, nothing left out, no line of quantity 0. Groups by
 /// supplier in the order of their names, those without one last; names that differ in capitals or spaces around them
 /// are one. Lines in the order of the parts list. `supply_of` may be empty.
-/// What is free of stock and orders (less what other jobs have reserved) goes off what is wanted before whole packs are
-/// made of the rest; lines of one item take from it one after the other. A stock below 0 is told and counts as none.
-[[nodiscard]] std::vector<PurchaseGroup> purchase_list(const Offered& offered, const SupplyOf& supply_of);
+/// What was taken from stock for the job goes off what is wanted first: it is at the job already. What is free of stock
+/// and orders (less what other jobs have reserved) goes off next, before whole packs are made of the rest; lines
+/// of one item take from it one after the other. A stock below 0 is told and counts as none. Of work, hire and lines of
+/// the office's own no stock is kept: what earlier lists of the job ordered of them is not ordered again.
+[[nodiscard]] std::vector<PurchaseGroup> purchase_list(const Offered& offered, const SupplyOf& supply_of,
+                                                       const OrderedBefore& ordered_before = {});
 
 /// What a job takes from stock: its parts that are in and that stock can be kept of, by item and unit.
 struct StockNeed {

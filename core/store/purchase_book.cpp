@@ -162,13 +162,38 @@ Result<std::string> PurchaseBook::paper_to(const std::string& id, const std::str
                       "Open the whole list"));
 }
 
-Result<std::vector<PurchaseOrdered>> PurchaseBook::lines(const std::string& id) const {
-    auto rows = purchase_lines(database_, QStringLiteral("WHERE l.paper_id = ?"), {to_qt(id)});
+namespace {
+
+Result<std::vector<PurchaseOrdered>> bare_lines(Result<std::vector<PurchaseRow>> rows) {
     if (!rows) return rows.problems();
     std::vector<PurchaseOrdered> out;
     out.reserve(rows.value().size());
     for (PurchaseRow& row : rows.value())
         out.push_back(std::move(row.listed.line));
+    return out;
+}
+
+}  // namespace
+
+Result<std::vector<PurchaseOrdered>> PurchaseBook::lines(const std::string& id) const {
+    return bare_lines(purchase_lines(database_, QStringLiteral("WHERE l.paper_id = ?"), {to_qt(id)}));
+}
+
+Result<std::vector<PurchaseOrdered>> PurchaseBook::lines_of_job(const std::string& job_id) const {
+    return bare_lines(purchase_lines(database_, QStringLiteral("WHERE p.job_id = ?"), {to_qt(job_id)}));
+}
+
+Result<PurchaseBook::OrderedFromByLine> PurchaseBook::ordered_from(const std::string& item_id) const {
+    Result<QSqlQuery> found = database_.query(
+        "SELECT l.paper_id, l.position, p.number, l.supplier FROM purchase_line l "
+        "JOIN purchase_paper p ON p.id = l.paper_id WHERE l.item_id = ?",
+        {to_qt(item_id)});
+    if (!found) return found.problems();
+    OrderedFromByLine out;
+    while (found.value().next()) {
+        const auto at = [&row = found.value()](int column) { return row.value(column).toString().toStdString(); };
+        out[{at(0), found.value().value(1).toInt()}] = {at(2), at(3)};
+    }
     return out;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 // Purchase lists as they went out, with their numbers and a paper to each supplier, and what of them came. Only grows.
 
+#include <map>
 #include <string>
 #include <utility>
 #include <vector>
@@ -68,6 +69,15 @@ class PurchaseBook {
     [[nodiscard]] Result<std::string> paper(const std::string& id) const;
     [[nodiscard]] Result<std::string> paper_to(const std::string& id, const std::string& supplier) const;
     [[nodiscard]] Result<std::vector<PurchaseOrdered>> lines(const std::string& id) const;
+    /// Of all lists of a job, oldest first.
+    [[nodiscard]] Result<std::vector<PurchaseOrdered>> lines_of_job(const std::string& job_id) const;
+    /// By list and position: where what was received of an item was ordered.
+    struct OrderedFrom {
+        std::string number;
+        std::string supplier;  ///< empty: none told
+    };
+    using OrderedFromByLine = std::map<std::pair<std::string, int>, OrderedFrom>;
+    [[nodiscard]] Result<OrderedFromByLine> ordered_from(const std::string& item_id) const;
 
     /// Books a delivery: all of it or nothing; how many lines. Refused: nothing to book, a line that no stock is kept
     /// of, parts of a piece, and a line of which something was booked since somebody looked.

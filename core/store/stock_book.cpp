@@ -2,6 +2,7 @@
 
 #include <QUuid>
 #include <QVariant>
+#include <algorithm>
 
 #include "core/quantity/utf8.h"
 #include "core/store/database.h"
@@ -201,13 +202,28 @@ Result<int> StockBook::take_for_job(const std::string& job_id, const std::vector
     return lines;
 }
 
-Result<std::vector<parts::StockMove>> StockBook::fitted_for(const std::string& job_id) const {
+Result<std::vector<StockBook::Fitted>> StockBook::fitted_for(const std::string& job_id) const {
     const auto moves = stock_moves(database_, chains_of_job, {to_qt(job_id)});
     if (!moves) return moves.problems();
-    std::vector<parts::StockMove> out = parts::moves_that_count(moves.value());
-    std::erase_if(out, [&](const parts::StockMove& move) {
-        return move.job_id != job_id || move.kind != parts::StockMoveKind::fitted || move.thousandths == 0;
-    });
+    const std::vector<parts::StockMove> counting = parts::moves_that_count(moves.value());
+    parts::StockByItem returned;
+    for (const parts::StockMove& move : counting)
+        if (move.job_id == job_id && move.kind == parts::StockMoveKind::returned)
+            returned[{move.item_id, move.unit}] += move.thousandths;
+    std::vector<Fitted> out;
+    for (const parts::StockMove& move : counting) {
+        if (move.kind == parts::StockMoveKind::counted) {
+            for (Fitted& one : out)
+                one.counted_since =
+                    one.counted_since || (one.move.item_id == move.item_id && one.move.unit == move.unit);
+            continue;
+        }
+        if (move.job_id != job_id || move.kind != parts::StockMoveKind::fitted) continue;
+        std::int64_t& back = returned[{move.item_id, move.unit}];  // what went out first came back first
+        const std::int64_t of_this = std::min(back, move.thousandths);
+        back -= of_this;
+        if (move.thousandths > of_this) out.push_back({move, move.thousandths - of_this, false});
+    }
     return out;
 }
 
@@ -222,8 +238,14 @@ Result<int> StockBook::put_back_for_job(const std::string& job_id, Instant now) 
     if (auto problem = transaction.begin()) return *problem;
     const auto fitted = fitted_for(job_id);
     if (!fitted) return fitted.problems();
-    for (const parts::StockMove& move : fitted.value()) {
-        const Result<parts::StockMove> entered = put(parts::struck_out(move), now);
+    for (const Fitted& one : fitted.value()) {
+        parts::StockMove back = parts::struck_out(one.move);
+        if (one.counted_since || one.out < one.move.thousandths) {
+            back.kind = parts::StockMoveKind::returned;
+            back.thousandths = one.out;
+            back.corrects_id.clear();
+        }
+        const Result<parts::StockMove> entered = put(std::move(back), now);
         if (!entered) return entered.problems();
     }
     if (fitted.value().empty())

@@ -36,9 +36,11 @@ class StockBook {
         std::int64_t now = 0;
     };
     [[nodiscard]] Result<int> take_for_job(const std::string& job_id, const std::vector<Taking>& takings, Instant now);
-    /// How many entries of `take_for_job` still count for it.
+    /// Of how many entries of `take_for_job` something is still out.
     [[nodiscard]] Result<int> taken_as_planned(const std::string& job_id) const;
-    /// A counter-entry for each that was so taken and still counts; how many. Refused: when none does.
+    /// A counter-entry for each that was so taken and is still out; how many. Where the stock was counted since, or a
+    /// part came back by hand, an entry of what is returned: a counter-entry stands before the count and would change
+    /// nothing. Refused: when none is out.
     [[nodiscard]] Result<int> put_back_for_job(const std::string& job_id, Instant now);
     /// Of a job by its number as people write it; empty: none has it, or it was removed.
     [[nodiscard]] Result<std::string> job_of_number(const std::string& number) const;
@@ -46,8 +48,13 @@ class StockBook {
 
    private:
     friend class PurchaseBook;
-    /// Entries of `take_for_job` that still count for it.
-    [[nodiscard]] Result<std::vector<parts::StockMove>> fitted_for(const std::string& job_id) const;
+    struct Fitted {
+        parts::StockMove move;
+        std::int64_t out = 0;  ///< of it, less what came back by other entries; above 0
+        bool counted_since = false;
+    };
+    /// Entries of `take_for_job` of which something is still out.
+    [[nodiscard]] Result<std::vector<Fitted>> fitted_for(const std::string& job_id) const;
     /// Within a transaction.
     [[nodiscard]] Result<parts::StockMove> put(parts::StockMove move, Instant now) const;
     [[nodiscard]] std::optional<Problem> refuse(const parts::StockMove& move) const;

@@ -3514,14 +3514,6 @@ Freundliche Grüße
         <translation>geplant: %1</translation>
     </message>
     <message>
-        <source>1 pack of %1</source>
-        <translation>1 Gebinde zu %1</translation>
-    </message>
-    <message>
-        <source>%1 packs of %2</source>
-        <translation>%1 Gebinde zu %2</translation>
-    </message>
-    <message>
         <source>Part</source>
         <translation>Teil</translation>
     </message>
@@ -3566,6 +3558,10 @@ Freundliche Grüße
         <translation>Nummer des Lieferanten</translation>
     </message>
     <message>
+        <source>Taken for this job</source>
+        <translation>Für diesen Auftrag entnommen</translation>
+    </message>
+    <message>
         <source>In stock</source>
         <translation>Im Lager</translation>
     </message>
@@ -3580,6 +3576,10 @@ Freundliche Grüße
     <message>
         <source>To order</source>
         <translation>Bestellen</translation>
+    </message>
+    <message>
+        <source>Ordered before: %1</source>
+        <translation>Schon bestellt: %1</translation>
     </message>
     <message>
         <source>%1 for job %2: %3</source>

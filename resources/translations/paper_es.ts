@@ -3514,14 +3514,6 @@ Un saludo cordial
         <translation>planeado: %1</translation>
     </message>
     <message>
-        <source>1 pack of %1</source>
-        <translation>1 envase de %1</translation>
-    </message>
-    <message>
-        <source>%1 packs of %2</source>
-        <translation>%1 envases de %2</translation>
-    </message>
-    <message>
         <source>Part</source>
         <translation>Pieza</translation>
     </message>
@@ -3566,6 +3558,10 @@ Un saludo cordial
         <translation>Número del proveedor</translation>
     </message>
     <message>
+        <source>Taken for this job</source>
+        <translation>Tomado para este trabajo</translation>
+    </message>
+    <message>
         <source>In stock</source>
         <translation>En almacén</translation>
     </message>
@@ -3580,6 +3576,10 @@ Un saludo cordial
     <message>
         <source>To order</source>
         <translation>Pedir</translation>
+    </message>
+    <message>
+        <source>Ordered before: %1</source>
+        <translation>Ya pedido: %1</translation>
     </message>
     <message>
         <source>%1 for job %2: %3</source>

@@ -106,6 +106,7 @@ struct PaperInput {
     std::vector<std::shared_ptr<const plan::Plan>> beside{};  ///< of other choices on offer
     std::optional<economy::Tariffs> tariffs{};                ///< of the price list; nothing: no cost over the years
     quote::SupplyOf supply_of{};                              ///< for the purchase list
+    quote::OrderedBefore ordered_before{};                    ///< by earlier purchase lists of the job
     std::string purchase_supplier{};                          ///< whom a purchase order goes to
     bool purchase_prices = true;                              ///< it tells the prices that are known
     std::optional<OrderInput> order{};

@@ -11,6 +11,7 @@ namespace wg::ui::paper {
 namespace {
 
 constexpr double need_mm = 20.0;
+constexpr double narrow_need_mm = 16.5;  // when all of them stand side by side
 constexpr double order_mm = 32.0;
 
 QString packs_words(const quote::PurchaseLine& line) {
@@ -35,25 +36,33 @@ struct ListColumns {
     bool stock = false;
     bool on_order = false;
     bool reserved = false;
+    bool taken = false;
 };
 
 Table list_table(const quote::PurchaseGroup& group, const ListColumns& columns) {
     Table table;
     table.columns = {{QString(), 8.0, false, true}, {say("Supplier's number"), 24.0}, {say("Part"), 0.0}};
-    table.columns.push_back({say("Needed"), need_mm, true});
-    if (columns.stock) table.columns.push_back({say("In stock"), need_mm, true});
-    if (columns.on_order) table.columns.push_back({say("On order"), need_mm, true});
-    if (columns.reserved) table.columns.push_back({say("Reserved"), need_mm, true});
+    const double each_mm =
+        columns.stock && columns.on_order && (columns.reserved || columns.taken) ? narrow_need_mm : need_mm;
+    table.columns.push_back({say("Needed"), each_mm, true});
+    if (columns.taken) table.columns.push_back({say("Taken for this job"), each_mm, true});
+    if (columns.stock) table.columns.push_back({say("In stock"), each_mm, true});
+    if (columns.on_order) table.columns.push_back({say("On order"), each_mm, true});
+    if (columns.reserved) table.columns.push_back({say("Reserved"), each_mm, true});
     table.columns.push_back({say("To order"), order_mm, true});
     for (const quote::PurchaseLine& line : group.lines) {
         const auto or_nothing = [&line](double amount) {
             return amount > 0.0 ? amount_words(amount, line.unit) : QString();
         };
         QStringList cells{QString(), qs(line.number), say_name(line.text), amount_words(line.needed, line.unit)};
+        if (columns.taken) cells += or_nothing(line.taken);
         if (columns.stock) cells += line.in_stock ? amount_words(*line.in_stock, line.unit) : QString();
         if (columns.on_order) cells += or_nothing(line.on_order);
         if (columns.reserved) cells += or_nothing(line.reserved);
-        cells += order_words(line);
+        cells += line.ordered_before > 0.0
+                     ? order_words(line) + QLatin1Char('\n') +
+                           say("Ordered before: %1").arg(amount_words(line.ordered_before, line.unit))
+                     : order_words(line);
         table.rows.push_back({cells});
     }
     return table;
@@ -135,12 +144,13 @@ Table priced_table(const quote::PurchaseGroup& group, const QString& currency, b
 
 std::vector<Page> lay_out_purchase_list(const SharedInput& input) {
     Flow flow(furniture_of(Paper::purchase_list, *input));
-    const auto groups = quote::purchase_list(offered_of(input->plan), input->supply_of);
+    const auto groups = quote::purchase_list(offered_of(input->plan), input->supply_of, input->ordered_before);
     if (groups.empty()) flow.paragraph(say("There is nothing to order."));
     const ListColumns columns{
         any_line(groups, [](const quote::PurchaseLine& line) { return line.in_stock.has_value(); }),
         any_line(groups, [](const quote::PurchaseLine& line) { return line.on_order > 0.0; }),
-        any_line(groups, [](const quote::PurchaseLine& line) { return line.reserved > 0.0; })};
+        any_line(groups, [](const quote::PurchaseLine& line) { return line.reserved > 0.0; }),
+        any_line(groups, [](const quote::PurchaseLine& line) { return line.taken > 0.0; })};
     for (const quote::PurchaseGroup& group : groups) {
         flow.heading(group.supplier.empty() ? say("No supplier told") : qs(group.supplier));
         flow.table(list_table(group, columns));
@@ -158,7 +168,7 @@ std::vector<Page> lay_out_purchase_list(const SharedInput& input) {
 
 std::vector<Page> lay_out_purchase_order(const SharedInput& input) {
     Flow flow(furniture_of(Paper::purchase_order, *input));
-    const auto groups = quote::purchase_list(offered_of(input->plan), input->supply_of);
+    const auto groups = quote::purchase_list(offered_of(input->plan), input->supply_of, input->ordered_before);
     const auto group = std::find_if(groups.begin(), groups.end(), [&](const quote::PurchaseGroup& one) {
         return one.supplier == input->purchase_supplier;
     });

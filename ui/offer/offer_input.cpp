@@ -19,6 +19,14 @@ QDate day_of(const std::string& iso8601_text) {
     return at.isValid() ? at.toLocalTime().date() : QDate::fromString(qs(iso8601_text), Qt::ISODate);
 }
 
+quote::OrderedBefore ordered_before(const std::vector<store::PurchaseOrdered>& lines) {
+    quote::OrderedBefore out;
+    for (const store::PurchaseOrdered& line : lines)
+        out[{line.item_id.empty() ? line.text : line.item_id, line.unit}] +=
+            parts::units_of_thousandths(line.closed ? line.received : line.thousandths);
+    return out;
+}
+
 }  // namespace
 
 std::vector<std::string> beside_on_offer(const JobSession& session) {
@@ -86,14 +94,27 @@ std::optional<Problem> take_stock(store::Store& store, PaperInput& input) {
     ids.reserve(unit_of.size());
     for (const auto& [id, unit] : unit_of)
         ids.push_back(id);
-    if (ids.empty()) return std::nullopt;
+    const auto ordered = store::PurchaseBook(store).lines_of_job(input.job.id);
+    if (!ordered.ok()) return ordered.problems().front();
+    if (ids.empty()) {
+        input.ordered_before = ordered_before(ordered.value());
+        return std::nullopt;
+    }
+    const auto taken = store::StockBook(store).taken_for(input.job.id);
+    if (!taken.ok()) return taken.problems().front();
     const auto found = store::stock_standings(store, ids, input.job.id);
     if (!found.ok()) return found.problems().front();
     std::map<std::string, parts::ItemStanding> standings;
     for (const parts::ItemStanding& one : found.value())
         if (unit_of.at(one.item_id) == one.unit) standings.emplace(one.item_id, one);
-    input.supply_of = [before = input.supply_of, standings](const std::string& item) {
+    std::map<std::string, double> taken_of;
+    for (const auto& [key, thousandths] : taken.value())
+        if (const auto unit = unit_of.find(key.first); unit != unit_of.end() && unit->second == key.second)
+            taken_of[key.first] = parts::units_of_thousandths(thousandths);
+    input.ordered_before = ordered_before(ordered.value());
+    input.supply_of = [before = input.supply_of, standings, taken_of](const std::string& item) {
         quote::Supply supply = before ? before(item) : quote::Supply{};
+        if (const auto gone = taken_of.find(item); gone != taken_of.end()) supply.taken = gone->second;
         const auto there = standings.find(item);
         if (there == standings.end()) return supply;
         const parts::ItemStanding& one = there->second;
@@ -109,7 +130,8 @@ std::optional<Problem> take_stock(store::Store& store, PaperInput& input) {
 
 std::vector<store::PurchaseOrdered> ordered_lines(const PaperInput& input) {
     std::vector<store::PurchaseOrdered> out;
-    for (const quote::PurchaseGroup& group : quote::purchase_list(paper::offered_of(input.plan), input.supply_of)) {
+    for (const quote::PurchaseGroup& group :
+         quote::purchase_list(paper::offered_of(input.plan), input.supply_of, input.ordered_before)) {
         for (const quote::PurchaseLine& line : group.lines) {
             store::PurchaseOrdered one;
             one.position = static_cast<int>(out.size()) + 1;

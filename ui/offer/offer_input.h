@@ -27,7 +27,8 @@ inline constexpr std::size_t most_on_offer = 3;
 /// Null when there is no plan.
 [[nodiscard]] std::shared_ptr<PaperInput> offer_input(JobSession& session, const Firm& firm, const QDate& today);
 
-/// Puts what is in stock, on order and reserved of the plan's items into `supply_of`, in the unit of their lines.
+/// Puts what is in stock, on order, reserved and taken for the job of the plan's items into `supply_of`, in the unit of
+/// their lines, and what its earlier purchase lists ordered into `ordered_before`.
 /// Refused: a book that cannot be read; the input stays as it was.
 [[nodiscard]] std::optional<Problem> take_stock(store::Store& store, PaperInput& input);
 /// What the purchase list of the input orders, as it is kept.

@@ -10,6 +10,7 @@
 #include <QTimer>
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "core/store/purchase_book.h"
 #include "ui/common/format.h"
@@ -149,7 +150,7 @@ bool OfferStage::save_purchase_list(const QString& path, Instant now, bool suppl
 void OfferStage::ask_and_save_purchase() {
     if (session_ == nullptr || store_ == nullptr || session_->plan() == nullptr) return;
     const auto input = input_now(QDate::currentDate());
-    PurchaseDialog dialog(quote::purchase_list(paper::offered_of(input->plan), input->supply_of),
+    PurchaseDialog dialog(quote::purchase_list(paper::offered_of(input->plan), input->supply_of, input->ordered_before),
                           qs(input->plan.currency), this);
     if (dialog.exec() != QDialog::Accepted) return;
     const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
@@ -164,7 +165,13 @@ std::optional<std::vector<TakeLine>> OfferStage::lines_to_take() {
     const std::string job_id = session_->job().id;
     const auto input = input_now(QDate::currentDate());
     const auto taken = store::StockBook(*store_).taken_for(job_id);
-    const auto standings = store::stock_standings(*store_, {}, job_id);
+    const auto needs = quote::stock_needs(paper::offered_of(input->plan), input->supply_of);
+    std::set<std::string> named;
+    for (const quote::StockNeed& need : needs)
+        named.insert(need.item_id);
+    // None named would be the whole book.
+    const auto standings = named.empty() ? Result<std::vector<parts::ItemStanding>>(std::vector<parts::ItemStanding>{})
+                                         : store::stock_standings(*store_, {named.begin(), named.end()}, job_id);
     for (const auto* problems :
          {taken.ok() ? nullptr : &taken.problems(), standings.ok() ? nullptr : &standings.problems()}) {
         if (problems == nullptr) continue;
@@ -172,12 +179,15 @@ std::optional<std::vector<TakeLine>> OfferStage::lines_to_take() {
         return std::nullopt;
     }
     std::vector<TakeLine> out;
-    for (const quote::StockNeed& need : quote::stock_needs(paper::offered_of(input->plan), input->supply_of)) {
-        TakeLine line{need.item_id, need.text, need.unit, std::llround(need.quantity * 1000.0), 0, std::nullopt};
+    for (const quote::StockNeed& need : needs) {
+        TakeLine line{need.item_id, need.text, need.unit, std::llround(need.quantity * 1000.0), 0, std::nullopt, 0};
         if (const auto gone = taken.value().find({need.item_id, need.unit}); gone != taken.value().end())
             line.taken = gone->second;
-        for (const parts::ItemStanding& one : standings.value())
-            if (one.item_id == need.item_id && one.unit == need.unit) line.in_stock = one.in_stock;
+        for (const parts::ItemStanding& one : standings.value()) {
+            if (one.item_id != need.item_id || one.unit != need.unit) continue;
+            line.in_stock = one.in_stock;
+            line.on_order = one.on_order;
+        }
         out.push_back(std::move(line));
     }
     return out;

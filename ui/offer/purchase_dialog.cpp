@@ -25,7 +25,8 @@ PurchaseDialog::PurchaseDialog(const std::vector<quote::PurchaseGroup>& groups, 
                                QWidget* parent)
     : QDialog(parent) {
     setWindowTitle(tr("Save purchase list"));
-    table_ = reading_table({tr("Supplier"), tr("Lines to order"), tr("There or on order"), tr("Net, as far as known")},
+    table_ = reading_table({tr("Supplier"), tr("Lines to order"), tr("There or on order"), tr("Taken for this job"),
+                            tr("Ordered before"), tr("Net, as far as known")},
                            this);
     table_->setAccessibleName(tr("What is ordered of whom"));
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
@@ -35,16 +36,26 @@ PurchaseDialog::PurchaseDialog(const std::vector<quote::PurchaseGroup>& groups, 
         const auto ordered = std::count_if(group.lines.begin(), group.lines.end(),
                                            [](const quote::PurchaseLine& line) { return line.to_order > 0.0; });
         any = any || ordered > 0;
-        add_reading_row(*table_, {group.supplier.empty() ? tr("no supplier told: no paper") : qs(group.supplier),
-                                  QString::number(ordered),
-                                  QString::number(static_cast<std::ptrdiff_t>(group.lines.size()) - ordered),
-                                  group.net.minor == 0 ? QString() : money(group.net, currency)});
+        const auto without = [&group](const auto& why) {
+            return std::count_if(group.lines.begin(), group.lines.end(),
+                                 [&](const quote::PurchaseLine& line) { return !(line.to_order > 0.0) && why(line); });
+        };
+        const auto taken =
+            without([](const quote::PurchaseLine& line) { return line.taken > 0.0 && line.taken >= line.wanted; });
+        const auto before = without([](const quote::PurchaseLine& line) { return line.ordered_before > 0.0; });
+        add_reading_row(
+            *table_,
+            {group.supplier.empty() ? tr("no supplier told: no paper") : qs(group.supplier), QString::number(ordered),
+             QString::number(static_cast<std::ptrdiff_t>(group.lines.size()) - ordered - taken - before),
+             QString::number(taken), QString::number(before),
+             group.net.minor == 0 ? QString() : money(group.net, currency)});
     }
     auto* words = new QLabel(
         any ? tr("The list takes the next number of purchases. Beside it each supplier gets a paper with their own "
                  "lines "
                  "alone.")
-            : tr("Nothing is to be ordered: all of it is there or on order. The list reserves it for the job."),
+            : tr("Nothing is to be ordered: all of it is there, on order, or taken for the job. The list reserves the "
+                 "rest."),
         this);
     words->setWordWrap(true);
     prices_ = new QCheckBox(tr("&Prices on the papers to suppliers"), this);

@@ -17,6 +17,13 @@ namespace {
 constexpr int take_wide_px = 860;
 constexpr int take_high_px = 560;
 
+QString there_words(const TakeLine& line) {
+    if (line.on_order == 0)
+        return line.in_stock ? stock_quantity(*line.in_stock, line.unit) : TakeDialog::tr("not kept");
+    return TakeDialog::tr("%1 in stock, %2 on order")
+        .arg(stock_quantity(line.in_stock.value_or(0), line.unit), stock_quantity(line.on_order, line.unit));
+}
+
 }  // namespace
 
 bool is_fitted(JobState state) noexcept {
@@ -41,8 +48,7 @@ TakeDialog::TakeDialog(const QString& job_number, std::vector<TakeLine> lines, b
     rows.reserve(lines_.size());
     for (const TakeLine& line : lines_)
         rows.push_back({{qs(line.text), stock_quantity(line.planned, line.unit),
-                         line.taken == 0 ? QString() : stock_quantity(line.taken, line.unit),
-                         line.in_stock ? stock_quantity(*line.in_stock, line.unit) : tr("not kept")},
+                         line.taken == 0 ? QString() : stock_quantity(line.taken, line.unit), there_words(line)},
                         line.unit,
                         proposed(line),
                         false});
@@ -120,7 +126,7 @@ void TakeDialog::accept() {
             QMessageBox ask(QMessageBox::Question, tr("Less than nothing in stock"),
                             tr("More goes than is known to be there:\n%1").arg(less), QMessageBox::NoButton, this);
             const auto* yes = ask.addButton(tr("Take it all the same"), QMessageBox::AcceptRole);
-            ask.addButton(tr("Correct it"), QMessageBox::RejectRole);
+            ask.setDefaultButton(ask.addButton(tr("Correct it"), QMessageBox::RejectRole));
             ask.exec();
             if (ask.clickedButton() != yes) return;
         }

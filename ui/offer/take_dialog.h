@@ -27,6 +27,7 @@ struct TakeLine {
     std::int64_t planned = 0;
     std::int64_t taken = 0;                  ///< for the job, less what came back
     std::optional<std::int64_t> in_stock{};  ///< none: no stock is kept of it yet
+    std::int64_t on_order = 0;
 };
 /// What is proposed: the rest of the plan where stock is kept, nothing where none is.
 [[nodiscard]] std::int64_t proposed(const TakeLine& line) noexcept;

@@ -43,7 +43,7 @@ PricePage::PricePage(store::Store& store, std::shared_ptr<const plan::Reference>
         tabs_->addTab(page, words);
     stock_ = new StockPage(store_, items, tabs_);
     tabs_->addTab(stock_, tr("Stock"));
-    purchases_ = new PurchasePage(store_, tabs_);
+    purchases_ = new PurchasePage(store_, items, tabs_);
     tabs_->addTab(purchases_, tr("Purchase lists"));
     connect(stock_, &StockPage::problem, this, &PricePage::problem);
     connect(stock_, &StockPage::said, this, &PricePage::said);

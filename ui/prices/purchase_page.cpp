@@ -4,6 +4,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTableWidget>
@@ -13,45 +14,22 @@
 #include "ui/common/format.h"
 #include "ui/common/reading_table.h"
 #include "ui/drawing/amount_table.h"
+#include "ui/prices/purchase_words.h"
 #include "ui/prices/receive_dialog.h"
 
 namespace wg::ui {
 namespace {
 
 constexpr int most_purchases_shown = 200;
+constexpr int rows_seen_at_least = 4;
+
+/// With head and some rows, in letters of any size.
+int least_table_height(const QWidget& table) {
+    return (rows_seen_at_least + 1) * (2 * table.fontMetrics().height());
+}
 
 QString supplier_words(const std::string& supplier) {
     return supplier.empty() ? PurchasePage::tr("no supplier told") : qs(supplier);
-}
-
-/// Of a list's lines from one supplier.
-QString list_state(const std::vector<store::PurchaseOrdered>& lines) {
-    const auto waiting = std::count_if(lines.begin(), lines.end(),
-                                       [](const store::PurchaseOrdered& line) { return parts::to_come(line) > 0; });
-    switch (parts::standing_of(lines)) {
-        case parts::OrderStanding::open: return PurchasePage::tr("open");
-        case parts::OrderStanding::partly: return PurchasePage::tr("partly received, lines to come: %1").arg(waiting);
-        case parts::OrderStanding::received: return PurchasePage::tr("received");
-        case parts::OrderStanding::not_coming: return PurchasePage::tr("does not come");
-        case parts::OrderStanding::no_stock: break;
-    }
-    return PurchasePage::tr("nothing for the stock");
-}
-
-QString line_state(const store::PurchaseOrdered& line) {
-    switch (parts::standing_of(line)) {
-        case parts::OrderStanding::open: return PurchasePage::tr("to come");
-        case parts::OrderStanding::partly:
-            return PurchasePage::tr("partly, to come: %1").arg(stock_quantity(parts::to_come(line), line.unit));
-        case parts::OrderStanding::received:
-            return line.received < line.thousandths ? PurchasePage::tr("received, the rest does not come")
-                                                    : PurchasePage::tr("received");
-        case parts::OrderStanding::not_coming: return PurchasePage::tr("does not come");
-        case parts::OrderStanding::no_stock: break;
-    }
-    if (line.item_id.empty()) return PurchasePage::tr("a line of the office's own: no stock is kept of it");
-    if (!parts::is_stocked(line)) return PurchasePage::tr("work or hire: no stock is kept of it");
-    return PurchasePage::tr("nothing was ordered");
 }
 
 QString minute_of(const std::string& at) {
@@ -64,27 +42,37 @@ QString name_or_not_told(const std::string& by) {
 
 }  // namespace
 
-PurchasePage::PurchasePage(store::Store& store, QWidget* parent) : QWidget(parent), store_(store) {
+PurchasePage::PurchasePage(store::Store& store, std::function<const std::vector<parts::PriceItem>&()> items,
+                           QWidget* parent)
+    : QWidget(parent), store_(store), items_(std::move(items)) {
     stack_ = new QStackedWidget(this);
-    auto* none = new QLabel(
-        tr("No purchase list has gone out yet. Save one in a job: Offer, Lines, Save purchase list."), stack_);
-    none->setWordWrap(true);
-    none->setAlignment(Qt::AlignTop | Qt::AlignLeft);
-    auto* some = new QSplitter(Qt::Vertical, stack_);
+    none_ = new QLabel(stack_);
+    none_->setWordWrap(true);
+    none_->setTextFormat(Qt::PlainText);
+    none_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    auto* some = new QSplitter(Qt::Vertical);
     some->setChildrenCollapsible(false);
     some->addWidget(make_lists());
     some->addWidget(make_below());
-    stack_->addWidget(none);
-    stack_->addWidget(some);
+    auto* scroll = new QScrollArea(stack_);
+    scroll->setWidgetResizable(true);
+    scroll->setWidget(some);
+    stack_->addWidget(none_);
+    stack_->addWidget(scroll);
     auto* whole = new QVBoxLayout(this);
     whole->setContentsMargins(0, 12, 0, 0);
     whole->addWidget(stack_);
+}
+
+QString PurchasePage::words_of_none() const {
+    return stack_->currentIndex() == 0 ? none_->text() : QString();
 }
 
 QWidget* PurchasePage::make_lists() {
     auto* part = new QWidget(this);
     table_ = reading_table({tr("Purchase list"), tr("Issued"), tr("Job"), tr("Supplier"), tr("State"), tr("By")}, part);
     table_->setAccessibleName(tr("Purchase lists"));
+    table_->setMinimumHeight(least_table_height(*table_));
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     table_->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Stretch);
     open_supplier_ = new QPushButton(tr("Open the supplier's paper"), part);
@@ -115,6 +103,7 @@ QWidget* PurchasePage::make_below() {
     halves->setChildrenCollapsible(false);
     lines_table_ = reading_table({tr("Part"), tr("Ordered"), tr("Received"), tr("State")}, halves);
     lines_table_->setAccessibleName(tr("What was ordered"));
+    lines_table_->setMinimumHeight(least_table_height(*lines_table_));
     lines_table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     lines_table_->horizontalHeader()->setSectionResizeMode(0, QHeaderView::Stretch);
     auto* right = new QWidget(halves);
@@ -161,11 +150,19 @@ const PurchasePage::Row* PurchasePage::row_at(int row) const {
 }
 
 void PurchasePage::reload() {
-    const int selected = table_->currentRow();
+    const Row* before = row_at(table_->currentRow());
+    const std::string paper_id = before == nullptr ? std::string() : before->paper.id;
+    const std::string supplier = before == nullptr ? std::string() : before->supplier;
     rows_.clear();
     table_->setRowCount(0);
     auto lists = store::PurchaseBook(store_).lists(most_purchases_shown);
-    if (!tell(lists.ok() ? std::vector<Problem>{} : lists.problems())) return;
+    if (!tell(lists.ok() ? std::vector<Problem>{} : lists.problems())) {
+        none_->setText(tr("The purchase lists could not be read. %1").arg(qs(text_of(lists.problems()))));
+        stack_->setCurrentIndex(0);
+        show_lines();
+        return;
+    }
+    none_->setText(tr("No purchase list has gone out yet. Save one in a job: Offer, Lines, Save purchase list."));
     for (const store::PurchaseList& list : lists.value()) {
         const std::size_t first = rows_.size();
         for (const store::PurchaseOrdered& line : list.lines) {
@@ -185,8 +182,25 @@ void PurchasePage::reload() {
                         {qs(row.paper.number), minute_of(row.paper.kept_at), qs(row.job_number),
                          supplier_words(row.supplier), list_state(row.lines), name_or_not_told(row.paper.kept_by)});
     stack_->setCurrentIndex(rows_.empty() ? 0 : 1);
-    if (!rows_.empty()) table_->selectRow(std::clamp(selected, 0, static_cast<int>(rows_.size()) - 1));
+    select(paper_id, supplier);
     show_lines();
+}
+
+void PurchasePage::select(const std::string& paper_id, const std::string& supplier) {
+    const auto same = std::find_if(rows_.begin(), rows_.end(), [&](const Row& row) {
+        return row.paper.id == paper_id && row.supplier == supplier;
+    });
+    if (!rows_.empty()) table_->selectRow(same == rows_.end() ? 0 : static_cast<int>(same - rows_.begin()));
+}
+
+QString PurchasePage::number_of(const store::PurchaseOrdered& line) const {
+    if (line.item_id.empty()) return {};
+    const std::vector<parts::PriceItem>& items = items_();
+    const auto item =
+        std::find_if(items.begin(), items.end(), [&](const parts::PriceItem& one) { return one.id == line.item_id; });
+    if (item == items.end()) return {};
+    const bool theirs = qs(item->supplier).trimmed().compare(qs(line.supplier).trimmed(), Qt::CaseInsensitive) == 0;
+    return theirs ? qs(item->supplier_number) : QString();
 }
 
 void PurchasePage::show_lines() {
@@ -238,7 +252,11 @@ void PurchasePage::show_bookings() {
 std::unique_ptr<ReceiveDialog> PurchasePage::dialog_for(int row) {
     const Row* list = row_at(row);
     if (list == nullptr) return nullptr;
-    return std::make_unique<ReceiveDialog>(qs(list->paper.number), supplier_words(list->supplier), list->lines, this);
+    QStringList numbers;
+    for (const store::PurchaseOrdered& line : list->lines)
+        numbers += number_of(line);
+    return std::make_unique<ReceiveDialog>(qs(list->paper.number), supplier_words(list->supplier), list->lines, numbers,
+                                           this);
 }
 
 bool PurchasePage::receive(int row, const std::vector<store::Delivered>& delivered, const QString& note, Instant now) {

@@ -27,7 +27,7 @@ std::int64_t rest_of(const store::PurchaseOrdered& line) {
 }  // namespace
 
 ReceiveDialog::ReceiveDialog(const QString& list, const QString& supplier, std::vector<store::PurchaseOrdered> lines,
-                             QWidget* parent)
+                             const QStringList& numbers, QWidget* parent)
     : QDialog(parent), lines_(std::move(lines)) {
     setWindowTitle(tr("What came of %1").arg(list));
     auto* words = new QLabel(
@@ -36,8 +36,8 @@ ReceiveDialog::ReceiveDialog(const QString& list, const QString& supplier, std::
         this);
     words->setWordWrap(true);
     words->setTextFormat(Qt::PlainText);
-    table_ = new AmountTable({tr("Part"), tr("Ordered"), tr("Received before")}, tr("Received now"),
-                             tr("Rest does not come"), this);
+    table_ = new AmountTable({tr("Part"), tr("Supplier's number"), tr("Ordered"), tr("Received before")},
+                             tr("Received now"), tr("Rest does not come"), this);
     table_->setAccessibleName(tr("Lines of the purchase list"));
     std::vector<AmountTable::Line> rows;
     rows.reserve(lines_.size());
@@ -46,7 +46,7 @@ ReceiveDialog::ReceiveDialog(const QString& list, const QString& supplier, std::
         const bool stocked = parts::is_stocked(line);
         const QString text = qs(line.text);
         row.cells = {stocked ? text : tr("%1 (no stock is kept of it)").arg(text),
-                     stock_quantity(line.thousandths, line.unit),
+                     numbers.value(static_cast<int>(rows.size())), stock_quantity(line.thousandths, line.unit),
                      stocked ? stock_quantity(line.received, line.unit) : QString()};
         row.unit = line.unit;
         if (stocked) row.thousandths = line.closed ? 0 : rest_of(line);
@@ -137,7 +137,7 @@ void ReceiveDialog::accept() {
         } else {
             QMessageBox ask(QMessageBox::Question, tr("More than was ordered"), beyond, QMessageBox::NoButton, this);
             const auto* yes = ask.addButton(tr("It came so"), QMessageBox::AcceptRole);
-            ask.addButton(tr("Correct it"), QMessageBox::RejectRole);
+            ask.setDefaultButton(ask.addButton(tr("Correct it"), QMessageBox::RejectRole));
             ask.exec();
             if (ask.clickedButton() != yes) return;
         }

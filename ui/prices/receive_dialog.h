@@ -17,9 +17,9 @@ class AmountTable;
 class ReceiveDialog : public QDialog {
     Q_OBJECT
    public:
-    /// `lines`: of that supplier.
+    /// `lines`: of that supplier, with the supplier's numbers as far as they are known.
     ReceiveDialog(const QString& list, const QString& supplier, std::vector<store::PurchaseOrdered> lines,
-                  QWidget* parent = nullptr);
+                  const QStringList& numbers, QWidget* parent = nullptr);
     /// As entered; empty while something cannot be.
     [[nodiscard]] std::vector<store::Delivered> delivered() const;
     [[nodiscard]] QString note() const;

@@ -3,6 +3,7 @@
 #include <QHeaderView>
 #include <QLabel>
 #include <QLineEdit>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -21,7 +22,7 @@ constexpr int stock_row_px = 32;
 
 StockPage::StockPage(store::Store& store, std::function<const std::vector<parts::PriceItem>&()> items, QWidget* parent)
     : QWidget(parent), store_(store), items_(std::move(items)) {
-    auto* halves = new QSplitter(Qt::Horizontal, this);
+    auto* halves = new QSplitter(Qt::Horizontal);
     halves->setChildrenCollapsible(false);
     halves->addWidget(make_items());
     halves->addWidget(make_moves());
@@ -30,7 +31,10 @@ StockPage::StockPage(store::Store& store, std::function<const std::vector<parts:
     halves->setSizes({760, 540});
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 12, 0, 0);
-    column->addWidget(halves, 1);
+    auto* scroll = new QScrollArea(this);  // with large letters the form is higher than a small screen
+    scroll->setWidgetResizable(true);
+    scroll->setWidget(halves);
+    column->addWidget(scroll, 1);
     refresh_form();
 }
 
@@ -60,7 +64,10 @@ QWidget* StockPage::make_items() {
     table_->setColumnWidth(StockModel::column_id, 116);
     for (const int column : {StockModel::column_level, StockModel::column_on_order, StockModel::column_free})
         table_->setColumnWidth(column, 84);
-    table_->setColumnWidth(StockModel::column_counted, 112);
+    // The longest month's name, whatever the letters.
+    constexpr int beside_words_px = 20;
+    table_->setColumnWidth(StockModel::column_counted,
+                           table_->fontMetrics().horizontalAdvance(day("2026-09-30")) + beside_words_px);
     auto* column = new QVBoxLayout(part);
     column->setContentsMargins(0, 0, 8, 0);
     column->setSpacing(8);

@@ -11,6 +11,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "core/store/purchase_book.h"
 #include "ui/common/format.h"
 #include "ui/common/reading_table.h"
 #include "ui/drawing/amount_table.h"
@@ -81,6 +82,7 @@ QWidget* StockPage::make_moves() {
     buttons->addWidget(enter_);
     moves_table_ = reading_table({tr("When"), tr("Movement"), tr("Quantity"), tr("Job"), tr("Note"), tr("By")}, part);
     moves_table_->setAccessibleName(tr("Movements of the item"));
+    moves_table_->setMinimumHeight(5 * 2 * moves_table_->fontMetrics().height());  // the head and some rows
     moves_table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     moves_table_->horizontalHeader()->setSectionResizeMode(4, QHeaderView::Stretch);
     correct_ = new QPushButton(tr("Correct"), part);
@@ -119,6 +121,11 @@ void StockPage::show_moves() {
     if (!item_id_.empty()) {
         const store::StockBook book(store_);
         const auto found = book.moves(item_id_, most_moves_shown);
+        const auto ordered_from = store::PurchaseBook(store_).ordered_from(item_id_);
+        if (!tell(ordered_from.ok() ? std::vector<Problem>{} : ordered_from.problems())) {
+            refresh_form();
+            return;
+        }
         if (tell(found.ok() ? std::vector<Problem>{} : found.problems())) {
             for (const parts::StockMove& move : found.value())
                 if (move.unit == unit_) moves_.push_back(move);
@@ -136,10 +143,18 @@ void StockPage::show_moves() {
                 const auto number = book.number_of_job(move.job_id);
                 if (number.ok()) job = qs(number.value());
             }
+            QStringList note;
+            if (const auto from = ordered_from.value().find({move.purchase_id, move.purchase_line});
+                from != ordered_from.value().end()) {
+                note += qs(from->second.number);
+                if (!from->second.supplier.empty()) note += qs(from->second.supplier);
+            }
+            if (!move.note.empty()) note += qs(move.note);
             const QDateTime at = QDateTime::fromString(qs(move.at), Qt::ISODate).toLocalTime();
-            add_reading_row(*moves_table_, {at.toString(QStringLiteral("yyyy-MM-dd HH:mm")), what,
-                                            stock_quantity(move.thousandths, move.unit), job, qs(move.note),
-                                            move.by.empty() ? tr("not told") : qs(move.by)});
+            add_reading_row(
+                *moves_table_,
+                {at.toString(QStringLiteral("yyyy-MM-dd HH:mm")), what, stock_quantity(move.thousandths, move.unit),
+                 job, note.join(QStringLiteral(", ")), move.by.empty() ? tr("not told") : qs(move.by)});
         }
     }
     refresh_form();
@@ -222,7 +237,7 @@ bool StockPage::ask_less_than_nothing(const parts::StockMove& move) {
     if (asks_) return asks_(words);
     QMessageBox ask(QMessageBox::Question, tr("Less than nothing in stock"), words, QMessageBox::NoButton, this);
     const auto* yes = ask.addButton(tr("Enter it all the same"), QMessageBox::AcceptRole);
-    ask.addButton(tr("Do not enter it"), QMessageBox::RejectRole);
+    ask.setDefaultButton(ask.addButton(tr("Do not enter it"), QMessageBox::RejectRole));
     ask.exec();
     return ask.clickedButton() == yes;
 }

@@ -205,9 +205,74 @@ TEST(PurchaseList, prices_are_the_suppliers_less_the_discount_by_what_is_ordered
     offer.lines[1].supplier = "Pellow";
     const auto groups = purchase_list(offer, [&](const std::string& id) { return supply_in(list, id); });
     ASSERT_EQ(groups.size(), 1U);
-    EXPECT_EQ(groups[0].lines[0].net, Money{15 * 505});
-    EXPECT_EQ(groups[0].net, Money{15 * 505});
+    EXPECT_EQ(groups[0].lines[0].net, Money{7576}) << "75.7575, rounded once";
+    EXPECT_EQ(groups[0].net, Money{7576});
     EXPECT_EQ(groups[0].without_price, 1);
+}
+
+TEST(PurchaseList, the_net_of_a_line_is_rounded_once) {
+    const auto net = [](double quantity, std::int64_t list_minor, double discount) {
+        Supply supply;
+        supply.list_price = Money{list_minor};
+        supply.discount_percent = discount;
+        supply.cost = Money{1};  // the list price says it
+        return bought(part("x", quantity, quantity), supply).net;
+    };
+    EXPECT_EQ(net(500.0, 15, 33.0), Money{5025});
+    EXPECT_EQ(net(24.0, 441, 35.0), Money{6880});
+    EXPECT_EQ(net(3.0, 1000, 0.0), Money{3000});
+    EXPECT_EQ(net(1.0, 100, 12.5), Money{88}) << "half up";
+    Supply cost_alone;
+    cost_alone.cost = Money{505};
+    EXPECT_EQ(bought(part("x", 15.0, 15.0), cost_alone).net, Money{7575});
+}
+
+TEST(PurchaseList, what_was_taken_for_the_job_is_not_ordered_again) {
+    Supply supply;
+    supply.in_stock = 0.0;
+    supply.taken = 10.0;
+    PurchaseLine line = bought(part("clip", 11.0, 11.0), supply);
+    EXPECT_EQ(line.to_order, 1.0) << "ten are at the job, one more is planned";
+    EXPECT_EQ(line.wanted, 11.0) << "the need stays whole: what reserves takes off itself what was taken";
+    EXPECT_EQ(line.taken, 10.0);
+    EXPECT_EQ(bought(part("clip", 10.0, 10.0), supply).to_order, 0.0);
+    supply.in_stock = 3.0;
+    supply.reserved = 3.0;
+    EXPECT_EQ(bought(part("clip", 11.0, 11.0), supply).to_order, 1.0) << "what is there is another job's";
+    supply.reserved = 0.0;
+    EXPECT_EQ(bought(part("clip", 14.0, 14.0), supply).to_order, 1.0);
+    supply.pack = 5.0;
+    EXPECT_EQ(bought(part("clip", 14.0, 15.0), supply).to_order, 5.0);
+    supply.taken = -2.0;
+    EXPECT_EQ(bought(part("clip", 3.0, 3.0), supply).to_order, 0.0) << "more came back than was taken: of stock";
+    Offered offer;
+    offer.lines = {part("clip", 6.0, 6.0), part("clip", 6.0, 6.0)};
+    supply = {};
+    supply.taken = 10.0;
+    const auto lines = purchase_list(offer, [&](const std::string&) { return supply; }).at(0).lines;
+    EXPECT_EQ(lines[0].to_order, 0.0);
+    EXPECT_EQ(lines[1].taken, 4.0);
+    EXPECT_EQ(lines[1].to_order, 2.0);
+}
+
+TEST(PurchaseList, work_hire_and_own_lines_are_not_ordered_again) {
+    Offered offer;
+    offer.lines = {part("hire", 3.0, 3.0), part("", 2.0, 2.0), part("tube", 4.0, 4.0)};
+    offer.lines[1].line.text = "Ladder rail";
+    const auto supply = [](const std::string& id) {
+        Supply out;
+        out.service = id == "hire";
+        return out;
+    };
+    const auto lines = [&](const OrderedBefore& before) { return purchase_list(offer, supply, before).at(0).lines; };
+    auto now = lines({{{"hire", "m"}, 2.0}, {{"Ladder rail", "m"}, 2.0}, {{"tube", "m"}, 4.0}});
+    EXPECT_EQ(now[0].to_order, 1.0);
+    EXPECT_EQ(now[0].ordered_before, 2.0);
+    EXPECT_EQ(now[1].to_order, 0.0);
+    EXPECT_EQ(now[2].to_order, 4.0) << "of what stock is kept, stock and orders tell";
+    now = lines({{{"hire", "pc"}, 9.0}, {{"Ladder", "m"}, 9.0}});
+    EXPECT_EQ(now[0].to_order, 3.0) << "in another unit";
+    EXPECT_EQ(now[1].to_order, 2.0);
 }
 
 TEST(StockNeeds, are_what_the_job_takes_without_packs_services_work_and_own_lines) {

@@ -159,6 +159,33 @@ TEST_P(EachStore, AJobTakesWhatWasPlannedOnceAndPutsItBack) {
     EXPECT_EQ(store->check().value(), "ok");
 }
 
+TEST_P(EachStore, WhatIsPutBackAfterACountIsThereAgain) {
+    const auto store = open();
+    const Job job = store->save(sample_job(), at(1)).value();
+    StockBook book(*store);
+    const auto level = [&book] { return book.levels().value().at(0).thousandths; };
+    ASSERT_TRUE(book.enter(move(Kind::counted, 20'000), at(2)).ok());
+    ASSERT_EQ(book.take_for_job(job.id, {{"tube", "m", 0, 9'000}}, at(3)).value(), 1);
+    ASSERT_TRUE(book.enter(move(Kind::counted, 10'000), at(4)).ok()) << "one was lost";
+    EXPECT_EQ(book.put_back_for_job(job.id, at(5)).value(), 1);
+    EXPECT_EQ(level(), 19'000) << "nine lie on the shelf again";
+    EXPECT_EQ(book.moves("tube", 1).value().at(0).kind, Kind::returned);
+    EXPECT_EQ(book.taken_as_planned(job.id).value(), 0);
+    EXPECT_EQ(book.taken_for(job.id).value().at({"tube", "m"}), 0);
+    EXPECT_FALSE(book.put_back_for_job(job.id, at(6)).ok()) << "once";
+    // Taken again: the later one is out, the earlier one came back.
+    ASSERT_EQ(book.take_for_job(job.id, {{"tube", "m", 0, 4'000}}, at(7)).value(), 1);
+    EXPECT_EQ(book.taken_as_planned(job.id).value(), 1);
+    // A part came back by hand: only the rest is put back.
+    StockMove by_hand = move(Kind::returned, 1'000);
+    by_hand.job_id = job.id;
+    ASSERT_TRUE(book.enter(by_hand, at(8)).ok());
+    EXPECT_EQ(level(), 16'000);
+    EXPECT_EQ(book.put_back_for_job(job.id, at(9)).value(), 1);
+    EXPECT_EQ(level(), 19'000);
+    EXPECT_EQ(book.taken_for(job.id).value().at({"tube", "m"}), 0);
+}
+
 }  // namespace
 }  // namespace stock_book_test
 }  // namespace wg::store::test

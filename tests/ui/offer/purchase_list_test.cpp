@@ -238,6 +238,38 @@ TEST_F(PurchaseListTest, the_next_list_orders_what_neither_stock_nor_earlier_lis
     EXPECT_TRUE(notices().contains(QStringLiteral("less than nothing"))) << notices().toStdString();
 }
 
+TEST_F(PurchaseListTest, what_the_job_took_is_not_ordered_again_and_no_work_twice) {
+    QTemporaryDir folder;
+    ASSERT_TRUE(stage_->save_purchase_list(folder.filePath(QStringLiteral("1.pdf")), now));
+    const auto first = store::PurchaseBook(*store_).lists(1).value().at(0);
+    std::vector<store::Delivered> all;
+    for (const store::PurchaseOrdered& line : first.lines)
+        if (parts::is_stocked(line) && line.thousandths > 0) all.push_back({line.position, 0, line.thousandths, false});
+    ASSERT_TRUE(store::PurchaseBook(*store_).receive(first.paper.id, all, "", now).ok());
+    const auto dialog = stage_->take_dialog();
+    ASSERT_TRUE(stage_->take_from_stock(dialog->takings(), now));
+    const QString path = folder.filePath(QStringLiteral("2.pdf"));
+    ASSERT_TRUE(stage_->save_purchase_list(path, now));
+    for (const store::PurchaseOrdered& line : newest_lines())
+        EXPECT_EQ(line.thousandths, 0) << line.text;
+    EXPECT_EQ(newest_line("hook").needed, 6'000) << "the need stays whole";
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const QString words = words_of_pdf(file.readAll().toStdString());
+    EXPECT_TRUE(words.contains(QStringLiteral("Taken for"))) << words.toStdString();
+}
+
+TEST_F(PurchaseListTest, taking_tells_what_is_on_order) {
+    QTemporaryDir folder;
+    ASSERT_TRUE(stage_->save_purchase_list(folder.filePath(QStringLiteral("1.pdf")), now));
+    const auto dialog = stage_->take_dialog();
+    QString there;
+    for (int row = 0; row < dialog->table()->rowCount(); ++row)
+        if (dialog->table()->item(row, 0)->text().startsWith(QStringLiteral("Roof hook")))
+            there = dialog->table()->item(row, 3)->text().replace(QChar(0x202F), QLatin1Char(' '));
+    EXPECT_EQ(there, QStringLiteral("0 pc in stock, 6 pc on order"));
+}
+
 TEST_F(PurchaseListTest, what_is_ordered_for_another_job_is_not_free) {
     QTemporaryDir folder;
     ASSERT_TRUE(stage_->save_purchase_list(folder.filePath(QStringLiteral("1.pdf")), now));
@@ -258,13 +290,17 @@ TEST_F(PurchaseListTest, what_is_ordered_for_another_job_is_not_free) {
 TEST_F(PurchaseListTest, the_dialog_before_tells_whom_how_much_is_ordered_of) {
     quote::PurchaseGroup group;
     group.supplier = "Pellow";
-    group.lines.resize(3);
+    group.lines.resize(5);
     group.lines[1].to_order = 2.0;
+    group.lines[2].wanted = group.lines[2].taken = 3.0;
+    group.lines[3].ordered_before = 1.0;
     group.net = Money{1234};
     const PurchaseDialog dialog({group}, QStringLiteral("EUR"));
     EXPECT_EQ(dialog.table()->item(0, 1)->text(), QStringLiteral("1"));
     EXPECT_EQ(dialog.table()->item(0, 2)->text(), QStringLiteral("2"));
-    EXPECT_EQ(dialog.table()->item(0, 3)->text(), money(Money{1234}, QStringLiteral("EUR")));
+    EXPECT_EQ(dialog.table()->item(0, 3)->text(), QStringLiteral("1")) << "taken for the job";
+    EXPECT_EQ(dialog.table()->item(0, 4)->text(), QStringLiteral("1")) << "ordered before";
+    EXPECT_EQ(dialog.table()->item(0, 5)->text(), money(Money{1234}, QStringLiteral("EUR")));
     EXPECT_TRUE(dialog.with_prices());
 }
 

@@ -7,6 +7,7 @@
 #include <QTableWidget>
 #include <QTemporaryDir>
 
+#include "core/store/database.h"
 #include "ui/common/format.h"
 #include "ui/drawing/amount_table.h"
 #include "ui/prices/purchase_page.h"
@@ -45,7 +46,17 @@ class PurchaseTest : public testing::Test {
             },
             now);
         ASSERT_TRUE(kept.ok()) << text_of(kept.problems());
-        page_ = std::make_unique<PurchasePage>(*store_);
+        parts::PriceItem clip;
+        clip.id = "clip";
+        clip.supplier = "pellow ";
+        clip.supplier_number = "C 12";
+        parts::PriceItem elsewhere;
+        elsewhere.id = "tube-12.70";
+        elsewhere.supplier = "Bracken";
+        elsewhere.supplier_number = "B 9";
+        items_ = {clip, elsewhere};
+        page_ = std::make_unique<PurchasePage>(*store_,
+                                               [this]() -> const std::vector<parts::PriceItem>& { return items_; });
         QObject::connect(page_.get(), &PurchasePage::problem, [this](const QString& text) { problems_ += text; });
         page_->reload();
     }
@@ -54,6 +65,17 @@ class PurchaseTest : public testing::Test {
     static QString plain(QString text) { return text.replace(QChar(0x202F), QLatin1Char(' ')); }
     QString line_state(int row) { return plain(page_->lines_table()->item(row, 3)->text()); }
 
+    void keep(std::vector<store::PurchaseOrdered> lines) {
+        const auto kept = store::PurchaseBook(*store_).keep(
+            "00000000-0000-4000-8000-000000000001", lines,
+            [](const std::string& number) -> Result<store::PurchasePrints> {
+                return store::PurchasePrints{"%PDF-1.7 invented " + number, {}};
+            },
+            now);
+        ASSERT_TRUE(kept.ok()) << text_of(kept.problems());
+    }
+
+    std::vector<parts::PriceItem> items_;
     std::unique_ptr<store::Store> store_;
     std::unique_ptr<PurchasePage> page_;
     QStringList problems_;
@@ -120,7 +142,7 @@ TEST_F(PurchaseTest, what_came_is_received_and_what_does_not_come_is_told) {
     dialog->accept();
     ASSERT_EQ(dialog->result(), QDialog::Accepted);
     ASSERT_TRUE(page_->receive(0, dialog->delivered(), {}, now));
-    EXPECT_EQ(state(0), QStringLiteral("received"));
+    EXPECT_EQ(state(0), QStringLiteral("received, lines that do not come in full: 1"));
     EXPECT_EQ(line_state(1), QStringLiteral("received, the rest does not come"));
     // It comes after all.
     dialog = page_->dialog_for(0);
@@ -160,6 +182,49 @@ TEST_F(PurchaseTest, the_dialog_refuses_what_cannot_be_and_asks_about_more_than_
     EXPECT_EQ(dialog->result(), QDialog::Accepted);
     EXPECT_EQ(dialog->delivered().size(), 2U);
     EXPECT_EQ(page_->dialog_for(9), nullptr);
+}
+
+TEST_F(PurchaseTest, the_list_chosen_stays_chosen_when_a_new_one_is_saved) {
+    page_->table()->selectRow(1);
+    keep({{1, "Aldermere", "hook", "Hook", "pc", 1000}});
+    page_->reload();
+    ASSERT_EQ(page_->table()->rowCount(), 3);
+    EXPECT_EQ(page_->table()->currentRow(), 2);
+    EXPECT_EQ(page_->table()->item(page_->table()->currentRow(), 3)->text(), QStringLiteral("Bracken"));
+    EXPECT_EQ(page_->lines_table()->item(0, 0)->text(), QStringLiteral("Hook"));
+}
+
+TEST_F(PurchaseTest, more_than_ordered_and_nothing_for_the_stock_are_told_with_why) {
+    store::PurchaseOrdered hire{1, "Bracken", "hire", "Scaffold", "pc", 1000};
+    hire.service = true;
+    keep({hire, {2, "Pellow", "clip", "Clip", "pc", 3000}, {3, "Zander", "clip", "Clip", "pc", 0}});
+    page_->reload();
+    ASSERT_EQ(page_->table()->rowCount(), 5);
+    EXPECT_TRUE(state(0).contains(QStringLiteral("work, hire"))) << state(0).toStdString();
+    EXPECT_TRUE(state(2).startsWith(QStringLiteral("nothing was ordered"))) << state(2).toStdString();
+    ASSERT_TRUE(page_->receive(1, {{2, 0, 5000, false}}, {}, now));
+    page_->table()->selectRow(1);
+    EXPECT_EQ(line_state(0), QStringLiteral("received, 2 pc more than ordered"));
+    EXPECT_EQ(state(1), QStringLiteral("received, lines of which more came: 1"));
+}
+
+TEST_F(PurchaseTest, the_dialog_has_the_suppliers_numbers_as_far_as_they_are_theirs) {
+    const auto dialog = page_->dialog_for(0);
+    EXPECT_EQ(dialog->table()->item(0, 1)->text(), QString()) << "the list has the tube from somebody else";
+    EXPECT_EQ(dialog->table()->item(1, 1)->text(), QStringLiteral("C 12"));
+    EXPECT_EQ(dialog->table()->item(2, 1)->text(), QString());
+}
+
+TEST_F(PurchaseTest, lists_that_cannot_be_read_are_not_told_as_none) {
+    EXPECT_EQ(page_->words_of_none(), QString());
+    ASSERT_FALSE(store_->database().run("ALTER TABLE purchase_supplier_paper RENAME TO away"));
+    page_->reload();
+    EXPECT_FALSE(problems_.isEmpty());
+    EXPECT_TRUE(page_->words_of_none().contains(QStringLiteral("could not be read")))
+        << page_->words_of_none().toStdString();
+    ASSERT_FALSE(store_->database().run("ALTER TABLE away RENAME TO purchase_supplier_paper"));
+    page_->reload();
+    EXPECT_EQ(page_->words_of_none(), QString());
 }
 
 }  // namespace

@@ -234,6 +234,20 @@ TEST_F(StockTest, services_have_no_row_and_what_is_ordered_and_promised_is_shown
     QAbstractItemModelTester tester(stock_->model());
 }
 
+TEST_F(StockTest, what_was_received_tells_list_and_supplier) {
+    store::PurchaseBook book(*store_);
+    const auto kept = book.keep(
+        job_.id, {{1, "Pellow", "tube-12.70", "Copper tube", "m", 15000}},
+        [](const std::string&) -> Result<store::PurchasePrints> {
+            return store::PurchasePrints{"%PDF-1.7", {}};
+        },
+        now);
+    ASSERT_TRUE(kept.ok());
+    ASSERT_TRUE(book.receive(kept.value().id, {{1, 0, 5000, false}}, "note 7", now).ok());
+    stock_->choose("tube-12.70", "m");
+    EXPECT_EQ(cell(0, 4), QStringLiteral("P2027-0001, Pellow, note 7"));
+}
+
 TEST_F(StockTest, a_corrected_entry_of_what_was_planned_stays_one) {
     store::StockBook book(*store_);
     ASSERT_TRUE(book.take_for_job(job_.id, {{"tube-12.70", "m", 0, 3000}}, now).ok());
