@@ -1188,6 +1188,14 @@
         <translation>Steuer</translation>
     </message>
     <message>
+        <source>Standard rate (assumed)</source>
+        <translation>Regelsatz (angenommen)</translation>
+    </message>
+    <message>
+        <source>Reduced rate (assumed)</source>
+        <translation>Ermäßigter Satz (angenommen)</translation>
+    </message>
+    <message>
         <source>Standard rate %1 % (assumed)</source>
         <translation>Regelsatz %1 % (angenommen)</translation>
     </message>
@@ -3278,6 +3286,10 @@ Freundliche Grüße
         <translation>Wie es die Bedingungen des Angebots sagen.</translation>
     </message>
     <message>
+        <source>As the terms of the quote have it:</source>
+        <translation>Wie es die Bedingungen des Angebots sagen:</translation>
+    </message>
+    <message>
         <source>To be paid</source>
         <translation>Zu zahlen</translation>
     </message>
@@ -3362,8 +3374,8 @@ Freundliche Grüße
         <translation>Für Sie mehr oder weniger zu zahlen, wenn alles bewilligt ist</translation>
     </message>
     <message>
-        <source>Everything else stays as agreed: %1 lines of the quote are the same.</source>
-        <translation>Alles andere bleibt wie vereinbart: %1 Posten des Angebots sind gleich.</translation>
+        <source>Everything else in the quote stays as agreed.</source>
+        <translation>Alles andere im Angebot bleibt wie vereinbart.</translation>
     </message>
     <message>
         <source>Your order</source>
@@ -3436,6 +3448,10 @@ Freundliche Grüße
     <message>
         <source>Please pay to %1: %2.</source>
         <translation>Bitte zahlen Sie an %1: %2.</translation>
+    </message>
+    <message>
+        <source>When to pay is not set here: what you and we have agreed in writing holds, and where nothing is agreed, the law.</source>
+        <translation>Wann zu zahlen ist, ist hier nicht festgelegt: Es gilt, was Sie und wir schriftlich vereinbart haben, und wo nichts vereinbart ist, das Gesetz.</translation>
     </message>
     <message>
         <source>VAT number %1</source>
@@ -3856,10 +3872,6 @@ Freundliche Grüße
     <message>
         <source>This quote holds for %1 days.</source>
         <translation>Dieses Angebot gilt %1 Tage.</translation>
-    </message>
-    <message>
-        <source>Payment as agreed between you and us in writing.</source>
-        <translation>Zahlung, wie zwischen Ihnen und uns schriftlich vereinbart.</translation>
     </message>
     <message>
         <source>Prices: %1.</source>

@@ -1188,6 +1188,14 @@
         <translation>Impuestos</translation>
     </message>
     <message>
+        <source>Standard rate (assumed)</source>
+        <translation>Tipo general (supuesto)</translation>
+    </message>
+    <message>
+        <source>Reduced rate (assumed)</source>
+        <translation>Tipo reducido (supuesto)</translation>
+    </message>
+    <message>
         <source>Standard rate %1 % (assumed)</source>
         <translation>Tipo general %1 % (supuesto)</translation>
     </message>
@@ -3278,6 +3286,10 @@ Un saludo cordial
         <translation>Como dicen las condiciones del presupuesto.</translation>
     </message>
     <message>
+        <source>As the terms of the quote have it:</source>
+        <translation>Como dicen las condiciones del presupuesto:</translation>
+    </message>
+    <message>
         <source>To be paid</source>
         <translation>A pagar</translation>
     </message>
@@ -3362,8 +3374,8 @@ Un saludo cordial
         <translation>De más o de menos a pagar si todo se concede</translation>
     </message>
     <message>
-        <source>Everything else stays as agreed: %1 lines of the quote are the same.</source>
-        <translation>Todo lo demás queda como se acordó: %1 partidas del presupuesto son iguales.</translation>
+        <source>Everything else in the quote stays as agreed.</source>
+        <translation>Todo lo demás del presupuesto queda como se acordó.</translation>
     </message>
     <message>
         <source>Your order</source>
@@ -3436,6 +3448,10 @@ Un saludo cordial
     <message>
         <source>Please pay to %1: %2.</source>
         <translation>Pague, por favor, a %1: %2.</translation>
+    </message>
+    <message>
+        <source>When to pay is not set here: what you and we have agreed in writing holds, and where nothing is agreed, the law.</source>
+        <translation>Aquí no se fija cuándo se paga: vale lo que usted y nosotros hayamos acordado por escrito y, a falta de acuerdo, la ley.</translation>
     </message>
     <message>
         <source>VAT number %1</source>
@@ -3856,10 +3872,6 @@ Un saludo cordial
     <message>
         <source>This quote holds for %1 days.</source>
         <translation>Este presupuesto vale %1 días.</translation>
-    </message>
-    <message>
-        <source>Payment as agreed between you and us in writing.</source>
-        <translation>Pago según acordemos por escrito.</translation>
     </message>
     <message>
         <source>Prices: %1.</source>

@@ -24,6 +24,9 @@ const std::vector<const char*>& offer_phrases() {
         marked("Travel, distance"),
         marked("Travel, time"),
         marked("Tax"),
+        marked("Standard rate (assumed)"),
+        marked("Reduced rate (assumed)"),
+        // As older quotes have them.
         marked("Standard rate %1 % (assumed)"),
         marked("Reduced rate %1 % (assumed)"),
         // How the range was found.

@@ -69,6 +69,7 @@ struct OrderInput {
     QString note{};      ///< of the acceptance
     QImage signature{};  ///< opaque; null: none
     quote::FrozenOffer agreed{};
+    std::optional<QString> terms{};               ///< of the quote; none: an older program did not keep them
     std::vector<ReplacedPaper> takes_place_of{};  ///< earlier papers of the order; empty: this is the first
     // Of a change order: the quote that changes what was agreed.
     QString newer_number{};

@@ -48,10 +48,11 @@ struct Row {
 struct Table {
     std::vector<Column> columns;
     std::vector<Row> rows;
-    double least_row_mm = 0.0;  ///< taller where something is written in by hand
-    bool grid = false;          ///< upright rules too, for forms
-    double size_pt = body_pt;   ///< of its rows
-    bool whole = false;         ///< goes to a new page rather than be split, where it fits one
+    double least_row_mm = 0.0;      ///< taller where something is written in by hand
+    bool grid = false;              ///< upright rules too, for forms
+    double size_pt = body_pt;       ///< of its rows
+    bool whole = false;             ///< goes to a new page rather than be split, where it fits one
+    std::size_t last_together = 0;  ///< so many last rows go to a new page rather than be parted: sums
 };
 
 class Flow {

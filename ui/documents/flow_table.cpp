@@ -252,12 +252,14 @@ void Flow::table(const Table& table) {
     keep(wanted <= full_height() ? wanted : header_and_two);
     header_row(table, widths);
     const std::size_t rows = table.rows.size();
+    // The last row never stands alone on a page.
+    const std::size_t last = std::max<std::size_t>(table.last_together, 2);
     for (std::size_t i = 0; i < rows; ++i) {
-        // The last row never stands alone on a page.
-        if (i > 0 && i + 2 == rows && !at_top()) {
-            const double last_two =
-                height_of(table, widths, table.rows[i]) + height_of(table, widths, table.rows[i + 1]);
-            if (last_two > left() && last_two <= 0.5 * full_height()) {
+        if (i > 0 && (i + last == rows || i + 2 == rows) && !at_top()) {
+            double of_last = 0.0;
+            for (std::size_t row = i; row < rows; ++row)
+                of_last += height_of(table, widths, table.rows[row]);
+            if (of_last > left() && of_last <= 0.5 * full_height()) {
                 new_page();
                 header_row(table, widths);
             }
@@ -292,6 +294,12 @@ void Flow::banded_table(const std::vector<Table>& bands) {
         double wanted = row_height(i);
         // A group's title goes with its first row.
         if (bands.front().rows[i].kind == Row::Kind::group && i + 1 < rows) wanted += row_height(i + 1);
+        if (const std::size_t last = bands.front().last_together; last > 0 && i + last == rows) {
+            double of_last = 0.0;
+            for (std::size_t row = i; row < rows; ++row)
+                of_last += row_height(row);
+            if (of_last <= 0.5 * full_height()) wanted = of_last;
+        }
         if (i == 0) {
             keep(std::min(head + wanted, full_height()));
             heads();

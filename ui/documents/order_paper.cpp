@@ -103,14 +103,25 @@ void what_was_ordered(Flow& flow, const OrderInput& order) {
     }
     if (agreed.lines_are_the_sum) total_row(table, say("Equipment and material"), money(material, currency));
     work.put_rows(table, currency, agreed.lines_are_the_sum);
+    const std::size_t before_sums = table.rows.size();
     sums_of(table, agreed, currency);
+    table.last_together = table.rows.size() - before_sums;
     flow.table(table);
 }
 
 void when_to_pay(Flow& flow, const OrderInput& order, const Firm& firm) {
     flow.heading(say("When to pay"));
     if (order.agreed.instalments.empty()) {
-        flow.paragraph(say("As the terms of the quote have it."));
+        if (!order.terms) {
+            flow.paragraph(say("As the terms of the quote have it."));
+        } else if (order.terms->isEmpty()) {
+            flow.paragraph(payment_not_set());
+        } else {
+            flow.paragraph(say("As the terms of the quote have it:"));
+            for (const QString& part : order.terms->split(QLatin1Char('\n'), Qt::SkipEmptyParts))
+                flow.paragraph(part);
+        }
+        pay_to(flow, firm);
         return;
     }
     Table table;
@@ -175,6 +186,7 @@ void changed_lines(Flow& flow, const quote::ChangeOrder& change) {
     const auto row = [&](const QString& what, Money amount) {
         table.rows.push_back({QStringList{what, QString(), QString(), with_sign(amount, currency)}});
     };
+    const std::size_t before_sums = table.rows.size();
     if (change.discount.minor != 0) row(say("Discount"), Money{} - change.discount);
     total_row(table, say("Net"), with_sign(change.net, currency));
     row(say("Tax"), change.tax);
@@ -183,10 +195,10 @@ void changed_lines(Flow& flow, const quote::ChangeOrder& change) {
         {QStringList{say("Price agreed, with tax"), QString(), QString(), money(change.agreed_gross, currency)}});
     total_row(table, say("Price from now on, with tax"), money(change.new_gross, currency));
     if (change.to_bring != change.gross) row(say("More or less for you to pay when all is granted"), change.to_bring);
+    table.last_together = table.rows.size() - before_sums;
     flow.table(table);
-    if (change.unchanged > 0)
-        flow.paragraph(
-            say("Everything else stays as agreed: %1 lines of the quote are the same.").arg(change.unchanged));
+    // Without their number: the client's quote brings fixings and work together, the frozen lines stand each.
+    if (change.unchanged > 0) flow.paragraph(say("Everything else in the quote stays as agreed."));
 }
 
 }  // namespace

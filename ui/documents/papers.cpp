@@ -134,6 +134,12 @@ void pay_to(Flow& flow, const Firm& firm) {
         say("Please pay to %1: %2.").arg(say_name(firm.name.toStdString()), words.join(QStringLiteral(", "))));
 }
 
+QString payment_not_set() {
+    return say(
+        "When to pay is not set here: what you and we have agreed in writing holds, and where nothing is agreed, the "
+        "law.");
+}
+
 QString amount_words(double value, const std::string& unit) {
     const bool whole = std::fabs(value - std::round(value)) < 1e-9;
     return quantity(value, say_name(unit), whole ? 0 : 2);

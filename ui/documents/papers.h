@@ -71,6 +71,8 @@ struct WorkSum {
 [[nodiscard]] QString account_words(const Firm& firm);
 /// The firm's account to pay to; nothing where the firm told none.
 void pay_to(Flow& flow, const Firm& firm);
+/// Neither instalments nor terms tell when to pay: the same words on quote and order.
+[[nodiscard]] QString payment_not_set();
 /// Words of a letter, a paragraph a line; `after_first_words` stands below the salutation and what follows it.
 void letter_words(Flow& flow, const QString& words, const QString& after_first_words);
 /// Findings that the client has to know to decide: what stops the plan, and cautions about water, house and figures.

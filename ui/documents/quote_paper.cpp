@@ -198,6 +198,7 @@ void price_table(Flow& flow, const PaperInput& input) {
     total(say("Material"), material);
     work.put_rows(table, currency, true);
     total(say("Labour"), labour);
+    const std::size_t before_sums = table.rows.size();
     if (quote.discount.minor != 0) {
         const QString reason = qs(input.job.offer.discount_reason);
         table.rows.push_back({QStringList{say("Discount of %1%2")
@@ -219,6 +220,7 @@ void price_table(Flow& flow, const PaperInput& input) {
         if (!plan.offered->subsidies.empty())
             total(say("Left for you to pay when all is granted"), plan.offered->to_bring);
     }
+    table.last_together = table.rows.size() - before_sums;
     flow.table(table);
     if (plan.offered) beside_the_price(flow, *plan.offered, currency, input.firm);
     const bool open =
@@ -232,7 +234,7 @@ void price_table(Flow& flow, const PaperInput& input) {
         until.isValid() ? say("This quote holds for %1 days, until %2.").arg(quote.valid_days).arg(date_words(until))
                         : say("This quote holds for %1 days.").arg(quote.valid_days);
     const QString pay = input.job.offer.terms.empty() && input.job.offer.instalments.empty()
-                            ? say("Payment as agreed between you and us in writing.") + QLatin1Char(' ')
+                            ? payment_not_set() + QLatin1Char(' ')
                             : QString();
     flow.paragraph(holds + QLatin1Char(' ') + pay + say("Prices: %1.").arg(qs(plan.price_list_label)));
     for (const QString& part : qs(input.job.offer.terms).split(QLatin1Char('\n'), Qt::SkipEmptyParts))

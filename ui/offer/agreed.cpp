@@ -57,12 +57,24 @@ QString lines_words(int lines) {
     return lines == 1 ? QObject::tr("1 line") : QObject::tr("%1 lines").arg(lines);
 }
 
-QString paper_words(const std::vector<store::OrderPaper>& papers) {
+// A paper over another quote has another sum: it is told with it, never as if it confirmed what was agreed last.
+QString paper_words(const Agreed& agreed) {
     QStringList words;
-    for (const store::OrderPaper& one : papers)
-        words += (one.kind == store::NumberKind::order ? QObject::tr("order %1") : QObject::tr("change order %1"))
-                     .arg(qs(one.number));
-    return words.join(QStringLiteral(", "));
+    bool confirmed = false;
+    for (const OverPaper& one : agreed.papers) {
+        QString told =
+            (one.paper.kind == store::NumberKind::order ? QObject::tr("order %1") : QObject::tr("change order %1"))
+                .arg(qs(one.paper.number));
+        if (one.paper.quote_id == agreed.quote_id) {
+            confirmed = true;
+        } else {
+            told = QObject::tr("%1 is over %2 (quote %3)")
+                       .arg(told, money(one.gross, qs(one.currency)), qs(one.quote_number));
+        }
+        words += told;
+    }
+    if (!confirmed) words += QObject::tr("quote %1 is not confirmed yet").arg(qs(agreed.quote_number));
+    return words.join(QStringLiteral("; "));
 }
 
 QString list_words(const Agreed& agreed, const std::string& price_list) {
@@ -104,6 +116,17 @@ QStringList causes_of(const quote::PriceChange& change, const Agreed& agreed, co
 
 }  // namespace
 
+std::vector<store::OrderPaper> standing_of_accepted(
+    const std::vector<store::OrderPaper>& papers,
+    const std::map<std::string, std::vector<store::QuoteAnswer>>& answers) {
+    std::vector<store::OrderPaper> out = store::standing(papers);
+    std::erase_if(out, [&answers](const store::OrderPaper& one) {
+        const auto of_quote = answers.find(one.quote_id);
+        return of_quote == answers.end() || of_quote->second.back().answer != store::Answer::accepted;
+    });
+    return out;
+}
+
 Result<std::optional<Agreed>> agreed_of(store::Store& store, const std::string& job_id,
                                         const std::optional<Agreed>& known) {
     const auto quotes = store.quotes(job_id);
@@ -131,22 +154,23 @@ Result<std::optional<Agreed>> agreed_of(store::Store& store, const std::string& 
         out.quote_number = quote.number;
         out.issued_at = quote.issued_at;
         out.accepted = answered->second.back();
-        out.papers = store::standing(papers.value());
         if (waiting != nullptr) {
-            const auto change = std::find_if(out.papers.begin(), out.papers.end(), [&](const store::OrderPaper& one) {
+            const auto standing = store::standing(papers.value());
+            const auto change = std::find_if(standing.begin(), standing.end(), [&](const store::OrderPaper& one) {
                 return one.kind == store::NumberKind::change_order && one.quote_id == waiting->id;
             });
-            if (change != out.papers.end()) {
+            if (change != standing.end()) {
                 out.waiting_change = change->number;
                 out.waiting_quote = waiting->number;
                 out.waiting_gross = {waiting->gross_minor};
             }
         }
-        // A change order that the client declined or has not answered is no part of what was agreed.
-        std::erase_if(out.papers, [&answers](const store::OrderPaper& one) {
-            const auto of_quote = answers.value().find(one.quote_id);
-            return of_quote == answers.value().end() || of_quote->second.back().answer != store::Answer::accepted;
-        });
+        for (const store::OrderPaper& one : standing_of_accepted(papers.value(), answers.value())) {
+            const auto over = std::find_if(quotes.value().begin(), quotes.value().end(),
+                                           [&one](const store::IssuedQuote& of) { return of.id == one.quote_id; });
+            if (over != quotes.value().end())
+                out.papers.push_back({one, over->number, {over->gross_minor}, over->currency});
+        }
         add_list_versions(store, out);
         return std::optional<Agreed>(std::move(out));
     }
@@ -170,7 +194,7 @@ AgreedWords agreed_words(const Agreed& agreed, const plan::Plan* plan, bool plan
     if (!agreed.accepted.who.empty()) out.agreed += QObject::tr(" by %1").arg(qs(agreed.accepted.who));
     if (!agreed.offer.choice_label.empty())
         out.agreed += QObject::tr(", choice \u201c%1\u201d").arg(qs(agreed.offer.choice_label));
-    if (!agreed.papers.empty()) out.agreed += QStringLiteral("; ") + paper_words(agreed.papers);
+    out.agreed += QStringLiteral("; ") + paper_words(agreed);
     if (plan == nullptr) {
         out.today = planning ? QObject::tr("Today's price of that choice is being worked out.")
                              : QObject::tr("That choice is no longer in the job: today's price cannot be told.");

@@ -3,6 +3,7 @@
 
 #include <QString>
 #include <QStringList>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
@@ -14,6 +15,20 @@
 
 namespace wg::ui {
 
+/// A paper of the order and the quote that it is over, which need not be the one that was agreed last.
+struct OverPaper {
+    store::OrderPaper paper;
+    std::string quote_number;
+    Money gross;
+    std::string currency;
+};
+
+/// Papers that stand: none takes their place, and the last answer to their quote is an acceptance. A change order that
+/// the client declined or has not answered is no part of what was agreed.
+[[nodiscard]] std::vector<store::OrderPaper> standing_of_accepted(
+    const std::vector<store::OrderPaper>& papers,
+    const std::map<std::string, std::vector<store::QuoteAnswer>>& answers);
+
 /// The newest quote whose last answer is an acceptance, as it was frozen: ticked options are among its lines, and a
 /// change order that the client accepted is its quote.
 struct Agreed {
@@ -22,8 +37,8 @@ struct Agreed {
     std::string issued_at;
     store::QuoteAnswer accepted;
     quote::FrozenOffer offer;
-    std::vector<store::OrderPaper> papers;  ///< of the order, that stand
-    std::string waiting_change;             ///< change order over a newer quote that nobody answered; empty: none
+    std::vector<OverPaper> papers;  ///< of the order, that stand
+    std::string waiting_change;     ///< change order over a newer quote that nobody answered; empty: none
     std::string waiting_quote;
     Money waiting_gross;
     std::string price_list_id;    ///< that it was reckoned with; empty: an older program did not keep it

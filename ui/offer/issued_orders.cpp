@@ -8,6 +8,7 @@
 
 #include "ui/common/format.h"
 #include "ui/common/opened_papers.h"
+#include "ui/offer/agreed.h"
 #include "ui/offer/firm_settings.h"
 #include "ui/offer/issue.h"
 #include "ui/offer/issued_page.h"
@@ -54,7 +55,7 @@ QString IssuedPage::order_words(const std::string& quote_id) const {
 
 std::vector<store::OrderPaper> IssuedPage::replaced_by_confirming(int row) const {
     std::vector<store::OrderPaper> out;
-    for (const store::OrderPaper& one : store::standing(orders_)) {
+    for (const store::OrderPaper& one : standing_of_accepted(orders_, answers_)) {
         // Newest first: what belongs to a newer quote is not overtaken by this one.
         for (int other = row; other < static_cast<int>(quotes_.size()); ++other)
             if (quotes_[static_cast<std::size_t>(other)].id == one.quote_id) out.push_back(one);
@@ -65,7 +66,7 @@ std::vector<store::OrderPaper> IssuedPage::replaced_by_confirming(int row) const
 QString IssuedPage::why_ask_first(int row) const {
     if (row < 0 || row >= static_cast<int>(quotes_.size())) return {};
     if (!kept_order(store::NumberKind::order, quotes_[static_cast<std::size_t>(row)].id).empty()) return {};
-    const std::vector<store::OrderPaper> standing = store::standing(orders_);
+    const std::vector<store::OrderPaper> standing = standing_of_accepted(orders_, answers_);
     if (standing.empty()) return {};
     const std::vector<store::OrderPaper> replaced = replaced_by_confirming(row);
     if (replaced.empty())

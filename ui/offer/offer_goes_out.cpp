@@ -13,6 +13,7 @@
 #include "ui/common/notice_bar.h"
 #include "ui/common/whole_file.h"
 #include "ui/documents/paper_pane.h"
+#include "ui/offer/agreed_bar.h"
 #include "ui/offer/firm_settings.h"
 #include "ui/offer/issue.h"
 #include "ui/offer/issued_page.h"
@@ -37,20 +38,37 @@ QString OfferStage::why_not_issued() const {
     return why_not_beside(*session_);
 }
 
-void OfferStage::ask_and_issue() {
-    if (session_ == nullptr || store_ == nullptr || session_->plan() == nullptr || !session_->plan()->quote) return;
+QString OfferStage::issue_question() const {
+    if (session_ == nullptr || store_ == nullptr || session_->plan() == nullptr || !session_->plan()->quote) return {};
     const plan::Plan& plan = *session_->plan();
+    const Offer& offer = session_->job().offer;
     const auto quotes = store_->quotes(session_->job().id);
     QString words = tr("The quote over %1 gets a number and is kept as it goes out.")
                         .arg(money(plan.quote->gross, qs(plan.currency)));
     // Newest first.
     if (quotes.ok() && !quotes.value().empty()) {
         const store::IssuedQuote& last = quotes.value().front();
-        words += QLatin1Char(' ') + (last.gross_minor == plan.quote->gross.minor
-                                         ? tr("The client has quote %1 over the same sum: was it not the same quote?")
-                                         : tr("The client has quote %1 already."))
-                                        .arg(qs(last.number));
+        const bool same_sum = last.gross_minor == plan.quote->gross.minor;
+        const bool accepted = agreed_->agreed() && agreed_->agreed()->quote_id == last.id;
+        QString has =
+            accepted ? tr("The client has accepted quote %1 already.") : tr("The client has quote %1 already.");
+        if (same_sum)
+            has = accepted ? tr("The client has accepted quote %1 over the same sum already: is it not the same quote?")
+                           : tr("The client has quote %1 over the same sum: was it not the same quote?");
+        words += QLatin1Char(' ') + has.arg(qs(last.number));
+        if (!accepted && agreed_->agreed())
+            words += QLatin1Char(' ') + tr("Quote %1 is accepted.").arg(qs(agreed_->agreed()->quote_number));
     }
+    if (offer.instalments.empty() && qs(offer.terms).trimmed().isEmpty())
+        words += QStringLiteral("\n\n") +
+                 tr("\u25b2 It does not tell the client when to pay: there are neither instalments nor words on it "
+                    "(page Terms).");
+    return words;
+}
+
+void OfferStage::ask_and_issue() {
+    const QString words = issue_question();
+    if (words.isEmpty()) return;
     QMessageBox ask(QMessageBox::Question, tr("Issue the quote?"), words, QMessageBox::NoButton, this);
     const auto* yes = ask.addButton(tr("Issue quote"), QMessageBox::AcceptRole);
     ask.addButton(tr("Not yet"), QMessageBox::RejectRole);

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <map>
 
+#include "core/plan/issued_paper.h"
 #include "ui/common/format.h"
 #include "ui/common/job_session.h"
 #include "ui/comparison/choice_plans.h"
@@ -172,6 +173,9 @@ Result<OrderInput> order_of(store::Store& store, const store::IssuedQuote& quote
     out.accepted_by = qs(accepted.who);
     out.note = qs(accepted.note);
     out.agreed = agreed.value();
+    const auto paper = plan::issued_paper(quote.plan_json, where);
+    if (!paper.ok()) return paper.problems();
+    if (paper.value()) out.terms = qs(paper.value()->job.offer.terms).trimmed();
     if (!accepted.signature_sha256.empty()) {
         const auto kept = store::QuoteBook(store).signature(accepted.id);
         if (!kept.ok()) return kept.problems();

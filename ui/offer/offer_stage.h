@@ -43,6 +43,9 @@ class OfferStage : public StageWidget {
     /// Freezes the plan as shown into the store. Refused, with the reason on screen, when the plan has a stop, is not
     /// complete yet, has no price, or the job is not saved as planned.
     bool issue_quote(Instant now);
+    /// What is asked before: a number is used up and the paper stays. With what the client has already, and what the
+    /// quote leaves unsaid. Empty: there is nothing to be issued.
+    [[nodiscard]] QString issue_question() const;
     bool save_parts_csv(const QString& path);
     /// The purchase list as PDF under the next number of purchases, and beside it a paper to each supplier of whom
     /// something is ordered. False: refused, which is told; no number is used up.
@@ -82,7 +85,6 @@ class OfferStage : public StageWidget {
     std::optional<std::vector<TakeLine>> lines_to_take();
     void edit_firm();
     [[nodiscard]] QString why_not_issued() const;
-    /// A number is used up and the paper stays: asked first, with what the client has already.
     void ask_and_issue();
     /// The other choices on offer are planned while the stage is seen.
     void want_beside();

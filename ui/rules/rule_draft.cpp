@@ -4,7 +4,9 @@
 #include <QHash>
 #include <QJsonArray>
 #include <QJsonDocument>
+#include <QRegularExpression>
 #include <algorithm>
+#include <cmath>
 
 #include "core/plan/rule_set.h"
 #include "core/plan/rule_sources.h"
@@ -126,6 +128,8 @@ QStringList RuleDraft::add_item(const RuleFieldGroup& group) {
     // What the reader would refuse otherwise.
     if (group.group == RuleGroup::rate) {
         item[QLatin1String("tax_class")] = free(QStringLiteral("tax_class"), QStringLiteral("class"));
+        // Nothing is exempt because nobody typed a rate: the reader refuses it until then.
+        item.remove(QLatin1String("rate"));
     } else if (group.group == RuleGroup::service) {
         item[QLatin1String("id")] = free(QStringLiteral("id"), QStringLiteral("service"));
         item[QLatin1String("every_months")] = 12;
@@ -178,6 +182,27 @@ bool RuleDraft::is_assumed(const RuleRow& row) const {
         return plan::says_assumed(at(row.path).toString().toStdString()) && row.group->group == RuleGroup::set;
     if (source_of(row).none() || at(row.path).isUndefined()) return false;
     return plan::says_assumed(source_words(row).toStdString());
+}
+
+QStringList RuleDraft::misnamed_rates() const {
+    static const QRegularExpression figure(QStringLiteral("(\\d+(?:[.,]\\d+)?)\\s*%"),
+                                           QRegularExpression::UseUnicodePropertiesOption);
+    QStringList out;
+    for (const RuleRow& row : rows()) {
+        const QJsonValue rate = at(row.path);
+        if (row.group->group != RuleGroup::rate || row.field->key != QLatin1String("rate") || !rate.isDouble())
+            continue;
+        QStringList name = row.path;
+        name.last() = QStringLiteral("label");
+        const QString label = at(name).toString();
+        const QRegularExpressionMatch named = figure.match(label);
+        if (!named.hasMatch()) continue;
+        const double percent = named.captured(1).replace(QLatin1Char(','), QLatin1Char('.')).toDouble();
+        if (std::fabs(percent - 100.0 * rate.toDouble()) > 1e-6)
+            out << draft_words("%1 is named '%2', but its rate is %3 %")
+                       .arg(row.group_name, label, value_words(*row.field, rate));
+    }
+    return out;
 }
 
 int RuleDraft::count_assumed() const {

@@ -50,7 +50,8 @@ class RuleDraft {
     [[nodiscard]] QJsonValue at(const QStringList& path) const;
     /// Undefined takes the value out.
     void put(const QStringList& path, const QJsonValue& value);
-    /// A further item of a list of this group, with values that the reader takes; its first row.
+    /// A further item of a list of this group, with values that the reader takes but for a tax rate, which it refuses
+    /// until one is typed; its first row.
     QStringList add_item(const RuleFieldGroup& group);
     void remove_item(const RuleFieldGroup& group, int item);
 
@@ -60,6 +61,8 @@ class RuleDraft {
     /// Whether its source says nothing, or says that it is assumed. Values that are left out are the standard's.
     [[nodiscard]] bool is_assumed(const RuleRow& row) const;
     [[nodiscard]] int count_assumed() const;
+    /// Tax rates whose name holds another percentage than they have, in words: the name stands on quotes.
+    [[nodiscard]] QStringList misnamed_rates() const;
 
    private:
     QJsonObject set_;

@@ -44,6 +44,8 @@ void RulePage::refresh_state() {
     const int assumed = draft.count_assumed();
     QStringList words{assumed == 0 ? tr("%1 values, all with a source.").arg(number(values))
                                    : tr("%1 values, %2 of them assumed.").arg(number(values), number(assumed))};
+    for (const QString& misnamed : draft.misnamed_rates())
+        words << tr("\u25b2 %1: the name stands on quotes.").arg(misnamed);
     if (draft.assumed()) words << tr("\u25c6 Assumed: a caution goes with every plan.");
     if (standard) words << tr("New jobs use this set.");
     if (!own) {

@@ -123,6 +123,37 @@ TEST(OfferPapers, the_confirmation_says_what_was_accepted_by_whom_and_when_to_pa
                     .contains(QStringLiteral("no order to confirm")));
 }
 
+// Wherever the end of a page falls: each length of the order moves it by a line.
+TEST(OfferPapers, net_tax_and_total_stand_together_on_a_page) {
+    int with_break = 0;
+    for (const bool large : {false, true}) {
+        for (int more = 0; more < 40; ++more) {
+            PaperInput input = ordered();
+            input.look.large_print = large;
+            auto& lines = input.order->agreed.lines;
+            lines.insert(lines.begin(), static_cast<std::size_t>(more), line("nail", "Nail", 3, 0));
+            const QString net = money(input.order->agreed.net, QStringLiteral("EUR"));
+            const QString gross = money(input.order->agreed.gross, QStringLiteral("EUR"));
+            const auto pages = paper::lay_out(Paper::order_confirmation, std::make_shared<const PaperInput>(input));
+            int of_net = -1;
+            int of_total = -1;
+            for (std::size_t page = 0; page < pages.size(); ++page) {
+                const QStringList& text = pages[page].text;
+                for (qsizetype i = 0; i < text.size(); ++i) {
+                    if (text[i] == QLatin1String("Net") && text.mid(i, 3).contains(net))
+                        of_net = static_cast<int>(page);
+                    if (text[i] == QLatin1String("Total with tax") && text.mid(i, 3).contains(gross))
+                        of_total = static_cast<int>(page);
+                }
+            }
+            ASSERT_GE(of_net, 0) << more;
+            EXPECT_EQ(of_net, of_total) << more << (large ? " in large print" : "");
+            if (of_net > 0) ++with_break;
+        }
+    }
+    EXPECT_GT(with_break, 10) << "else no page ended among them";
+}
+
 TEST(OfferPapers, the_change_order_tells_each_line_and_both_prices) {
     const PaperInput input = ordered();
     const QString text = sample::text_of_paper(Paper::change_order, input);

@@ -85,6 +85,69 @@ TEST_F(AgreedTest, a_change_order_counts_once_its_quote_is_accepted) {
     EXPECT_TRUE(told.today.contains(QStringLiteral("the same")));
 }
 
+TEST_F(AgreedTest, before_a_quote_goes_out_it_is_told_what_the_client_has_and_what_is_left_unsaid) {
+    EXPECT_FALSE(stage_->issue_question().contains(QStringLiteral("The client has")));
+    EXPECT_FALSE(stage_->issue_question().contains(QStringLiteral("when to pay"))) << "there are instalments";
+    ASSERT_TRUE(stage_->issue_quote(now));
+    EXPECT_TRUE(stage_->issue_question().contains(QStringLiteral("The client has quote Q2027-0001 over the same sum")))
+        << stage_->issue_question().toStdString();
+    ASSERT_TRUE(stage_->issued()->enter(0, answer(store::Answer::accepted), now));
+    EXPECT_TRUE(stage_->issue_question().contains(QStringLiteral("has accepted quote Q2027-0001 over the same sum")))
+        << stage_->issue_question().toStdString();
+    issue_with_valve();
+    EXPECT_TRUE(stage_->issue_question().contains(QStringLiteral("Quote Q2027-0001 is accepted.")))
+        << stage_->issue_question().toStdString();
+    session_->edit(QStringLiteral("none"), [](Job& job) { job.offer.instalments.clear(); });
+    ASSERT_TRUE(settle());
+    EXPECT_TRUE(stage_->issue_question().contains(QStringLiteral("when to pay")));
+    session_->edit(QStringLiteral("terms"), [](Job& job) { job.offer.terms = "Within 30 days."; });
+    ASSERT_TRUE(settle());
+    EXPECT_FALSE(stage_->issue_question().contains(QStringLiteral("when to pay")));
+}
+
+TEST_F(AgreedTest, an_order_without_instalments_repeats_the_terms_or_says_that_there_are_none) {
+    session_->edit(QStringLiteral("none"), [](Job& job) { job.offer.instalments.clear(); });
+    save_job();
+    const auto paper_of_order = [this](int row) {
+        EXPECT_TRUE(stage_->issued()->enter(row, answer(store::Answer::accepted), now));
+        const std::string id = stage_->issued()->confirm_order(row, now);
+        EXPECT_FALSE(id.empty()) << problem_.toStdString();
+        return orders_test::text_of_pdf(store::OrderBook(*store_).paper(id).value()).simplified();
+    };
+    const QString unsaid = QStringLiteral("When to pay is not set here");
+    ASSERT_TRUE(stage_->issue_quote(now));
+    const std::string quote = store_->quotes(session_->job().id).value()[0].id;
+    EXPECT_TRUE(orders_test::text_of_pdf(store::QuoteBook(*store_).paper(quote).value()).simplified().contains(unsaid));
+    const QString bare = paper_of_order(0);
+    EXPECT_TRUE(bare.contains(unsaid)) << bare.toStdString();
+    session_->edit(QStringLiteral("terms"), [](Job& job) { job.offer.terms = "Within 30 days."; });
+    save_job();
+    ASSERT_TRUE(stage_->issue_quote(now));
+    const QString told = paper_of_order(0);
+    EXPECT_TRUE(told.contains(QStringLiteral("As the terms of the quote have it: Within 30 days.")))
+        << told.toStdString();
+    EXPECT_FALSE(told.contains(unsaid));
+}
+
+TEST_F(AgreedTest, each_paper_is_told_with_the_quote_that_it_is_over) {
+    ASSERT_TRUE(stage_->issue_quote(now));
+    ASSERT_TRUE(stage_->issued()->enter(0, answer(store::Answer::accepted), now));
+    EXPECT_TRUE(words().agreed.contains(QStringLiteral("quote Q2027-0001 is not confirmed yet")))
+        << words().agreed.toStdString();
+    ASSERT_FALSE(stage_->issued()->confirm_order(0, now).empty());
+    const QString first = money({store_->quotes(session_->job().id).value()[0].gross_minor}, QStringLiteral("EUR"));
+    EXPECT_TRUE(words().agreed.endsWith(QStringLiteral("; order O2027-0001"))) << words().agreed.toStdString();
+    issue_with_valve();
+    ASSERT_TRUE(stage_->issued()->enter(0, answer(store::Answer::accepted), later));
+    EXPECT_TRUE(words().agreed.endsWith(
+        QStringLiteral("order O2027-0001 is over %1 (quote Q2027-0001); quote Q2027-0002 is not confirmed yet")
+            .arg(first)))
+        << words().agreed.toStdString();
+    ASSERT_FALSE(stage_->issued()->confirm_order(0, later).empty()) << problem_.toStdString();
+    stage_->agreed()->reload();
+    EXPECT_TRUE(words().agreed.endsWith(QStringLiteral("; order O2027-0002"))) << words().agreed.toStdString();
+}
+
 TEST_F(AgreedTest, a_change_order_that_was_declined_is_no_part_of_what_was_agreed) {
     accept_first();
     issue_with_valve();

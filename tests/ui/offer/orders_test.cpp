@@ -93,11 +93,32 @@ TEST_F(OrdersTest, a_confirmation_of_an_older_quote_takes_the_place_of_nothing_n
     issue_with_valve();
     ASSERT_FALSE(issued->order_change(0, later).empty()) << problem_.toStdString();
     EXPECT_TRUE(issued->replaced_by_confirming(1).empty());
+    EXPECT_TRUE(issued->why_ask_first(1).isEmpty()) << "nobody has answered the change order: it does not stand";
+    ASSERT_TRUE(issued->enter(0, answer(store::Answer::accepted), later));
+    EXPECT_TRUE(issued->replaced_by_confirming(1).empty());
     EXPECT_TRUE(issued->why_ask_first(1).contains(QStringLiteral("newer quote")));
     const std::string id = issued->confirm_order(1, later);
     ASSERT_FALSE(id.empty());
     EXPECT_FALSE(
         text_of_pdf(store::OrderBook(*store_).paper(id).value()).contains(QStringLiteral("takes the place of")));
+}
+
+TEST_F(OrdersTest, a_confirmation_takes_no_place_of_a_change_order_that_was_declined) {
+    ASSERT_TRUE(stage_->issue_quote(now));
+    IssuedPage* issued = stage_->issued();
+    ASSERT_TRUE(issued->enter(0, answer(store::Answer::accepted), now));
+    ASSERT_FALSE(issued->confirm_order(0, now).empty());
+    issue_with_valve();
+    ASSERT_FALSE(issued->order_change(0, later).empty()) << problem_.toStdString();
+    ASSERT_TRUE(issued->enter(0, answer(store::Answer::declined), later));
+    ASSERT_TRUE(stage_->issue_quote(later));
+    ASSERT_TRUE(issued->enter(0, answer(store::Answer::accepted), later));
+    const QString why = issued->why_ask_first(0);
+    EXPECT_TRUE(why.contains(QStringLiteral("order O2027-0001"))) << why.toStdString();
+    EXPECT_FALSE(why.contains(QStringLiteral("C2027-0001"))) << why.toStdString();
+    const auto replaced = issued->replaced_by_confirming(0);
+    ASSERT_EQ(replaced.size(), 1U);
+    EXPECT_EQ(replaced[0].number, "O2027-0001");
 }
 
 TEST_F(OrdersTest, a_bank_account_that_cannot_be_right_is_not_kept) {
