@@ -4,6 +4,8 @@
 #include <unordered_map>
 #include <utility>
 
+#include "core/parts/by_item.h"
+
 namespace wg::parts {
 
 const char* key_of(StockMoveKind kind) noexcept {
@@ -86,7 +88,7 @@ std::map<std::string, StockByItem> taken_by_job(const std::vector<StockMove>& mo
 }
 
 std::vector<StockLevel> stock_levels(const std::vector<StockMove>& moves) {
-    std::map<std::pair<std::string, std::string>, StockLevel> levels;
+    ByItem<StockLevel> levels;
     for (const StockMove& move : moves_that_count(moves)) {
         StockLevel& level = levels[{move.item_id, move.unit}];
         switch (move.kind) {
@@ -100,14 +102,7 @@ std::vector<StockLevel> stock_levels(const std::vector<StockMove>& moves) {
                 break;
         }
     }
-    std::vector<StockLevel> out;
-    out.reserve(levels.size());
-    for (auto& [key, level] : levels) {
-        level.item_id = key.first;
-        level.unit = key.second;
-        out.push_back(std::move(level));
-    }
-    return out;
+    return rows_of(std::move(levels));
 }
 
 std::optional<std::int64_t> thousandths_of(double units) noexcept {

@@ -4,6 +4,8 @@
 #include <map>
 #include <utility>
 
+#include "core/parts/by_item.h"
+
 namespace wg::parts {
 
 bool is_stocked(const OrderedLine& line) noexcept {
@@ -39,7 +41,7 @@ OrderStanding standing_of(const std::vector<OrderedLine>& lines) noexcept {
 std::vector<ItemStanding> item_standings(const std::vector<StockMove>& moves, const std::vector<ListedLine>& lines,
                                          const std::string& for_job) {
     using Key = std::pair<std::string, std::string>;
-    std::map<Key, ItemStanding> standings;
+    ByItem<ItemStanding> standings;
     for (const StockLevel& level : stock_levels(moves)) {
         ItemStanding& one = standings[{level.item_id, level.unit}];
         one.in_stock = level.thousandths;
@@ -76,14 +78,7 @@ std::vector<ItemStanding> item_standings(const std::vector<StockMove>& moves, co
             standings[key].reservations.push_back({need.purchase_number, need.job_number, left});
         }
     }
-    std::vector<ItemStanding> out;
-    out.reserve(standings.size());
-    for (auto& [key, one] : standings) {
-        one.item_id = key.first;
-        one.unit = key.second;
-        out.push_back(std::move(one));
-    }
-    return out;
+    return rows_of(std::move(standings));
 }
 
 }  // namespace wg::parts

@@ -82,7 +82,7 @@ QWidget* StockPage::make_moves() {
     buttons->addWidget(enter_);
     moves_table_ = reading_table({tr("When"), tr("Movement"), tr("Quantity"), tr("Job"), tr("Note"), tr("By")}, part);
     moves_table_->setAccessibleName(tr("Movements of the item"));
-    moves_table_->setMinimumHeight(5 * 2 * moves_table_->fontMetrics().height());  // the head and some rows
+    moves_table_->setMinimumHeight(4 * 2 * moves_table_->fontMetrics().height());  // the head and some rows
     moves_table_->horizontalHeader()->setSectionResizeMode(QHeaderView::ResizeToContents);
     moves_table_->horizontalHeader()->setSectionResizeMode(4, QHeaderView::Stretch);
     correct_ = new QPushButton(tr("Correct"), part);
