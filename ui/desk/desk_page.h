@@ -35,6 +35,7 @@ class DeskPage : public QWidget {
    public:
     /// `program`: what comes with the program, without the firm's own. The store must outlive the page.
     DeskPage(store::Store& store, std::shared_ptr<const plan::Reference> program, QWidget* parent = nullptr);
+    ~DeskPage() override;
     /// Files of the rule sets that come with the program, for the page that shows them.
     void set_program_rules(std::vector<std::string> files) { program_rules_ = std::move(files); }
     /// With the firm's own: what jobs are looked at with.

@@ -58,6 +58,13 @@ void DeskPage::make_tabs() {
     QTimer::singleShot(0, this, &DeskPage::tell_kept_entries);
 }
 
+// Pages are hidden while the desk goes, and may complain about what they hold: by then it cannot listen.
+DeskPage::~DeskPage() {
+    for (QObject* page : std::initializer_list<QObject*>{customers_, prices_, rules_, equipment_, register_, figures_,
+                                                         services_, tabs_})
+        if (page != nullptr) disconnect(page, nullptr, this, nullptr);
+}
+
 void DeskPage::tell_kept_entries() {
     const store::EntriesKept kept(store_);
     const auto tell_of = [&](store::EntryBook book, const QString& words) {
