@@ -147,7 +147,8 @@ TEST_F(MainWindowTest, the_visit_leads_to_the_customer_who_is_made_of_the_client
     ASSERT_FALSE(customer.empty());
     auto* desk = window_->findChild<DeskPage*>();
     ASSERT_NE(desk->customers(), nullptr);
-    EXPECT_TRUE(desk->customers()->isVisibleTo(window_.get()));
+    // A page that is made while its tab is shown appears with the next events.
+    EXPECT_TRUE(QTest::qWaitFor([desk] { return desk->customers()->isVisible(); }, patience_ms));
     EXPECT_EQ(desk->customers()->shown_id(), customer);
     EXPECT_EQ(store_->load(id).value().notes, "typed just before");
 }
